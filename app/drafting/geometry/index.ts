@@ -1,0 +1,14 @@
+// The door of geometry: points, curves, paths, parallels and solving, in millimetres and radians, x right, y down.
+// It knows nothing of sewing, toys or paper, and never will.
+
+export * from './arc';
+export * from './bounds';
+export * from './curve';
+export * from './flatten';
+export * from './length';
+export * from './path';
+export * from './point';
+export * from './ring';
+export * from './smooth';
+export * from './solve';
+export * from './svg';
