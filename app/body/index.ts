@@ -2,13 +2,33 @@
  * The ground floor: what a toy's body is, in numbers. Measures, body kinds, cards, orders, flags and their rules,
  * lengths as people write them. Nothing of ours is imported here; no screen, store or drawing ever lives here.
  */
-export type { Body, Known, Knowns, Origin } from './body';
-export type { Card, Order } from './card';
-export type { Flag, Severity } from './flag';
-export { type BodyKind, bodyKinds, type TraitId, type Traits, traitValues, usualTraits } from './kinds';
-export type { Group, Measure, Nature, Region, View } from './measure';
-export { findMeasure, type MeasureId, measureIds, measures } from './measures';
-export { estimate } from './proportions';
-export type { Say } from './say';
-export { type SizeId, sizeIds } from './sizes';
-export { LONGEST_MM, type Mm, MM_PER_INCH, SHORTEST_MM, type Unit } from './units';
+export type { Body, Known, Knowns, Origin } from "./body";
+export type { Card, Order } from "./card";
+export type { Flag, Severity } from "./flag";
+export {
+	type BodyKind,
+	bodyKinds,
+	type TraitId,
+	type Traits,
+	traitValues,
+	usualTraits,
+} from "./kinds";
+export {
+	type Hand,
+	type LengthFault,
+	type ParsedLength,
+	parseLength,
+} from "./length";
+export { formatLength, type InchParts, inchParts } from "./length-words";
+export type { Group, Measure, Nature, Region, View } from "./measure";
+export { findMeasure, type MeasureId, measureIds, measures } from "./measures";
+export { estimate } from "./proportions";
+export type { Say } from "./say";
+export { type SizeId, sizeIds } from "./sizes";
+export {
+	LONGEST_MM,
+	MM_PER_INCH,
+	type Mm,
+	SHORTEST_MM,
+	type Unit,
+} from "./units";
