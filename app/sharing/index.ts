@@ -1,0 +1,8 @@
+/**
+ * The card on its way from one phone to another: reading and writing it as JSON, as a compact code in a link, as a QR
+ * and in a picture, and the inbox of files shared to the app. Everything that comes in is judged here. No storage of
+ * toys, no screens, no words ever live here.
+ */
+export type { Fault, Refusal } from './fault';
+export { type CardResult, checkCard, readCard } from './read-card';
+export { writeCard } from './write-card';
