@@ -1,0 +1,2 @@
+// Stands in for optional packages of a dependency that we never call.
+export default undefined;

@@ -1,0 +1,56 @@
+// What a fresh machine lacks, put in place: the packages of package-lock.json, and a browser to test with.
+// Only node's own modules may be imported here, for it runs before anything is installed.
+import { spawnSync } from 'node:child_process';
+import { existsSync, statSync } from 'node:fs';
+import { delimiter, join } from 'node:path';
+import { fileURLToPath } from 'node:url';
+
+export const ROOT = fileURLToPath(new URL('..', import.meta.url));
+
+const BROWSERS = ['chromium', 'chromium-browser', 'google-chrome-stable', 'google-chrome'];
+const ELSEWHERE = [
+  '/Applications/Google Chrome.app/Contents/MacOS/Google Chrome',
+  '/Applications/Chromium.app/Contents/MacOS/Chromium',
+];
+
+/** Installs the locked packages when they are missing or older than the lock file. */
+export function installPackages() {
+  const lock = statSync(join(ROOT, 'package-lock.json')).mtimeMs;
+  const installed = statSync(join(ROOT, 'node_modules/.package-lock.json'), { throwIfNoEntry: false })?.mtimeMs ?? 0;
+  if (installed >= lock) return;
+  const npm = process.env.npm_execpath;
+  const [command, args] = npm ? [process.execPath, [npm]] : ['npm', []];
+  if (!run(command, [...args, 'ci', '--include=dev'])) fail('The packages could not be installed.');
+}
+
+/** The path of a Chromium-like browser: HEMLING_BROWSER, else the first found on this machine. @returns {string | undefined} */
+export function findBrowser() {
+  const named = process.env.HEMLING_BROWSER;
+  if (named) return named;
+  const folders = (process.env.PATH ?? '').split(delimiter);
+  return [...BROWSERS.flatMap((name) => folders.map((folder) => join(folder, name))), ...ELSEWHERE].find(existsSync);
+}
+
+/** Finds a browser, and where there is none installs Debian's, so that the browser tests can run. */
+export function installBrowser() {
+  if (findBrowser()) return;
+  const asRoot = process.getuid?.() === 0 ? [] : ['sudo', '--non-interactive'];
+  const apt = (/** @type {string[]} */ ...args) => {
+    const [command = '', ...rest] = [...asRoot, 'env', 'DEBIAN_FRONTEND=noninteractive', 'apt-get', ...args];
+    return run(command, rest);
+  };
+  apt('update');
+  apt('install', '--yes', '--no-install-recommends', 'chromium');
+  if (!findBrowser()) fail('No browser found. Install Chromium, or name one in HEMLING_BROWSER, and try again.');
+}
+
+/** Runs a command in the repository, its output shown. @param {string} command @param {readonly string[]} args @returns {boolean} whether it succeeded */
+export function run(command, args) {
+  return spawnSync(command, args, { cwd: ROOT, stdio: 'inherit' }).status === 0;
+}
+
+/** @param {string} message @returns {never} */
+function fail(message) {
+  console.error(message);
+  process.exit(1);
+}

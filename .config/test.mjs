@@ -1,0 +1,36 @@
+// `npm test`: installs what is missing, builds, runs every test, and ends with one line: `N passed, N failed`.
+// What follows `--` goes to vitest: npm test -- tests/unit
+import { mkdirSync, readFileSync, rmSync } from 'node:fs';
+import { join } from 'node:path';
+import { installBrowser, installPackages, ROOT, run } from './setup.mjs';
+
+installPackages();
+installBrowser();
+const { build } = await import('./build.mjs');
+await build(join(ROOT, 'dist'));
+
+const report = join(ROOT, 'node_modules/.cache/tests.json');
+mkdirSync(join(report, '..'), { recursive: true });
+rmSync(report, { force: true });
+const succeeded = run(process.execPath, [
+  ...['node_modules/vitest/vitest.mjs', 'run', '--config', '.config/vitest.config.ts'],
+  ...['--reporter=default', '--reporter=json', `--outputFile.json=${report}`],
+  ...process.argv.slice(2),
+]);
+const { passed, failed } = countsOf(report, succeeded);
+console.log(`${passed} passed, ${failed} failed`);
+process.exitCode = failed > 0 || passed === 0 ? 1 : 0;
+
+/** A file that could not be read counts as one failure, and so does a run that failed without naming a test. @param {string} file @param {boolean} succeeded */
+function countsOf(file, succeeded) {
+  try {
+    const { numPassedTests, numFailedTests, testResults } = JSON.parse(readFileSync(file, 'utf8'));
+    const unread = testResults.filter(
+      (/** @type {any} */ t) => t.status === 'failed' && t.assertionResults.length === 0,
+    );
+    const failed = numFailedTests + unread.length;
+    return { passed: numPassedTests, failed: succeeded ? failed : Math.max(1, failed) };
+  } catch {
+    return { passed: 0, failed: 1 };
+  }
+}

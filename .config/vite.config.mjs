@@ -1,0 +1,76 @@
+// How the app and its service worker are bundled. Addresses are relative, so any sub-path of any static host works.
+import { join } from 'node:path';
+import { fileURLToPath } from 'node:url';
+import { ROOT } from './setup.mjs';
+
+const NOTHING = fileURLToPath(new URL('nothing.mjs', import.meta.url));
+
+/** Only files of our own, no inline code, and one named policy for the addresses of workers. */
+const POLICY = [
+  "default-src 'none'",
+  "script-src 'self'",
+  "style-src 'self'",
+  "img-src 'self' blob: data:",
+  "font-src 'self'",
+  "connect-src 'self'",
+  "worker-src 'self'",
+  "manifest-src 'self'",
+  "base-uri 'none'",
+  "form-action 'none'",
+  "require-trusted-types-for 'script'",
+  'trusted-types hemling',
+].join('; ');
+
+/** @type {import('vite').Plugin} */
+const contentPolicy = {
+  name: 'content-policy',
+  apply: 'build',
+  transformIndexHtml: () => [
+    { tag: 'meta', attrs: { 'http-equiv': 'Content-Security-Policy', content: POLICY }, injectTo: 'head-prepend' },
+  ],
+};
+
+/** @type {import('vite').UserConfig} */
+export const appConfig = {
+  root: join(ROOT, 'app'),
+  base: './',
+  publicDir: join(ROOT, 'assets'),
+  cacheDir: join(ROOT, 'node_modules/.vite'),
+  logLevel: 'warn',
+  oxc: { jsx: { runtime: 'automatic', importSource: 'preact' } },
+  // jsPDF asks for these to draw web pages, which we never do: 90 kB saved.
+  resolve: { alias: { html2canvas: NOTHING, canvg: NOTHING, dompurify: NOTHING } },
+  worker: { format: 'es' },
+  build: {
+    outDir: join(ROOT, 'dist'),
+    emptyOutDir: true,
+    target: 'es2022',
+    assetsInlineLimit: 0,
+    modulePreload: { polyfill: false },
+  },
+  plugins: [contentPolicy],
+};
+
+/**
+ * The service worker, one classic script beside index.html.
+ * @param {string} folder the built app
+ * @param {{ url: string, revision: string }[]} kept the files it keeps for offline use
+ * @returns {import('vite').InlineConfig}
+ */
+export function workerConfig(folder, kept) {
+  return {
+    root: ROOT,
+    configFile: false,
+    publicDir: false,
+    logLevel: 'warn',
+    define: { KEPT_FILES: JSON.stringify(kept) },
+    build: {
+      outDir: folder,
+      emptyOutDir: false,
+      target: 'es2022',
+      rolldownOptions: { input: join(ROOT, 'sw/sw.ts'), output: { format: 'iife', entryFileNames: 'sw.js' } },
+    },
+  };
+}
+
+export default appConfig;
