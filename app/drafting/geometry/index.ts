@@ -6,6 +6,8 @@ export * from './bounds';
 export * from './curve';
 export * from './flatten';
 export * from './length';
+export * from './offset';
+export * from './parallel';
 export * from './path';
 export * from './point';
 export * from './ring';

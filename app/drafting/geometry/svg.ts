@@ -26,9 +26,7 @@ export function toSvg(path: Path, options: { readonly closed?: boolean } = {}): 
   if (!first) return '';
   const home = pair(first.from);
   const drawn = path.map((curve) =>
-    curve.kind === 'line'
-      ? `L${pair(curve.to)}`
-      : `C${pair(curve.out)} ${pair(curve.into)} ${pair(curve.to)}`,
+    curve.kind === 'line' ? `L${pair(curve.to)}` : `C${pair(curve.out)} ${pair(curve.into)} ${pair(curve.to)}`,
   );
   if (!options.closed) return [`M${home}`, ...drawn].join('');
   if (drawn.length > 1 && drawn[drawn.length - 1] === `L${home}`) drawn.pop();

@@ -1,0 +1,66 @@
+// The corner between an edge that is turned back over its own line (a hem, a casing, a fold-back) and its neighbour.
+// The neighbour's cut line is mirrored over the turned edge's line, so that what is turned back lies exactly on the piece.
+
+import { type Arm, type Corner, farthest, upTo } from './corner';
+import { firstCrossing } from './meet';
+import { add, cross, dot, lerp, type Point, scale, subtract, unit } from './point';
+
+/** Past 150° between neighbour and turned edge the mirrored flank would run out sideways: it is cut as if sewn. */
+const FLATTEST_SINE = 0.5;
+
+/** How far flanks and cut lines are continued straight past their ends, in units of the greater allowance. */
+const CONTINUED = 20;
+
+/**
+ * Joins a neighbour's parallel to a turned edge's parallel; `first` of the answer is the neighbour.
+ * The mirror is the turned edge's tangent at the corner. Undefined where there is nothing to mirror: an inner or almost
+ * straight corner, or a flank that never comes down to the turned edge's own cut line.
+ */
+export function turnedCorner(corner: Point, neighbour: Arm, turned: Arm): Corner | undefined {
+  const mirror = turned.beyond;
+  const away = scale(neighbour.beyond, -1);
+  const rising = cross(mirror, away);
+  /** How far a point lies on the piece's side of the mirror. */
+  const height = (p: Point): number => Math.sign(rising) * cross(mirror, subtract(p, corner));
+  const [cutLine = corner] = turned.points;
+  if (!(height(cutLine) < 0)) return undefined;
+  if (Math.abs(rising) < FLATTEST_SINE && dot(mirror, away) > 0) return undefined;
+
+  const far = CONTINUED * Math.max(neighbour.allowance, turned.allowance);
+  const first = neighbour.points.findIndex((p) => height(p) >= 0);
+  if (first < 0) return undefined;
+  const tip = tipOnMirror(neighbour, first, height);
+  const limit = farthest(neighbour, turned);
+  const blunt = dot(subtract(tip, corner), mirror) > limit;
+  const begin = blunt ? upTo(tip, neighbour.beyond, add(corner, scale(mirror, limit)), mirror) : tip;
+  const side = continued([begin, ...neighbour.points.slice(first)], far);
+  const flank = side.map((p) => reflected(p, corner, mirror));
+  const cut = firstCrossing(flank, [add(cutLine, scale(mirror, far)), ...continued(turned.points, far)]);
+  if (!cut) return undefined;
+  const between = [...flank.slice(0, cut.first + 1), cut.point];
+  return { first, between: blunt ? [begin, ...between] : between, second: cut.second };
+}
+
+/** Where the neighbour's parallel, continued straight or trimmed, meets the mirror; `first` is its first point above it. */
+function tipOnMirror(neighbour: Arm, first: number, height: (p: Point) => number): Point {
+  const [from] = neighbour.points;
+  const above = neighbour.points[first] ?? from;
+  const below = neighbour.points[first - 1];
+  if (!above) return neighbour.beyond;
+  if (below) return lerp(below, above, height(below) / (height(below) - height(above)));
+  const ahead = add(above, neighbour.beyond);
+  return lerp(above, ahead, height(above) / (height(above) - height(ahead)));
+}
+
+/** The chain with one point more, `far` mm straight on from its last two. */
+function continued(chain: readonly Point[], far: number): readonly Point[] {
+  const last = chain[chain.length - 1];
+  const before = chain[chain.length - 2];
+  return last && before ? [...chain, add(last, scale(unit(subtract(last, before)), far))] : chain;
+}
+
+/** p mirrored over the line through `origin` along `direction`, one long. */
+function reflected(p: Point, origin: Point, direction: Point): Point {
+  const step = subtract(p, origin);
+  return subtract(add(origin, scale(direction, 2 * dot(step, direction))), step);
+}
