@@ -1,12 +1,12 @@
-import type { MeasureId } from "./measures";
+import type { MeasureId } from './measures';
 
 /** `impossible` stops what depends on it, `unlikely` asks "measure again, or keep it?", `note` only tells. */
-export type Severity = "impossible" | "unlikely" | "note";
+export type Severity = 'impossible' | 'unlikely' | 'note';
 
 /** Something worth saying about numbers: the measures worth taking again, likeliest first, and the numbers that explain it. */
 export type Flag = {
-	readonly code: string;
-	readonly severity: Severity;
-	readonly measures: readonly MeasureId[];
-	readonly values: Readonly<Record<string, number>>;
+  readonly code: string;
+  readonly severity: Severity;
+  readonly measures: readonly MeasureId[];
+  readonly values: Readonly<Record<string, number>>;
 };

@@ -2,33 +2,35 @@
  * The ground floor: what a toy's body is, in numbers. Measures, body kinds, cards, orders, flags and their rules,
  * lengths as people write them. Nothing of ours is imported here; no screen, store or drawing ever lives here.
  */
-export type { Body, Known, Knowns, Origin } from "./body";
-export type { Card, Order } from "./card";
-export type { Flag, Severity } from "./flag";
+export type { Body, Known, Knowns, Origin } from './body';
+export type { Card, Order } from './card';
+export type { Flag, Severity } from './flag';
 export {
-	type BodyKind,
-	bodyKinds,
-	type TraitId,
-	type Traits,
-	traitValues,
-	usualTraits,
-} from "./kinds";
+  type BodyKind,
+  bodyKinds,
+  type TraitId,
+  type Traits,
+  traitValues,
+  usualTraits,
+} from './kinds';
 export {
-	type Hand,
-	type LengthFault,
-	type ParsedLength,
-	parseLength,
-} from "./length";
-export { formatLength, type InchParts, inchParts } from "./length-words";
-export type { Group, Measure, Nature, Region, View } from "./measure";
-export { findMeasure, type MeasureId, measureIds, measures } from "./measures";
-export { estimate } from "./proportions";
-export type { Say } from "./say";
-export { type SizeId, sizeIds } from "./sizes";
+  type Hand,
+  type LengthFault,
+  type ParsedLength,
+  parseLength,
+} from './length';
+export { formatLength, type InchParts, inchParts } from './length-words';
+export type { Group, Measure, Nature, Region, View } from './measure';
+export { findMeasure, type MeasureId, measureIds, measures } from './measures';
+export { estimate } from './proportions';
+export type { Breach, Rule, RuleContext } from './rule';
+export { flagsOf, rules } from './rules';
+export type { Say } from './say';
+export { type SizeId, sizeIds } from './sizes';
 export {
-	LONGEST_MM,
-	MM_PER_INCH,
-	type Mm,
-	SHORTEST_MM,
-	type Unit,
-} from "./units";
+  LONGEST_MM,
+  MM_PER_INCH,
+  type Mm,
+  SHORTEST_MM,
+  type Unit,
+} from './units';

@@ -1,25 +1,25 @@
-import type { Hand } from "./length";
-import { MM_PER_INCH, type Mm } from "./units";
+import type { Hand } from './length';
+import { MM_PER_INCH, type Mm } from './units';
 
 /** A length in inches to the nearest sixteenth: `fraction` is reduced, null where the length is whole. */
 export type InchParts = {
-	readonly whole: number;
-	readonly sixteenths: number;
-	readonly fraction: { readonly above: number; readonly below: number } | null;
+  readonly whole: number;
+  readonly sixteenths: number;
+  readonly fraction: { readonly above: number; readonly below: number } | null;
 };
 
 /** For those who draw fractions: mm as whole inches and sixteenths, rounded to the nearest 1/16 in; sizes only, no sign. */
 export function inchParts(mm: Mm): InchParts {
-	const total = Math.round((Math.abs(mm) / MM_PER_INCH) * 16);
-	const sixteenths = total % 16;
-	const whole = (total - sixteenths) / 16;
-	if (sixteenths === 0) return { whole, sixteenths, fraction: null };
-	const shared = [8, 4, 2, 1].find((each) => sixteenths % each === 0) ?? 1;
-	return {
-		whole,
-		sixteenths,
-		fraction: { above: sixteenths / shared, below: 16 / shared },
-	};
+  const total = Math.round((Math.abs(mm) / MM_PER_INCH) * 16);
+  const sixteenths = total % 16;
+  const whole = (total - sixteenths) / 16;
+  if (sixteenths === 0) return { whole, sixteenths, fraction: null };
+  const shared = [8, 4, 2, 1].find((each) => sixteenths % each === 0) ?? 1;
+  return {
+    whole,
+    sixteenths,
+    fraction: { above: sixteenths / shared, below: 16 / shared },
+  };
 }
 
 /**
@@ -28,47 +28,40 @@ export function inchParts(mm: Mm): InchParts {
  * through `parseLength` as the same rounded length.
  */
 export function formatLength(mm: Mm, hand: Hand, bare = false): string {
-	if (hand.unit === "in") return inches(mm, hand.locale, bare);
-	const style = bare ? {} : ({ style: "unit", unit: "centimeter" } as const);
-	return numberFormat(hand.locale, {
-		...style,
-		maximumFractionDigits: 1,
-	}).format(Math.round(mm) / 10);
+  if (hand.unit === 'in') return inches(mm, hand.locale, bare);
+  const style = bare ? {} : ({ style: 'unit', unit: 'centimeter' } as const);
+  return numberFormat(hand.locale, {
+    ...style,
+    maximumFractionDigits: 1,
+  }).format(Math.round(mm) / 10);
 }
 
 function inches(mm: Mm, locale: string, bare: boolean): string {
-	const { whole, fraction } = inchParts(mm);
-	const digits = numberFormat(locale, {});
-	const over = fraction
-		? `${digits.format(fraction.above)}/${digits.format(fraction.below)}`
-		: "";
-	const sign = mm < 0 && (whole > 0 || fraction) ? "-" : "";
-	const number = `${sign}${over && whole === 0 ? over : [digits.format(whole), over].filter(Boolean).join(" ")}`;
-	if (bare) return number;
-	const parts = numberFormat(locale, {
-		style: "unit",
-		unit: "inch",
-	}).formatToParts(5);
-	return parts
-		.map((part) => (part.type === "integer" ? number : part.value))
-		.join("");
+  const { whole, fraction } = inchParts(mm);
+  const digits = numberFormat(locale, {});
+  const over = fraction ? `${digits.format(fraction.above)}/${digits.format(fraction.below)}` : '';
+  const sign = mm < 0 && (whole > 0 || fraction) ? '-' : '';
+  const number = `${sign}${over && whole === 0 ? over : [digits.format(whole), over].filter(Boolean).join(' ')}`;
+  if (bare) return number;
+  const parts = numberFormat(locale, {
+    style: 'unit',
+    unit: 'inch',
+  }).formatToParts(5);
+  return parts.map((part) => (part.type === 'integer' ? number : part.value)).join('');
 }
 
 const formats = new Map<string, Intl.NumberFormat>();
 
 /** Latin digits everywhere, as on the tape itself; no grouping, so that nothing reads as a decimal mark. */
-function numberFormat(
-	locale: string,
-	options: Intl.NumberFormatOptions,
-): Intl.NumberFormat {
-	const key = `${locale} ${JSON.stringify(options)}`;
-	const kept =
-		formats.get(key) ??
-		new Intl.NumberFormat(locale, {
-			...options,
-			numberingSystem: "latn",
-			useGrouping: false,
-		});
-	formats.set(key, kept);
-	return kept;
+function numberFormat(locale: string, options: Intl.NumberFormatOptions): Intl.NumberFormat {
+  const key = `${locale} ${JSON.stringify(options)}`;
+  const kept =
+    formats.get(key) ??
+    new Intl.NumberFormat(locale, {
+      ...options,
+      numberingSystem: 'latn',
+      useGrouping: false,
+    });
+  formats.set(key, kept);
+  return kept;
 }

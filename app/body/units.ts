@@ -2,7 +2,7 @@
 export type Mm = number;
 
 /** The unit a maker reads and types in. */
-export type Unit = "in" | "cm";
+export type Unit = 'in' | 'cm';
 
 /** International yard and pound agreement, 1959: exact. */
 export const MM_PER_INCH = 25.4;
