@@ -1,0 +1,88 @@
+/**
+ * The built app in a real browser: a server for dist/ that can be stopped and started again, and pages that report
+ * whatever went wrong in them. What a test looks at stays in the test.
+ */
+import { fileURLToPath } from 'node:url';
+import { type Browser, type BrowserContextOptions, chromium, type Page } from 'playwright-core';
+import { serve } from '../../.config/serve.mjs';
+import { findBrowser } from '../../.config/setup.mjs';
+
+const DIST = fileURLToPath(new URL('../../dist', import.meta.url));
+const FLAGS = [
+  '--no-sandbox',
+  '--disable-gpu',
+  '--disable-quic',
+  '--no-first-run',
+  '--disable-background-networking',
+  '--disable-component-update',
+  '--disable-sync',
+];
+
+/** The smallest phone we design for, and a common desktop, in CSS pixels. */
+export const phone: BrowserContextOptions = {
+  viewport: { width: 360, height: 640 },
+  deviceScaleFactor: 2,
+  isMobile: true,
+  hasTouch: true,
+};
+export const desktop: BrowserContextOptions = { viewport: { width: 1280, height: 800 } };
+
+/** A page of its own store and its own list of what went wrong: script errors, policy breaches, failed or foreign requests. */
+export type Visit = { page: Page; wrong: string[]; close: () => Promise<void> };
+
+export type Site = {
+  /** Where the app is served, with a slash at the end. */
+  address: string;
+  browser: Browser;
+  visit: (options?: BrowserContextOptions) => Promise<Visit>;
+  /** Cuts the network off: the server is gone until `restart`. */
+  stop: () => Promise<void>;
+  restart: () => Promise<void>;
+  close: () => Promise<void>;
+};
+
+/** Serves dist/ below `under` and starts a browser. @param under begins and ends with a slash */
+export async function openSite(under = '/'): Promise<Site> {
+  const executablePath = findBrowser();
+  if (!executablePath) throw new Error('no-browser');
+  let server = await serve({ folder: DIST, under });
+  const { address } = server;
+  const browser = await chromium.launch({ executablePath, args: FLAGS });
+  return {
+    address,
+    browser,
+    visit: (options = phone) => visit(browser, address, options),
+    stop: () => server.close(),
+    restart: async () => {
+      server = await serve({ folder: DIST, under, port: Number(new URL(address).port) });
+    },
+    close: async () => {
+      await browser.close();
+      await server.close();
+    },
+  };
+}
+
+/** Waits until the app is kept on the device, so that it opens without a network. */
+export async function untilKept(page: Page): Promise<void> {
+  await page.evaluate(async () => {
+    await navigator.serviceWorker.ready;
+    if (navigator.serviceWorker.controller) return;
+    await new Promise((done) => navigator.serviceWorker.addEventListener('controllerchange', done, { once: true }));
+  });
+}
+
+async function visit(browser: Browser, address: string, options: BrowserContextOptions): Promise<Visit> {
+  const context = await browser.newContext(options);
+  const page = await context.newPage();
+  const wrong: string[] = [];
+  page.on('pageerror', (error) => wrong.push(`error: ${error.message}`));
+  page.on('console', (message) => {
+    if (message.type() === 'error') wrong.push(`console: ${message.text()}`);
+  });
+  page.on('request', (request) => {
+    if (!/^(blob|data):/.test(request.url()) && !request.url().startsWith(address))
+      wrong.push(`asked: ${request.url()}`);
+  });
+  return { page, wrong, close: () => context.close() };
+}

@@ -1,0 +1,104 @@
+import { afterAll, describe, expect, test } from 'vitest';
+import { breachesOf } from '../../.config/rooms.mjs';
+import { copyOfTheCode } from './copy';
+
+const copy = copyOfTheCode();
+afterAll(copy.remove);
+
+const breachesWith = (path: string, text: string) => copy.planted(path, text, () => breachesOf(copy.root));
+
+describe('the rooms', () => {
+  test('are in order', () => expect(breachesOf(copy.root)).toEqual([]));
+
+  test.each([
+    ['body', 'drafting', "import { draft } from '../drafting';"],
+    ['drafting', 'storage', "import { open } from '../storage/database';"],
+    ['measuring', 'drafting', "export * from '../drafting';"],
+    ['storage', 'sharing', "export { readCard } from '../sharing';"],
+    ['sharing', 'words', "const words = await import('../words');"],
+    ['words', 'drafting', "import type { Draft } from '../drafting/draft-types';"],
+    ['words', 'drafting', "export type D = import('../drafting').Draft;"],
+    ['work', 'storage', "import '../storage';"],
+    ['command', 'screens', "import { route } from '../screens/route';"],
+    ['parts', 'work', "import { keepOffline } from '../work/keep-offline';"],
+    ['parts', 'drafting', "import { draft } from '../drafting';"],
+  ])('app/%s may not import app/%s by %s', (room, other, text) => {
+    const found = breachesWith(`app/${room}/planted.ts`, text);
+    expect(found).toHaveLength(1);
+    expect(found[0]).toMatch(`app/${room}/planted.ts: app/${room} may not import app/${other}`);
+  });
+
+  test('parts may import the bridge', () =>
+    expect(breachesWith('app/parts/planted.ts', "import { bridge } from '../work/bridge';")).toEqual([]));
+
+  test('the service worker reads only the inbox', () => {
+    expect(breachesWith('sw/planted.ts', "import { keep } from '../app/sharing/inbox';")).toEqual([]);
+    expect(breachesWith('sw/planted.ts', "import { draft } from '../app/sharing';")).toHaveLength(1);
+  });
+
+  test('nobody imports the tests', () =>
+    expect(breachesWith('app/screens/planted.ts', "import { toys } from '../../tests/toys';")).toHaveLength(1));
+});
+
+describe('the packages', () => {
+  test.each([
+    ['app/drafting/planted.ts', 'clipper2-ts'],
+    ['app/drafting/sheets/planted.ts', 'jspdf'],
+    ['app/screens/planted.ts', 'dexie'],
+    ['app/sharing/planted.ts', 'idb'],
+    ['app/parts/planted.ts', 'qr/decode.js'],
+    ['app/words/planted.ts', 'preact/hooks'],
+    ['app/screens/planted.ts', 'workbox-precaching'],
+    ['app/screens/planted.ts', 'node:fs'],
+    ['app/screens/planted.ts', 'a-package-nobody-chose'],
+  ])('%s may not import %s', (path, name) => {
+    expect(breachesWith(path, `import '${name}';`).some((found) => found.startsWith(`${path}: the package`))).toBe(
+      true,
+    );
+  });
+
+  test('each has its place', () =>
+    expect(breachesWith('app/drafting/geometry/planted.ts', "import { union } from 'clipper2-ts';")).toEqual([]));
+});
+
+describe('the first page', () => {
+  const chain = (text: string) =>
+    copy.planted('app/main.tsx', "import './screens/planted-screen';", () =>
+      breachesWith('app/screens/planted-screen.tsx', text),
+    );
+
+  test.each(["import { draft } from '../drafting';", "export * from '../drafting/draft';"])(
+    'may not reach drafting by %s',
+    (text) => expect(chain(text).some((found) => found.startsWith('first page reaches app/drafting'))).toBe(true),
+  );
+
+  test.each(["import type { Draft } from '../drafting';", "const drafting = () => import('../drafting');"])(
+    'may name drafting by %s',
+    (text) => expect(chain(text)).toEqual([]),
+  );
+});
+
+describe('the pure rooms', () => {
+  test.each(['Math.random()', 'Date.now()', 'new Date()'])('know nothing of %s', (text) => {
+    expect(breachesWith('app/drafting/planted.ts', `export const now = () => ${text};`)).toHaveLength(1);
+    expect(breachesWith('app/screens/planted.ts', `export const now = () => ${text};`)).toEqual([]);
+  });
+
+  test.each(['document.title', 'localStorage.length', 'navigator.language', 'process.env', 'fetch'])(
+    'cannot name %s',
+    (text) => {
+      const plant = `export const found: unknown = ${text};\n`;
+      const types = () => copy.tool('tsc', '--noEmit', '-p', '.config/tsconfig.pure.json');
+      expect(copy.planted('app/drafting/planted.ts', plant, types)).toMatch('app/drafting/planted.ts');
+    },
+  );
+});
+
+test('a ring of imports is found', () => {
+  const lint = () => copy.tool('biome', 'lint', '--config-path=.config/style.json', 'app');
+  copy.planted('app/body/planted-one.ts', "export { two as one } from './planted-two';\n", () =>
+    copy.planted('app/body/planted-two.ts', "export { one as two } from './planted-one';\n", () =>
+      expect(lint()).toMatch('noImportCycles'),
+    ),
+  );
+});
