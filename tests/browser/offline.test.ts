@@ -14,7 +14,7 @@ describe('the first page, below any path', () => {
   ])('opens on a %s with nothing wrong and nothing asked of others', async (_, options) => {
     const { page, wrong, close } = await site.visit(options);
     await page.goto(site.address);
-    await expect.poll(() => page.locator('main').innerText()).not.toBe('');
+    await expect.poll(() => page.locator('main').textContent()).not.toBe('');
     expect(wrong).toEqual([]);
     await close();
   });
@@ -35,7 +35,7 @@ describe('the first page, below any path', () => {
     await untilKept(page);
     await site.stop();
     await page.reload();
-    await expect.poll(() => page.locator('main').innerText()).not.toBe('');
+    await expect.poll(() => page.locator('main').textContent()).not.toBe('');
     await page.goto(`${site.address}deeper/still`);
     expect(new URL(page.url()).pathname).toBe(new URL(site.address).pathname);
     expect(wrong).toEqual([]);
