@@ -1,0 +1,100 @@
+import { type Card, type MeasureId, traitValues, type Unit } from '../body';
+import { write } from './connection';
+import { StoreError } from './errors';
+import { garmentsOf } from './garments';
+import { newId, nextMoment } from './ids';
+import { isPicture } from './photos';
+import { readingsOf } from './readings';
+import type { Garment, Photo, Reading, Toy } from './rows';
+import { readOrder, readRow } from './shapes';
+import { findToy, newToy } from './toys';
+
+/** The card of a toy: the readings that count, its corrections and its garments; the photo is the caller's to add. */
+export async function cardOf(toyId: string, unit: Unit): Promise<Card> {
+  const toy = await findToy(toyId);
+  if (!toy) throw new StoreError('store-gone');
+  const sets = Object.entries(await readingsOf(toyId));
+  const garments = await garmentsOf(toyId);
+  const lastTaken = Math.max(toy.createdAt, ...sets.flatMap(([, set]) => set.map((reading) => reading.takenAt)));
+  return {
+    format: 'hemling-card',
+    version: 1,
+    toy: { name: toy.name, body: toy.kind, traits: toy.traits },
+    unit,
+    taken: dayOf(lastTaken),
+    note: toy.note,
+    readings: Object.fromEntries(sets.map(([id, set]) => [id, set.map((reading) => reading.mm)])),
+    ...(Object.keys(toy.corrections).length > 0 && { corrections: toy.corrections }),
+    ...(garments.length > 0 && { orders: garments.map((garment) => garment.order) }),
+  };
+}
+
+/** Keeps a card as a toy of its own, never over another; a name already taken gets a number: "Bramble 2". */
+export async function addCard(card: Card): Promise<Toy> {
+  const traits = Object.fromEntries(Object.keys(traitValues).flatMap((id) => traitOf(card, id)));
+  const { name, body: kind } = card.toy;
+  const toy = newToy({
+    name,
+    kind,
+    traits: traits as Toy['traits'],
+    note: card.note,
+    corrections: card.corrections ?? {},
+  });
+  const readings = Object.entries(card.readings).flatMap(([id, lengths]) =>
+    readingsFrom(toy.id, id as MeasureId, lengths),
+  );
+  const garments = (card.orders ?? []).flatMap((order) => garmentFrom(toy.id, order));
+  const photo = card.photo === undefined ? null : photoFrom(toy.id, card.photo);
+  return write(['toys', 'readings', 'garments', 'photos'], card, async (store) => {
+    const taken = new Set((await store.toys.toArray()).map((each) => each.name));
+    const named = { ...toy, name: freeName(toy.name, taken) };
+    await store.toys.put(named);
+    await store.readings.bulkPut(readings);
+    await store.garments.bulkPut(garments);
+    if (photo) await store.photos.put(photo);
+    return named;
+  });
+}
+
+export function freeName(name: string, taken: ReadonlySet<string>): string {
+  for (let number = 1; ; number++) {
+    const candidate = number === 1 ? name : `${name} ${number}`;
+    if (!taken.has(candidate)) return candidate;
+  }
+}
+
+const traitOf = (card: Card, id: string) => {
+  const value = Object.entries(card.toy.traits).find(([key]) => key === id)?.[1];
+  return value === undefined ? [] : [[id, value] as const];
+};
+
+function readingsFrom(toyId: string, measureId: MeasureId, lengths: readonly number[]): Reading[] {
+  const set = nextMoment();
+  return lengths.map((mm) => {
+    const row = { id: newId(), toyId, measureId, mm, from: 'tape' as const, set, takenAt: nextMoment() };
+    if (!readRow('readings', row)) throw new StoreError('store-bad-value', row);
+    return row;
+  });
+}
+
+function garmentFrom(toyId: string, given: unknown): Garment[] {
+  const order = readOrder(given);
+  const at = nextMoment();
+  return order ? [{ id: newId(), toyId, order, createdAt: at, changedAt: at }] : [];
+}
+
+/** A photo out of a data address; null when it is no picture. */
+function photoFrom(toyId: string, address: string): Photo | null {
+  const [, type, data] = /^data:([a-z/]+);base64,([A-Za-z0-9+/=]*)$/.exec(address) ?? [];
+  if (!type || !data || data.length % 4 !== 0) return null;
+  const bytes = Uint8Array.from(atob(data), (letter) => letter.charCodeAt(0)).buffer;
+  const row = readRow('photos', { toyId, type, bytes, changedAt: nextMoment() });
+  return row && isPicture(row) ? row : null;
+}
+
+/** The calendar day of a moment where the maker is, ISO 8601. */
+function dayOf(moment: number): string {
+  const at = new Date(moment);
+  const two = (part: number) => String(part).padStart(2, '0');
+  return `${at.getFullYear()}-${two(at.getMonth() + 1)}-${two(at.getDate())}`;
+}

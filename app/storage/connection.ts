@@ -1,0 +1,116 @@
+import { createStore, isNewer, type Store } from './database';
+import { isConnectionLost, type StoreCode, StoreError, toStoreError } from './errors';
+
+/** Opening and writing answer within this, or the screen says that the store does not answer; common practice. */
+const TIME_LIMIT_MS = 8_000;
+
+/** Why this tab no longer has a store of its own accord; ends every later call. */
+type Ended = Extract<StoreCode, 'store-outdated' | 'store-forgotten'>;
+
+let store: Store | undefined;
+let opening: Promise<Store> | undefined;
+let ended: Ended | undefined;
+const listeners = new Set<(code: Ended) => void>();
+
+/** Opens the one connection, or gives the open one. Throws StoreError. */
+export function connect(): Promise<Store> {
+  if (ended) return Promise.reject(new StoreError(ended));
+  if (store?.isOpen()) return Promise.resolve(store);
+  opening ??= open().finally(() => {
+    opening = undefined;
+  });
+  return opening;
+}
+
+async function open(): Promise<Store> {
+  const current = createStore();
+  store = current;
+  let blocked = false;
+  current.on('blocked', () => {
+    blocked = true;
+  });
+  current.on('versionchange', (event) =>
+    end(current, event.newVersion === null ? 'store-forgotten' : 'store-outdated'),
+  );
+  try {
+    await within(current.open(), () => (blocked ? 'store-blocked' : 'store-slow'));
+  } catch (cause) {
+    disconnect();
+    throw toStoreError(cause);
+  }
+  if (!isNewer(current)) return current;
+  disconnect();
+  throw new StoreError('store-newer');
+}
+
+/** A newer tab upgrades or erases: make way at once, and tell. Returning false keeps Dexie's own handling out. */
+function end(current: Store, code: Ended): false {
+  current.close();
+  ended = code;
+  for (const tell of listeners) tell(code);
+  return false;
+}
+
+/** Calls `tell` when this tab loses its store to another tab and must be loaded again. Returns the way to stop. */
+export function onEnded(tell: (code: Ended) => void): () => void {
+  listeners.add(tell);
+  return () => listeners.delete(tell);
+}
+
+/** Drops the connection; the next call opens a new one. */
+export function disconnect(): void {
+  store?.close();
+  store = undefined;
+}
+
+/** Erases the database; this tab goes on with an empty one, other tabs are told. */
+export async function erase(): Promise<void> {
+  const current = await connect().catch(() => createStore());
+  store = undefined;
+  await current.delete();
+}
+
+/** Runs `work` on the store; when the connection was lost, opens it again and tries once more. Throws StoreError. */
+export async function read<T>(work: (store: Store) => PromiseLike<T>): Promise<T> {
+  return attempt(work, undefined);
+}
+
+/**
+ * Runs `work` in one strict transaction over `tables` and resolves only after its `complete`: what resolves is on the
+ * disk. All or nothing. The work may run twice, so it puts by ids made beforehand. A failure throws StoreError with
+ * `unsaved`, the value to be kept on the screen. `limit: false` is for long writes.
+ */
+export function write<T>(
+  tables: readonly Tables[],
+  unsaved: unknown,
+  work: (store: Store) => PromiseLike<T>,
+  limit = true,
+): Promise<T> {
+  return attempt((current) => {
+    const done = current.transaction('rw', [...tables], () => work(current));
+    return limit ? within(done, () => 'store-slow') : done;
+  }, unsaved);
+}
+
+export type Tables = 'toys' | 'readings' | 'garments' | 'places' | 'photos' | 'settings' | 'aside' | 'copies' | 'facts';
+
+async function attempt<T>(work: (store: Store) => PromiseLike<T>, unsaved: unknown): Promise<T> {
+  try {
+    return await work(await connect());
+  } catch (cause) {
+    if (ended || !isConnectionLost(cause)) throw toStoreError(ended ? new StoreError(ended) : cause, unsaved);
+  }
+  disconnect();
+  try {
+    return await work(await connect());
+  } catch (cause) {
+    throw toStoreError(cause, unsaved);
+  }
+}
+
+function within<T>(work: PromiseLike<T>, code: () => StoreCode): Promise<T> {
+  return new Promise((resolve, reject) => {
+    const timer = setTimeout(() => reject(new StoreError(code())), TIME_LIMIT_MS);
+    work.then(resolve, reject).then(() => clearTimeout(timer));
+  });
+}

@@ -1,0 +1,59 @@
+import { Dexie, type Table } from 'dexie';
+import type { Aside, Copy, Fact, Garment, Photo, Place, Reading, Setting, Toy } from './rows';
+
+export const DATABASE = 'hemling';
+
+/** Dexie counts native versions in tens. */
+const NATIVE_STEP = 10;
+
+/**
+ * Every version of the store there ever was, oldest first; it only grows. A change of indexes or rows is a new line
+ * here, with its upgrade, and a new snapshot in tests/unit/storage-schema.json.
+ */
+export const versions: readonly {
+  readonly version: number;
+  readonly stores: Readonly<Record<string, string>>;
+}[] = [
+  {
+    version: 1,
+    stores: {
+      toys: 'id',
+      readings: 'id, toyId, takenAt',
+      garments: 'id, toyId',
+      places: 'toyId, at',
+      photos: 'toyId',
+      settings: 'key',
+      aside: '++id',
+      copies: 'id',
+      facts: 'id',
+    },
+  },
+];
+
+export type Store = Dexie & {
+  readonly toys: Table<Toy, string>;
+  readonly readings: Table<Reading, string>;
+  readonly garments: Table<Garment, string>;
+  readonly places: Table<Place, string>;
+  readonly photos: Table<Photo, string>;
+  readonly settings: Table<Setting, string>;
+  readonly aside: Table<Aside, number>;
+  readonly copies: Table<Copy, string>;
+  readonly facts: Table<Fact, string>;
+};
+
+/**
+ * The one database, not yet opened. Strict durability for every transaction: the browser acknowledges a write only
+ * once it is on the disk. Dexie's cache is off, since it shows live queries a write that is not yet complete.
+ */
+export function createStore(name = DATABASE): Store {
+  const store = new Dexie(name, {
+    chromeTransactionDurability: 'strict',
+    cache: 'disabled',
+  }) as Store;
+  for (const { version, stores } of versions) store.version(version).stores(stores);
+  return store;
+}
+
+/** True when the database on the disk was written by a newer Hemling; Dexie would open it all the same. */
+export const isNewer = (store: Store): boolean => store.backendDB().version > store.verno * NATIVE_STEP;

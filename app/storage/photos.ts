@@ -1,0 +1,38 @@
+import { readable } from './aside';
+import { read, write } from './connection';
+import { StoreError } from './errors';
+import { nextMoment } from './ids';
+import type { Photo } from './rows';
+import { readRow } from './shapes';
+
+/**
+ * Keeps a toy's photo in the place of an earlier one; null removes it. The picture is stored as it is given: redraw
+ * it before, so that the camera's data is gone. JPEG, PNG or WebP up to 2 MB, else `store-bad-value`.
+ */
+export async function savePhoto(toyId: string, picture: Blob | null): Promise<void> {
+  if (!picture) return write(['photos'], undefined, (store) => store.photos.delete(toyId));
+  const bytes = await picture.arrayBuffer();
+  const row = readRow('photos', { toyId, type: picture.type, bytes, changedAt: nextMoment() });
+  if (!row || !isPicture(row)) throw new StoreError('store-bad-value', picture);
+  await write(['photos'], picture, (store) => store.photos.put(row));
+}
+
+/** A toy's photo, or undefined. */
+export async function photoOf(toyId: string): Promise<Blob | undefined> {
+  const found = await read((store) => store.photos.get(toyId));
+  const photo = found && readable('photos', [found])[0];
+  return photo && new Blob([photo.bytes], { type: photo.type });
+}
+
+/** First bytes of each type: ISO/IEC 10918-1 B.1, PNG (W3C) 5.2, RFC 9649 2.4 (RIFF, size, WEBP). */
+const beginnings: Readonly<Record<Photo['type'], RegExp>> = {
+  'image/jpeg': /^ffd8ff/,
+  'image/png': /^89504e470d0a1a0a/,
+  'image/webp': /^52494646.{8}57454250/,
+};
+
+/** Whether the bytes begin as their type says. */
+export const isPicture = ({ type, bytes }: Pick<Photo, 'type' | 'bytes'>): boolean =>
+  beginnings[type].test(
+    Array.from(new Uint8Array(bytes.slice(0, 12)), (byte) => byte.toString(16).padStart(2, '0')).join(''),
+  );

@@ -1,0 +1,22 @@
+import { readable } from './aside';
+import { read, write } from './connection';
+import { nextMoment } from './ids';
+import type { Setting, SettingValue } from './rows';
+
+/** All settings ever set, by key; what is not there has the screens' default. */
+export type Settings = Readonly<Record<string, SettingValue>>;
+
+/** The last backup the maker kept; a moment. */
+export const LAST_BACKUP = 'lastBackup';
+
+export async function settings(): Promise<Settings> {
+  return byKey(await read((store) => store.settings.toArray()));
+}
+
+export const byKey = (found: readonly unknown[]): Settings =>
+  Object.fromEntries(readable('settings', found).map(({ key, value }) => [key, value]));
+
+export async function setSetting(key: string, value: SettingValue): Promise<void> {
+  const row: Setting = { key, value, changedAt: nextMoment() };
+  await write(['settings'], row, (store) => store.settings.put(row));
+}

@@ -1,0 +1,41 @@
+/**
+ * The one bridge to the worker: drafting, laying out and printing happen there, never on the page's own thread. Each
+ * request can be cancelled, the latest of its lane wins. No job's own code lives here, so a page that imports this
+ * loads none of it.
+ */
+import type { Body, Order, Unit } from '../body';
+import type { Draft, Outcome } from '../drafting/draft-types';
+
+import { type AskOptions, connectWorker } from './connect';
+import type { Layout } from './jobs';
+import { trustedAddress } from './trusted-address';
+import workerAddress from './worker?worker&url';
+
+export { type AskOptions, type WorkCode, WorkError } from './connect';
+export type { Layout } from './jobs';
+
+const worker = connectWorker(() => new Worker(trustedAddress(workerAddress), { type: 'module' }));
+
+/**
+ * Drafts a garment for a body. `toy` is the name to print. Resolves with an Outcome (refusals are flags, not errors);
+ * rejects with WorkError: `work-cancelled` by `signal` or by a later call of the same lane, `work-failed`, `work-slow`.
+ */
+export const draft = (body: Body, order: Order, toy: string, options?: AskOptions): Promise<Outcome> =>
+  worker.ask('draft', { body, order, toy }, options);
+
+/** Lays the pieces of a draft on sheets of `paper`. More `effort` (0 to 1) takes longer and may need fewer sheets. */
+export const layOut = (
+  given: Draft,
+  paper: string,
+  { effort = 0.5, seed = 1, ...options }: AskOptions & { readonly effort?: number; readonly seed?: number } = {},
+): Promise<Layout> => worker.ask('layOut', { draft: given, paper, effort, seed }, options);
+
+/** The PDF of a laid out draft, its words in `language` (BCP 47), as bytes. */
+export const print = (
+  given: Draft,
+  layout: Layout,
+  { language, units, ...options }: AskOptions & { readonly language: string; readonly units: Unit },
+): Promise<Uint8Array> => worker.ask('print', { draft: given, layout, language, units }, options);
+
+/** Ends the worker at once; the next request starts a new one. */
+export const endWork = (): void => worker.dismiss();
