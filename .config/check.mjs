@@ -3,6 +3,7 @@
 import { spawnSync } from 'node:child_process';
 import { join } from 'node:path';
 import { docsBreaches } from './docs.mjs';
+import { leftovers } from './leftovers.mjs';
 import { localeBreaches } from './locales.mjs';
 import { breachesOf } from './rooms.mjs';
 import { ROOT } from './setup.mjs';
@@ -20,6 +21,7 @@ const CHECKS = {
     tool('biome', ['check', '--config-path=.config/style.json', '--error-on-warnings', ...write, ...SOURCES]),
   rooms: () => breachesOf(ROOT).join('\n'),
   'unused code and packages': () => tool('knip', ['--config', '.config/knip.json', '--no-progress']),
+  'nothing left over': () => leftovers(ROOT).join('\n'),
   docs: () => docsBreaches(ROOT).join('\n'),
   locales: () => localeBreaches(ROOT).join('\n'),
 };

@@ -5,10 +5,13 @@ import { copyOfTheCode } from './copy';
 const copy = copyOfTheCode();
 afterAll(copy.remove);
 
-const breachesWith = (path: string, text: string) => copy.planted(path, text, () => breachesOf(copy.root));
+const already = new Set(breachesOf(copy.root));
+/** What is found beyond what the tree itself has. */
+const breachesWith = (path: string, text: string) =>
+  copy.planted(path, text, () => breachesOf(copy.root).filter((found) => !already.has(found)));
 
 describe('the rooms', () => {
-  test('are in order', () => expect(breachesOf(copy.root)).toEqual([]));
+  test('are in order', () => expect([...already]).toEqual([]));
 
   test.each([
     ['body', 'drafting', "import { draft } from '../drafting';"],

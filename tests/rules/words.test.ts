@@ -1,0 +1,93 @@
+import { mkdirSync, mkdtempSync, rmSync, writeFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { dirname, join } from 'node:path';
+import { expect, onTestFinished, test } from 'vitest';
+import { docsBreaches } from '../../.config/docs.mjs';
+import { leftovers } from '../../.config/leftovers.mjs';
+import { localeBreaches } from '../../.config/locales.mjs';
+
+/** A folder of these files, for as long as the test runs. */
+function folderOf(files: Record<string, string | object>): string {
+  const root = mkdtempSync(join(tmpdir(), 'hemling-words-'));
+  onTestFinished(() => rmSync(root, { recursive: true }));
+  for (const [path, content] of Object.entries(files)) {
+    mkdirSync(dirname(join(root, path)), { recursive: true });
+    writeFileSync(join(root, path), typeof content === 'string' ? content : JSON.stringify(content));
+  }
+  return root;
+}
+
+const ENGLISH = {
+  toys_one: '{{count}} toy',
+  toys_other: '{{count}} toys',
+  name: 'Name of {{toy}}',
+  flag: { thin: 'Thin' },
+};
+const CODE = `say('toys', { count }); say(known ? 'name' : \`flag.\${code}\`);`;
+const languages = (others: Record<string, object>, code = CODE) =>
+  localeBreaches(
+    folderOf({
+      'app/planted.ts': code,
+      'locales/en.json': ENGLISH,
+      ...Object.fromEntries(Object.entries(others).map(([language, words]) => [`locales/${language}.json`, words])),
+    }),
+  );
+
+test('languages that say what English says are in order', () => {
+  const ja = { toys_other: '{{count}}個', name: '{{toy}}の名前', flag: { thin: '細い' } };
+  const ar = {
+    toys_zero: 'لا دمى',
+    toys_one: 'دمية واحدة',
+    toys_two: 'دميتان',
+    toys_few: '{{count}} دمى',
+    toys_many: '{{count}} دمية',
+    toys_other: '{{count}} دمية',
+    name: 'اسم {{toy}}',
+    flag: { thin: 'رفيع' },
+  };
+  expect(languages({ ja, ar })).toEqual([]);
+});
+
+test.each([
+  ['a key is missing', { flag: {} }, 'no words for flag.thin'],
+  ['a key is too many', { extra: 'x' }, 'extra is not in English'],
+  ['a plural form is missing', { toys_other: undefined }, 'no words for toys_other'],
+  ['a plural form is of another language', { toys_few: '{{count}}' }, 'toys_few is not in English'],
+  ['words are empty', { name: ' ' }, 'name is empty'],
+  ['a value is lost', { name: 'Name' }, 'name uses other values than English'],
+  ['a value is misspelt', { toys_other: '{{cuont}} toys' }, 'toys_other uses other values than English'],
+])('it is found when %s', (_, change, wrong) => {
+  expect(languages({ de: { ...ENGLISH, ...change } })).toContain(`locales/de.json: ${wrong}`);
+});
+
+test.each(["say('nmae')", "say('toys_one_more')", "words.say(known ? 'name' : 'lost')", 'say(`flags.$' + '{code}`)'])(
+  'a code without words is found in %s',
+  (code) => expect(languages({}, `${CODE} ${code};`).join()).toMatch('app/planted.ts: no words for'),
+);
+
+test('words that nothing says are found', () =>
+  expect(languages({}, CODE.replace("'name'", "'toys'"))).toEqual(['locales/en.json: nothing says name']));
+
+test('docs may name only what is there', () => {
+  const scripts = { scripts: { start: '', draft: '' } };
+  const right =
+    'Run `npm start`, see `app/` and `app/a.ts`, write `dist/`.\n```\nnpm ci\nnpm run --silent draft -- x.json\n```\n';
+  const docs = (text: string) =>
+    docsBreaches(folderOf({ 'package.json': scripts, 'app/a.ts': '', 'README.md': text, 'DEVELOPERS.md': right }));
+  expect(docs(right)).toEqual([]);
+  expect(docs('`npm run lost`')).toEqual(['README.md: no command npm run lost']);
+  expect(docs('```\nnpm lost\n```')).toEqual(['README.md: no command npm lost']);
+  expect(docs('`app/b.ts` and `old/`')).toEqual(['README.md: no file app/b.ts', 'README.md: no file old']);
+});
+
+test('what was left over is found', () => {
+  const plant = (path: string, text: string) =>
+    leftovers(
+      folderOf({ 'app/a.ts': '', 'sw/a.ts': '', 'tests/a.ts': '', '.config/a.mjs': '', '.ci/run': '', [path]: text }),
+    );
+  expect(plant('app/a.ts', 'const todoList = 1;')).toEqual([]);
+  expect(plant('app/a.ts', `\n// TO${'DO'}: later`)).toEqual([`app/a.ts:2: TO${'DO'}`]);
+  expect(plant('tests/a.ts', `// biome-${'ignore'} lint: why`)).toHaveLength(1);
+  expect(plant('sw/a.ts', `// @ts-${'expect-error'}`)).toHaveLength(1);
+  expect(plant('tests/a.ts', `// @ts-${'expect-error'}`)).toEqual([]);
+});
