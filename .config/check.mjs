@@ -29,7 +29,7 @@ const CHECKS = {
 let passed = 0;
 let failed = 0;
 for (const [name, find] of Object.entries(CHECKS)) {
-  const wrong = find();
+  const wrong = said(find);
   console.log(`${wrong ? 'wrong' : 'right'}  ${name}`);
   if (wrong) console.log(wrong.replace(/^/gm, '       '));
   if (wrong) failed += 1;
@@ -37,6 +37,15 @@ for (const [name, find] of Object.entries(CHECKS)) {
 }
 console.log(`${passed} passed, ${failed} failed`);
 process.exitCode = failed > 0 ? 1 : 0;
+
+/** What a check says; one that cannot be done is wrong too. @param {() => string} find */
+function said(find) {
+  try {
+    return find();
+  } catch (error) {
+    return String(error);
+  }
+}
 
 /** Runs an installed tool. @param {string} name @param {string[]} args @returns {string} what it printed if it failed */
 function tool(name, args) {
