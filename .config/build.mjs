@@ -7,8 +7,8 @@ import { build as bundle } from 'vite';
 import { ROOT } from './setup.mjs';
 import { appConfig, workerConfig } from './vite.config.mjs';
 
-/** Served but not kept for offline use: what only other programs read. */
-const NOT_KEPT = /^(schema|screenshots)\/|^icon-.*\.png$|\.map$/;
+/** Served but not kept for offline use: what only other programs read, and what the app has bundled. */
+const NOT_KEPT = /^(schema|demo|screenshots)\/|^icon-.*\.png$|\.map$/;
 
 /** Builds everything. @param {string} folder where to; emptied first @returns {Promise<string>} the folder */
 export async function build(folder) {

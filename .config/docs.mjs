@@ -7,20 +7,33 @@ export const DOCS = ['README.md', 'DEVELOPERS.md'];
 const MADE = /^(dist|node_modules)(\/|$)/;
 
 /**
- * One line for each path or command that the docs name and that does not exist.
+ * One line for each path or command that the docs name, and each file that a command runs, that does not exist.
  * @param {string} root
  * @returns {string[]}
  */
 export function docsBreaches(root) {
   const scripts = JSON.parse(readFileSync(join(root, 'package.json'), 'utf8')).scripts;
-  return DOCS.flatMap((doc) => {
-    if (!existsSync(join(root, doc))) return [`${doc} is missing`];
-    return namedIn(readFileSync(join(root, doc), 'utf8')).flatMap((named) => {
-      const command = commandOf(named);
-      if (command) return command in scripts ? [] : [`${doc}: no command ${named}`];
-      const path = pathOf(named);
-      return !path || MADE.test(path) || existsSync(join(root, path)) ? [] : [`${doc}: no file ${path}`];
-    });
+  return [...scriptBreaches(root, scripts), ...DOCS.flatMap((doc) => docBreaches(root, doc, scripts))];
+}
+
+/** @param {string} root @param {Record<string, string>} scripts */
+function scriptBreaches(root, scripts) {
+  return Object.entries(scripts).flatMap(([name, script]) =>
+    script
+      .split(' ')
+      .filter((word) => /\.(mjs|ts)$/.test(word) && !existsSync(join(root, word)))
+      .map((file) => `package.json: no file ${file} for npm run ${name}`),
+  );
+}
+
+/** @param {string} root @param {string} doc @param {Record<string, string>} scripts */
+function docBreaches(root, doc, scripts) {
+  if (!existsSync(join(root, doc))) return [`${doc} is missing`];
+  return namedIn(readFileSync(join(root, doc), 'utf8')).flatMap((named) => {
+    const command = commandOf(named);
+    if (command) return command in scripts ? [] : [`${doc}: no command ${named}`];
+    const path = pathOf(named);
+    return !path || MADE.test(path) || existsSync(join(root, path)) ? [] : [`${doc}: no file ${path}`];
   });
 }
 

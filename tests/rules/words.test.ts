@@ -72,12 +72,14 @@ test('docs may name only what is there', () => {
   const scripts = { scripts: { start: '', draft: '' } };
   const right =
     'Run `npm start`, see `app/` and `app/a.ts`, write `dist/`.\n```\nnpm ci\nnpm run --silent draft -- x.json\n```\n';
-  const docs = (text: string) =>
-    docsBreaches(folderOf({ 'package.json': scripts, 'app/a.ts': '', 'README.md': text, 'DEVELOPERS.md': right }));
+  const docs = (text: string, commands = scripts) =>
+    docsBreaches(folderOf({ 'package.json': commands, 'app/a.ts': '', 'README.md': text, 'DEVELOPERS.md': right }));
   expect(docs(right)).toEqual([]);
   expect(docs('`npm run lost`')).toEqual(['README.md: no command npm run lost']);
   expect(docs('```\nnpm lost\n```')).toEqual(['README.md: no command npm lost']);
   expect(docs('`app/b.ts` and `old/`')).toEqual(['README.md: no file app/b.ts', 'README.md: no file old']);
+  const lost = { scripts: { ...scripts.scripts, lost: 'node app/lost.ts' } };
+  expect(docs(right, lost)).toEqual(['package.json: no file app/lost.ts for npm run lost']);
 });
 
 test('what was left over is found', () => {
