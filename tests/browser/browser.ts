@@ -7,7 +7,7 @@ import { type Browser, type BrowserContextOptions, chromium, type Page } from 'p
 import { serve } from '../../.config/serve.mjs';
 import { findBrowser } from '../../.config/setup.mjs';
 
-const DIST = fileURLToPath(new URL('../../dist', import.meta.url));
+export const DIST = fileURLToPath(new URL('../../dist', import.meta.url));
 const FLAGS = [
   '--no-sandbox',
   '--disable-gpu',
@@ -41,11 +41,11 @@ export type Site = {
   close: () => Promise<void>;
 };
 
-/** Serves dist/ below `under` and starts a browser. @param under begins and ends with a slash */
-export async function openSite(under = '/'): Promise<Site> {
+/** Serves a build, dist/ unless told otherwise, below `under` and starts a browser. @param under begins and ends with a slash */
+export async function openSite({ under = '/', folder = DIST } = {}): Promise<Site> {
   const executablePath = findBrowser();
   if (!executablePath) throw new Error('no-browser');
-  let server = await serve({ folder: DIST, under });
+  let server = await serve({ folder, under });
   const { address } = server;
   const browser = await chromium.launch({ executablePath, args: FLAGS });
   return {
@@ -54,7 +54,7 @@ export async function openSite(under = '/'): Promise<Site> {
     visit: (options = phone) => visit(browser, address, options),
     stop: () => server.close(),
     restart: async () => {
-      server = await serve({ folder: DIST, under, port: Number(new URL(address).port) });
+      server = await serve({ folder, under, port: Number(new URL(address).port) });
     },
     close: async () => {
       await browser.close();

@@ -3,7 +3,7 @@ import { desktop, openSite, phone, type Site, untilKept } from './browser';
 
 let site: Site;
 beforeAll(async () => {
-  site = await openSite('/any/shop/');
+  site = await openSite({ under: '/any/shop/' });
 });
 afterAll(() => site.close());
 
