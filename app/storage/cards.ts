@@ -3,7 +3,7 @@ import { write } from './connection';
 import { StoreError } from './errors';
 import { garmentsOf } from './garments';
 import { newId, nextMoment } from './ids';
-import { isPicture } from './photos';
+import { fromDataAddress, isPicture } from './pictures';
 import { readingsOf } from './readings';
 import type { Garment, Photo, Reading, Toy } from './rows';
 import { readOrder, readRow } from './shapes';
@@ -56,7 +56,8 @@ export async function addCard(card: Card): Promise<Toy> {
   });
 }
 
-export function freeName(name: string, taken: ReadonlySet<string>): string {
+function freeName(name: string, taken: ReadonlySet<string>): string {
+  if (!name) return name;
   for (let number = 1; ; number++) {
     const candidate = number === 1 ? name : `${name} ${number}`;
     if (!taken.has(candidate)) return candidate;
@@ -85,10 +86,7 @@ function garmentFrom(toyId: string, given: unknown): Garment[] {
 
 /** A photo out of a data address; null when it is no picture. */
 function photoFrom(toyId: string, address: string): Photo | null {
-  const [, type, data] = /^data:([a-z/]+);base64,([A-Za-z0-9+/=]*)$/.exec(address) ?? [];
-  if (!type || !data || data.length % 4 !== 0) return null;
-  const bytes = Uint8Array.from(atob(data), (letter) => letter.charCodeAt(0)).buffer;
-  const row = readRow('photos', { toyId, type, bytes, changedAt: nextMoment() });
+  const row = readRow('photos', { toyId, ...fromDataAddress(address), changedAt: nextMoment() });
   return row && isPicture(row) ? row : null;
 }
 

@@ -46,6 +46,7 @@ async function open(): Promise<Store> {
 /** A newer tab upgrades or erases: make way at once, and tell. Returning false keeps Dexie's own handling out. */
 function end(current: Store, code: Ended): false {
   current.close();
+  if (current !== store) return false;
   ended = code;
   for (const tell of listeners) tell(code);
   return false;

@@ -4,6 +4,9 @@
  * StoreError with a code and the value that was not saved. No screens, no sentences, no network, no judging of
  * numbers ever live here.
  */
+export type { Backup } from './backup/format';
+export type { Change, Changes, Way } from './backup/merge';
+export type { BackupCode, BackupResult, ReadBackup } from './backup/read';
 export { addCard, cardOf } from './cards';
 export { onEnded } from './connection';
 export { type StoreCode, StoreError } from './errors';
@@ -27,3 +30,10 @@ export {
   type Undo,
 } from './toys';
 export { type Stop, type ToyWatched, watchSettings, watchToy, watchToys } from './watch';
+
+/**
+ * Backup and restore, as a room of their own that is loaded when first asked for:
+ *
+ * const { exportAll, backupFile, readBackup, previewImport, importAll, undoReplace } = await loadBackup();
+ */
+export const loadBackup = () => import('./backup');

@@ -2,7 +2,7 @@ import { readable } from './aside';
 import { read, write } from './connection';
 import { StoreError } from './errors';
 import { nextMoment } from './ids';
-import type { Photo } from './rows';
+import { isPicture } from './pictures';
 import { readRow } from './shapes';
 
 /**
@@ -23,16 +23,3 @@ export async function photoOf(toyId: string): Promise<Blob | undefined> {
   const photo = found && readable('photos', [found])[0];
   return photo && new Blob([photo.bytes], { type: photo.type });
 }
-
-/** First bytes of each type: ISO/IEC 10918-1 B.1, PNG (W3C) 5.2, RFC 9649 2.4 (RIFF, size, WEBP). */
-const beginnings: Readonly<Record<Photo['type'], RegExp>> = {
-  'image/jpeg': /^ffd8ff/,
-  'image/png': /^89504e470d0a1a0a/,
-  'image/webp': /^52494646.{8}57454250/,
-};
-
-/** Whether the bytes begin as their type says. */
-export const isPicture = ({ type, bytes }: Pick<Photo, 'type' | 'bytes'>): boolean =>
-  beginnings[type].test(
-    Array.from(new Uint8Array(bytes.slice(0, 12)), (byte) => byte.toString(16).padStart(2, '0')).join(''),
-  );

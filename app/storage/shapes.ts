@@ -2,7 +2,7 @@ import * as v from 'valibot';
 import { bodyKinds, LONGEST_MM, type Order, SHORTEST_MM, traitValues } from '../body';
 import type { Garment, Photo, Place, Reading, Setting, TableName, Toy } from './rows';
 
-/** Limits of what is kept; the longest a card may carry, and room to spare for the rest. */
+/** Limits of what is kept: what a card may carry, in characters (up to two code units each), and room to spare for the rest. */
 export const LONGEST_NAME = 80;
 export const LONGEST_NOTE = 500;
 const LONGEST_WORD = 120;
@@ -41,7 +41,7 @@ const order = v.object({
 export const shapes = {
   toys: v.object({
     id: word,
-    name: v.pipe(v.string(), v.minLength(1), v.maxLength(LONGEST_NAME * 2)),
+    name: v.pipe(v.string(), v.maxLength(LONGEST_NAME * 2)),
     kind: v.picklist(bodyKinds),
     traits,
     note: v.pipe(v.string(), v.maxLength(LONGEST_NOTE * 2)),
