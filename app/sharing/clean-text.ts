@@ -5,7 +5,7 @@
  * emoji need them. Markup is left as it is: it is shown as text, never parsed. The result is NFC, trimmed, spaces single.
  */
 export function cleanLine(text: string): string {
-  return wellFormed(text).replace(/\s+/gu, ' ').replace(UNWELCOME, '').normalize('NFC').trim();
+  return text.replace(UNWELCOME, '').replace(/\s+/gu, ' ').normalize('NFC').trim();
 }
 
 /** The same for text of several lines: line ends become `\n`, at most one empty line in a row. */
@@ -21,5 +21,5 @@ export function cleanLines(text: string): string {
 /** Characters as people count them for a limit: code points. */
 export const characters = (text: string) => [...text].length;
 
-const UNWELCOME = /[\p{Cc}\u202A-\u202E\u2066-\u2069\u2028\u2029\uFEFF\uFFF9-\uFFFB]/gu;
-const wellFormed = (text: string) => text.replace(/\p{Surrogate}/gu, '');
+/** All of the above except tab, line feed, vertical tab, form feed and carriage return, which become spaces. */
+const UNWELCOME = /(?![\t-\r])[\p{Cc}\p{Surrogate}\u202A-\u202E\u2066-\u2069\uFEFF\uFFF9-\uFFFB]/gu;

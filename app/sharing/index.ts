@@ -3,6 +3,8 @@
  * and in a picture, and the inbox of files shared to the app. Everything that comes in is judged here. No storage of
  * toys, no screens, no words ever live here.
  */
+export { decodeCode } from './code/decode';
+export { type EncodedCard, encodeCard } from './code/encode';
 export type { Fault, Refusal } from './fault';
 export { type CardResult, checkCard, readCard } from './read-card';
 export { writeCard } from './write-card';
