@@ -37,14 +37,16 @@ import { type Value, writeValue } from './values';
  */
 export function encodeCard(card: Card, room = CODE_ROOM): EncodedCard {
   const { note, orders, corrections } = card;
-  const whole = codeOf(card, { ...(corrections && { corrections }), ...(orders && { orders }), ...(note && { note }) });
-  const plain = codeOf(card, { ...(corrections && { corrections }), ...(orders && { orders }) });
-  const least = codeOf(card, corrections ? { corrections } : {});
   const photo = card.photo === undefined ? [] : ['photo'];
-  if (whole.length <= room) return { fragment: `#1${whole}`, leftOut: photo };
-  const notes = note ? ['note', ...photo] : photo;
-  if (!orders || plain.length <= ORDERS_ROOM) return { fragment: `#1${plain}`, leftOut: notes };
-  return { fragment: `#1${least}`, leftOut: ['orders', ...notes] };
+  const corrected = corrections ? { corrections } : {};
+  const ordered = orders ? { ...corrected, orders } : corrected;
+  const whole = codeOf(card, note ? { ...ordered, note } : ordered);
+  if (!note || whole.length <= room) {
+    if (!orders || whole.length <= ORDERS_ROOM) return { fragment: `#1${whole}`, leftOut: photo };
+    return { fragment: `#1${codeOf(card, corrected)}`, leftOut: ['orders', ...photo] };
+  }
+  const { fragment, leftOut } = encodeCard({ ...card, note: '' }, room);
+  return { fragment, leftOut: [...leftOut.filter((part) => part === 'orders'), 'note', ...photo] };
 }
 
 export type EncodedCard = { readonly fragment: string; readonly leftOut: readonly string[] };

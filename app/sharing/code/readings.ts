@@ -27,7 +27,7 @@ export function writeReadings(writer: BitWriter, readings: Card['readings']): vo
     writeBits(writer, first === undefined ? 0 : 1, 1);
     if (first === undefined) return;
     const guess = foretold(index, manner);
-    writeSigned(writer, first - guess, strayOrder(guess, manner));
+    writeSigned(writer, first - guess, strayOrder(guess, manner.closeness));
     for (let count = 0; count < MOST_READINGS - 1; count++) {
       const other = others[count];
       writeBits(writer, other === undefined ? 0 : 1, 1);
@@ -46,7 +46,7 @@ export function readReadings(reader: BitReader): Record<string, Mm[]> {
   for (let index = 0; index < covered; index++) {
     if (readBits(reader, 1) === 0) continue;
     const guess = foretold(index, manner);
-    const first = guess + readSigned(reader, strayOrder(guess, manner));
+    const first = guess + readSigned(reader, strayOrder(guess, manner.closeness));
     const steps = [first];
     while (steps.length < MOST_READINGS && readBits(reader, 1) === 1)
       steps.push(first + readSigned(reader, manner.repeat));
@@ -61,24 +61,31 @@ const lookUp = (readings: Readonly<Record<string, readonly Mm[] | undefined>>, i
  * A measure as the toy's size foretells it, in steps. The size is a small floating number of 3 + 4 bits, from 1/16 to
  * 15.5 times the typical toy. Only products, quotients and rounding: every engine gets the same.
  */
-function foretold(index: number, { grid, size }: Manner): number {
+function foretold(index: number, { grid, size }: Pick<Manner, 'grid' | 'size'>): number {
   const scale = ((16 + (size & 15)) << (size >> 4)) / 256;
   return Math.round(((frozenMeasures[index]?.[1] ?? OTHER_TYPICAL) * scale * grid.parts) / grid.unit);
 }
 
 /** Long measures stray further than short ones: the order follows the length foretold. */
-const strayOrder = (guess: number, { closeness }: Manner) => Math.max(0, bitLength(guess) - closeness);
+const strayOrder = (guess: number, closeness: number) => Math.max(0, bitLength(guess) - closeness);
 
 /** Tries all of them: a card is written once, and read wherever. */
 function shortestManner(grid: Grid, steps: readonly (readonly number[])[]): Manner {
-  const widthOf = (manner: Manner) =>
-    steps.reduce((sum, [first], index) => {
-      const guess = foretold(index, manner);
-      return first === undefined ? sum : sum + signedWidth(first - guess, strayOrder(guess, manner));
-    }, 0);
+  const firsts = steps.flatMap(([first], index) => (first === undefined ? [] : [{ first, index }]));
   const repeats = steps.flatMap(([first = 0, ...others]) => others.map((other) => other - first));
   const repeat = least(8, (order) => repeats.reduce((sum, stray) => sum + signedWidth(stray, order), 0));
-  const best = least(128 * 8, (both) => widthOf({ grid, size: both >> 3, closeness: both & 7, repeat }));
+  const strays = Array.from({ length: SIZES }, (_, size) =>
+    firsts.map(({ first, index }) => {
+      const guess = foretold(index, { grid, size });
+      return { guess, stray: first - guess };
+    }),
+  );
+  const best = least(SIZES * 8, (both) =>
+    (strays[both >> 3] ?? []).reduce(
+      (sum, { guess, stray }) => sum + signedWidth(stray, strayOrder(guess, both & 7)),
+      0,
+    ),
+  );
   return { grid, size: best >> 3, closeness: best & 7, repeat };
 }
 
@@ -87,5 +94,6 @@ function least(count: number, cost: (candidate: number) => number): number {
   return costs.indexOf(Math.min(...costs));
 }
 
+const SIZES = 128;
 /** Readings of one measure a code can hold; the fifth needs no mark that no sixth follows. */
 const MOST_READINGS = 5;

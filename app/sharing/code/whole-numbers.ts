@@ -33,11 +33,8 @@ export const signedWidth = (value: number, order: number): number =>
   2 * bitLength(Math.floor((value < 0 ? -2 * value - 1 : 2 * value) / 2 ** order) + 1) - 1 + order;
 
 /** Bits needed to write a whole number below 2^53; 0 needs none. */
-export function bitLength(value: number): number {
-  let width = 0;
-  for (let rest = value; rest >= 1; rest = Math.floor(rest / 2)) width++;
-  return width;
-}
+export const bitLength = (value: number): number =>
+  value < 2 ** 32 ? 32 - Math.clz32(value) : 32 + bitLength(Math.floor(value / 2 ** 32));
 
 /** Whole numbers are below 2^50 at order 0: more zeros than this are no number of ours. */
 const MOST_ZEROS = 50;
