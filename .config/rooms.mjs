@@ -18,7 +18,7 @@ export const ROOMS = {
   app: null,
 };
 
-/** A room is entered by its index; these few modules are doors beside it, so that who needs one does not load the room. */
+/** A folder is entered by its index; these few modules are doors beside it, so that who needs one does not load the room. */
 export const SIDE_DOORS = ['app/drafting/draft-types', 'app/work/bridge', 'app/work/keep-offline', 'app/sharing/inbox'];
 
 /** Every package the app uses, and the only places that may name it. */
@@ -59,7 +59,7 @@ export function breachesOf(root) {
   const modules = modulesOf(root, ['app', 'sw']).map((module) => readModule(root, module));
   const known = new Set(modules.map((module) => module.path));
   return [
-    ...modules.flatMap((module) => [...wrongImports(module), ...impurities(module)]),
+    ...modules.flatMap((module) => [...wrongImports(module, known), ...impurities(module)]),
     ...firstPageBreaches(new Map(modules.map((module) => [module.path, module])), known),
   ];
 }
@@ -108,8 +108,8 @@ function targetOf(root, path, from) {
     .join('/');
 }
 
-/** @param {Module} module */
-function wrongImports({ path, imports }) {
+/** @param {Module} module @param {Set<string>} known */
+function wrongImports({ path, imports }, known) {
   const room = roomOf(path);
   return imports.flatMap(({ from, target }) => {
     if (!from.startsWith('.')) {
@@ -122,14 +122,16 @@ function wrongImports({ path, imports }) {
     }
     const free = allowed === null || [room, ...allowed].some((place) => inside(target, place));
     if (!free) return [`${path}: ${room} may not import ${target}`];
-    return isDoor(target) || roomOf(target) === room ? [] : [`${path}: ${target} is not a door of ${roomOf(target)}`];
+    return roomOf(target) === room || isDoor(target, known)
+      ? []
+      : [`${path}: ${target} is not a door of ${roomOf(target)}`];
   });
 }
 
-/** @param {string} target */
-function isDoor(target) {
-  const room = roomOf(target);
-  return [room, `${room}/index`, ...SIDE_DOORS].includes(target.replace(/\.tsx?$/, '')) || target.endsWith('.css');
+/** @param {string} target @param {Set<string>} known */
+function isDoor(target, known) {
+  const name = target.replace(/\.tsx?$/, '').replace(/\/index$/, '');
+  return name === roomOf(name) || known.has(`${name}/index.ts`) || SIDE_DOORS.includes(name) || name.endsWith('.css');
 }
 
 /** @param {Module} module */

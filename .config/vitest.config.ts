@@ -2,9 +2,12 @@ import { fileURLToPath } from 'node:url';
 import { defineConfig } from 'vitest/config';
 
 const root = fileURLToPath(new URL('..', import.meta.url));
+const SECOND = 1000;
 
+/** One group after the other, so that a browser never waits for a processor that random drafts are using. */
 export default defineConfig({
   root,
+  cacheDir: `${root}node_modules/.vite`,
   oxc: { jsx: { runtime: 'automatic', importSource: 'preact' } },
   test: {
     projects: [
@@ -14,17 +17,28 @@ export default defineConfig({
           name: 'unit',
           include: ['tests/**/*.test.{ts,tsx}'],
           exclude: ['tests/properties/**', 'tests/browser/**'],
+          testTimeout: 60 * SECOND,
+          sequence: { groupOrder: 0 },
         },
       },
-      { extends: true, test: { name: 'properties', include: ['tests/properties/**/*.test.ts'], testTimeout: 300_000 } },
+      {
+        extends: true,
+        test: {
+          name: 'properties',
+          include: ['tests/properties/**/*.test.ts'],
+          testTimeout: 600 * SECOND,
+          sequence: { groupOrder: 1 },
+        },
+      },
       {
         extends: true,
         test: {
           name: 'browser',
           include: ['tests/browser/**/*.test.ts'],
-          testTimeout: 120_000,
-          hookTimeout: 180_000,
+          testTimeout: 120 * SECOND,
+          hookTimeout: 180 * SECOND,
           fileParallelism: false,
+          sequence: { groupOrder: 2 },
         },
       },
     ],
