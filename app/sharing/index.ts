@@ -6,5 +6,7 @@
 export { decodeCode } from './code/decode';
 export { type EncodedCard, encodeCard } from './code/encode';
 export type { Fault, Refusal } from './fault';
+export { CARD_BYTES as LARGEST_CARD_BYTES } from './limits';
+export { type CardLink, cardLink, carriesCard } from './link';
 export { type CardResult, checkCard, readCard } from './read-card';
 export { writeCard } from './write-card';
