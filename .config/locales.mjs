@@ -6,6 +6,9 @@ import { modulesOf, walk } from './syntax.mjs';
 const SOURCE = 'en';
 const CATEGORIES = ['zero', 'one', 'two', 'few', 'many', 'other'];
 const PLURAL = new RegExp(`_(${CATEGORIES.join('|')})$`);
+/** Stands for what a template puts in; no code has one. */
+const HOLE = '\u0000';
+const CODE = new RegExp(`^[a-z][a-z0-9-]*(\\.[a-z0-9${HOLE}-]+)+$`);
 /** Forms that stand for one certain number in some languages, and may leave the number unsaid. */
 const MAY_LEAVE_OUT_COUNT = /_(zero|one|two)$/;
 
@@ -87,24 +90,28 @@ function valuesIn(text) {
 
 /** @param {string} root @param {Set<string>} codes */
 function codeBreaches(root, codes) {
+  const topics = new Set([...codes].filter((code) => code.includes('.')).map((code) => code.replace(/\..*/, '')));
   /** @type {string[]} */
   const found = [];
   const texts = new Set();
   /** @type {RegExp[]} */
   const patterns = [];
   for (const { path, program } of modulesOf(root, ['app'])) {
+    const wanted = new Set();
     walk(program, (node) => {
-      if (node.type === 'Literal' && typeof node.value === 'string') texts.add(node.value);
-      if (node.type === 'TemplateLiteral') patterns.push(patternOf(node));
-      if (!isSaying(node)) return;
-      for (const pattern of saidIn(node.arguments[0])) {
-        if (![...codes].some((code) => pattern.test(code)))
-          found.push(`${path}: no words for ${pattern.source.slice(1, -1)}`);
-      }
+      const code = codeIn(node);
+      if (node.type === 'Literal') texts.add(code);
+      if (node.type === 'TemplateLiteral' && !code?.startsWith(HOLE)) patterns.push(patternOf(code ?? ''));
+      if (code && isAbout(topics, code)) wanted.add(code);
+      if (isSaying(node)) for (const said of codesSaid(node.arguments[0])) wanted.add(said);
     });
+    for (const code of wanted) {
+      const pattern = patternOf(code);
+      if (![...codes].some((known) => pattern.test(known)))
+        found.push(`${path}: no words for ${code.replaceAll(HOLE, '*')}`);
+    }
   }
-  const open = patterns.filter((pattern) => !/^\^\.[+]/.test(pattern.source));
-  const unused = [...codes].filter((code) => !texts.has(code) && !open.some((pattern) => pattern.test(code)));
+  const unused = [...codes].filter((code) => !texts.has(code) && !patterns.some((pattern) => pattern.test(code)));
   return [...found, ...unused.map((code) => `locales/${SOURCE}.json: nothing says ${code}`)];
 }
 
@@ -112,16 +119,27 @@ function isSaying(/** @type {any} */ node) {
   return node.type === 'CallExpression' && (node.callee.name ?? node.callee.property?.name) === 'say';
 }
 
-/** The codes an argument may be, as patterns; a plain variable says nothing here. @param {any} node @returns {RegExp[]} */
-function saidIn(node) {
-  if (node?.type === 'ConditionalExpression') return [...saidIn(node.consequent), ...saidIn(node.alternate)];
-  if (node?.type === 'TemplateLiteral') return [patternOf(node)];
-  return node?.type === 'Literal' && typeof node.value === 'string' ? [new RegExp(`^${escaped(node.value)}$`)] : [];
+/** The codes an argument may be; a plain variable says nothing here. @param {any} node @returns {string[]} */
+function codesSaid(node) {
+  if (node?.type === 'ConditionalExpression') return [...codesSaid(node.consequent), ...codesSaid(node.alternate)];
+  return [codeIn(node) ?? []].flat();
 }
 
-/** @param {any} node a template literal; each hole stands for anything */
-function patternOf(node) {
-  return new RegExp(`^${node.quasis.map((/** @type {any} */ part) => escaped(part.value.cooked ?? '')).join('.+')}$`);
+/** The text of a literal, with a mark where a template has a hole. @param {any} node @returns {string | undefined} */
+function codeIn(node) {
+  if (node?.type === 'Literal' && typeof node.value === 'string') return node.value;
+  if (node?.type !== 'TemplateLiteral') return undefined;
+  return node.quasis.map((/** @type {any} */ part) => part.value.cooked ?? '').join(HOLE);
+}
+
+/** Whether a text anywhere in the code is a code: it begins with a topic of the words. @param {Set<string>} topics @param {string} text */
+function isAbout(topics, text) {
+  return CODE.test(text) && topics.has(text.replace(/\..*/, ''));
+}
+
+/** Each hole stands for anything. @param {string} code */
+function patternOf(code) {
+  return new RegExp(`^${code.split(HOLE).map(escaped).join('.+')}$`);
 }
 
 /** @param {string} text */

@@ -60,9 +60,14 @@ test.each([
   expect(languages({ de: { ...ENGLISH, ...change } })).toContain(`locales/de.json: ${wrong}`);
 });
 
-test.each(["say('nmae')", "say('toys_one_more')", "words.say(known ? 'name' : 'lost')", 'say(`flags.$' + '{code}`)'])(
-  'a code without words is found in %s',
-  (code) => expect(languages({}, `${CODE} ${code};`).join()).toMatch('app/planted.ts: no words for'),
+test.each([
+  "say('nmae')",
+  "say('toys_one_more')",
+  "words.say(known ? 'name' : 'lost')",
+  "const act = { words: 'flag.lost' }",
+  'say(`flags.$' + '{code}`)',
+])('a code without words is found in %s', (code) =>
+  expect(languages({}, `${CODE} ${code};`).join()).toMatch('app/planted.ts: no words for'),
 );
 
 test('words that nothing says are found', () =>
