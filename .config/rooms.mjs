@@ -19,7 +19,16 @@ export const ROOMS = {
 };
 
 /** A folder is entered by its index; these few modules are doors beside it, so that who needs one does not load the room. */
-export const SIDE_DOORS = ['app/drafting/draft-types', 'app/work/bridge', 'app/work/keep-offline', 'app/sharing/inbox'];
+export const SIDE_DOORS = [
+  'app/drafting/draft',
+  'app/drafting/draft-types',
+  'app/drafting/garments',
+  'app/drafting/sheets',
+  'app/drafting/output',
+  'app/work/bridge',
+  'app/work/keep-offline',
+  'app/sharing/inbox',
+];
 
 /** Every package the app uses, and the only places that may name it. */
 export const PACKAGES = {

@@ -8,7 +8,13 @@ export type Role = (typeof roles)[number];
 /** How the second edge comes to the first: `laid` is stitched on a line, `folded` is turned on itself. */
 export type Join = 'sewn' | 'eased' | 'gathered' | 'pleated' | 'laid' | 'folded';
 
-export type Edge = { readonly name: string; readonly role: Role; readonly length: Mm; readonly allowance: Mm; readonly path: Path };
+export type Edge = {
+  readonly name: string;
+  readonly role: Role;
+  readonly length: Mm;
+  readonly allowance: Mm;
+  readonly path: Path;
+};
 export type InnerLine = { readonly name: string; readonly length: Mm; readonly path: Path };
 /** `at` is mm along the edge from its start; one tick front, two back. */
 export type Notch = { readonly edge: string; readonly at: Mm; readonly ticks: 1 | 2 };
@@ -54,7 +60,12 @@ export type FitRow = {
 };
 
 export type OpeningRow = { readonly through: string; readonly needs: Mm; readonly gives: Mm; readonly closure: string };
-export type Adjustment = { readonly code: string; readonly by: Mm; readonly because: string; readonly check: readonly MeasureId[] };
+export type Adjustment = {
+  readonly code: string;
+  readonly by: Mm;
+  readonly because: string;
+  readonly check: readonly MeasureId[];
+};
 export type SewingStep = { readonly step: string; readonly seams: readonly string[] };
 
 /** The order with every default filled in. */
@@ -77,4 +88,6 @@ export type Draft = {
   readonly sewing: readonly SewingStep[];
 };
 
-export type Outcome = { readonly ok: true; readonly draft: Draft } | { readonly ok: false; readonly flags: readonly Flag[] };
+export type Outcome =
+  | { readonly ok: true; readonly draft: Draft }
+  | { readonly ok: false; readonly flags: readonly Flag[] };

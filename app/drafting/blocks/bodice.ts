@@ -1,0 +1,133 @@
+import type { Block, Shape } from '../garments/garment';
+import {
+  dot,
+  end,
+  endTangent,
+  hermite,
+  line,
+  norm,
+  type Path,
+  type Point,
+  pathLength,
+  point,
+  right,
+  splitPath,
+  startTangent,
+  subtract,
+} from '../geometry';
+import type { Sizes } from '../sizes/wearer';
+import { neckline } from './neckline';
+import { sideSeam } from './side';
+
+/** How the arm comes to it, and what the centre line is. */
+type Cut = { readonly arm: 'set-in' | 'raglan'; readonly centre: 'fold' | 'open' };
+
+const NAMES = [
+  'neckHalfWidth',
+  'neckDrop',
+  'slope',
+  'shoulder',
+  'armholeDepth',
+  'armDrop',
+  'chestHalf',
+  'tummyHalf',
+  'hemHalf',
+  'sideLevel',
+  'sideGather',
+  'centreLength',
+  'past',
+  'neckShare',
+  'slitLength',
+];
+
+/** A raglan body's underarm lies this much below an armhole's (common practice, no source). */
+const RAGLAN_DEEPER_MM = 6;
+/** Handles of the armhole: down beside the arm first, then out to the side. */
+const ARMHOLE_OUT = 0.5;
+const ARMHOLE_INTO = 0.62;
+const RAGLAN_HANDLE = 0.36;
+/** At most this share of a half neckline stays with the body. */
+const MOST_NECK_KEPT = 0.98;
+
+/**
+ * Half a bodice hanging from the shoulder; x right from the centre line, y down from the high shoulder point. Curves
+ * end square to the seam they end on. Sizes in mm, `slope` in radians, `past` how far the centre edge lies past the
+ * centre line, `neckShare` the length of neckline left beside a raglan sleeve.
+ */
+export function bodice(cut: Cut): Block {
+  return { sizes: NAMES, draw: (sizes) => draw(cut, sizes) };
+}
+
+function draw(cut: Cut, s: Sizes): Shape {
+  const {
+    slope = 0,
+    armholeDepth = 0,
+    armDrop = 0,
+    chestHalf = 0,
+    past = 0,
+    centreLength = 0,
+    neckDrop = 0,
+    slitLength = 0,
+  } = s;
+  const wholeNeck = neckline(s.neckHalfWidth ?? 0, neckDrop, slope);
+  const level = armDrop + armholeDepth + (cut.arm === 'raglan' ? RAGLAN_DEEPER_MM : 0);
+  const underarm = point(chestHalf, level);
+  const side = sideSeam(underarm, s);
+  const arm = cut.arm === 'raglan' ? raglan(wholeNeck, s.neckShare ?? 0, underarm, side) : setIn(s, underarm, side);
+  const open = cut.centre === 'open';
+  const hem = hemLine(side, point(0, centreLength));
+  return {
+    edges: {
+      ...(open ? { 'neck-end': [line(point(-past, neckDrop), point(0, neckDrop))] } : {}),
+      ...arm,
+      side,
+      hem,
+      ...(open ? { 'hem-end': [line(point(0, centreLength), point(-past, centreLength))] } : {}),
+      centre: [line(point(open ? -past : 0, centreLength), point(open ? -past : 0, neckDrop))],
+    },
+    lines: {
+      ...(open ? { 'centre-line': [line(point(0, neckDrop), point(0, centreLength))] } : {}),
+      ...(slitLength > 0 ? { slit: [line(point(0, neckDrop), point(0, neckDrop + slitLength))] } : {}),
+    },
+  };
+}
+
+function setIn(s: Sizes, underarm: Point, side: Path): Record<string, Path> {
+  const { slope = 0, shoulder = 0, neckHalfWidth = 0, armDrop = 0, neckDrop = 0 } = s;
+  const armEnd = point(neckHalfWidth + shoulder * Math.cos(slope), armDrop);
+  const down = point(-Math.sin(slope), Math.cos(slope));
+  return {
+    neckline: neckline(neckHalfWidth, neckDrop, slope),
+    shoulder: [line(point(neckHalfWidth, 0), armEnd)],
+    armhole: [curveInto(armEnd, down, underarm, outward(side))],
+  };
+}
+
+/** An armhole: handles as shares of how far it goes down and how far out, so that it never overshoots either. */
+function curveInto(from: Point, down: Point, to: Point, out: Point) {
+  const way = subtract(to, from);
+  const depth = Math.max(dot(way, down), 1);
+  const reach = Math.max(dot(way, out), 1);
+  const chord = norm(way);
+  return hermite(from, down, to, out, (ARMHOLE_OUT * depth) / chord, (ARMHOLE_INTO * reach) / chord);
+}
+
+/** The neckline up to the raglan sleeve, and the edge from there to the underarm, square to both ends' seams. */
+function raglan(wholeNeck: Path, share: number, underarm: Point, side: Path): Record<string, Path> {
+  const [kept] = splitPath(wholeNeck, Math.min(share, pathLength(wholeNeck) * MOST_NECK_KEPT));
+  const corner = end(kept);
+  const leaving = right(endTangent(kept));
+  return { neckline: kept, armhole: [hermite(corner, leaving, underarm, outward(side), RAGLAN_HANDLE, RAGLAN_HANDLE)] };
+}
+
+/** Square to the side at the underarm, pointing out of the piece. */
+function outward(side: Path): Point {
+  const down = startTangent(side);
+  return point(down.y, -down.x);
+}
+
+/** From the side's end to the centre, square to both. */
+function hemLine(side: Path, centre: Point): Path {
+  const down = endTangent(side);
+  return [hermite(end(side), point(-down.y, down.x), centre, point(-1, 0), 1 / 3, 1 / 3)];
+}

@@ -1,0 +1,67 @@
+import type { Block } from '../garments/garment';
+import { brent, cubic, end, hermite, line, type Path, type Point, pathLength, point } from '../geometry';
+
+/** Where the head is deepest, as a share of the face edge's height, from the neck up (common practice, no source). */
+const DEEPEST_AT = 0.52;
+const SOLVED_MM = 1e-5;
+
+/**
+ * One side of a hood: chin at the origin, face edge up to the crown, y down, the back of the head at the right. The
+ * crown is square to the face edge and to the neck edge. Sizes in mm: `hoodFront` half the face edge, `hoodDepth` face
+ * edge to back of the head, `hoodNeck` the neck edge's length; `hoodRound` how full the crown is (0.4
+ * flat, 0.85 boxy) and `napeRise` how much higher the nape lies than the chin, as a share of the neck edge.
+ */
+export const hoodSide: Block = {
+  sizes: ['hoodFront', 'hoodDepth', 'hoodNeck', 'hoodRound', 'napeRise'],
+  draw: ({ hoodFront = 0, hoodDepth = 0, hoodNeck = 0, hoodRound = 0.6, napeRise = 0.12 }) => {
+    const neck = neckEdge(hoodNeck, napeRise);
+    const nape = neck[0]?.from ?? point(hoodNeck, 0);
+    const top = point(0, -hoodFront);
+    return {
+      edges: { face: [line(point(0, 0), top)], crown: crown(top, nape, hoodDepth, hoodFront, hoodRound), neck },
+      lines: {},
+    };
+  },
+};
+
+/** From the nape, level and square to the crown, down to the chin; `length` mm. */
+function neckEdge(length: number, rise: number): Path {
+  const draw = (width: number): Path => {
+    const nape = point(width, -rise * width);
+    return [cubic(nape, point(width * 0.62, nape.y), point(width * 0.3, 0), point(0, 0))];
+  };
+  const solved = brent((width) => pathLength(draw(width)) - length, length * 0.5, length, { tolerance: SOLVED_MM });
+  return draw(solved.ok ? solved.x : length);
+}
+
+/** From the top of the face edge over the back of the head to the nape, upright where the head is deepest. */
+function crown(top: Point, nape: Point, depth: number, front: number, fullness: number): Path {
+  const deep = Math.max(depth, nape.x);
+  const level = Math.min(-front * DEEPEST_AT, nape.y);
+  const back = point(deep, level);
+  const over = cubic(top, point(deep * fullness, top.y), point(deep, level + (top.y - level) * fullness), back);
+  const inward = deep - nape.x;
+  if (nape.y - level < 1) return [over];
+  const handle = 0.36 + 0.1 * Math.min(inward / (nape.y - level), 1);
+  return [over, hermite(end([over]), point(0, 1), nape, point(0, 1), handle, handle)];
+}
+
+/**
+ * The strip between the two sides of a three-part hood, half of it beside the fold; y down from the face edge to the
+ * nape. Its long edge is square to both ends. Sizes in mm: `stripFace`, `stripNape` half widths, `hoodCrown` along the fold.
+ */
+export const hoodStrip: Block = {
+  sizes: ['stripFace', 'stripNape', 'hoodCrown'],
+  draw: ({ stripFace = 0, stripNape = 0, hoodCrown = 0 }) => {
+    const down = point(0, 1);
+    return {
+      edges: {
+        face: [line(point(0, 0), point(stripFace, 0))],
+        side: [hermite(point(stripFace, 0), down, point(stripNape, hoodCrown), down, 0.4, 0.4)],
+        nape: [line(point(stripNape, hoodCrown), point(0, hoodCrown))],
+        centre: [line(point(0, hoodCrown), point(0, 0))],
+      },
+      lines: {},
+    };
+  },
+};

@@ -1,0 +1,61 @@
+import type { Block } from '../garments/garment';
+import { brent, hermite, line, mirrorPath, type Path, type Point, pathLength, point, reversePath } from '../geometry';
+import type { Sizes } from '../sizes/wearer';
+import { lowerSleeve } from './sleeve';
+
+const HANDLE = 0.36;
+const SOLVED_MM = 1e-4;
+/** The neck edge stays narrower than the sleeve, as a share of half its width, and lies at most so far off its middle. */
+const WIDEST_TOP = 1.4;
+const FARTHEST_OFF = 0.8;
+/** A head that cannot rise is drawn this high, and its seams say that they do not match. */
+const LOWEST_RISE_MM = 1;
+
+/**
+ * A raglan sleeve, laid flat: x right from the middle of the bicep line, front at the left; y down from that line, so the
+ * sleeve's head has y < 0. Its two slanting edges are drawn as long as the body's, square to the level neck edge and to the
+ * underarm seams; how high they rise follows, and how far the neck edge lies to the front. Sizes in mm: `frontRaglan`,
+ * `backRaglan` (the body's edges), `neckTop` (the sleeve's share of the neckline), `bicep`, `cuff`, `underarmLength`.
+ */
+export const raglanSleeve: Block = {
+  sizes: ['bicep', 'cuff', 'underarmLength', 'frontRaglan', 'backRaglan', 'neckTop'],
+  draw: (s) => {
+    const tube = lowerSleeve({ ...s, capHeight: 0, sleeveLength: s.underarmLength ?? 0 });
+    const leave = point(tube.taper.y, tube.taper.x);
+    const { front, back, from, to } = head(s, tube.backUnderarm.x, leave);
+    const middle = point((from.x + to.x) / 2, (from.y + to.y) / 2);
+    return {
+      edges: { 'front-raglan': front, neck: [line(from, to)], 'back-raglan': back, ...tube.edges },
+      lines: { 'over-arm': [line(middle, point(middle.x, s.underarmLength ?? 0))] },
+    };
+  },
+};
+
+type Head = { readonly front: Path; readonly back: Path; readonly from: Point; readonly to: Point };
+
+/** Both slanting edges, with the neck edge moved to where they rise equally high. */
+function head(s: Sizes, half: number, leave: Point): Head {
+  const top = Math.min(s.neckTop ?? 0, half * WIDEST_TOP);
+  const room = (half - top / 2) * FARTHEST_OFF;
+  const front = (off: number) => rise(s.frontRaglan ?? 0, half, leave, top / 2 + off);
+  const back = (off: number) => rise(s.backRaglan ?? 0, half, leave, top / 2 - off);
+  const solved = brent((off) => front(off).height - back(off).height, -room, room, { tolerance: SOLVED_MM });
+  const off = solved.ok ? solved.x : 0;
+  const [ahead, behind] = [front(off), back(off)];
+  return {
+    front: ahead.path,
+    back: reversePath(mirrorPath(behind.path)),
+    from: point(-top / 2 - off, -ahead.height),
+    to: point(top / 2 - off, -behind.height),
+  };
+}
+
+/** From the front underarm up to the neck edge at −x, `length` mm long; as low as it can be where that is too short. */
+function rise(length: number, half: number, leave: Point, x: number): { readonly path: Path; readonly height: number } {
+  const draw = (height: number): Path => [
+    hermite(point(-half, 0), leave, point(-x, -height), point(0, -1), HANDLE, HANDLE),
+  ];
+  const solved = brent((height) => pathLength(draw(height)) - length, 0, length * 1.2 + 1, { tolerance: SOLVED_MM });
+  const height = solved.ok ? solved.x : LOWEST_RISE_MM;
+  return { path: draw(height), height };
+}

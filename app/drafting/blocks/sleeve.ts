@@ -1,0 +1,86 @@
+import type { Block, Shape } from '../garments/garment';
+import {
+  add,
+  cubic,
+  line,
+  type Path,
+  type Point,
+  pathLength,
+  point,
+  scale,
+  splitPath,
+  subtract,
+  unit,
+} from '../geometry';
+import type { Sizes } from '../sizes/wearer';
+
+/** Handles of the cap, as shares of the half bicep: the cut of a tube aslant, a cosine (geometry), rounded at the top. */
+const CAP_UNDERARM = 0.42;
+const CAP_TOP = 0.4;
+
+/**
+ * A set-in sleeve, laid flat: x right from the shoulder line, front at the left; y down from the cap's top. Sizes in mm:
+ * `bicep` and `cuff` round, `capHeight` down to the bicep line, `sleeveLength` down the middle; `capShare` is the front's
+ * share of the cap's length, where the shoulder notch lies.
+ */
+export const sleeve: Block = {
+  sizes: ['bicep', 'cuff', 'capHeight', 'sleeveLength', 'capShare'],
+  draw: (sizes) => {
+    const tube = lowerSleeve(sizes);
+    const cap = capCurve(tube, sizes.capHeight ?? 0);
+    const [front, back] = splitPath(cap, pathLength(cap) * Math.min(Math.max(sizes.capShare ?? 0.5, 0.2), 0.8));
+    return { edges: { 'front-cap': front, 'back-cap': back, ...tube.edges }, lines: {} };
+  },
+};
+
+/** Both underarm seams and the cuff below a bicep line; the directions are those up the two underarm seams. */
+export type Tube = {
+  readonly edges: Shape['edges'];
+  readonly frontUnderarm: Point;
+  readonly backUnderarm: Point;
+  readonly taper: Point;
+};
+
+/**
+ * The tube from the bicep line at y = capHeight to the cuff. The cuff is square to both underarm seams, so it bows; its
+ * middle lies at `sleeveLength`. `taper` points down the back underarm seam.
+ */
+export function lowerSleeve(s: Sizes): Tube {
+  const { bicep = 0, cuff = 0, capHeight = 0, sleeveLength = 0 } = s;
+  const half = bicep / 2;
+  const halfCuff = cuff / 2;
+  const drop = Math.max(sleeveLength - capHeight, 1);
+  const bow = ((halfCuff * (half - halfCuff)) / drop) * 0.5;
+  const low = capHeight + drop + bow;
+  const taper = unit(point(halfCuff - half, low - capHeight));
+  const inward = point(-taper.y, taper.x);
+  const handle = (2 * halfCuff) / 3;
+  const [right, left] = [point(halfCuff, low), point(-halfCuff, low)];
+  const [back, front] = [point(half, capHeight), point(-half, capHeight)];
+  const mirror = point(-inward.x, inward.y);
+  return {
+    edges: {
+      'back-underarm': [line(back, right)],
+      cuff: [cubic(right, add(right, scale(inward, handle)), add(left, scale(mirror, handle)), left)],
+      'front-underarm': [line(left, front)],
+    },
+    frontUnderarm: front,
+    backUnderarm: back,
+    taper,
+  };
+}
+
+function capCurve(tube: Tube, height: number): Path {
+  const { frontUnderarm: front, backUnderarm: back, taper } = tube;
+  const half = back.x;
+  const top = point(0, 0);
+  const leave = point(taper.y, taper.x);
+  const reach = CAP_UNDERARM * half;
+  const crest = point(CAP_TOP * half, 0);
+  const flat = height <= 0;
+  if (flat) return [line(front, point(0, front.y)), line(point(0, front.y), back)];
+  return [
+    cubic(front, add(front, scale(leave, reach)), subtract(top, crest), top),
+    cubic(top, add(top, crest), add(back, scale(point(-leave.x, leave.y), reach)), back),
+  ];
+}

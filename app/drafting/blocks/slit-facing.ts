@@ -1,0 +1,23 @@
+import type { Block } from '../garments/garment';
+import { line, point } from '../geometry';
+
+/** Round a slit, this much cloth on either side and below is turned to the inside (common practice, no source). */
+const BESIDE_MM = 25;
+const BELOW_MM = 20;
+
+/** The facing sewn round a slit before it is cut, half of it beside the fold. `slitLength` in mm. */
+export const slitFacing: Block = {
+  sizes: ['slitLength'],
+  draw: ({ slitLength = 0 }) => {
+    const low = slitLength + BELOW_MM;
+    return {
+      edges: {
+        top: [line(point(0, 0), point(BESIDE_MM, 0))],
+        side: [line(point(BESIDE_MM, 0), point(BESIDE_MM, low))],
+        bottom: [line(point(BESIDE_MM, low), point(0, low))],
+        centre: [line(point(0, low), point(0, 0))],
+      },
+      lines: { slit: [line(point(0, 0), point(0, slitLength))] },
+    };
+  },
+};

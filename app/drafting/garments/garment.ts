@@ -1,0 +1,157 @@
+import type { BodyKind, MeasureId, Mm } from '../../body';
+import type { Ref, Role } from '../draft-types';
+import type { Path } from '../geometry';
+import type { Choices, SizeMaker, Sizes, Wearer } from '../sizes/wearer';
+
+export type Choice =
+  | { readonly kind: 'one'; readonly of: readonly string[]; readonly fallback: string }
+  | { readonly kind: 'yes'; readonly fallback: boolean }
+  | {
+      readonly kind: 'count' | 'share' | 'length';
+      readonly min: number;
+      readonly max: number;
+      readonly fallback: number;
+    };
+
+/** Seam lines of one piece: named edges that form the ring in order, clockwise as seen; named lines inside it. */
+export type Shape = { readonly edges: Readonly<Record<string, Path>>; readonly lines: Readonly<Record<string, Path>> };
+
+/** Pure: finished sizes in (by the block's own names), seam lines out. Draws its best for any finite sizes. */
+export type Block = { readonly sizes: readonly string[]; readonly draw: (sizes: Sizes) => Shape };
+
+/** A row that counts only with some choices. */
+export type When = { readonly when?: (choices: Choices) => boolean };
+
+/** What rows may look at: the sizes so far and the edges drawn with them. */
+export type Look = {
+  readonly sizes: Sizes;
+  readonly choices: Choices;
+  readonly wearer: Wearer;
+  /** Length of an edge, mm; a RangeError where no such piece or edge is drawn. */
+  readonly length: (piece: string, edge: string) => Mm;
+};
+
+export type PieceRow = When & {
+  readonly name: string;
+  readonly copies: number;
+  readonly mirrored: boolean;
+  readonly onFold: boolean;
+  readonly block: Block;
+  /** The block's own size names, each fed from a finished size. Names that agree need no entry. */
+  readonly sizes?: Readonly<Record<string, string>>;
+  /** Sizes taken from edges already drawn: pieces are drawn in the order of their rows. */
+  readonly takes?: (look: Look) => Sizes;
+  readonly roles: (choices: Choices) => Readonly<Record<string, Role>>;
+  /** A piece of the wearer's back: its notches have two ticks. */
+  readonly back?: true;
+  /** Lines along which the piece is cut open. */
+  readonly cuts?: readonly string[];
+};
+
+export type SeamRow = When & {
+  readonly name: string;
+  readonly sewn: 1 | 2;
+  readonly first: readonly Ref[];
+  readonly second: readonly Ref[];
+  /** How the second comes to the first where it is longer; `sewn` and `eased` are told from the ratio. */
+  readonly longer?: 'gathered' | 'pleated';
+  readonly kind?: 'laid' | 'folded';
+  /** Seam ends whose neighbours need not run on smoothly: V-necks, closures, the hood's chin. */
+  readonly cornered?: true;
+};
+
+/** One knob: a size that may be turned as far as `limit`, and what is said when it was. */
+export type Turn = {
+  readonly size: string;
+  readonly limit: (look: Look, start: Sizes) => Mm;
+  /** Left out where the turn is no news to the maker. */
+  readonly code?: string;
+  readonly check?: readonly MeasureId[];
+};
+
+/** Turn the knobs, in order, until the ratio lies in the aim. */
+export type MatchRow = When & {
+  readonly what: string;
+  readonly ratio: (look: Look) => number;
+  readonly aim: (wearer: Wearer) => readonly [number, number];
+  readonly turn: readonly Turn[];
+  /** What is left when the knobs are spent: gathered in, if the cloth gathers; taken as it is, and said; refused. */
+  readonly rest: 'gather' | 'accept' | 'refuse';
+  readonly check: readonly MeasureId[];
+};
+
+/** Where a garment is better made another way: the choice changes, and why is said. */
+export type Instead = {
+  readonly choice: string;
+  readonly from: string;
+  readonly to: string;
+  readonly code: string;
+  readonly check: readonly MeasureId[];
+  readonly when: (look: Look, failed: string | null) => boolean;
+  /** Only where the maker left the choice to us. */
+  readonly onlyAuto?: true;
+};
+
+export type FitPlace = When & {
+  readonly place: string;
+  readonly measure: MeasureId;
+  readonly garment: (look: Look) => Mm;
+  /** A code, where the garment may be under the body. */
+  readonly why?: string;
+};
+
+/** Something that must pass on the way on and off, and what it passes through. */
+export type Passage = When & {
+  readonly measure: MeasureId;
+  readonly through: string;
+  readonly gives: (sizes: Sizes) => Mm;
+  /** A place that a slit or an opening from the neck makes larger. */
+  readonly atNeck?: true;
+  /** Seamed all round: stretches half as far. */
+  readonly seamed?: true;
+};
+
+/** A garment is data: pieces made of named edges, and seams that join edges to edges. The rest follows. */
+export type Garment = {
+  readonly id: string;
+  readonly bodies: readonly BodyKind[];
+  readonly choices: Readonly<Record<string, Choice>>;
+  /** What each choice left to us starts as. */
+  readonly auto: Readonly<Record<string, string>>;
+  /** Where it is opened all the way when nothing less lets the toy in. */
+  readonly opensAt?: 'front' | 'back';
+  readonly needs: readonly ({ readonly measure: MeasureId } & When)[];
+  readonly sizes: readonly SizeMaker[];
+  readonly passages: readonly Passage[];
+  readonly pieces: readonly PieceRow[];
+  readonly seams: readonly SeamRow[];
+  readonly match: readonly MatchRow[];
+  readonly instead: readonly Instead[];
+  readonly fit: readonly FitPlace[];
+};
+
+/** Some rows of a garment that belong together (a bodice, a hood): garments are put together from parts. */
+export type Part = Partial<Omit<Garment, 'id' | 'bodies' | 'choices' | 'auto' | 'opensAt'>>;
+
+/** A garment from its own head and its parts, whose rows follow each other in the parts' order. */
+export function assemble(
+  head: Pick<Garment, 'id' | 'bodies' | 'choices' | 'auto' | 'opensAt'>,
+  parts: readonly Part[],
+): Garment {
+  return {
+    ...head,
+    needs: parts.flatMap((part) => part.needs ?? []),
+    sizes: parts.flatMap((part) => part.sizes ?? []),
+    passages: parts.flatMap((part) => part.passages ?? []),
+    pieces: parts.flatMap((part) => part.pieces ?? []),
+    seams: parts.flatMap((part) => part.seams ?? []),
+    match: parts.flatMap((part) => part.match ?? []),
+    instead: parts.flatMap((part) => part.instead ?? []),
+    fit: parts.flatMap((part) => part.fit ?? []),
+  };
+}
+
+/** Rows that count with these choices. */
+export function active<Row extends When>(rows: readonly Row[], choices: Choices): readonly Row[] {
+  return rows.filter((row) => row.when?.(choices) ?? true);
+}

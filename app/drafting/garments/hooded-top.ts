@@ -1,0 +1,23 @@
+import { assemble } from './garment';
+import { bodicePart } from './parts/bodice';
+import { hoodPart } from './parts/hood';
+import { sleevePart } from './parts/sleeve';
+import { slitPart } from './parts/slit';
+
+/** A top with sleeves and a hood, for anything that sits or stands upright. */
+export const hoodedTop = assemble(
+  {
+    id: 'hooded-top',
+    bodies: ['upright'],
+    opensAt: 'front',
+    choices: {
+      opening: { kind: 'one', of: ['auto', 'none', 'slit', 'front', 'back'], fallback: 'auto' },
+      sleeve: { kind: 'one', of: ['long', 'short', 'none'], fallback: 'long' },
+      armhole: { kind: 'one', of: ['auto', 'set-in', 'raglan'], fallback: 'auto' },
+      hood: { kind: 'one', of: ['auto', 'two', 'three'], fallback: 'auto' },
+      hem: { kind: 'one', of: ['turned', 'casing', 'raw'], fallback: 'turned' },
+    },
+    auto: { opening: 'none', armhole: 'set-in', hood: 'two' },
+  },
+  [bodicePart('seam'), sleevePart, hoodPart, slitPart],
+);

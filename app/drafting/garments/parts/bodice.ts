@@ -1,0 +1,135 @@
+import { bodice } from '../../blocks/bodice';
+import type { Ref, Role } from '../../draft-types';
+import { bodiceSizes } from '../../sizes/bodice';
+import { neckSizes } from '../../sizes/neck';
+import type { Choices } from '../../sizes/wearer';
+import type { Part, PieceRow } from '../garment';
+
+/** A centre opened all the way laps this far past the centre line on either side. */
+const PAST_CENTRE_MM = 10;
+
+export const isOpen = (side: 'front' | 'back') => (choices: Choices) => choices.opening === side;
+export const isRaglan = (choices: Choices) => choices.armhole === 'raglan';
+export const hasSleeve = (choices: Choices) => choices.sleeve !== 'none';
+
+/** How each way of finishing a hem is an edge. */
+const hemRoles: Record<string, Role> = { turned: 'hem', casing: 'casing', raw: 'edge' };
+export const hemRole = (choices: Choices): Role => hemRoles[String(choices.hem)] ?? 'hem';
+
+function row(side: 'front' | 'back', arm: 'set-in' | 'raglan', open: boolean, neck: Role): PieceRow {
+  return {
+    name: side,
+    copies: open ? 2 : 1,
+    mirrored: open,
+    onFold: !open,
+    block: bodice({ arm, centre: open ? 'open' : 'fold' }),
+    sizes: {
+      neckDrop: `${side}NeckDrop`,
+      tummyHalf: `${side}Tummy`,
+      hemHalf: `${side}Hem`,
+      sideGather: `${side}Gather`,
+      centreLength: `${side}Length`,
+      neckShare: `${side}NeckKept`,
+      ...(side === 'back' || open ? { slitLength: 'noSlit' } : {}),
+    },
+    takes: () => ({ past: PAST_CENTRE_MM }),
+    roles: (choices) => ({
+      neckline: neck,
+      shoulder: 'seam',
+      armhole: hasSleeve(choices) ? 'seam' : 'neckline',
+      side: 'seam',
+      hem: hemRole(choices),
+      'neck-end': 'neckline',
+      'hem-end': hemRole(choices),
+      centre: open ? 'closure' : 'fold',
+    }),
+    ...(side === 'back' ? { back: true as const } : { cuts: ['slit'] }),
+    when: (choices) => isOpen(side)(choices) === open && isRaglan(choices) === (arm === 'raglan'),
+  };
+}
+
+/** Half the neckline from centre front to centre back, as a collar or hood meets it. */
+export function halfNeckline(choices: Choices): Ref[] {
+  return [
+    { piece: 'front', edge: 'neckline' },
+    ...(isRaglan(choices) ? [{ piece: 'sleeve', edge: 'neck' }] : []),
+    { piece: 'back', edge: 'neckline', back: true },
+  ];
+}
+
+const needed = [
+  'neck-girth',
+  'chest-girth',
+  'body-girth',
+  'front-width',
+  'back-width',
+  'hem-girth',
+  'shoulder-length',
+  'side-inset',
+  'armhole-depth',
+  'body-length',
+  'back-body-length',
+  'side-length',
+  'front-neck-drop',
+  'back-neck-drop',
+] as const;
+
+/** Front and back hanging from the shoulders; `neck` is the neckline's role: `seam` where something is sewn to it. */
+export function bodicePart(neck: Role): Part {
+  return {
+    needs: needed.map((measure) => ({ measure })),
+    sizes: [neckSizes, bodiceSizes],
+    passages: [
+      { measure: 'head-girth', through: 'hem', gives: (sizes) => sizes.hem ?? 0 },
+      { measure: 'head-girth', through: 'chest', gives: (sizes) => sizes.chest ?? 0 },
+      { measure: 'head-girth', through: 'neck', gives: (sizes) => sizes.neck ?? 0, atNeck: true, seamed: true },
+    ],
+    pieces: (['front', 'back'] as const).flatMap((side) =>
+      (['set-in', 'raglan'] as const).flatMap((arm) => [row(side, arm, false, neck), row(side, arm, true, neck)]),
+    ),
+    seams: [
+      {
+        name: 'shoulder',
+        sewn: 2,
+        first: [{ piece: 'back', edge: 'shoulder' }],
+        second: [{ piece: 'front', edge: 'shoulder' }],
+        when: (choices) => !isRaglan(choices),
+      },
+      {
+        name: 'side',
+        sewn: 2,
+        first: [{ piece: 'back', edge: 'side' }],
+        second: [{ piece: 'front', edge: 'side' }],
+        longer: 'gathered',
+      },
+      ...(['front', 'back'] as const).flatMap((side) => [
+        {
+          name: `${side}-hem`,
+          sewn: 1 as const,
+          kind: 'folded' as const,
+          first: [{ piece: side, edge: 'hem' }],
+          second: [],
+        },
+        {
+          name: `${side}-closure`,
+          sewn: 2 as const,
+          kind: 'folded' as const,
+          first: [{ piece: side, edge: 'centre' }],
+          second: [],
+          when: isOpen(side),
+        },
+      ]),
+    ],
+    fit: [
+      {
+        place: 'neck',
+        measure: 'neck-girth',
+        garment: (look) =>
+          2 * halfNeckline(look.choices).reduce((sum, ref) => sum + look.length(ref.piece, ref.edge), 0),
+      },
+      { place: 'chest', measure: 'chest-girth', garment: (look) => look.sizes.chest ?? 0 },
+      { place: 'tummy', measure: 'body-girth', garment: (look) => look.sizes.tummy ?? 0 },
+      { place: 'hem', measure: 'hem-girth', garment: (look) => look.sizes.hem ?? 0 },
+    ],
+  };
+}

@@ -1,0 +1,192 @@
+import { hoodSide, hoodStrip } from '../../blocks/hood';
+import { hoodSizes } from '../../sizes/hood';
+import type { Choices } from '../../sizes/wearer';
+import type { Look, MatchRow, Part, Turn } from '../garment';
+import { halfNeckline } from './bodice';
+
+const threeParts = (choices: Choices) => choices.hood === 'three';
+const twoParts = (choices: Choices) => !threeParts(choices);
+
+/** A crown may be this much longer than the head's arc before a third part is better (common practice, no source). */
+const CROWN_OVER = 1.05;
+/** A neck edge shorter than this share of the hood's depth is made longer and pleated in, up to a ratio. */
+const LEAST_NECK_SHARE = 0.75;
+const MOST_PLEATED = 1.5;
+/** The nape strip takes at most this share of half the neckline. */
+const WIDEST_NAPE = 0.25;
+const ROUND = { flattest: 0.5, full: 0.75, fullest: 0.85 } as const;
+/** The nape rises at most this share of the neck edge above the chin. */
+const HIGHEST_NAPE = 0.22;
+
+const flatter: Turn = { size: 'hoodRound', limit: () => ROUND.flattest };
+
+function halfNeck(look: Look): number {
+  return halfNeckline(look.choices).reduce((sum, ref) => sum + look.length(ref.piece, ref.edge), 0);
+}
+
+/** The neck edge: what the neckline leaves beside the nape strip, or longer and pleated in. */
+function hoodNeck(look: Look) {
+  const neck = halfNeck(look);
+  const stripNape = Math.min(look.sizes.stripNape ?? 0, neck * WIDEST_NAPE);
+  const plain = neck - stripNape;
+  const wanted = Math.min((look.sizes.hoodDepth ?? 0) * LEAST_NECK_SHARE, neck * MOST_PLEATED - stripNape);
+  return { stripNape, hoodNeck: wanted > plain * PLEATS_FROM ? wanted : plain };
+}
+/** Less than this is not worth a pleat. */
+const PLEATS_FROM = 1.03;
+
+const HOOD_CHECK = ['crown-arc', 'hood-depth', 'face-edge'] as const;
+
+const match: readonly MatchRow[] = [
+  {
+    what: 'hood-crown',
+    ratio: (look) => look.length('hood', 'crown') / (look.sizes.hoodCrown ?? 1),
+    aim: (wearer) => (wearer.taken('crown-arc') ? [1, CROWN_OVER] : [0.8, 1.25]),
+    turn: [flatter, { size: 'hoodRound', limit: () => ROUND.fullest }, { size: 'napeRise', limit: () => HIGHEST_NAPE }],
+    rest: 'accept',
+    check: HOOD_CHECK,
+    when: twoParts,
+  },
+  {
+    what: 'hood-crown',
+    ratio: (look) => look.length('hood', 'crown') / look.length('strip', 'side'),
+    aim: () => [1, 1],
+    turn: [
+      flatter,
+      { size: 'napeRise', limit: () => HIGHEST_NAPE },
+      { size: 'hoodRound', limit: () => ROUND.full },
+      {
+        size: 'hoodDepth',
+        limit: (_, start) => (start.hoodDepth ?? 0) * 1.3,
+        code: 'hood-depth-changed',
+        check: HOOD_CHECK,
+      },
+      {
+        size: 'hoodCrown',
+        limit: (_, start) => (start.hoodCrown ?? 0) * 4,
+        code: 'hood-crown-changed',
+        check: HOOD_CHECK,
+      },
+      {
+        size: 'hoodCrown',
+        limit: (_, start) => (start.hoodCrown ?? 0) * 0.3,
+        code: 'hood-crown-changed',
+        check: HOOD_CHECK,
+      },
+    ],
+    rest: 'refuse',
+    check: HOOD_CHECK,
+    when: threeParts,
+  },
+];
+
+/** A hood in two halves, or with a strip over the head between them. Never a drawstring (ASTM F1816, EN 14682). */
+export const hoodPart: Part = {
+  needs: (['head-girth', 'face-edge', 'crown-arc', 'hood-depth'] as const).map((measure) => ({ measure })),
+  sizes: [hoodSizes],
+  pieces: [
+    {
+      name: 'strip',
+      copies: 1,
+      mirrored: false,
+      onFold: true,
+      block: hoodStrip,
+      takes: (look) => ({ stripNape: hoodNeck(look).stripNape }),
+      roles: () => ({ face: 'hem', side: 'seam', nape: 'seam', centre: 'fold' }),
+      when: threeParts,
+    },
+    {
+      name: 'hood',
+      copies: 2,
+      mirrored: true,
+      onFold: false,
+      block: hoodSide,
+      takes: (look) => ({ hoodNeck: hoodNeck(look).hoodNeck }),
+      roles: () => ({ face: 'hem', crown: 'seam', neck: 'seam' }),
+    },
+  ],
+  seams: [
+    {
+      name: 'hood-crown',
+      sewn: 1,
+      first: [{ piece: 'hood', edge: 'crown' }],
+      second: [{ piece: 'hood', edge: 'crown' }],
+      when: twoParts,
+    },
+    {
+      name: 'hood-crown',
+      sewn: 2,
+      first: [{ piece: 'strip', edge: 'side' }],
+      second: [{ piece: 'hood', edge: 'crown' }],
+      when: threeParts,
+    },
+    {
+      name: 'hood-face',
+      sewn: 1,
+      kind: 'folded',
+      first: [{ piece: 'hood', edge: 'face', times: 2 }],
+      second: [],
+      when: twoParts,
+    },
+    {
+      name: 'hood-face',
+      sewn: 1,
+      kind: 'folded',
+      first: [
+        { piece: 'hood', edge: 'face', times: 2 },
+        { piece: 'strip', edge: 'face', times: 2 },
+      ],
+      second: [],
+      when: threeParts,
+    },
+    ...[false, true].flatMap((raglan) =>
+      [false, true].map((three) => ({
+        name: 'hood-neck',
+        sewn: 2 as const,
+        first: halfNeckline({ armhole: raglan ? 'raglan' : 'set-in' }),
+        second: [
+          { piece: 'hood', edge: 'neck', back: true as const },
+          ...(three ? [{ piece: 'strip', edge: 'nape' }] : []),
+        ],
+        longer: 'pleated' as const,
+        cornered: true as const,
+        when: (choices: Choices) => (choices.armhole === 'raglan') === raglan && threeParts(choices) === three,
+      })),
+    ),
+  ],
+  match,
+  instead: [
+    {
+      choice: 'hood',
+      from: 'two',
+      to: 'three',
+      code: 'hood-three-instead',
+      check: HOOD_CHECK,
+      onlyAuto: true,
+      when: crownFar,
+    },
+  ],
+  fit: [
+    {
+      place: 'face',
+      measure: 'face-edge',
+      garment: (look) =>
+        2 * look.length('hood', 'face') + (threeParts(look.choices) ? 2 * look.length('strip', 'face') : 0),
+    },
+    { place: 'hood-depth', measure: 'hood-depth', garment: (look) => look.sizes.hoodDepth ?? 0 },
+    {
+      place: 'crown',
+      measure: 'crown-arc',
+      garment: (look) => (threeParts(look.choices) ? (look.sizes.hoodCrown ?? 0) : look.length('hood', 'crown')),
+    },
+  ],
+};
+
+/** The crown of a two-part hood cannot meet both the arc and the depth. */
+function crownFar(look: Look): boolean {
+  const row = match[0];
+  if (!row || !twoParts(look.choices)) return false;
+  const [low, high] = row.aim(look.wearer);
+  const ratio = row.ratio(look);
+  return ratio < low - 1e-4 || ratio > high + 1e-4;
+}

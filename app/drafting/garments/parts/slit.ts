@@ -1,0 +1,31 @@
+import { slitFacing } from '../../blocks/slit-facing';
+import type { Choices } from '../../sizes/wearer';
+import type { Part } from '../garment';
+
+const isSlit = (choices: Choices) => choices.opening === 'slit';
+
+/** A slit down the centre front, faced: for a head that does not pass the neckline. */
+export const slitPart: Part = {
+  pieces: [
+    {
+      name: 'slit-facing',
+      copies: 1,
+      mirrored: false,
+      onFold: true,
+      block: slitFacing,
+      roles: () => ({ top: 'seam', side: 'edge', bottom: 'edge', centre: 'fold' }),
+      cuts: ['slit'],
+      when: isSlit,
+    },
+  ],
+  seams: [
+    {
+      name: 'slit',
+      sewn: 1,
+      kind: 'laid',
+      first: [{ piece: 'front', edge: 'slit', times: 2 }],
+      second: [{ piece: 'slit-facing', edge: 'slit', times: 2 }],
+      when: isSlit,
+    },
+  ],
+};

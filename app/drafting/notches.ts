@@ -1,0 +1,68 @@
+import type { Mm } from '../body';
+import { cornerAt } from './chain';
+import type { Notch, Ref, Seam } from './draft-types';
+import type { Drawing } from './drawing';
+
+/** Edges shorter than this are matched by their ends alone, mm. */
+const SHORTEST_NOTCHED_MM = 40;
+/** A notch nearer an end than this says nothing the end does not. */
+const CLEAR_OF_ENDS_MM = 4;
+/** A break in a chain whose corner is this near to straight is no corner: it is marked by a notch. */
+const STRAIGHT = 0.2;
+
+export type Placed = { readonly piece: string; readonly notch: Notch };
+
+/**
+ * Notches pair: at the same share of both chains, so that ease spreads evenly between them. They stand halfway along
+ * every longer edge of the first chain and wherever an edge of either chain ends on the other's middle.
+ */
+export function notchesOf(seam: Seam, drawing: Drawing): Placed[] {
+  const [first, second] = [spansOf(seam.first, drawing), spansOf(seam.second, drawing)];
+  const halves = first
+    .filter((span) => span.to - span.from >= SHORTEST_NOTCHED_MM)
+    .map((span) => (span.from + span.to) / 2 / seam.firstLength);
+  const breaks = [
+    ...first.slice(1).map((span) => span.from / seam.firstLength),
+    ...second.slice(1).map((span) => span.from / seam.secondLength),
+  ];
+  return [...halves, ...breaks].flatMap((share) => {
+    const [one, two] = [
+      markAt(first, share * seam.firstLength, drawing),
+      markAt(second, share * seam.secondLength, drawing),
+    ];
+    const ticks = isBack(one.span.ref, drawing) ? 2 : 1;
+    return [one, two].flatMap(({ span, at, marked }) =>
+      marked ? [{ piece: span.ref.piece, notch: { edge: span.ref.edge, at, ticks } as const }] : [],
+    );
+  });
+}
+
+type Span = { readonly ref: Ref; readonly from: Mm; readonly to: Mm };
+
+function spansOf(refs: readonly Ref[], drawing: Drawing): Span[] {
+  const spans: Span[] = [];
+  for (const ref of refs) {
+    const from = spans[spans.length - 1]?.to ?? 0;
+    spans.push({ ref, from, to: from + drawing.length(ref.piece, ref.edge) });
+  }
+  return spans;
+}
+
+/** The place at `s` mm along a chain, as a distance along its edge; not marked where a corner of the piece shows it. */
+function markAt(spans: readonly Span[], s: Mm, drawing: Drawing): { span: Span; at: Mm; marked: boolean } {
+  const span = spans.find((each) => s <= each.to + 1e-6) ?? spans[spans.length - 1];
+  if (!span) throw new RangeError('a seam without edges');
+  const length = span.to - span.from;
+  const walked = Math.min(Math.max(s - span.from, 0), length);
+  const nearStart = walked < CLEAR_OF_ENDS_MM && bent(span.ref, 'start', drawing);
+  const nearEnd = length - walked < CLEAR_OF_ENDS_MM && bent(span.ref, 'end', drawing);
+  return { span, at: span.ref.back ? length - walked : walked, marked: !nearStart && !nearEnd };
+}
+
+function bent(ref: Ref, side: 'start' | 'end', drawing: Drawing): boolean {
+  return Math.abs(cornerAt(ref, side, drawing) - Math.PI) > STRAIGHT;
+}
+
+function isBack(ref: Ref, drawing: Drawing): boolean {
+  return drawing.drawn.get(ref.piece)?.row.back === true;
+}

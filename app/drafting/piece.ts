@@ -1,0 +1,79 @@
+import { edgeAllowance } from './allowances';
+import type { Edge, InnerLine, Notch, Piece, Role } from './draft-types';
+import type { Drawn } from './drawing';
+import { cutLine, flatten, type Path, type Point, pathLength, point } from './geometry';
+import type { Choices } from './sizes/wearer';
+
+/** Roles whose allowance is turned back over the edge itself. */
+const turnedRoles: readonly Role[] = ['hem', 'casing', 'closure'];
+const GRAIN_SHARE = 0.6;
+const GRAIN_FLAT_MM = 0.5;
+
+/** A piece from what was drawn: roles, allowances, the cut line, grain, and the notches its seams gave it. */
+export function pieceOf(
+  drawn: Drawn,
+  choices: Choices,
+  allowances: Readonly<Record<Role, number>>,
+  notches: readonly Notch[],
+): Piece {
+  const { row, shape } = drawn;
+  const roles = row.roles(choices);
+  const edges = Object.entries(shape.edges).map(([name, path]): Edge => {
+    const role = roles[name] ?? 'seam';
+    return { name, role, length: pathLength(path), allowance: edgeAllowance(role, path, allowances), path };
+  });
+  const lines = Object.entries(shape.lines).map(
+    ([name, path]): InnerLine => ({ name, length: pathLength(path), path }),
+  );
+  const seamLine = edges.flatMap((edge) => edge.path);
+  return {
+    name: row.name,
+    copies: row.copies,
+    mirrored: row.mirrored,
+    onFold: row.onFold,
+    edges,
+    lines,
+    seamLine,
+    cutLine: cutLine(
+      edges.map(({ path, allowance, role }) => ({
+        path,
+        allowance,
+        turned: turnedRoles.includes(role),
+        fold: role === 'fold',
+      })),
+    ).path,
+    grain: grainOf(seamLine),
+    notches,
+    cuts: lines.filter((line) => row.cuts?.includes(line.name)).map((line) => line.path),
+  };
+}
+
+/** The lengthwise thread: upright, where the piece is longest, a little inside it. */
+function grainOf(ring: Path): [Point, Point] {
+  const outline = flatten(ring, GRAIN_FLAT_MM);
+  const xs = outline.map((each) => each.x);
+  const [low, high] = [Math.min(...xs), Math.max(...xs)];
+  const chords = [0.5, 0.4, 0.6, 0.3, 0.7].map((share) => chordAt(outline, low + (high - low) * share));
+  const best = chords.reduce((longest, each) => (each.length > longest.length * 1.15 ? each : longest));
+  const margin = (best.length * (1 - GRAIN_SHARE)) / 2;
+  return [point(best.x, best.top + margin), point(best.x, best.top + best.length - margin)];
+}
+
+type Chord = { readonly x: number; readonly top: number; readonly length: number };
+
+/** The longest upright chord inside a closed outline at x. */
+function chordAt(outline: readonly Point[], x: number): Chord {
+  const crossings = outline
+    .flatMap((from, index) => {
+      const to = outline[(index + 1) % outline.length] ?? from;
+      return from.x < x === to.x < x ? [] : [from.y + ((to.y - from.y) * (x - from.x)) / (to.x - from.x)];
+    })
+    .sort((a, b) => a - b);
+  let best: Chord = { x, top: 0, length: 0 };
+  for (let index = 0; index + 1 < crossings.length; index += 2) {
+    const top = crossings[index] ?? 0;
+    const length = (crossings[index + 1] ?? top) - top;
+    if (length > best.length) best = { x, top, length };
+  }
+  return best;
+}

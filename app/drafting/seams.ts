@@ -1,0 +1,81 @@
+import type { Mm } from '../body';
+import { chainCorners, chainLength } from './chain';
+import type { Join, Notch, Ref, Seam } from './draft-types';
+import type { Drawing } from './drawing';
+import { active, type Garment, type SeamRow } from './garments/garment';
+import { notchesOf } from './notches';
+
+/** Two edges sewn as they are may differ by this much: the width of a pencil line is ten times it. */
+export const SEAM_MATCH_MM = 0.05;
+/** What a seam can ease in without a gather, as a ratio (common practice, no source). */
+export const MOST_EASED = 1.03;
+/** How far two corners that are joined may be off a straight run, radians: three degrees. */
+const SMOOTH = (3 * Math.PI) / 180;
+
+/** Something the walk found wrong: always our own fault, never the maker's. */
+export type Defect = { readonly seam: string; readonly code: 'lengths' | 'corner' | 'shorter'; readonly by: number };
+
+export type Walked = {
+  readonly seams: readonly Seam[];
+  readonly notches: ReadonlyMap<string, readonly Notch[]>;
+  readonly defects: readonly Defect[];
+};
+
+/** Walks every edge beside the edge it is sewn to: lengths, joins, paired notches, and corners that run on smoothly. */
+export function walk(garment: Garment, drawing: Drawing): Walked {
+  const rows = active(garment.seams, drawing.choices);
+  const seams = rows.map((row) => seamOf(row, drawing));
+  const notches = new Map<string, Notch[]>();
+  rows.forEach((row, index) => {
+    const seam = seams[index];
+    if (!seam || row.kind) return;
+    for (const { piece, notch } of notchesOf(seam, drawing)) {
+      const there = notches.get(piece) ?? [];
+      if (!there.some((each) => each.edge === notch.edge && Math.abs(each.at - notch.at) < SEAM_MATCH_MM))
+        there.push(notch);
+      notches.set(piece, there);
+    }
+  });
+  return { seams, notches, defects: rows.flatMap((row, index) => defectsOf(row, seams[index], drawing)) };
+}
+
+function seamOf(row: SeamRow, drawing: Drawing): Seam {
+  const [one, two] = [chainLength(row.first, drawing), chainLength(row.second, drawing)];
+  const swapped = row.second.length > 0 && one > two + SEAM_MATCH_MM;
+  const [first, second] = swapped ? [row.second, row.first] : [row.first, row.second];
+  const [firstLength, secondLength] = swapped ? [two, one] : [one, two];
+  const ratio = row.second.length > 0 ? Math.max(secondLength / firstLength, 1) : 1;
+  return {
+    name: row.name,
+    join: joinOf(row, firstLength, secondLength),
+    sewn: row.sewn,
+    first,
+    second,
+    firstLength,
+    secondLength,
+    ratio,
+  };
+}
+
+function joinOf(row: SeamRow, first: Mm, second: Mm): Join {
+  if (row.kind) return row.kind;
+  if (Math.abs(second - first) <= SEAM_MATCH_MM) return 'sewn';
+  return second / first <= MOST_EASED ? 'eased' : (row.longer ?? 'eased');
+}
+
+function defectsOf(row: SeamRow, seam: Seam | undefined, drawing: Drawing): Defect[] {
+  if (!seam || row.kind === 'folded') return [];
+  const over = seam.ratio - MOST_EASED;
+  if (seam.join === 'eased' && over > 1e-9)
+    return [{ seam: row.name, code: 'lengths', by: seam.secondLength - seam.firstLength }];
+  if (row.kind || row.cornered || (seam.join !== 'sewn' && seam.join !== 'eased')) return [];
+  const [ours, theirs] = [chainCorners(seam.first, drawing), chainCorners(seam.second, drawing)];
+  return [0, 1].flatMap((end) => {
+    const off = (ours[end] ?? 0) + (theirs[end] ?? 0) - Math.PI;
+    return Math.abs(off) > SMOOTH ? [{ seam: row.name, code: 'corner' as const, by: off }] : [];
+  });
+}
+
+export function refKey(ref: Ref): string {
+  return `${ref.piece}.${ref.edge}`;
+}

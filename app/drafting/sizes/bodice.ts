@@ -1,0 +1,149 @@
+import type { MeasureId, Mm } from '../../body';
+import { FULLEST } from '../blocks/side';
+import type { Adjustment } from '../draft-types';
+import { LEAST_INSET_MM, LEAST_SHOULDER_DRAWN_MM } from './shoulder';
+import type { Made, SizeMaker, Sizes, Wearer } from './wearer';
+
+/** Ease of the armhole's depth: enough that the underarm does not bind (common practice, no source). */
+const DEPTH_EASE_SHARE = 0.06;
+const LEAST_DEPTH_EASE_MM = 4;
+/** A side must leave room for its hem and this much more. */
+export const LEAST_SIDE_MM = 10;
+/** A hem dips by at most this share of its half width; the rest is gathered into the side. */
+const DIP_SHARE = 0.15;
+/** And at most this share of the side is gathered in. */
+const MOST_GATHERED = 0.3;
+/** A hem is hardly narrower than the tummy it has to pass. */
+const LEAST_HEM_SHARE = 0.97;
+const TWO_SIDE_SEAMS = 2;
+/** How far a side may lean out at the underarm, as a slope: about 27°. */
+const STEEPEST_SIDE = 0.5;
+
+/** A bodice that hangs from the shoulders: widths from the girths, shared front and back; lengths from the wishes. */
+export const bodiceSizes: SizeMaker = (wearer, sizes): Made => {
+  const widths = trunk(wearer, sizes);
+  const arm = armhole(wearer, sizes, widths.chestHalf);
+  const lengths = sides(wearer, sizes, widths, arm);
+  const side = (lengths.sizes.sideLevel ?? 0) - arm.armholeDepth;
+  return {
+    sizes: { ...widths, ...arm, ...lengths.sizes, ...straightened(widths, arm, side) },
+    adjustments: [...shoulderNews(wearer, arm), ...(lengths.adjustments ?? [])],
+  };
+};
+
+type Widths = Record<'chest' | 'tummy' | 'hem' | 'chestHalf' | 'frontTummy' | 'backTummy' | 'frontHem' | 'backHem', Mm>;
+
+/** The chest is cut wide enough that neck, shoulder and armhole lie side by side. */
+function trunk(wearer: Wearer, { slope = 0, neckHalfWidth = 0 }: Sizes): Widths {
+  const front = wearer.of('front-width');
+  const share = front / (front + wearer.of('back-width'));
+  const chestHalf = Math.max(
+    wearer.girth('chest-girth', TWO_SIDE_SEAMS) / 4,
+    neckHalfWidth + LEAST_SHOULDER_DRAWN_MM * Math.cos(slope) + LEAST_INSET_MM,
+  );
+  const tummy = wearer.girth('body-girth', TWO_SIDE_SEAMS);
+  const hem = Math.max(wearer.girth('hem-girth', TWO_SIDE_SEAMS), tummy * LEAST_HEM_SHARE);
+  return {
+    chest: 4 * chestHalf,
+    tummy,
+    hem,
+    chestHalf,
+    frontTummy: (tummy * share) / 2,
+    backTummy: (tummy * (1 - share)) / 2,
+    frontHem: (hem * share) / 2,
+    backHem: (hem * (1 - share)) / 2,
+  };
+}
+
+type Arm = Record<'shoulder' | 'inset' | 'armDrop' | 'armholeDepth', Mm>;
+
+/** The shoulder is cut short where neck, shoulder and arm would not lie side by side within the chest. */
+function armhole(wearer: Wearer, sizes: Sizes, chestHalf: Mm): Arm {
+  const { slope = 0, neckHalfWidth = 0 } = sizes;
+  const room = (chestHalf - neckHalfWidth - LEAST_INSET_MM) / Math.cos(slope);
+  const measured = wearer.of('shoulder-length');
+  const wanted = wearer.traits.shoulders === 'none' ? LEAST_SHOULDER_DRAWN_MM : measured;
+  const shoulder = Math.max(Math.min(wanted, room), LEAST_SHOULDER_DRAWN_MM);
+  const depth = wearer.of('armhole-depth');
+  return {
+    shoulder,
+    inset: chestHalf - neckHalfWidth - shoulder * Math.cos(slope),
+    armDrop: shoulder * Math.sin(slope),
+    armholeDepth: depth + Math.max(depth * DEPTH_EASE_SHARE, LEAST_DEPTH_EASE_MM),
+  };
+}
+
+function shoulderNews(wearer: Wearer, arm: Arm): Adjustment[] {
+  const short = wearer.of('shoulder-length') - arm.shoulder;
+  const told = short > 0.5 && wearer.taken('shoulder-length') && wearer.traits.shoulders !== 'none';
+  return told
+    ? [{ code: 'shoulder-shortened', by: -short, because: 'chest', check: ['shoulder-length', 'neck-girth'] }]
+    : [];
+}
+
+/**
+ * One side for front and back: the wish, or the shorter of what both lengths allow. What front or back is longer dips
+ * at its hem; what a dip cannot take is gathered into the side. `sideLevel` is the side hem below the arm end.
+ */
+function sides(wearer: Wearer, sizes: Sizes, widths: Widths, arm: Arm): Made {
+  const least = arm.armholeDepth + wearer.hem + LEAST_SIDE_MM;
+  const front = Math.max(wearer.of('body-length') - arm.armDrop, least);
+  const backTaken = wearer.taken('back-body-length');
+  const back = backTaken ? (sizes.backNeckDrop ?? 0) + wearer.of('back-body-length') - arm.armDrop : front;
+  const wish = wearer.taken('side-length') ? arm.armholeDepth + wearer.of('side-length') : Math.min(front, back);
+  const wished = Math.max(least, Math.min(wish, front, back));
+  const over = (length: Mm, half: Mm, level: Mm) => Math.max(length - DIP_SHARE * half - level, 0);
+  const raised = backTaken ? Math.min(over(front, widths.frontHem, wished), over(back, widths.backHem, wished)) : 0;
+  const sideLevel = wished + raised;
+  const backLevel = backTaken ? Math.max(back, sideLevel) : sideLevel;
+  const most = (sideLevel - arm.armholeDepth) * MOST_GATHERED;
+  return {
+    sizes: {
+      sideLevel,
+      frontLength: front + arm.armDrop,
+      backLength: backLevel + arm.armDrop,
+      frontGather: Math.min(over(front, widths.frontHem, sideLevel), most),
+      backGather: Math.min(over(backLevel, widths.backHem, sideLevel), most),
+    },
+    adjustments: [
+      ...news('side-changed', wearer.taken('side-length') ? sideLevel - wish : 0, SIDE_CHECK),
+      ...news('body-lengthened', front + arm.armDrop - wearer.of('body-length'), ['body-length', 'armhole-depth']),
+    ],
+  };
+}
+
+/**
+ * A short side cannot bulge far: where it would leave the underarm at more than STEEPEST_SIDE, the chest is cut wider,
+ * and with it the armhole moves out. Both conditions are the side's slope at the underarm, with and without a bulge.
+ */
+function straightened(widths: Widths, arm: Arm, side: Mm): Sizes {
+  const bulging = 1 / (FULLEST * (1 - FULLEST));
+  const least = (tummy: Mm, hem: Mm) =>
+    Math.max(
+      hem - STEEPEST_SIDE * side,
+      (bulging * (tummy - FULLEST * hem) + hem - STEEPEST_SIDE * side) / (1 + bulging * (1 - FULLEST)),
+    );
+  const chestHalf = Math.max(
+    widths.chestHalf,
+    least(widths.frontTummy, widths.frontHem),
+    least(widths.backTummy, widths.backHem),
+  );
+  const across = (hem: Mm) => (1 - FULLEST) * chestHalf + FULLEST * hem;
+  const frontTummy = Math.max(widths.frontTummy, across(widths.frontHem));
+  const backTummy = Math.max(widths.backTummy, across(widths.backHem));
+  return {
+    chestHalf,
+    chest: 4 * chestHalf,
+    inset: arm.inset + chestHalf - widths.chestHalf,
+    frontTummy,
+    backTummy,
+    tummy: 2 * (frontTummy + backTummy),
+  };
+}
+
+const SIDE_CHECK: readonly MeasureId[] = ['side-length', 'body-length', 'armhole-depth'];
+
+/** Changes under half a millimetre are no news. */
+function news(code: string, by: Mm, check: readonly MeasureId[]): Adjustment[] {
+  return Math.abs(by) > 0.5 ? [{ code, by, because: 'side', check }] : [];
+}

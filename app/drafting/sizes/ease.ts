@@ -1,0 +1,30 @@
+import type { Mm } from '../../body';
+import type { Cloth } from './cloths';
+
+/** Ease by fit, as a share of the girth (common practice, no source). */
+export const fits = { close: 0.03, easy: 0.06, roomy: 0.12 } as const;
+export type Fit = keyof typeof fits;
+export const fitIds = Object.keys(fits) as readonly Fit[];
+export const USUAL_FIT: Fit = 'easy';
+
+/** No girth has less ease than this; limbs, which must slide through, have more. */
+export const LEAST_EASE_MM = 6;
+export const LEAST_LIMB_EASE_MM = 10;
+
+/**
+ * Finished girth over a body girth: the fit's share or `least`, whichever is more, and what the cloth's own thickness
+ * takes: a layer t thick round a girth needs π·t at its middle line (geometry), each lengthwise seam 2·t more.
+ */
+export function easedGirth(girth: Mm, share: number, cloth: Cloth, least: Mm, seams: number): Mm {
+  return girth + Math.max(girth * share, least) + (Math.PI + 2 * seams) * cloth.thickness;
+}
+
+/** Finished neck: 3 % or 4 mm, close enough to sit at the crease whatever the fit. */
+export function easedNeck(girth: Mm, cloth: Cloth): Mm {
+  return girth + Math.max(girth * 0.03, 4) + Math.PI * cloth.thickness;
+}
+
+/** A length over a surface: the fit's share or `least`. */
+export function easedLength(length: Mm, share: number, least: Mm): Mm {
+  return length + Math.max(length * share, least);
+}

@@ -1,0 +1,51 @@
+import { LEAST_SIDE_MM } from './bodice';
+import { LEAST_LIMB_EASE_MM } from './ease';
+import type { Made, SizeMaker } from './wearer';
+
+/** How much of a soft toy's paw gives way when it is pushed through a sleeve. */
+const SOFT_PASS = 0.9;
+const ONE_SEAM = 1;
+/** Of the underarm, what a short sleeve covers (common practice, no source). */
+const SHORT_SHARE = 0.3;
+/** A cap rises at most this share of the sleeve's width. */
+const HIGHEST_CAP = 0.7;
+/** Where one of the two arm lengths was not taken: the usual share of the outer one that lies below the bicep line. */
+const USUAL_UNDERARM = 0.76;
+
+/** A sleeve the whole of which passes the paw; cap height is outer arm length less underarm length. */
+export const sleeveSizes: SizeMaker = (wearer): Made => {
+  const cuffGirth = wearer.girth('paw-girth', ONE_SEAM, LEAST_LIMB_EASE_MM);
+  const passes = cuffGirth * (wearer.traits.stuffing === 'soft' ? SOFT_PASS : 1);
+  const bicep = Math.max(wearer.girth('upper-arm-girth', ONE_SEAM, LEAST_LIMB_EASE_MM), passes);
+  const [outer, under] = [wearer.taken('arm-length'), wearer.taken('underarm-length')];
+  const armLength = outer || !under ? wearer.of('arm-length') : wearer.of('underarm-length') / USUAL_UNDERARM;
+  const underarm = under || !outer ? wearer.of('underarm-length') : armLength * USUAL_UNDERARM;
+  const least = wearer.hem + LEAST_SIDE_MM;
+  const capHeight = Math.max(0, Math.min(armLength - underarm, bicep * HIGHEST_CAP, armLength - least));
+  const long = Math.max(armLength - capHeight, least);
+  const short = wearer.choices.sleeve === 'short';
+  const underarmLength = short ? Math.min(Math.max(long * SHORT_SHARE, least), long) : long;
+  const cuff = bicep + ((cuffGirth - bicep) * underarmLength) / long;
+  return {
+    sizes: {
+      bicep,
+      cuff,
+      capHeight,
+      sleeveLength: capHeight + underarmLength,
+      underarmLength,
+      armhole: wearer.taken('arm-root-girth') ? wearer.girth('arm-root-girth', ONE_SEAM, LEAST_LIMB_EASE_MM) : 0,
+      capShare: 0.5,
+    },
+    adjustments:
+      armLength < underarm - 0.5
+        ? [
+            {
+              code: 'cap-flat',
+              by: armLength - underarm,
+              because: 'arm-lengths',
+              check: ['underarm-length', 'arm-length'],
+            },
+          ]
+        : [],
+  };
+};
