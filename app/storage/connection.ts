@@ -1,8 +1,10 @@
-import { createStore, isNewer, type Store } from './database';
+import { createStore, type Store } from './database';
 import { isConnectionLost, type StoreCode, StoreError, toStoreError } from './errors';
 
 /** Opening and writing answer within this, or the screen says that the store does not answer; common practice. */
 const TIME_LIMIT_MS = 8_000;
+/** Older tabs of ours make way at once; one that has not after this will not. */
+const BLOCKED_LIMIT_MS = 1_500;
 
 /** Why this tab no longer has a store of its own accord; ends every later call. */
 type Ended = Extract<StoreCode, 'store-outdated' | 'store-forgotten'>;
@@ -25,22 +27,21 @@ export function connect(): Promise<Store> {
 async function open(): Promise<Store> {
   const current = createStore();
   store = current;
-  let blocked = false;
-  current.on('blocked', () => {
-    blocked = true;
-  });
   current.on('versionchange', (event) =>
     end(current, event.newVersion === null ? 'store-forgotten' : 'store-outdated'),
   );
+  const blocked = new Promise<never>((_, reject) => {
+    current.on('blocked', () => {
+      setTimeout(() => reject(new StoreError('store-blocked')), BLOCKED_LIMIT_MS);
+    });
+  });
   try {
-    await within(current.open(), () => (blocked ? 'store-blocked' : 'store-slow'));
+    await within(Promise.race([current.open(), blocked]));
+    return current;
   } catch (cause) {
     disconnect();
     throw toStoreError(cause);
   }
-  if (!isNewer(current)) return current;
-  disconnect();
-  throw new StoreError('store-newer');
 }
 
 /** A newer tab upgrades or erases: make way at once, and tell. Returning false keeps Dexie's own handling out. */
@@ -68,7 +69,7 @@ export function disconnect(): void {
 export async function erase(): Promise<void> {
   const current = await connect().catch(() => createStore());
   store = undefined;
-  await current.delete();
+  await within(current.delete());
 }
 
 /** Runs `work` on the store; when the connection was lost, opens it again and tries once more. Throws StoreError. */
@@ -89,7 +90,7 @@ export function write<T>(
 ): Promise<T> {
   return attempt((current) => {
     const done = current.transaction('rw', [...tables], () => work(current));
-    return limit ? within(done, () => 'store-slow') : done;
+    return limit ? within(done) : done;
   }, unsaved);
 }
 
@@ -109,9 +110,9 @@ async function attempt<T>(work: (store: Store) => PromiseLike<T>, unsaved: unkno
   }
 }
 
-function within<T>(work: PromiseLike<T>, code: () => StoreCode): Promise<T> {
+function within<T>(work: PromiseLike<T>): Promise<T> {
   return new Promise((resolve, reject) => {
-    const timer = setTimeout(() => reject(new StoreError(code())), TIME_LIMIT_MS);
+    const timer = setTimeout(() => reject(new StoreError('store-slow')), TIME_LIMIT_MS);
     work.then(resolve, reject).then(() => clearTimeout(timer));
   });
 }

@@ -3,9 +3,6 @@ import type { Aside, Copy, Fact, Garment, Photo, Place, Reading, Setting, Toy } 
 
 export const DATABASE = 'hemling';
 
-/** Dexie counts native versions in tens. */
-const NATIVE_STEP = 10;
-
 /**
  * Every version of the store there ever was, oldest first; it only grows. A change of indexes or rows is a new line
  * here, with its upgrade, and a new snapshot in tests/unit/storage-schema.json.
@@ -50,10 +47,28 @@ export function createStore(name = DATABASE): Store {
   const store = new Dexie(name, {
     chromeTransactionDurability: 'strict',
     cache: 'disabled',
+    indexedDB: ours(),
   }) as Store;
   for (const { version, stores } of versions) store.version(version).stores(stores);
   return store;
 }
 
-/** True when the database on the disk was written by a newer Hemling; Dexie would open it all the same. */
-export const isNewer = (store: Store): boolean => store.backendDB().version > store.verno * NATIVE_STEP;
+/**
+ * The browser's databases, but never opened without a version: Dexie does so when a newer Hemling wrote the store, and
+ * then adds to it whatever it misses. This leaves it untouched and the VersionError standing.
+ */
+function ours(): { indexedDB?: IDBFactory } {
+  const real = globalThis.indexedDB;
+  if (!real) return {};
+  return {
+    indexedDB: {
+      open: (name, version) => {
+        if (version === undefined) throw new DOMException('newer', 'VersionError');
+        return real.open(name, version);
+      },
+      deleteDatabase: (name) => real.deleteDatabase(name),
+      databases: () => real.databases(),
+      cmp: (first, second) => real.cmp(first, second),
+    },
+  };
+}

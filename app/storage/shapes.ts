@@ -1,11 +1,13 @@
 import * as v from 'valibot';
-import { bodyKinds, LONGEST_MM, type Order, SHORTEST_MM, traitValues } from '../body';
+import { bodyKinds, LONGEST_MM, type Order, SHORTEST_MM, traitValues, usualTraits } from '../body';
 import type { Garment, Photo, Place, Reading, Setting, TableName, Toy } from './rows';
+import { tidyName, tidyNote } from './tidy';
 
-/** Limits of what is kept: what a card may carry, in characters (up to two code units each), and room to spare for the rest. */
-export const LONGEST_NAME = 80;
-export const LONGEST_NOTE = 500;
+/** Room to spare for what people type, in code units; no name or note of ours comes near. */
+const LONGEST_NAME = 160;
+const LONGEST_NOTE = 1000;
 const LONGEST_WORD = 120;
+const LONGEST_SIMPLE = 500;
 /** 2 MB: a photo redrawn by the app is a tenth of this. */
 const LARGEST_PHOTO = 2_000_000;
 /** Year 2200, so that a damaged moment does not stay "newest" unnoticed. */
@@ -14,20 +16,29 @@ const LAST_MOMENT = 7_258_118_400_000;
 const word = v.pipe(v.string(), v.minLength(1), v.maxLength(LONGEST_WORD));
 const moment = v.pipe(v.number(), v.integer(), v.minValue(0), v.maxValue(LAST_MOMENT));
 const finite = v.pipe(v.number(), v.finite());
-const simple = v.union([v.pipe(v.string(), v.maxLength(LONGEST_NOTE)), finite, v.boolean()]);
+const simple = v.union([v.pipe(v.string(), v.maxLength(LONGEST_SIMPLE)), finite, v.boolean()]);
 
+/** A trait that is missing or strange has its usual value: better so than the toy not read. */
 const traits = v.object({
-  shoulders: v.picklist(traitValues.shoulders),
-  neck: v.picklist(traitValues.neck),
-  arms: v.picklist(traitValues.arms),
-  posture: v.picklist(traitValues.posture),
-  legs: v.picklist(traitValues.legs),
-  ears: v.picklist(traitValues.ears),
-  tail: v.boolean(),
-  stuffing: v.picklist(traitValues.stuffing),
+  shoulders: v.fallback(v.picklist(traitValues.shoulders), usualTraits.shoulders),
+  neck: v.fallback(v.picklist(traitValues.neck), usualTraits.neck),
+  arms: v.fallback(v.picklist(traitValues.arms), usualTraits.arms),
+  posture: v.fallback(v.picklist(traitValues.posture), usualTraits.posture),
+  legs: v.fallback(v.picklist(traitValues.legs), usualTraits.legs),
+  ears: v.fallback(v.picklist(traitValues.ears), usualTraits.ears),
+  tail: v.fallback(v.boolean(), usualTraits.tail),
+  stuffing: v.fallback(v.picklist(traitValues.stuffing), usualTraits.stuffing),
 });
 
-const order = v.object({
+/** Names a schema for every key of `Row`, no more and no fewer: a key forgotten here would be lost on the way. */
+const shapeOf =
+  <Row>() =>
+  <Entries extends Record<keyof Row, v.GenericSchema>>(
+    entries: Entries & Record<Exclude<keyof Entries, keyof Row>, never>,
+  ) =>
+    v.object<Entries>(entries);
+
+const order = shapeOf<Order>()({
   garment: word,
   choices: v.exactOptional(v.record(word, simple)),
   fit: v.exactOptional(word),
@@ -39,18 +50,18 @@ const order = v.object({
 
 /** The shape of a row of each table, as stored; keys it does not name are dropped. */
 export const shapes = {
-  toys: v.object({
+  toys: shapeOf<Toy>()({
     id: word,
-    name: v.pipe(v.string(), v.maxLength(LONGEST_NAME * 2)),
+    name: v.pipe(v.string(), v.maxLength(LONGEST_NAME), v.transform(tidyName)),
     kind: v.picklist(bodyKinds),
     traits,
-    note: v.pipe(v.string(), v.maxLength(LONGEST_NOTE * 2)),
+    note: v.pipe(v.string(), v.maxLength(LONGEST_NOTE), v.transform(tidyNote)),
     corrections: v.record(word, finite),
-    kept: v.record(word, v.union([v.pipe(v.string(), v.maxLength(LONGEST_NOTE)), finite])),
+    kept: v.record(word, v.union([v.pipe(v.string(), v.maxLength(LONGEST_SIMPLE)), finite])),
     createdAt: moment,
     changedAt: moment,
   }),
-  readings: v.object({
+  readings: shapeOf<Reading>()({
     id: word,
     toyId: word,
     measureId: word,
@@ -60,10 +71,10 @@ export const shapes = {
     takenAt: moment,
     removedAt: v.exactOptional(moment),
   }),
-  garments: v.object({ id: word, toyId: word, order, createdAt: moment, changedAt: moment }),
-  places: v.object({ toyId: word, garmentId: v.nullable(word), step: word, at: moment }),
-  settings: v.object({ key: word, value: simple, changedAt: moment }),
-  photos: v.object({
+  garments: shapeOf<Garment>()({ id: word, toyId: word, order, createdAt: moment, changedAt: moment }),
+  places: shapeOf<Place>()({ toyId: word, garmentId: v.nullable(word), step: word, at: moment }),
+  settings: shapeOf<Setting>()({ key: word, value: simple, changedAt: moment }),
+  photos: shapeOf<Photo>()({
     toyId: word,
     type: v.picklist(['image/jpeg', 'image/png', 'image/webp']),
     bytes: v.custom<ArrayBuffer>((value) => value instanceof ArrayBuffer && value.byteLength <= LARGEST_PHOTO),

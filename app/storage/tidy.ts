@@ -1,4 +1,6 @@
-import { LONGEST_NAME, LONGEST_NOTE } from './shapes';
+/** The longest name and note a card may carry, in characters. */
+const LONGEST_NAME = 80;
+const LONGEST_NOTE = 500;
 
 /** Control characters and marks that turn the direction of the text around them. */
 const UNSEEN = /[\p{Cc}\u061c\u200e\u200f\u202a-\u202e\u2066-\u2069]+/gu;
