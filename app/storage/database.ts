@@ -47,7 +47,7 @@ export function createStore(name = DATABASE): Store {
   const store = new Dexie(name, {
     chromeTransactionDurability: 'strict',
     cache: 'disabled',
-    indexedDB: ours(),
+    ...ours(),
   }) as Store;
   for (const { version, stores } of versions) store.version(version).stores(stores);
   return store;
