@@ -56,7 +56,7 @@ export function plainCorner(corner: Point, arriving: Arm, leaving: Arm): Corner 
         between: [crossing.point],
         second: crossing.second + 1,
       }
-    : joined;
+    : pinned(corner);
 }
 
 /**
@@ -115,6 +115,11 @@ export function farthest(one: Arm, other: Arm): number {
 /** Ends joined straight across, trimming neither. */
 const joined: Corner = { first: 0, between: [], second: 0 };
 
+/** Ends joined by way of the corner: each edge keeps its whole strip, and the union of the strips is left to `united`. */
+function pinned(corner: Point): Corner {
+  return { first: 0, between: [corner], second: 0 };
+}
+
 /** A mitre cut off square to the line from the corner to its tip. */
 function squared(corner: Point, arriving: Arm, leaving: Arm): Corner {
   const [a = corner] = arriving.points;
@@ -139,7 +144,7 @@ function stepped(corner: Point, wide: Arm, narrow: Arm): Corner {
   if (narrow.allowance === 0) return { first: 0, between: [], second: 0 };
   const normal = subtract(top, corner);
   const ahead = lineMeet(from, narrow.beyond, corner, unit(normal));
-  if (!ahead || ahead.t > norm(normal)) return joined;
+  if (!ahead || ahead.t > norm(normal)) return pinned(corner);
   if (ahead.s >= 0)
     return {
       first: 0,
@@ -147,5 +152,5 @@ function stepped(corner: Point, wide: Arm, narrow: Arm): Corner {
       second: 0,
     };
   const crossing = firstCrossing([top, corner], beginning(narrow.points, SEARCHED_SHARE * -ahead.s + SEARCHED_MM));
-  return crossing ? { first: 0, between: [crossing.point], second: crossing.second + 1 } : joined;
+  return crossing ? { first: 0, between: [crossing.point], second: crossing.second + 1 } : pinned(corner);
 }

@@ -1,12 +1,14 @@
 // The cut line round a piece: every edge's parallel at its own allowance, joined at the corners by what the edges are.
 // Edges follow the ring clockwise as seen, so the outside is on the left of the direction of travel.
 
+import { assembled } from './assembled';
 import { simplified, united } from './clean';
 import { type Arm, type Corner, foldCorner, plainCorner, turned } from './corner';
+import { tangent } from './curve';
 import { firstCrossing } from './meet';
 import { parallel } from './parallel';
 import { endTangent, type Path, polyline, start, startTangent } from './path';
-import { dot, type Point, scale, subtract } from './point';
+import { norm, type Point, scale } from './point';
 import { polygonIsSimple } from './ring';
 import { turnedCorner } from './turned-corner';
 
@@ -30,13 +32,20 @@ export type CutLine = {
 /**
  * The closed ring round a seam line, simple, enclosing it (touching it on folds and where the allowance is 0), parallel
  * to each edge within 0.017 mm. Corners are mitred from the true end tangents, cut square past twice the greater
- * allowance; beside a turned edge the neighbour's cut line is mirrored over the turned edge's line; at a fold it ends on
- * the fold line. Edges without length are passed over.
+ * allowance; beside a turned edge the neighbour's cut line is mirrored over the turned edge's line, unless its shape
+ * leaves no room for that; at a fold it ends on the fold line. Edges without length are passed over.
  */
 export function cutLine(edges: readonly CutEdge[]): CutLine {
   const drawn = edges.map(withParallel).filter((edge) => edge.points.length > 1);
   const corners = drawn.map((edge, i) => joined(drawn[i - 1] ?? drawn[drawn.length - 1] ?? edge, edge));
-  const raw = simplified(assembled(drawn, corners));
+  const { ring: whole, overrun } = assembled(
+    drawn.map((edge) => edge.points),
+    corners,
+  );
+  if (overrun.some((i) => drawn[i]?.turned)) {
+    return cutLine(drawn.map((edge, i) => (overrun.includes(i) ? { ...edge, turned: false } : edge)));
+  }
+  const raw = simplified(whole);
   const ring = polygonIsSimple(raw) ? raw : simplified(united(raw));
   const [home] = ring;
   return { ring, path: polyline(home ? [...ring, home] : []) };
@@ -45,22 +54,17 @@ export function cutLine(edges: readonly CutEdge[]): CutLine {
 type Drawn = CutEdge & { readonly points: readonly Point[] };
 
 function withParallel(edge: CutEdge): Drawn {
-  return { ...edge, points: parallel(edge.path, edge.fold ? 0 : edge.allowance) };
+  const path = edge.path.filter((curve) => norm(tangent(curve, 0)) > 0);
+  const allowance = edge.fold ? 0 : edge.allowance;
+  return { ...edge, path, allowance, points: parallel(path, allowance) };
 }
 
 /** The corner where `after` starts. */
 function joined(before: Drawn, after: Drawn): Corner {
   const corner = start(after.path);
-  const arriving: Arm = {
-    points: [...before.points].reverse(),
-    beyond: endTangent(before.path),
-    allowance: before.allowance,
-  };
-  const leaving: Arm = {
-    points: after.points,
-    beyond: scale(startTangent(after.path), -1),
-    allowance: after.allowance,
-  };
+  const points = [...before.points].reverse();
+  const arriving: Arm = { points, beyond: endTangent(before.path), allowance: before.allowance };
+  const leaving: Arm = { ...after, beyond: scale(startTangent(after.path), -1) };
   if (before.fold && after.fold) return { first: 0, between: [], second: 0 };
   if (after.fold) return foldCorner(corner, arriving, leaving);
   if (before.fold) return turned(foldCorner(corner, leaving, arriving));
@@ -71,44 +75,13 @@ function joined(before: Drawn, after: Drawn): Corner {
 function turnedBack(corner: Point, before: Drawn, arriving: Arm, after: Drawn, leaving: Arm): Corner | undefined {
   if (!before.turned && !after.turned) return undefined;
   const leavingFirst = after.turned && (!before.turned || after.allowance > before.allowance);
-  if (leavingFirst) return turnedCorner(corner, arriving, leaving);
-  const mirrored = turnedCorner(corner, leaving, arriving);
-  return mirrored && turned(mirrored);
+  const mirrored = leavingFirst ? turnedCorner(corner, arriving, leaving) : turnedCorner(corner, leaving, arriving);
+  if (!mirrored || crossesEdge(mirrored.between, leavingFirst ? after : before)) return undefined;
+  return leavingFirst ? mirrored : turned(mirrored);
 }
 
-/** One ring from what is kept of each parallel and what lies between. */
-function assembled(edges: readonly Drawn[], corners: readonly Corner[]): Point[] {
-  const betweens = corners.map((corner) => corner.between);
-  const pieces = edges.map((edge, i) => {
-    const next = (i + 1) % edges.length;
-    const from = corners[i]?.second ?? 0;
-    const to = edge.points.length - 1 - (corners[next]?.first ?? 0);
-    if (from <= to) return edge.points.slice(from, to + 1);
-    const [before, after] = [betweens[i] ?? [], betweens[next] ?? []];
-    if (swapped(edge.points, from, to, before, after)) {
-      const crossing = firstCrossing(before, after);
-      if (crossing) {
-        betweens[i] = [...before.slice(0, crossing.first + 1), crossing.point];
-        betweens[next] = after.slice(crossing.second + 1);
-      }
-    }
-    return [];
-  });
-  return pieces.flatMap((points, i) => [...(betweens[i] ?? []), ...points]);
-}
-
-/** Whether an edge's two corners have passed each other, so that nothing of its own parallel is left. */
-function swapped(
-  points: readonly Point[],
-  from: number,
-  to: number,
-  before: readonly Point[],
-  after: readonly Point[],
-): boolean {
-  if (from > to + 1) return true;
-  const step = Math.min(Math.max(to, 0), points.length - 2);
-  const [a, b] = [points[step], points[step + 1]];
-  const [begin, finish] = [before[before.length - 1], after[0]];
-  if (!a || !b || !begin || !finish) return false;
-  return dot(subtract(finish, begin), subtract(b, a)) < 0;
+/** Whether a mirrored flank would run into the edge it is turned over, which bends outwards past its own tangent. */
+function crossesEdge(flank: readonly Point[], edge: Drawn): boolean {
+  if (edge.path.every((curve) => curve.kind === 'line')) return false;
+  return firstCrossing(flank, parallel(edge.path, 0).slice(1, -1)) !== undefined;
 }

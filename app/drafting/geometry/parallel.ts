@@ -2,52 +2,48 @@
 // A ring run clockwise as seen has its outside on the left, so a positive distance lies outside it.
 
 import { plainCorner } from './corner';
-import { at, type Curve, tangent } from './curve';
+import { at, type Curve, curvature, tangent } from './curve';
 import type { Path } from './path';
-import { add, cross, left, type Point, scale, subtract } from './point';
+import { add, cross, distance, left, norm, type Point, scale, subtract } from './point';
 
-/** What chords are cut to, mm, and what is let pass before a chord is cut again: 0.01 mm with what `simplified` adds. */
-const AIMED_MM = 0.006;
-const PASSED_MM = 0.008;
+/** How far chords stray, mm: 0.01 mm with what `simplified` adds. On the path itself a chord must not cut into the piece. */
+const STRAYS_MM = 0.008;
+const STRAYS_ON_PATH_MM = 0.001;
+
+/** Chords are aimed a little finer than they must be, so that few have to be cut again. */
+const AIM = 0.75;
 
 /** A curve is looked at in this many pieces at first, so that an S is not taken for a straight line. */
 const FIRST_PIECES = 4;
 
-/** Cuts of cuts at most; a cusp needs the most. */
-const DEEPEST = 6;
+/** Where the parallel turns back on itself its tip is found this closely, mm, or a crossing close to it would be missed. */
+const TIP_MM = 0.002;
+
+/** Cuts of cuts at most; a tip needs the most. */
+const DEEPEST = 10;
 
 /** Chords made of one piece at a time at most. */
 const MOST_CHORDS = 16;
 
 /**
- * Points of the parallel `distance` mm to the left of the path, from the normal at its start to the normal at its end,
+ * Points of the parallel `away` mm to the left of the path, from the normal at its start to the normal at its end,
  * within 0.01 mm. Corners inside the path are mitred outside and cut where the parallels cross inside. Where the path
  * bends away tighter than the distance the parallel folds back over itself, as the true one does. Curves without length
  * are passed over.
  */
-export function parallel(path: Path, distance: number): readonly Point[] {
+export function parallel(path: Path, away: number): readonly Point[] {
   let points: Point[] = [];
   let before: Curve | undefined;
   for (const curve of path) {
     const direction = tangent(curve, 0);
-    if (direction.x === 0 && direction.y === 0) continue;
-    const next = curveParallel(curve, distance);
-    if (!before) {
-      [points, before] = [next, curve];
-      continue;
-    }
-    const arriving = {
-      points: points.reverse(),
-      beyond: tangent(before, 1),
-      allowance: distance,
-    };
-    const leaving = {
-      points: next,
-      beyond: scale(direction, -1),
-      allowance: distance,
-    };
-    const joint = plainCorner(curve.from, arriving, leaving);
-    points = [...arriving.points.slice(joint.first).reverse(), ...joint.between, ...next.slice(joint.second)];
+    if (norm(direction) === 0) continue;
+    const next = curveParallel(curve, away);
+    if (before) {
+      const arriving = { points: points.reverse(), beyond: tangent(before, 1), allowance: away };
+      const leaving = { points: next, beyond: scale(direction, -1), allowance: away };
+      const joint = plainCorner(curve.from, arriving, leaving);
+      points = [...points.slice(joint.first).reverse(), ...joint.between, ...next.slice(joint.second)];
+    } else points = next;
     before = curve;
   }
   return points;
@@ -56,40 +52,44 @@ export function parallel(path: Path, distance: number): readonly Point[] {
 type Sample = {
   readonly t: number;
   readonly point: Point;
+  /** The curve's own direction of travel. */
   readonly direction: Point;
+  /** Whether the parallel travels the same way here: not where the curve bends away tighter than the distance. */
+  readonly forward: boolean;
 };
 
-function curveParallel(curve: Curve, distance: number): Point[] {
+type Sampled = { readonly sample: (t: number) => Sample; readonly strays: number; readonly points: Point[] };
+
+function curveParallel(curve: Curve, away: number): Point[] {
   const sample = (t: number): Sample => {
     const direction = tangent(curve, t);
-    return {
-      t,
-      direction,
-      point: add(at(curve, t), scale(left(direction), distance)),
-    };
+    const point = add(at(curve, t), scale(left(direction), away));
+    return { t, direction, point, forward: away * curvature(curve, t) > -1 };
   };
   let last = sample(0);
-  const points = [last.point];
+  const sampled = { sample, strays: away === 0 ? STRAYS_ON_PATH_MM : STRAYS_MM, points: [last.point] };
   const pieces = curve.kind === 'line' ? 1 : FIRST_PIECES;
   for (let i = 1; i <= pieces; i += 1) {
     const next = sample(i / pieces);
-    addChords(sample, last, next, DEEPEST, points);
+    addChords(sampled, last, next, DEEPEST);
     last = next;
   }
-  return points;
+  return sampled.points;
 }
 
-function addChords(sample: (t: number) => Sample, from: Sample, to: Sample, depth: number, points: Point[]): void {
+function addChords(sampled: Sampled, from: Sample, to: Sample, depth: number): void {
   const strays = strayed(from, to);
-  if (strays <= PASSED_MM || depth === 0) {
-    points.push(to.point);
+  const turnsBack = from.forward !== to.forward && distance(from.point, to.point) > TIP_MM;
+  if ((strays <= sampled.strays && !turnsBack) || depth === 0) {
+    sampled.points.push(to.point);
     return;
   }
-  const chords = Math.min(Math.max(Math.ceil(Math.sqrt(strays / AIMED_MM)), 2), MOST_CHORDS);
+  const wanted = Math.ceil(Math.sqrt(strays / (AIM * sampled.strays)));
+  const chords = Math.min(Math.max(wanted, 2), MOST_CHORDS);
   let last = from;
   for (let i = 1; i <= chords; i += 1) {
-    const next = i === chords ? to : sample(from.t + ((to.t - from.t) * i) / chords);
-    addChords(sample, last, next, depth - 1, points);
+    const next = i === chords ? to : sampled.sample(from.t + ((to.t - from.t) * i) / chords);
+    addChords(sampled, last, next, depth - 1);
     last = next;
   }
 }

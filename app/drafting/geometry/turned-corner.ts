@@ -3,13 +3,13 @@
 
 import { type Arm, type Corner, farthest, upTo } from './corner';
 import { firstCrossing } from './meet';
-import { add, cross, dot, lerp, type Point, scale, subtract, unit } from './point';
+import { add, cross, distance, dot, lerp, type Point, scale, subtract, unit } from './point';
 
 /** Past 150° between neighbour and turned edge the mirrored flank would run out sideways: it is cut as if sewn. */
 const FLATTEST_SINE = 0.5;
 
-/** How far flanks and cut lines are continued straight past their ends, in units of the greater allowance. */
-const CONTINUED = 20;
+/** How far from the corner a flank may end, in greater allowances: straight edges at 150° need 4. */
+const FARTHEST = 4;
 
 /**
  * Joins a neighbour's parallel to a turned edge's parallel; `first` of the answer is the neighbour.
@@ -26,17 +26,18 @@ export function turnedCorner(corner: Point, neighbour: Arm, turned: Arm): Corner
   if (!(height(cutLine) < 0)) return undefined;
   if (Math.abs(rising) < FLATTEST_SINE && dot(mirror, away) > 0) return undefined;
 
-  const far = CONTINUED * Math.max(neighbour.allowance, turned.allowance);
+  const far = FARTHEST * Math.max(neighbour.allowance, turned.allowance);
   const first = neighbour.points.findIndex((p) => height(p) >= 0);
   if (first < 0) return undefined;
   const tip = tipOnMirror(neighbour, first, height);
+  if (distance(tip, corner) > far) return undefined;
   const limit = farthest(neighbour, turned);
   const blunt = dot(subtract(tip, corner), mirror) > limit;
   const begin = blunt ? upTo(tip, neighbour.beyond, add(corner, scale(mirror, limit)), mirror) : tip;
   const side = continued([begin, ...neighbour.points.slice(first)], far);
   const flank = side.map((p) => reflected(p, corner, mirror));
   const cut = firstCrossing(flank, [add(cutLine, scale(mirror, far)), ...continued(turned.points, far)]);
-  if (!cut) return undefined;
+  if (!cut || distance(cut.point, corner) > far) return undefined;
   const between = [...flank.slice(0, cut.first + 1), cut.point];
   return { first, between: blunt ? [begin, ...between] : between, second: cut.second };
 }
