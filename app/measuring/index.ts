@@ -5,3 +5,4 @@
 export { bodyFrom, knownFrom } from './body-from';
 export { demoCards } from './demo';
 export { type Settled, settle } from './settle';
+export * from './figure';

@@ -1,0 +1,34 @@
+/**
+ * How a tape is laid on a stage, as data: names of places and parts, no numbers of its own.
+ *
+ * - `round`: once round a part, square to the way from `at` to `toward`; the far half is hidden.
+ * - `across`: the near half of the same, from edge to edge.
+ * - `over`: over the surface through places in order; `behind` goes on out of sight, `again` comes back into it.
+ * - `edge`: along a part's edge, just inside it, past `by`.
+ * - `ruler`: straight, with the ruler lying on one side of the line.
+ */
+export type Lay<Place extends string> =
+  | { readonly lay: 'round' | 'across'; readonly of: string; readonly at: Place; readonly toward: Place }
+  | {
+      readonly lay: 'over';
+      readonly through: readonly Place[];
+      readonly behind?: readonly Place[];
+      readonly again?: readonly Place[];
+    }
+  | { readonly lay: 'edge'; readonly of: string; readonly from: Place; readonly to: Place; readonly by: Place }
+  | { readonly lay: 'ruler'; readonly from: Place; readonly to: Place; readonly side: 1 | -1 };
+
+/** A measure's row: how its tape is laid, what the picture must show, and the pencil lines that help. */
+export type TapeRow<Place extends string, Shot extends string, Pose extends string = never> = {
+  readonly way: Lay<Place>;
+  readonly shot: Shot | 'whole';
+  /** Level lines, plumb lines and hems, each through places in order. */
+  readonly guides?: readonly (readonly Place[])[];
+  readonly pose?: Pose;
+  /** Parts that stand between the viewer and the tape, by how their names begin. */
+  readonly over?: readonly string[];
+  /** What the toy must have or do for this measure, whatever its traits. */
+  readonly needs?: 'ears' | 'tail' | 'seat';
+  /** Its text equivalent, where it is not the measure's own. */
+  readonly text?: string;
+};

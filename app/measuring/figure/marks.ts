@@ -1,0 +1,54 @@
+import { bandRound, middleOf } from './band';
+import type { Seen } from './camera';
+import type { Drawn } from './drawing';
+import { outlineOf } from './lay-tape';
+import { add, minus, moved, type Point, times, turned, unit } from './point';
+import { smoothPath, straightPath } from './smooth';
+import type { Mark } from './stage';
+
+/** In toy units; drawn no smaller or larger than the eye needs. */
+const BOW = 5;
+const PATCH_LONG = 8;
+const PATCH_WIDE = 5;
+
+/** The threads, bits of tape and side line on a stage already in frame units. */
+export function drawMarks(stage: Seen): Drawn[] {
+  return stage.marks.flatMap((mark) => drawMark(stage, mark));
+}
+
+function drawMark(stage: Seen, mark: Mark): Drawn[] {
+  const size = Math.min(Math.max(stage.scale, 0.8), 1.3);
+  switch (mark.mark) {
+    case 'thread': {
+      const { near } = bandRound(outlineOf(stage, mark.of), mark.at, mark.toward, 1);
+      const line = middleOf(near);
+      const knot = line[Math.round(line.length * 0.62)] ?? mark.at;
+      const bow = mark.bow
+        ? [{ layer: 'marks' as const, look: 'thread' as const, path: bowPath(knot, BOW * size) }]
+        : [];
+      return [{ layer: 'marks', look: 'thread', path: smoothPath(line, false) }, ...bow];
+    }
+    case 'patch':
+      return [{ layer: 'marks', look: 'patch', path: patchPath(mark.at, unit(minus(mark.toward, mark.at)), size) }];
+    case 'side-line':
+      return [{ layer: 'marks', look: 'side-line', path: straightPath([mark.from, mark.to], false) }];
+  }
+}
+
+/** Two loops and two ends. */
+function bowPath(knot: Point, size: number): string {
+  const loop = (sign: number) =>
+    smoothPath(
+      [knot, add(knot, { x: sign * size * 0.7, y: -size * 0.55 }), add(knot, { x: sign * size, y: size * 0.15 })],
+      true,
+    );
+  const tail = (sign: number) => straightPath([knot, add(knot, { x: sign * size * 0.5, y: size })], false);
+  return [loop(1), loop(-1), tail(1), tail(-1)].join('');
+}
+
+/** A small slip of tape, its long way along `ahead`. */
+function patchPath(at: Point, ahead: Point, size: number): string {
+  const aside = times(turned(ahead), (PATCH_WIDE / 2) * size);
+  const [near, far] = [moved(at, ahead, -0.35 * PATCH_LONG * size), moved(at, ahead, 0.65 * PATCH_LONG * size)];
+  return straightPath([add(near, aside), add(far, aside), minus(far, aside), minus(near, aside)], true);
+}

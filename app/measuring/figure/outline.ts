@@ -1,0 +1,93 @@
+import type { Box } from './drawing';
+import { add, distance, dot, minus, moved, type Point, times, turned, unit } from './point';
+
+/**
+ * Where the straight line through `through` along `direction` leaves the closed `outline` on either side: the nearest
+ * crossing backward, then the nearest forward. A line that misses gets `through` itself on the side that misses.
+ */
+export function across(outline: readonly Point[], through: Point, direction: Point): [Point, Point] {
+  const along = unit(direction);
+  const side = turned(along);
+  let back = Number.NEGATIVE_INFINITY;
+  let forth = Number.POSITIVE_INFINITY;
+  edgesOf(outline, (from, to) => {
+    const [near, far] = [dot(minus(from, through), side), dot(minus(to, through), side)];
+    if (near > 0 === far > 0) return;
+    const share = near / (near - far);
+    const reach = dot(minus(add(from, times(minus(to, from), share)), through), along);
+    if (reach <= 0) back = Math.max(back, reach);
+    else forth = Math.min(forth, reach);
+  });
+  return [
+    moved(through, along, Number.isFinite(back) ? back : 0),
+    moved(through, along, Number.isFinite(forth) ? forth : 0),
+  ];
+}
+
+/** The way along a closed `outline` from near `from` to near `to`, whichever way round passes nearer to `by`. */
+export function along(outline: readonly Point[], from: Point, to: Point, by: Point): Point[] {
+  const [first, last] = [nearest(outline, from), nearest(outline, to)];
+  const forth = walk(outline, first, last);
+  const back = walk(outline, last, first).reverse();
+  return gap(forth, by) <= gap(back, by) ? forth : back;
+}
+
+/** An open line moved sideways by `by` toward `inside`. Its points stay as many as they were. */
+export function inset(line: readonly Point[], by: number, inside: Point): Point[] {
+  return line.map((here, index) => {
+    const [before, after] = [line[index - 1] ?? here, line[index + 1] ?? here];
+    const normal = turned(unit(minus(after, before)));
+    const sign = dot(normal, minus(inside, here)) >= 0 ? 1 : -1;
+    return moved(here, normal, sign * by);
+  });
+}
+
+/** Where two closed outlines cross. */
+export function crossings(one: readonly Point[], other: readonly Point[]): Point[] {
+  const found: Point[] = [];
+  edgesOf(one, (a, b) => {
+    edgesOf(other, (c, d) => {
+      const [run, cut] = [minus(b, a), minus(d, c)];
+      const spread = run.x * cut.y - run.y * cut.x;
+      const offset = minus(c, a);
+      const s = (offset.x * cut.y - offset.y * cut.x) / spread;
+      const t = (offset.x * run.y - offset.y * run.x) / spread;
+      if (s >= 0 && s < 1 && t >= 0 && t < 1) found.push(add(a, times(run, s)));
+    });
+  });
+  return found;
+}
+
+/** Whether `here` lies inside the closed `outline` (even-odd). */
+export function isInside(outline: readonly Point[], here: Point): boolean {
+  let inside = false;
+  edgesOf(outline, (a, b) => {
+    if (a.y > here.y !== b.y > here.y && here.x < a.x + ((b.x - a.x) * (here.y - a.y)) / (b.y - a.y)) inside = !inside;
+  });
+  return inside;
+}
+
+/** The smallest upright box round all points; an empty list gives a box at the origin. */
+export function boundsOf(points: readonly Point[]): Box {
+  if (points.length === 0) return { left: 0, top: 0, right: 0, bottom: 0 };
+  const [xs, ys] = [points.map(({ x }) => x), points.map(({ y }) => y)];
+  return { left: Math.min(...xs), top: Math.min(...ys), right: Math.max(...xs), bottom: Math.max(...ys) };
+}
+
+function edgesOf(outline: readonly Point[], see: (from: Point, to: Point) => void) {
+  outline.forEach((from, index) => {
+    see(from, outline[(index + 1) % outline.length] ?? from);
+  });
+}
+
+const gap = (line: readonly Point[], to: Point) => Math.min(...line.map((here) => distance(here, to)));
+
+function nearest(outline: readonly Point[], to: Point): number {
+  const gaps = outline.map((here) => distance(here, to));
+  return gaps.indexOf(Math.min(...gaps));
+}
+
+function walk(outline: readonly Point[], from: number, to: number): Point[] {
+  const steps = (to - from + outline.length) % outline.length;
+  return Array.from({ length: steps + 1 }, (_, step) => outline[(from + step) % outline.length] ?? { x: 0, y: 0 });
+}

@@ -1,0 +1,36 @@
+import type { FacingTapes } from './front-tapes';
+
+/** Every measure of an upright toy that is taken from behind. */
+export const uprightBackTapes: FacingTapes = {
+  'back-width': { way: { lay: 'across', of: 'trunk', at: 'tummy', toward: 'base' }, shot: 'trunk' },
+  'across-shoulders': { way: { lay: 'over', through: ['shoulderEndLeft', 'napeLow', 'shoulderEnd'] }, shot: 'trunk' },
+  'waist-to-tail': { way: { lay: 'over', through: ['waist', 'tailTop'] }, shot: 'seat', needs: 'tail' },
+  'tail-base-girth': {
+    way: { lay: 'round', of: 'tail', at: 'tailBase', toward: 'tailBaseToward' },
+    shot: 'seat',
+    needs: 'tail',
+  },
+  'tail-girth': {
+    way: { lay: 'round', of: 'tail', at: 'tailThick', toward: 'tailThickToward' },
+    shot: 'seat',
+    needs: 'tail',
+  },
+  'back-body-length': {
+    way: { lay: 'over', through: ['neckCrease', 'chest', 'tummy', 'hem'] },
+    guides: [['hemSideLeft', 'hem', 'hemSide']],
+    shot: 'trunk',
+  },
+  'back-neck-drop': {
+    way: { lay: 'over', through: ['neck', 'neckDrop'] },
+    guides: [
+      ['neckEndLeft', 'neckEnd'],
+      ['neckEndLeft', 'neckDrop', 'neckEnd'],
+    ],
+    shot: 'head',
+  },
+  'cape-length': {
+    way: { lay: 'over', through: ['neckCrease', 'capeMiddle', 'capeHem'] },
+    guides: [['neckEndLeft', 'capeShoulderLeft', 'capeSideLeft', 'capeHem', 'capeSide', 'capeShoulder', 'neckEnd']],
+    shot: 'trunk',
+  },
+};

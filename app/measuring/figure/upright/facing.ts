@@ -1,0 +1,96 @@
+import { mirror, type Point, point } from '../point';
+import { oval } from '../shapes';
+import { closed, type Mark, type Part, type Stage } from '../stage';
+import { armOf, type Held, otherSide } from './arm';
+import { earParts, earPlaces } from './ear';
+import type { UprightForm } from './form';
+import { headParts } from './head';
+import { headOutline, headPlaces, onHead } from './head-places';
+import { legsOf } from './legs';
+import { tailOf } from './tail';
+import { trunkOutline, trunkParts } from './trunk';
+import { trunkPlaces } from './trunk-places';
+
+/** An upright toy from the front or the back. Places on one side only are on the viewer's right. */
+export function uprightFacing(form: UprightForm, seenFrom: 'front' | 'back', held: Held = form.traits.arms) {
+  const trunk = trunkOutline(form);
+  const arm = armOf(form, trunk, held);
+  const legs = legsOf(form, seenFrom);
+  const tail = tailOf(form);
+  const head = headOutline(form);
+  const arms = armParts(form, arm, seenFrom, held);
+  const places = {
+    ...arm.places,
+    ...legs.places,
+    ...tail.places,
+    ...headPlaces(form),
+    ...earPlaces(form),
+    ...trunkPlaces(form, seenFrom, arm.places.shoulderEnd, legs.ground),
+  };
+  const trunkTop = [onHead(form, -0.4, 0.6), onHead(form, 0.4, 0.6)];
+  return {
+    parts: [
+      closed('ground', 'ground', oval(point(0, legs.ground - 1), 1.35 * form.hipHalf, 4.5)),
+      ...earParts(form, seenFrom),
+      ...arms.under,
+      ...legs.under,
+      ...trunkParts(form),
+      ...(seenFrom === 'back' ? tail.parts : []),
+      ...legs.over,
+      ...arms.over,
+      ...headParts(form, seenFrom),
+      closed('arms-and-trunk', 'unseen', bothArms(arm.outline)),
+    ],
+    places,
+    shots: {
+      head: [...head, point(0, 22), point(-form.headHalf - 14, form.chin), point(form.headHalf + 14, form.chin)],
+      crown: [...head, ...(earParts(form, seenFrom)[0]?.points ?? [])],
+      shoulder: [point(0, form.chin - 12), point(form.chestHalf + 20, form.chestHeight + 10)],
+      arm: [point(0, form.chin - 12), point(0, form.tummyHeight), ...arm.outline],
+      trunk: [...trunk, ...trunkTop, point(0, Math.min(legs.ground, form.trunkHeight + 18))],
+      legs: [...trunk.filter(({ y }) => y > 0.45 * form.trunkHeight), ...legs.outline, ...legs.outline.map(mirror)],
+      skirt: [...trunkTop, point(0, legs.ground), places.skirtSide, places.skirtSideLeft],
+      seat: [...trunk.filter(({ y }) => y > 0.35 * form.trunkHeight), point(0, legs.ground), ...tail.outline],
+    },
+    marks: marksOf(form, places),
+  } satisfies Stage;
+}
+
+type Arm = ReturnType<typeof armOf>;
+
+/** Arms at the back of the picture, but for arms held close, which stand before the trunk. */
+function armParts(
+  form: UprightForm,
+  arm: Arm,
+  seenFrom: 'front' | 'back',
+  held: Held,
+): { under: Part[]; over: Part[] } {
+  const close = held === 'close';
+  const look = close ? 'fur' : 'fur-deep';
+  const arms = [closed('arm', look, arm.outline), closed('arm-left', look, otherSide(arm.outline))];
+  if (close) return { under: [], over: arms };
+  const pad = oval(arm.places.paw, 0.52 * form.pawHalf, 0.56 * form.pawHalf);
+  const pads = [closed('pad', 'fur-pale', pad), closed('pad', 'fur-pale', pad.map(mirror))];
+  return { under: held === 'forward' && seenFrom === 'front' ? [...arms, ...pads] : arms, over: [] };
+}
+
+/** What a tape round the body and both arms goes round: the outer edges of the arms, joined. */
+function bothArms(arm: readonly Point[]): Point[] {
+  const outer = arm.filter(({ x }, index) => index < arm.length / 2 && x > 0);
+  return [...outer, ...outer.map(mirror).reverse()];
+}
+
+type Marked = { readonly [P in 'waist' | 'base' | 'shoulderEnd' | 'underarm' | 'armRoot']: Point };
+
+function marksOf(form: UprightForm, { waist, base, shoulderEnd, underarm, armRoot }: Marked): Mark[] {
+  const crease = point(0, form.traits.neck === 'clear' ? -1 : 3);
+  const sides = [shoulderEnd, underarm].flatMap((at): Mark[] => [
+    { mark: 'patch', at, toward: armRoot },
+    { mark: 'patch', at: mirror(at), toward: mirror(armRoot) },
+  ]);
+  return [
+    { mark: 'thread', of: 'trunk', at: crease, toward: base, bow: true },
+    { mark: 'thread', of: 'trunk', at: waist, toward: base, bow: true },
+    ...sides,
+  ];
+}

@@ -1,0 +1,75 @@
+import type { Knowns, Traits } from '../../../body';
+import { stretchOf } from '../stretch';
+
+/**
+ * The sizes an upright toy is drawn from, in toy units: half widths, heights and lengths. The typical toy is 92 high
+ * in the head and 124 in the trunk; each reading stretches what it measures.
+ */
+export type UprightForm = ReturnType<typeof uprightForm>;
+
+const SHOULDER_HEIGHT = { square: 7, sloped: 15, none: 21 } as const;
+const SHOULDER_REACH = { square: 19, sloped: 15, none: 7 } as const;
+
+export function uprightForm(traits: Traits, knowns: Knowns) {
+  const by = stretchOf('upright', knowns);
+  return { traits, ...headSizes(traits, by), ...trunkSizes(traits, by), ...limbSizes(by) };
+}
+
+type By = ReturnType<typeof stretchOf>;
+
+function headSizes(traits: Traits, by: By) {
+  return {
+    headHalf: 56 * by('head-girth'),
+    headHeight: 92 * by('face-edge', 'crown-arc', 'over-head'),
+    headHalfDepth: 50 * by('head-girth', 'hood-depth'),
+    chin: traits.neck === 'clear' ? -8 : 4,
+    earSize: by('ear-base', 'ear-girth'),
+    earInset: by('ear-inset'),
+    earBehind: by('ear-from-face-edge'),
+  };
+}
+
+function trunkSizes(traits: Traits, by: By) {
+  const height = 124 * by('body-length', 'back-body-length', 'body-rise', 'crotch-length', 'body-loop');
+  const neckHalf = (traits.neck === 'clear' ? 24 : 29) * by('neck-girth');
+  const chestHalf = 46 * by('chest-girth');
+  const reach = SHOULDER_REACH[traits.shoulders] * by('shoulder-length', 'across-shoulders');
+  return {
+    neckHalf,
+    shoulderHalf: Math.min(neckHalf + reach, 1.15 * chestHalf),
+    shoulderHeight: SHOULDER_HEIGHT[traits.shoulders],
+    chestHalf,
+    chestHalfDepth: 42 * by('chest-girth'),
+    waistHalf: 51 * by('waist-girth', 'body-girth'),
+    tummyHalf: 57 * by('body-girth', 'front-width', 'back-width'),
+    tummyHalfDepth: 48 * by('body-girth', 'front-width', 'back-width'),
+    hipHalf: 52 * by('hip-girth', 'hem-girth'),
+    trunkHeight: height,
+    chestHeight: 0.4 * height,
+    waistHeight: 0.53 * height,
+    tummyHeight: 0.67 * height,
+    hipHeight: 0.86 * height,
+    hemHeight: 0.82 * height,
+    bandTop: (0.53 - 0.2 * by('bodice-height')) * height,
+    frontNeckDrop: 24 * by('front-neck-drop'),
+    backNeckDrop: 11 * by('back-neck-drop'),
+    bibLength: 0.5 * height * by('bib-length'),
+    capeLength: 0.88 * height * by('cape-length'),
+    scarfLength: 0.52 * height * by('scarf-length'),
+  };
+}
+
+function limbSizes(by: By) {
+  return {
+    armRootHalf: 15.5 * by('arm-root-girth', 'armhole-depth'),
+    upperArmHalf: 14.8 * by('upper-arm-girth'),
+    pawHalf: 14 * by('paw-girth'),
+    armLength: 84 * by('arm-length', 'underarm-length'),
+    legHalf: 17.5 * by('thigh-girth'),
+    footHalf: 17 * by('foot-girth'),
+    legLength: 60 * by('inside-leg-length', 'waist-to-hem'),
+    skirtLength: by('waist-to-hem'),
+    tailHalf: 8 * by('tail-base-girth'),
+    tailThick: 11 * by('tail-girth'),
+  };
+}

@@ -1,0 +1,153 @@
+import { add, between, heading, moved, type Point, point, times, toward, turned } from '../point';
+import { limb, oval } from '../shapes';
+import { closed, type Part, type Stage } from '../stage';
+import type { Held } from './arm';
+import type { UprightForm } from './form';
+import { onSide, sideEar, sideEarPlaces, sideFace, sideHead } from './side-head';
+import { sideTailOf } from './tail';
+import { shadeOf } from './trunk';
+
+/** As its own arms are, or lifted out of the tape's way. */
+export type SideHeld = Held | 'lifted';
+
+/** Radians below level toward the face; an arm held out points at the viewer, so it is drawn short. */
+const BELOW = { down: 1.25, out: 1.2, forward: 0.28, up: -1.05, close: 1.4, lifted: -0.42 } as const;
+const SHORTENED = { down: 0.92, out: 0.5, forward: 0.95, up: 0.95, close: 0.95, lifted: 0.92 } as const;
+
+/** An upright toy from its left side, its face to the viewer's right. */
+export function uprightSide(form: UprightForm, held: SideHeld = form.traits.arms) {
+  const trunk = sideTrunk(form);
+  const arm = sideArm(form, held);
+  const leg = sideLeg(form);
+  const head = sideHead(form);
+  const tail = sideTailOf(form);
+  const places = {
+    ...sideEarPlaces(form),
+    ...trunkPlaces(form, leg.ground),
+    ...leg.places,
+    nape: onSide(form, -0.72, 0.08),
+    headBack: onSide(form, -0.98, 0.5),
+    earLevel: onSide(form, -0.2, 0.5),
+    crownBack: onSide(form, -0.7, 0.88),
+    hoodTop: onSide(form, 0.3, 0.965),
+    hoodBrow: onSide(form, 0.42, 0.74),
+    hoodEdge: onSide(form, 0.38, 0.5),
+    hoodCheek: onSide(form, 0.38, 0.28),
+    hoodChin: onSide(form, 0.3, 0.04),
+  };
+  const crease = point(0, form.traits.neck === 'clear' ? -1 : 3);
+  return {
+    parts: [
+      closed('ground', 'ground', oval(point(14, leg.ground - 1), 1.3 * form.tummyHalfDepth, 4.5)),
+      ...tail.parts,
+      ...leg.under,
+      closed('trunk', 'fur', trunk),
+      shadeOf(trunk, point(-0.9 * form.tummyHalfDepth, form.chestHeight), point(-10, form.trunkHeight), 8),
+      ...leg.over,
+      closed('arm', 'fur-deep', arm),
+      closed('head', 'fur', head),
+      ...sideEar(form),
+      ...sideFace(form),
+    ],
+    places,
+    shots: {
+      head: [...head, onSide(form, 1.25, 0.3), point(0, 18), ...(sideEar(form)[0]?.points ?? [])],
+      trunk: [...trunk, point(0, form.chin - 30), ...arm],
+      seat: [...trunk, places.tableBehind, places.tableBefore, onSide(form, 0, 0.3)],
+      leg: [...leg.outline, point(0, form.tummyHeight), places.heel],
+    },
+    marks: [
+      { mark: 'thread', of: 'trunk', at: crease, toward: places.base, bow: false },
+      { mark: 'thread', of: 'trunk', at: places.waist, toward: places.base, bow: false },
+      { mark: 'side-line', from: places.underarm, to: places.sideHem },
+    ],
+  } satisfies Stage;
+}
+
+/** Where tapes lie on the trunk from the side. */
+function trunkPlaces(form: UprightForm, ground: number) {
+  const { tummyHalfDepth: deep } = form;
+  const behind = -1.35 * deep;
+  return {
+    base: point(0, form.trunkHeight),
+    waist: point(0, form.waistHeight),
+    underarm: point(-2, form.chestHeight + 3),
+    sideWaist: point(-2, form.waistHeight + 8),
+    sideTummy: point(-2, form.tummyHeight),
+    sideHem: point(-2, form.hemHeight),
+    hemFront: point(0.94 * deep, form.hemHeight - 3),
+    hemMiddle: point(-2, form.hemHeight),
+    hemBack: point(-0.8 * deep, form.hemHeight - 3),
+    waistBack: point(-0.84 * deep, form.waistHeight - 3),
+    waistBehind: point(behind, form.waistHeight - 3),
+    tableBehind: point(behind, ground),
+    tableBefore: point(1.5 * deep, ground),
+  };
+}
+
+function sideTrunk(form: UprightForm): Point[] {
+  const { trunkHeight: height, tummyHalfDepth: deep, chestHalfDepth: chest } = form;
+  const neck = 0.86 * form.neckHalf;
+  return [
+    point(neck, -14),
+    point(neck + 1, 0),
+    point(0.86 * chest, 0.28 * height),
+    point(1.06 * deep, form.tummyHeight),
+    point(0.86 * deep, 0.9 * height),
+    point(0.3 * deep, height),
+    point(-0.5 * deep, 0.99 * height),
+    point(-0.86 * deep, 0.86 * height),
+    point(-0.86 * deep, 0.6 * height),
+    point(-0.84 * chest, 0.28 * height),
+    point(-neck - 2, 0),
+    point(-neck, -14),
+  ];
+}
+
+function sideArm(form: UprightForm, held: SideHeld): Point[] {
+  const root = point(-2, form.shoulderHeight + 0.95 * form.armRootHalf);
+  const ahead = heading(BELOW[held]);
+  const length = Math.max(form.armLength * SHORTENED[held] - form.pawHalf, 10);
+  const elbow = moved(root, heading(BELOW[held] + 0.1), 0.5 * length);
+  return limb([root, elbow, moved(root, ahead, length)], [form.armRootHalf, form.upperArmHalf, form.pawHalf]);
+}
+
+function sideLeg(form: UprightForm) {
+  const { legHalf, legLength, footHalf, trunkHeight } = form;
+  const top = trunkHeight - 18;
+  if (form.traits.posture === 'stands') {
+    const ankle = point(0, top + legLength);
+    const outline = limb([point(0, top), point(1, top + 0.5 * legLength), ankle], [1.2 * legHalf, legHalf, footHalf]);
+    const foot = oval(point(ankle.x + 0.5 * footHalf, ankle.y + 8), 1.35 * footHalf, 0.72 * footHalf);
+    const ground = ankle.y + 8 + 0.72 * footHalf;
+    const instep = point(ankle.x + 0.92 * footHalf, ankle.y - 4);
+    const heel = point(ankle.x - 0.7 * footHalf, ground - 3);
+    const parts = [closed('leg', 'fur-deep', outline), closed('foot', 'fur', foot)];
+    return {
+      under: parts,
+      over: [] as Part[],
+      outline: [...outline, ...foot],
+      ground,
+      places: footPlaces(instep, heel),
+    };
+  }
+  const foot = point(14 + legLength, top + 1);
+  const outline = limb([point(8, top - 1), point(0.55 * foot.x, top), foot], [1.15 * legHalf, legHalf, 0.9 * footHalf]);
+  const sole = oval(point(foot.x + 0.45 * footHalf, foot.y - 3), 0.72 * footHalf, 1.24 * footHalf, 0.08);
+  const instep = point(foot.x - 0.2 * footHalf, foot.y - 0.92 * footHalf);
+  const heel = point(foot.x + 0.5 * footHalf, foot.y + 1.1 * footHalf);
+  const parts = [closed('leg', 'fur-deep', outline), closed('foot', 'fur', sole)];
+  const ground = Math.max(trunkHeight, foot.y + 1.2 * footHalf);
+  return { under: [] as Part[], over: parts, outline: [...outline, ...sole], ground, places: footPlaces(instep, heel) };
+}
+
+/** A tape over the instep and under the heel: the near way shows, the far way is beside it. */
+function footPlaces(instep: Point, heel: Point) {
+  const aside = times(turned(toward(instep, heel)), 9);
+  return {
+    instep,
+    heel,
+    footSide: add(between(instep, heel, 0.5), times(aside, -0.3)),
+    footFar: add(between(instep, heel, 0.5), aside),
+  };
+}

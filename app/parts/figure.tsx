@@ -1,0 +1,116 @@
+import type { ComponentChildren } from 'preact';
+import type { Say } from '../body';
+import type { Diagram, Figure, Frame, Label, Layer, Strip, Tape } from '../measuring';
+import './figure.css';
+
+/** How a tape, a ruler and a pencil line differ: one class for the whole. */
+const STUFF = { girth: 'cloth', surface: 'cloth', straight: 'ruler', wish: 'pencil' } as const;
+
+/** One measuring step as a picture; its text equivalent is read in its place. */
+export function DiagramPicture({ diagram, say }: { readonly diagram: Diagram; readonly say: Say }) {
+  const { figure, tape } = diagram;
+  return (
+    <Picture frame={figure.frame} text={`${say(`figure.seen.${tape.view}`)} ${say(`figure.tape.${tape.text}`)}`}>
+      <Shapes figure={figure} layers={['toy', 'marks']} />
+      <Strips tape={tape} />
+      <Shapes figure={figure} layers={['over']} />
+      <Ends tape={tape} say={say} />
+    </Picture>
+  );
+}
+
+/** A toy alone. Without `text` it only decorates the words beside it. */
+export function FigurePicture({ figure, text }: { readonly figure: Figure; readonly text?: string }) {
+  return (
+    <Picture frame={figure.frame} text={text}>
+      <Shapes figure={figure} layers={['toy', 'over', 'marks']} />
+    </Picture>
+  );
+}
+
+type PictureProps = {
+  readonly frame: Frame;
+  readonly text: string | undefined;
+  readonly children: ComponentChildren;
+};
+
+function Picture({ frame, text, children }: PictureProps) {
+  const viewBox = `0 0 ${frame.width} ${frame.height}`;
+  if (text === undefined) {
+    return (
+      <svg class="toy-figure" viewBox={viewBox} aria-hidden="true">
+        {children}
+      </svg>
+    );
+  }
+  return (
+    <svg class="toy-figure" viewBox={viewBox} role="img" aria-label={text}>
+      {children}
+    </svg>
+  );
+}
+
+type ShapesProps = { readonly figure: Figure; readonly layers: readonly Layer[] };
+
+function Shapes({ figure, layers }: ShapesProps) {
+  const shown = figure.shapes.filter(({ layer }) => layers.includes(layer));
+  return (
+    <g>
+      {shown.map(({ look, path }) => (
+        <path key={path} class={`toy-${look}`} d={path} />
+      ))}
+    </g>
+  );
+}
+
+/** The tape itself, what helps to see where it lies, and the one movement along it. */
+function Strips({ tape }: { readonly tape: Tape }) {
+  return (
+    <g class={`laid laid-${STUFF[tape.nature]}`}>
+      {tape.guides.map((path) => (
+        <path key={path} class="laid-guide" d={path} />
+      ))}
+      {tape.hidden.map((strip) => (
+        <path key={strip.outline} class="laid-hidden" d={tape.nature === 'wish' ? strip.middle : strip.outline} />
+      ))}
+      {tape.visible.map((strip) => (
+        <StripDrawing key={strip.outline} strip={strip} />
+      ))}
+      <path class="laid-run" d={tape.way} pathLength="100" />
+    </g>
+  );
+}
+
+/** Where to begin and where to read, above everything else. */
+function Ends({ tape, say }: { readonly tape: Tape; readonly say: Say }) {
+  return (
+    <g>
+      {tape.labels.map((label) => (
+        <LabelDrawing key={label.word} label={label} text={say(`figure.${label.word}`)} />
+      ))}
+      <circle class="laid-start" cx={tape.start.x} cy={tape.start.y} r={tape.dot} />
+      <path class="laid-end" d={tape.arrow} />
+    </g>
+  );
+}
+
+function StripDrawing({ strip }: { readonly strip: Strip }) {
+  return (
+    <g>
+      <path class="laid-strip" d={strip.outline} />
+      <path class="laid-ticks" d={strip.ticks} />
+      <path class="laid-middle" d={strip.middle} />
+    </g>
+  );
+}
+
+function LabelDrawing({ label, text }: { readonly label: Label; readonly text: string }) {
+  return (
+    <g>
+      <path class="laid-leader" d={label.leader} />
+      <text class={`laid-word laid-word-${label.anchor}`} x={label.at.x} y={label.at.y}>
+        {text}
+      </text>
+    </g>
+  );
+}
