@@ -5,30 +5,32 @@
  */
 import type { Body, Order, Unit } from '../body';
 import type { Draft, Outcome } from '../drafting/draft-types';
-
+import type { LayOutOptions, Layout } from '../drafting/sheets';
 import { type AskOptions, connectWorker } from './connect';
-import type { Layout } from './jobs';
 import { trustedAddress } from './trusted-address';
 import workerAddress from './worker?worker&url';
 
 export { type AskOptions, type WorkCode, WorkError } from './connect';
-export type { Layout } from './jobs';
 
 const worker = connectWorker(() => new Worker(trustedAddress(workerAddress), { type: 'module' }));
 
 /**
  * Drafts a garment for a body. `toy` is the name to print. Resolves with an Outcome (refusals are flags, not errors);
- * rejects with WorkError: `work-cancelled` by `signal` or by a later call of the same lane, `work-failed`, `work-slow`.
+ * rejects with WorkError: `work-cancelled` by `signal` or by a later call of the same lane, `work-failed`, `work-slow`,
+ * or what `fullOrder` finds wrong with the order.
  */
 export const draft = (body: Body, order: Order, toy: string, options?: AskOptions): Promise<Outcome> =>
-  worker.ask('draft', { body, order, toy }, options);
+  worker.ask('draft', { body, order, toy, today: today() }, options);
 
-/** Lays the pieces of a draft on sheets of `paper`. More `effort` (0 to 1) takes longer and may need fewer sheets. */
+/** Lays the pieces of a draft on sheets; options as `layOut` of sheets has them. Rejects with `unknown-paper` too. */
 export const layOut = (
   given: Draft,
   paper: string,
-  { effort = 0.5, seed = 1, ...options }: AskOptions & { readonly effort?: number; readonly seed?: number } = {},
-): Promise<Layout> => worker.ask('layOut', { draft: given, paper, effort, seed }, options);
+  options: AskOptions & Partial<LayOutOptions> = {},
+): Promise<Layout> => {
+  const { signal, progress, lane, ...how } = options;
+  return worker.ask('layOut', { draft: given, paper, ...how }, options);
+};
 
 /** The PDF of a laid out draft, its words in `language` (BCP 47), as bytes. */
 export const print = (
@@ -39,3 +41,9 @@ export const print = (
 
 /** Ends the worker at once; the next request starts a new one. */
 export const endWork = (): void => worker.dismiss();
+
+/** The calendar day where the maker is, ISO 8601. */
+function today(): string {
+  const now = new Date();
+  return new Date(now.getTime() - now.getTimezoneOffset() * 60_000).toISOString().slice(0, 10);
+}

@@ -1,30 +1,39 @@
 import type { Body, Order, Unit } from '../body';
 import type { Draft, Outcome } from '../drafting/draft-types';
+import type { LayOutOptions, Layout } from '../drafting/sheets';
 
-/** What sheets make of a draft: pages with pieces on them. */
-export type Layout = { readonly pages: readonly unknown[] };
+type DraftGiven = { readonly body: Body; readonly order: Order; readonly toy: string; readonly today: string };
+type LayOutGiven = { readonly draft: Draft; readonly paper: string } & Partial<LayOutOptions>;
+type PrintGiven = { readonly draft: Draft; readonly layout: Layout; readonly language: string; readonly units: Unit };
 
-/** Every job of the worker: what is given and what is made of it. Both cross as structured clones. */
+/**
+ * Every job of the worker: what is given and what is made of it, both crossing as structured clones. `today` is an ISO
+ * 8601 date, `paper` an id of sheets, `language` a BCP 47 tag (the worker says the words itself); printing makes the
+ * bytes of a PDF.
+ */
 export type Jobs = {
-  readonly draft: {
-    readonly given: { readonly body: Body; readonly order: Order; readonly toy: string };
-    readonly made: Outcome;
-  };
-  readonly layOut: {
-    readonly given: { readonly draft: Draft; readonly paper: string; readonly effort: number; readonly seed: number };
-    readonly made: Layout;
-  };
-  /** `language` is a BCP 47 tag: the worker says the words itself. Made: the bytes of the PDF. */
-  readonly print: {
-    readonly given: { readonly draft: Draft; readonly layout: Layout; readonly language: string; readonly units: Unit };
-    readonly made: Uint8Array;
-  };
+  readonly draft: { readonly given: DraftGiven; readonly made: Outcome };
+  readonly layOut: { readonly given: LayOutGiven; readonly made: Layout };
+  readonly print: { readonly given: PrintGiven; readonly made: Uint8Array };
 };
 export type JobKind = keyof Jobs;
 
 /** What a job may use while it works. `progress` takes 0 to 1. */
 export type AtWork = { readonly signal: AbortSignal; readonly progress: (share: number) => void };
-export type Workers = { readonly [K in JobKind]: (given: Jobs[K]['given'], at: AtWork) => Promise<Jobs[K]['made']> };
+export type Workers = {
+  readonly [K in JobKind]: (given: Jobs[K]['given'], at: AtWork) => Promise<Jobs[K]['made']>;
+};
+
+/** A job that cannot be done as asked: a code, and where in the asking. */
+export class JobError extends Error {
+  override readonly name = 'JobError';
+  constructor(
+    readonly code: string,
+    where: string,
+  ) {
+    super(where);
+  }
+}
 
 /** To the worker: do a job, or stop doing it. */
 export type Asked =

@@ -1,11 +1,25 @@
 /** The worker's entry: each job loads what it needs when it is first asked for. */
-import type { Workers } from './jobs';
+import { JobError, type Workers } from './jobs';
 import { type Desk, serveJobs } from './serve';
 
-const awaited = async (): Promise<never> => {
-  throw new Error('the drafting room is not built yet');
-};
+const workers: Workers = {
+  draft: async ({ body, order, toy, today }) => {
+    const { draft, fullOrder } = await import('../drafting/draft');
+    const full = fullOrder(order, today);
+    if (!full.ok) throw new JobError(full.fault.code, full.fault.where);
+    return draft(body, full.order, full.garment, toy);
+  },
 
-const workers: Workers = { draft: awaited, layOut: awaited, print: awaited };
+  layOut: async ({ draft, paper: id, effort, seed = 1, ...options }) => {
+    const { findPaper, layOut, USUAL_EFFORT } = await import('../drafting/sheets');
+    const paper = findPaper(id);
+    if (!paper) throw new JobError('unknown-paper', id);
+    return layOut(draft, paper, { effort: effort ?? USUAL_EFFORT, seed, ...options });
+  },
+
+  print: async () => {
+    throw new JobError('work-failed', 'output');
+  },
+};
 
 serveJobs(workers, self as Desk);
