@@ -9,8 +9,8 @@ const PLURAL = new RegExp(`_(${CATEGORIES.join('|')})$`);
 /** Stands for what a template puts in; no code has one. */
 const HOLE = '\u0000';
 const CODE = new RegExp(`^[a-z][a-z0-9-]*(\\.[a-z0-9${HOLE}-]+)+$`);
-/** Forms that stand for one certain number in some languages, and may leave the number unsaid. */
-const MAY_LEAVE_OUT_COUNT = /_(zero|one|two)$/;
+/** Forms that stand for one certain number in some languages: they may leave values unsaid. */
+const MAY_SAY_LESS = /_(zero|one|two)$/;
 
 /**
  * One line for each code without words, words without use, and language that says more or less than English.
@@ -76,11 +76,11 @@ const isPlural = (key, english) => PLURAL.test(key) && english.has(`${codeOf(key
 
 /** @param {string} key @param {string} text @param {Words} english */
 function sameValues(key, text, english) {
-  const like = isPlural(key, english) ? undefined : english.get(key);
-  const wanted = valuesIn(like ?? english.get(`${codeOf(key)}_other`) ?? '');
+  const plural = isPlural(key, english);
+  const wanted = valuesIn(english.get(plural ? `${codeOf(key)}_other` : key) ?? '');
   const used = valuesIn(text);
-  if (MAY_LEAVE_OUT_COUNT.test(key) && like === undefined) used.add('count');
-  return used.size === wanted.size && [...used].every((name) => wanted.has(name));
+  const enough = used.size === wanted.size || (plural && MAY_SAY_LESS.test(key));
+  return enough && [...used].every((name) => wanted.has(name));
 }
 
 /** @param {string} text @returns {Set<string>} the names between double braces */
@@ -97,26 +97,33 @@ function codeBreaches(root, codes) {
   /** @type {RegExp[]} */
   const patterns = [];
   for (const { path, program } of modulesOf(root, ['app'])) {
+    /** @type {Set<string>} alternatives, parted by spaces */
     const wanted = new Set();
     walk(program, (node) => {
       const code = codeIn(node);
       if (node.type === 'Literal') texts.add(code);
       if (node.type === 'TemplateLiteral' && !code?.startsWith(HOLE)) patterns.push(patternOf(code ?? ''));
       if (code && isAbout(topics, code)) wanted.add(code);
-      if (isSaying(node)) for (const said of codesSaid(node.arguments[0])) wanted.add(said);
+      for (const said of sayingsOf(node)) wanted.add(said);
     });
-    for (const code of wanted) {
-      const pattern = patternOf(code);
-      if (![...codes].some((known) => pattern.test(known)))
-        found.push(`${path}: no words for ${code.replaceAll(HOLE, '*')}`);
+    for (const alternatives of wanted) {
+      const patternsOf = alternatives.split(' ').map(patternOf);
+      const known = [...codes].some((code) => patternsOf.some((pattern) => pattern.test(code)));
+      if (!known) found.push(`${path}: no words for ${alternatives.replace(/ .*/, '').replaceAll(HOLE, '*')}`);
     }
   }
   const unused = [...codes].filter((code) => !texts.has(code) && !patterns.some((pattern) => pattern.test(code)));
   return [...found, ...unused.map((code) => `locales/${SOURCE}.json: nothing says ${code}`)];
 }
 
-function isSaying(/** @type {any} */ node) {
-  return node.type === 'CallExpression' && (node.callee.name ?? node.callee.property?.name) === 'say';
+/** The codes that `say(code)` says, and the alternatives, in one text, that `sayFirst(say, [code, code])` tries. @param {any} node @returns {string[]} */
+function sayingsOf(node) {
+  if (node.type !== 'CallExpression') return [];
+  const name = node.callee.name ?? node.callee.property?.name;
+  if (name === 'say') return codesSaid(node.arguments[0]);
+  if (name !== 'sayFirst') return [];
+  const alternatives = (node.arguments[1]?.elements ?? []).flatMap(codesSaid);
+  return alternatives.length > 0 ? [alternatives.join(' ')] : [];
 }
 
 /** The codes an argument may be; a plain variable says nothing here. @param {any} node @returns {string[]} */

@@ -66,9 +66,13 @@ test.each([
   "words.say(known ? 'name' : 'lost')",
   "const act = { words: 'flag.lost' }",
   'say(`flags.$' + '{code}`)',
+  'sayFirst(say, [`lost.$' + '{code}`, code])',
 ])('a code without words is found in %s', (code) =>
   expect(languages({}, `${CODE} ${code};`).join()).toMatch('app/planted.ts: no words for'),
 );
+
+test('one of the codes that are tried is enough', () =>
+  expect(languages({}, `${CODE} sayFirst(say, [\`lost.\${code}\`, 'name']);`)).toEqual([]));
 
 test('words that nothing says are found', () =>
   expect(languages({}, CODE.replace("'name'", "'toys'"))).toEqual(['locales/en.json: nothing says name']));
