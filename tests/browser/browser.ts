@@ -8,7 +8,7 @@ import { serve } from '../../.config/serve.mjs';
 import { findBrowser } from '../../.config/setup.mjs';
 
 export const DIST = fileURLToPath(new URL('../../dist', import.meta.url));
-const FLAGS = [
+export const FLAGS = [
   '--no-sandbox',
   '--disable-gpu',
   '--disable-quic',
