@@ -1,5 +1,7 @@
 /** The worker's entry: each job loads what it needs when it is first asked for. */
+
 import { JobError, type Workers } from './jobs';
+import { withPictures } from './letter-pictures';
 import { type Desk, serveJobs } from './serve';
 
 const workers: Workers = {
@@ -17,8 +19,10 @@ const workers: Workers = {
     return layOut(draft, paper, { effort: effort ?? USUAL_EFFORT, seed, ...options });
   },
 
-  print: async () => {
-    throw new JobError('work-failed', 'output');
+  print: async ({ draft, layout, language, units }) => {
+    const [{ toPdf }, { createSay }] = await Promise.all([import('../drafting/output'), import('../words')]);
+    const say = await createSay(language);
+    return withPictures((glyphs) => toPdf(draft, layout, { say, units, glyphs }));
   },
 };
 
