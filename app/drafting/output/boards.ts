@@ -1,0 +1,71 @@
+// What is taken on a page, so that words find room.
+
+import type { Draft } from '../draft-types';
+import { flatten, type Path, type Point } from '../geometry';
+import { type Board, type Box, block, blockBox, blockLine, emptyBoard } from '../packing';
+import { BOTTOM_MARGIN_MM, EDGE_MARGIN_MM } from '../sheets/area';
+import type { Page, Placed, Strip } from '../sheets/layout';
+import { CLEAR_MM } from '../sheets/marks';
+import { moved } from '../sheets/move';
+import { outlineOf } from '../sheets/outline';
+import { OVERLAP_MM } from '../sheets/tiles';
+import type { Ink } from './ink';
+
+/** How closely lines are followed when words look for room among them, mm. */
+const FOLLOWED_MM = 0.2;
+
+/** A page with its margins, strip and cover taken. */
+export function furnished(page: Page): Board {
+  const { width, height, strip, cover } = page;
+  const margins: readonly Box[] = [
+    { x: 0, y: 0, width: EDGE_MARGIN_MM, height },
+    { x: width - EDGE_MARGIN_MM, y: 0, width: EDGE_MARGIN_MM, height },
+    { x: 0, y: 0, width, height: EDGE_MARGIN_MM },
+    { x: 0, y: height - BOTTOM_MARGIN_MM, width, height: BOTTOM_MARGIN_MM },
+  ];
+  const head = cover ? [cover.title, cover.card, cover.square, ...cover.map.map((cell) => cell.box)] : [];
+  const words = cover?.joining ? [cover.joining] : [];
+  return [...margins, stripBox(strip), ...head, ...words].reduce(
+    (board, box) => blockBox(board, box),
+    emptyBoard(width, height),
+  );
+}
+
+/** The board with every piece of the page taken but where its own label may go. */
+export function withPieces(board: Board, draft: Draft, page: Page): Board {
+  return page.placed.reduce((left, placed) => {
+    const piece = draft.pieces[placed.piece];
+    return piece ? block(left, outlineOn(piece.cutLine, placed), CLEAR_MM) : left;
+  }, board);
+}
+
+/** The board with all that is drawn taken. */
+export function withInk(board: Board, ink: readonly Ink[]): Board {
+  return ink.reduce(
+    (left, each) => (each.kind === 'stroke' ? blockLine(left, flatten(each.path, FOLLOWED_MM), CLEAR_MM / 2) : left),
+    board,
+  );
+}
+
+/** The board with all but the window taken, and the overlaps round it too: what lies there may be cut off. */
+export function withinWindow(board: Board, { x, y, width, height }: Box): Board {
+  const outside: readonly Box[] = [
+    { x: 0, y: 0, width: x + OVERLAP_MM, height: board.height },
+    { x: x + width - OVERLAP_MM, y: 0, width: board.width, height: board.height },
+    { x: 0, y: 0, width: board.width, height: y + OVERLAP_MM },
+    { x: 0, y: y + height - OVERLAP_MM, width: board.width, height: board.height },
+  ];
+  return outside.reduce((left, box) => blockBox(left, box), board);
+}
+
+/** The closed outline of a ring where it lies on its page. */
+export function outlineOn(ring: Path, placed: Placed): readonly Point[] {
+  return outlineOf(ring, placed.whole).map(moved(placed.move));
+}
+
+function stripBox({ words, millimetres, inches }: Strip): Box {
+  const x = Math.min(words.x, millimetres.from.x, inches.from.x) - CLEAR_MM;
+  const right = Math.max(words.x + words.width, millimetres.to.x, inches.to.x) + CLEAR_MM;
+  const bottom = Math.max(words.y + words.height, millimetres.to.y, inches.to.y) + CLEAR_MM;
+  return { x, y: words.y, width: right - x, height: bottom - words.y };
+}

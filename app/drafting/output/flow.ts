@@ -1,0 +1,115 @@
+// Words in boxes: broken into lines, set as large as fits.
+
+import type { Mm } from '../../body';
+import { type Point, rotate } from '../geometry';
+import type { Box } from '../packing';
+import { type Layer, MM_PER_PT, type TextWidth, type Words } from './ink';
+
+/** A run of words of one look; `large` is how much larger than the rest it is set; `before` mm of air above it. */
+export type Paragraph = {
+  readonly text: string;
+  readonly bold?: boolean;
+  readonly large?: number;
+  readonly before?: Mm;
+};
+
+/** Paragraphs broken into lines of at most a width: `width` is that of the longest. */
+export type Setting = { readonly lines: readonly SettingLine[]; readonly width: Mm; readonly height: Mm };
+export type SettingLine = {
+  readonly text: string;
+  readonly size: number;
+  readonly bold: boolean;
+  readonly baseline: Mm;
+};
+
+/** Height of a line and where its baseline lies, as shares of the size: Helvetica's, loosely set. */
+const LINE_SHARE = 1.26;
+const BASELINE_SHARE = 0.92;
+
+/** Breaks paragraphs at a size in points; no line is wider than `width` unless a single letter is. */
+export function setIn(paragraphs: readonly Paragraph[], size: number, width: Mm, widthOf: TextWidth): Setting {
+  const lines: SettingLine[] = [];
+  let y = 0;
+  let widest = 0;
+  for (const { text, bold = false, large = 1, before = 0 } of paragraphs) {
+    const own = size * large;
+    if (lines.length > 0) y += before;
+    for (const line of broken(text, (part) => widthOf(part, own, bold), width)) {
+      lines.push({ text: line, size: own, bold, baseline: y + own * MM_PER_PT * BASELINE_SHARE });
+      y += own * MM_PER_PT * LINE_SHARE;
+      widest = Math.max(widest, widthOf(line, own, bold));
+    }
+  }
+  return { lines, width: widest, height: y };
+}
+
+/** The paragraphs at the largest of the sizes (given largest first) that fits the box; at the last where none does. */
+export function setWithin(
+  paragraphs: readonly Paragraph[],
+  box: { readonly width: Mm; readonly height: Mm },
+  sizes: readonly number[],
+  widthOf: TextWidth,
+): Setting {
+  let set: Setting = { lines: [], width: 0, height: 0 };
+  for (const size of sizes) {
+    set = setIn(paragraphs, size, box.width, widthOf);
+    if (set.height <= box.height && set.width <= box.width) return set;
+  }
+  return set;
+}
+
+/** The lines as words; `turn` −90° sets them upwards from the box's bottom left corner. */
+export function wordsOf(set: Setting, box: Box, layer: Layer, turn: 0 | 'up' = 0): readonly Words[] {
+  const up = turn === 'up';
+  const origin: Point = { x: box.x, y: up ? box.y + box.height : box.y };
+  const radians = up ? -Math.PI / 2 : 0;
+  return set.lines.map(({ text, size, bold, baseline }): Words => {
+    const step = rotate({ x: 0, y: baseline }, radians);
+    return {
+      kind: 'words',
+      layer,
+      at: { x: origin.x + step.x, y: origin.y + step.y },
+      turn: radians,
+      size,
+      bold,
+      text,
+    };
+  });
+}
+
+/** One line centred on a place, its middle `size` points high. */
+export function centred(text: string, at: Point, size: number, bold: boolean, widthOf: TextWidth, turn = 0): Words {
+  const half = widthOf(text, size, bold) / 2;
+  const step = rotate({ x: -half, y: size * MM_PER_PT * 0.36 }, turn);
+  return { kind: 'words', layer: 'words', at: { x: at.x + step.x, y: at.y + step.y }, turn, size, bold, text };
+}
+
+function broken(text: string, widthOf: (part: string) => Mm, width: Mm): readonly string[] {
+  const lines: string[] = [];
+  let line = '';
+  for (const word of text.split(' ')) {
+    const longer = line === '' ? word : `${line} ${word}`;
+    if (widthOf(longer) <= width) line = longer;
+    else {
+      if (line !== '') lines.push(line);
+      const parts = widthOf(word) <= width ? [word] : hewn(word, widthOf, width);
+      lines.push(...parts.slice(0, -1));
+      line = parts[parts.length - 1] ?? '';
+    }
+  }
+  return line === '' ? lines : [...lines, line];
+}
+
+/** A word too long for a line, cut between letters. */
+function hewn(word: string, widthOf: (part: string) => Mm, width: Mm): readonly string[] {
+  const parts: string[] = [];
+  let part = '';
+  for (const { segment } of new Intl.Segmenter(undefined, { granularity: 'grapheme' }).segment(word)) {
+    if (part !== '' && widthOf(part + segment) > width) {
+      parts.push(part);
+      part = '';
+    }
+    part += segment;
+  }
+  return [...parts, part];
+}

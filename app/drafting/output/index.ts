@@ -1,0 +1,11 @@
+// The door of output: a draft on paper as PDF, for cutting machines as SVG, for other programs as JSON. All are fed by
+// the same draft; words come from `say`. Nothing is computed anew here, and no file is written.
+
+export type { Ink, Pen, Words } from './ink';
+export { pens } from './ink';
+export { type DraftFile, type PieceRecord, toJson } from './json';
+export { lettersWithout } from './letters';
+export { pageInk } from './page-ink';
+export { type PdfOptions, toPdf } from './pdf';
+export type { Glyphs, Picture } from './pdf-brush';
+export { toSvg } from './svg';

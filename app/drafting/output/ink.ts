@@ -1,0 +1,76 @@
+// What is drawn, as data: strokes, fills and words in millimetres on a page. PDF, SVG and screens draw the same ink.
+
+import type { Mm } from '../../body';
+import type { Path, Point } from '../geometry';
+
+/** Layers of a drawing: cutting machines and projectors take them apart. */
+export type Layer = 'cut' | 'seam' | 'marks' | 'words';
+
+/** How a line is drawn. `grey` 0 is black; `cap` round makes dashes look like stitches. */
+export type Pen = {
+  readonly width: Mm;
+  readonly dash: readonly Mm[];
+  readonly cap: 'butt' | 'round';
+  readonly grey: number;
+};
+
+/** No line is thinner than this, mm: thinner ones vanish on some printers. */
+export const THINNEST_MM = 0.35;
+
+const pen = (width: Mm, dash: readonly Mm[] = [], cap: Pen['cap'] = 'round', grey = 0): Pen => ({
+  width,
+  dash,
+  cap,
+  grey,
+});
+
+/** Every pen there is. All stay apart in black and white. */
+export const pens = {
+  cut: pen(0.6),
+  seam: pen(THINNEST_MM, [2.4, 1.6], 'butt'),
+  fold: pen(0.6, [8, 2, 0.01, 2]),
+  inner: pen(THINNEST_MM, [0.01, 1.2]),
+  notch: pen(0.6),
+  mark: pen(0.4),
+  rule: pen(THINNEST_MM, [], 'butt'),
+  dot: pen(1.6),
+  trim: pen(THINNEST_MM, [0.01, 1.6], 'round', 0.35),
+  stitch: pen(0.55, [3, 2.4], 'round', 0.3),
+} as const satisfies Readonly<Record<string, Pen>>;
+
+export type Stroke = {
+  readonly kind: 'stroke';
+  readonly layer: Layer;
+  readonly pen: keyof typeof pens;
+  readonly path: Path;
+  readonly closed: boolean;
+};
+
+/** A closed outline filled with grey: 0 is black, 1 white. */
+export type Fill = { readonly kind: 'fill'; readonly layer: Layer; readonly grey: number; readonly path: Path };
+
+/** Words from the left end of their baseline; `turn` in radians, clockwise as seen, size in points (1/72 in). */
+export type Words = {
+  readonly kind: 'words';
+  readonly layer: Layer;
+  readonly at: Point;
+  readonly turn: number;
+  readonly size: number;
+  readonly bold: boolean;
+  readonly text: string;
+};
+
+export type Ink = Stroke | Fill | Words;
+
+/** Smallest print, points. */
+export const SMALLEST_PT = 7;
+
+/** One point: 1/72 in (ISO 32000-1, 8.3.2.3). */
+export const MM_PER_PT = 25.4 / 72;
+
+/** How wide a text is, mm: whoever draws it knows. */
+export type TextWidth = (text: string, size: number, bold: boolean) => Mm;
+
+export function stroke(layer: Layer, penName: keyof typeof pens, path: Path, closed = false): Stroke {
+  return { kind: 'stroke', layer, pen: penName, path, closed };
+}

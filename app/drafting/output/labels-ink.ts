@@ -1,0 +1,93 @@
+import type { Say, Unit } from '../../body';
+import type { Draft, Piece } from '../draft-types';
+import { distance, type Point } from '../geometry';
+import { type Board, blockBox } from '../packing';
+import type { Layout, Page, Placed } from '../sheets/layout';
+import { CLEAR_MM, withMarks } from '../sheets/marks';
+import { moved } from '../sheets/move';
+import { furnished, outlineOn, withinWindow, withPieces } from './boards';
+import type { Paragraph } from './flow';
+import type { Ink, TextWidth } from './ink';
+import { labelOf } from './label';
+import { type Label, labelBeside, labelInside } from './label-room';
+import { middleOf } from './middle';
+
+type Wording = { readonly say: Say; readonly units: Unit; readonly widthOf: TextWidth };
+
+/** The labels of a page, one after another: each takes its place from those that follow. */
+export function labelsInk(draft: Draft, layout: Layout, page: Page, free: Board, wording: Wording): readonly Ink[] {
+  const ink: Ink[] = [];
+  let left = withPieces(free, draft, page);
+  for (const placed of page.placed) {
+    const piece = draft.pieces[placed.piece];
+    if (!piece) continue;
+    const paragraphs = labelOf({ draft, piece, whole: placed.whole, units: wording.units }, wording.say);
+    const label = placed.window
+      ? tileLabel(layout, page, piece, placed, paragraphs, left, wording)
+      : pieceLabel(piece, placed, paragraphs, free, left, wording.widthOf);
+    if (!label) continue;
+    ink.push(...label.ink);
+    left = blockBox(left, label.box, CLEAR_MM);
+  }
+  return ink;
+}
+
+function pieceLabel(
+  piece: Piece,
+  placed: Placed,
+  paragraphs: readonly Paragraph[],
+  free: Board,
+  beside: Board,
+  widthOf: TextWidth,
+): Label {
+  const outline = outlineOn(piece.seamLine, placed);
+  const lines = withMarks(free, piece, placed.whole, moved(placed.move));
+  const inside = labelInside(paragraphs, outline, lines, widthOf);
+  return inside ?? labelBeside(paragraphs, outline, { page: beside, lines, room: placed.room }, widthOf);
+}
+
+/** The whole label on the page nearest the piece's middle that holds it; on the others, piece and page. */
+function tileLabel(
+  layout: Layout,
+  page: Page,
+  piece: Piece,
+  placed: Placed,
+  paragraphs: readonly Paragraph[],
+  beside: Board,
+  { say, widthOf }: Wording,
+): Label | undefined {
+  const inside = (on: Page, where: Placed, said: readonly Paragraph[]): Label | undefined => {
+    const lines = withMarks(furnished(on), piece, where.whole, moved(where.move));
+    const window = where.window ? withinWindow(lines, where.window) : lines;
+    return labelInside(said, outlineOn(piece.seamLine, where), window, widthOf);
+  };
+  const tiles = tilesOf(layout, piece, placed.piece);
+  const holder = tiles.find((each) => inside(each.page, each.placed, paragraphs));
+  if (holder?.page === page) return inside(page, placed, paragraphs);
+  const outline = outlineOn(piece.seamLine, placed);
+  if (!holder && tiles[0]?.page === page) {
+    const lines = withinWindow(
+      furnished(page),
+      page.tile?.window ?? { x: 0, y: 0, width: page.width, height: page.height },
+    );
+    return labelBeside(paragraphs, outline, { page: beside, lines, room: undefined }, widthOf);
+  }
+  const title = say('print.tile-title', { name: page.name, piece: say(`piece.${piece.name}`) });
+  return inside(page, placed, [{ text: title, bold: true }]);
+}
+
+type OnTile = { readonly page: Page; readonly placed: Placed };
+
+/** The pages a piece is tiled over, those nearest its middle first. */
+function tilesOf(layout: Layout, piece: Piece, index: number): readonly OnTile[] {
+  const tiles = layout.pages.flatMap((page): OnTile[] => {
+    const placed = page.placed.find((each) => each.piece === index && each.window);
+    return placed ? [{ page, placed }] : [];
+  });
+  const away = ({ placed }: OnTile): number => {
+    const { x = 0, y = 0, width = 0, height = 0 } = placed.window ?? {};
+    const centre: Point = { x: x + width / 2, y: y + height / 2 };
+    return distance(centre, middleOf(outlineOn(piece.seamLine, placed)));
+  };
+  return [...tiles].sort((a, b) => away(a) - away(b));
+}

@@ -1,0 +1,37 @@
+import type { Say, Unit } from '../../body';
+import type { Draft } from '../draft-types';
+import type { Layout, Page, Placed } from '../sheets/layout';
+import { moved } from '../sheets/move';
+import { furnished, withInk } from './boards';
+import { clippedInk } from './clip';
+import { coverInk } from './cover-ink';
+import type { Ink, TextWidth } from './ink';
+import { hasNap } from './label';
+import { labelsInk } from './labels-ink';
+import { pieceInk } from './piece-ink';
+import { stripInk } from './strip-ink';
+import { tileInk } from './tile-ink';
+
+export type Wording = { readonly say: Say; readonly units: Unit; readonly widthOf: TextWidth };
+
+/** All ink of one page, in true millimetres from its top left corner. */
+export function pageInk(draft: Draft, layout: Layout, page: Page, wording: Wording): readonly Ink[] {
+  const { say, widthOf } = wording;
+  const pieces = page.placed.flatMap((placed) => placedInk(draft, placed, wording));
+  const free = furnished(page);
+  return [
+    ...pieces,
+    ...(page.tile ? tileInk(page.tile, withInk(free, pieces), say, widthOf) : []),
+    ...labelsInk(draft, layout, page, free, wording),
+    ...stripInk(draft, layout, page, say, widthOf),
+    ...(page.cover ? coverInk(draft, layout, page.cover, say, widthOf) : []),
+  ];
+}
+
+function placedInk(draft: Draft, placed: Placed, { say, widthOf }: Wording): readonly Ink[] {
+  const piece = draft.pieces[placed.piece];
+  if (!piece) return [];
+  const drawn = { piece, whole: placed.whole, nap: hasNap(draft), to: moved(placed.move) };
+  const ink = pieceInk(drawn, say, widthOf);
+  return placed.window ? clippedInk(ink, placed.window, widthOf) : ink;
+}

@@ -1,0 +1,150 @@
+// Ink onto a PDF page: the only file that knows how the PDF library draws.
+
+import type { jsPDF } from 'jspdf';
+import type { Mm } from '../../body';
+import { type Path, type Point, polyline, rotate } from '../geometry';
+import { type Ink, MM_PER_PT, type Pen, pens, SMALLEST_PT, type TextWidth, type Words } from './ink';
+import { type Run, runsOf } from './letters';
+
+/** A letter drawn as a picture: PNG, its size in mm, and how far it reaches below the baseline. */
+export type Picture = { readonly png: Uint8Array; readonly width: Mm; readonly height: Mm; readonly below: Mm };
+
+/** Draws one letter (with its marks) at a size in points; undefined where it cannot. */
+export type Glyphs = (letter: string, size: number, bold: boolean) => Picture | undefined;
+
+type Fraction = Extract<Run, { kind: 'fraction' }>;
+/** A place beside the start of a run: mm along its baseline and above it. */
+type Place = (right: Mm, up: Mm) => Point;
+
+export type PdfBrush = { readonly widthOf: TextWidth; readonly draw: (ink: Ink) => void };
+
+/** A fraction's figures as a share of the text's size, never under the smallest print. */
+const FIGURE_SHARE = 0.68;
+/** How far up the figure above stands, as a share of the text's size. */
+const ABOVE_SHARE = 0.3;
+/** And the stroke between. */
+const STROKE_SHARE = 0.1;
+/** An empty box as wide and as high as this share of the size. */
+const BOX_SHARE = 0.6;
+
+export function pdfBrush(pdf: jsPDF, correction: number, glyphs?: Glyphs): PdfBrush {
+  const fonts = {
+    plain: pdf.setFont('helvetica', 'normal').getFont(),
+    bold: pdf.setFont('helvetica', 'bold').getFont(),
+  };
+  const plainWidth: TextWidth = (text, size, bold) =>
+    pdf.getStringUnitWidth(text, {
+      font: bold ? fonts.bold : fonts.plain,
+      fontSize: size,
+      charSpace: 0,
+      doKerning: false,
+    }) *
+    size *
+    MM_PER_PT;
+
+  const runWidth = (run: Run, size: number, bold: boolean): Mm => {
+    if (run.kind === 'plain') return plainWidth(run.text, size, bold);
+    if (run.kind === 'missing') return glyphs?.(run.letter, size, bold)?.width ?? size * MM_PER_PT * (BOX_SHARE + 0.15);
+    const figures = figureSize(size);
+    return [run.above, '/', run.below].reduce((sum, part) => sum + plainWidth(part, figures, bold), 0);
+  };
+  const widthOf: TextWidth = (text, size, bold) =>
+    runsOf(text).reduce((sum, run) => sum + runWidth(run, size, bold), 0);
+
+  const put = (text: string, at: Point, { turn, bold }: Words, size: number): void => {
+    pdf.setFont('helvetica', bold ? 'bold' : 'normal');
+    pdf.setFontSize(size * correction);
+    pdf.text(text, at.x * correction, at.y * correction, turn === 0 ? {} : { angle: (-turn * 180) / Math.PI });
+  };
+
+  const drawRun = (run: Run, words: Words, along: Mm): void => {
+    const place = (right: Mm, up: Mm): Point => {
+      const step = rotate({ x: along + right, y: -up }, words.turn);
+      return { x: words.at.x + step.x, y: words.at.y + step.y };
+    };
+    if (run.kind === 'plain') put(run.text, place(0, 0), words, words.size);
+    else if (run.kind === 'fraction') drawFraction(run, words, place);
+    else drawMissing(run.letter, words, place);
+  };
+
+  const drawFraction = ({ above, below }: Fraction, words: Words, place: Place): void => {
+    const figures = figureSize(words.size);
+    const em = words.size * MM_PER_PT;
+    const first = plainWidth(above, figures, words.bold);
+    put(above, place(0, em * ABOVE_SHARE), words, figures);
+    put('/', place(first, em * STROKE_SHARE), words, figures);
+    put(below, place(first + plainWidth('/', figures, words.bold), 0), words, figures);
+  };
+
+  const drawMissing = (letter: string, { size, bold, turn }: Words, place: Place): void => {
+    const picture = glyphs?.(letter, size, bold);
+    if (picture) {
+      drawPicture(picture, place(0, -picture.below), turn);
+      return;
+    }
+    const side = size * MM_PER_PT * BOX_SHARE;
+    usePen(pens.rule);
+    trace(polyline([place(0, 0), place(side, 0), place(side, side), place(0, side), place(0, 0)]));
+    pdf.stroke();
+  };
+
+  const drawPicture = (picture: Picture, at: Point, turn: number): void => {
+    const [width, height] = [picture.width * correction, picture.height * correction];
+    const [x, y] = [at.x * correction, at.y * correction - height];
+    pdf.addImage({ imageData: picture.png, format: 'PNG', x, y, width, height, rotation: (-turn * 180) / Math.PI });
+  };
+
+  const usePen = ({ width, dash, cap, grey }: Pen): void => {
+    pdf.setLineWidth(width * correction);
+    pdf.setLineCap(cap);
+    pdf.setLineJoin('round');
+    pdf.setLineDashPattern(
+      dash.map((length) => length * correction),
+      0,
+    );
+    pdf.setDrawColor(Math.round(grey * 255));
+  };
+
+  const trace = (path: Path): void => {
+    const [first] = path;
+    if (!first) return;
+    pdf.moveTo(first.from.x * correction, first.from.y * correction);
+    for (const curve of path) {
+      const [x, y] = [curve.to.x * correction, curve.to.y * correction];
+      if (curve.kind === 'line') pdf.lineTo(x, y);
+      else {
+        const { out, into } = curve;
+        pdf.curveTo(out.x * correction, out.y * correction, into.x * correction, into.y * correction, x, y);
+      }
+    }
+  };
+
+  const draw = (ink: Ink): void => {
+    if (ink.kind === 'words') {
+      let along = 0;
+      for (const run of runsOf(ink.text)) {
+        drawRun(run, ink, along);
+        along += runWidth(run, ink.size, ink.bold);
+      }
+      return;
+    }
+    if (ink.path.length === 0) return;
+    if (ink.kind === 'fill') {
+      const level = Math.round(ink.grey * 255);
+      pdf.setFillColor(level, level, level);
+      trace(ink.path);
+      pdf.fill();
+      return;
+    }
+    usePen(pens[ink.pen]);
+    trace(ink.path);
+    if (ink.closed) pdf.close();
+    pdf.stroke();
+  };
+
+  return { widthOf, draw };
+}
+
+function figureSize(size: number): number {
+  return Math.max(SMALLEST_PT, size * FIGURE_SHARE);
+}

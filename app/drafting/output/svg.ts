@@ -1,0 +1,120 @@
+import type { Mm, Say, Unit } from '../../body';
+import type { Draft } from '../draft-types';
+import { formatMm, type Point, toSvg as pathData } from '../geometry';
+import { emptyBoard } from '../packing';
+import { type Figure, figureOf, type Turned, turnFigure } from '../sheets/figure';
+import { withMarks } from '../sheets/marks';
+import { outlineOf } from '../sheets/outline';
+import { type Ink, type Layer, MM_PER_PT, pens, type TextWidth } from './ink';
+import { hasNap, labelOf } from './label';
+import { type Label, labelBeside, labelInside } from './label-room';
+import { pieceInk } from './piece-ink';
+
+/** Between pieces and round them all, mm. */
+const BETWEEN_MM = 10;
+
+/** Rows of pieces are no wider, mm: about what projectors and cutting mats take. */
+const WIDEST_ROW_MM = 1000;
+
+/** Which layers there are, from the back: each a group a machine can take alone. */
+const layers: readonly Layer[] = ['seam', 'cut', 'marks', 'words'];
+
+/** How wide letters are at most, as a share of the size: the font is the viewer's own. */
+const LETTER_SHARE = { plain: 0.54, bold: 0.6 } as const;
+
+/**
+ * All pieces side by side as one SVG (W3C SVG 2) at true scale: one unit is 1 mm. Pieces on the fold are unfolded.
+ * A group a layer: `cut`, `seam`, `marks`, `words`.
+ */
+export function toSvg(draft: Draft, say: Say, units: Unit = 'cm'): string {
+  const { places, width, height } = inRows(draft.pieces.map((piece, index) => figureOf(piece, index, false)));
+  const ink = places.flatMap((place) => placedInk(draft, place, { width, height }, say, units));
+  const groups = layers.map((layer) => {
+    const drawn = ink.filter((each) => each.layer === layer).map(element);
+    return `<g id="${layer}" fill="none" stroke="#000" stroke-linejoin="round">\n${drawn.join('\n')}\n</g>`;
+  });
+  const [w, h] = [formatMm(width), formatMm(height)];
+  const head = `<svg xmlns="http://www.w3.org/2000/svg" width="${w}mm" height="${h}mm" viewBox="0 0 ${w} ${h}">`;
+  return `${head}\n${groups.join('\n')}\n</svg>\n`;
+}
+
+type Place = { readonly figure: Figure; readonly turned: Turned; readonly x: Mm; readonly y: Mm };
+
+/** Pieces from left to right, in rows. */
+function inRows(figures: readonly Figure[]): {
+  readonly places: readonly Place[];
+  readonly width: Mm;
+  readonly height: Mm;
+} {
+  const places: Place[] = [];
+  let [x, y, tallest, widest] = [BETWEEN_MM, BETWEEN_MM, 0, 0];
+  for (const figure of figures) {
+    const turned = turnFigure(figure, 0);
+    if (x > BETWEEN_MM && x + turned.rows.width + BETWEEN_MM > WIDEST_ROW_MM) {
+      [x, y, tallest] = [BETWEEN_MM, y + tallest + BETWEEN_MM, 0];
+    }
+    places.push({ figure, turned, x, y });
+    x += turned.rows.width + BETWEEN_MM;
+    tallest = Math.max(tallest, turned.rows.height);
+    widest = Math.max(widest, x);
+  }
+  return { places, width: Math.ceil(widest), height: Math.ceil(y + tallest + BETWEEN_MM) };
+}
+
+function placedInk(
+  draft: Draft,
+  { figure, turned, x, y }: Place,
+  page: { readonly width: Mm; readonly height: Mm },
+  say: Say,
+  units: Unit,
+): readonly Ink[] {
+  const piece = draft.pieces[figure.piece];
+  if (!piece) return [];
+  const { whole, labelBeside: beside } = figure;
+  const to = (p: Point): Point => ({ x: p.x - turned.rows.left + x, y: p.y - turned.rows.top + y });
+  const room = turned.room && { ...turned.room, x: turned.room.x + x, y: turned.room.y + y };
+  const paragraphs = labelOf({ draft, piece, whole, units }, say);
+  const outline = outlineOf(piece.seamLine, whole).map(to);
+  const lines = withMarks(emptyBoard(page.width, page.height), piece, whole, to);
+  const inside = beside ? undefined : labelInside(paragraphs, outline, lines, widthOf);
+  const label: Label = inside ?? labelBeside(paragraphs, outline, { page: lines, lines, room }, widthOf);
+  return [...pieceInk({ piece, whole, nap: hasNap(draft), to }, say, widthOf), ...label.ink];
+}
+
+function element(ink: Ink): string {
+  if (ink.kind === 'words') return textElement(ink);
+  const d = pathData(ink.path, { closed: ink.kind === 'fill' || ink.closed });
+  if (ink.kind === 'fill') return `<path d="${d}" stroke="none" fill="${greyOf(ink.grey)}"/>`;
+  const { width, dash, cap, grey } = pens[ink.pen];
+  const dashes = dash.length > 0 ? ` stroke-dasharray="${dash.join(' ')}"` : '';
+  const colour = grey > 0 ? ` stroke="${greyOf(grey)}"` : '';
+  return `<path d="${d}" stroke-width="${width}" stroke-linecap="${cap}"${dashes}${colour}/>`;
+}
+
+function textElement({ at, turn, size, bold, text }: Extract<Ink, { kind: 'words' }>): string {
+  const [x, y] = [formatMm(at.x), formatMm(at.y)];
+  const degrees = formatMm((turn * 180) / Math.PI);
+  const turned = degrees === '0' ? '' : ` transform="rotate(${degrees} ${x} ${y})"`;
+  const font = `font-family="Helvetica, Arial, sans-serif" font-size="${formatMm(size * MM_PER_PT)}"`;
+  const weight = bold ? ' font-weight="bold"' : '';
+  return `<text x="${x}" y="${y}"${turned} ${font}${weight} fill="#000" stroke="none">${escaped(text)}</text>`;
+}
+
+const widthOf: TextWidth = (text, size, bold) =>
+  text.length * size * MM_PER_PT * (bold ? LETTER_SHARE.bold : LETTER_SHARE.plain);
+
+function greyOf(grey: number): string {
+  const level = Math.round(grey * 255);
+  return `rgb(${level},${level},${level})`;
+}
+
+/** Characters XML 1.0 has no place for are dropped, the five it reserves are written as entities. */
+function escaped(text: string): string {
+  return text
+    .replace(/[^\t\n\r\u{20}-\u{d7ff}\u{e000}-\u{fffd}\u{10000}-\u{10ffff}]/gu, '')
+    .replaceAll('&', '&amp;')
+    .replaceAll('<', '&lt;')
+    .replaceAll('>', '&gt;')
+    .replaceAll('"', '&quot;')
+    .replaceAll("'", '&apos;');
+}

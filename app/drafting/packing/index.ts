@@ -1,0 +1,8 @@
+// The door of packing: outlines as rows a millimetre tall, boards they are laid on, and the places still free.
+// It knows shapes and boards only: nothing of paper, cloth, pieces or words, and never will.
+
+export { type Board, type Box, block, blockBox, blockLine, blockOutside, blockRows, emptyBoard } from './board';
+export { chance } from './chance';
+export { nearestRoom } from './room';
+export { ROW_MM, type Rows, rowsOf } from './rows';
+export { type Stamp, settle, stampOf } from './settle';

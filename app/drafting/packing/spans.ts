@@ -1,0 +1,39 @@
+// Stretches of a line, in order and apart: what a row of a board or of an outline is made of.
+
+/** From `from` to `to` in mm, from < to or a single place. */
+export type Span = readonly [from: number, to: number];
+export type Spans = readonly Span[];
+
+/** The same stretches, sorted, with those that meet or overlap made one. */
+export function merged(spans: Spans): Spans {
+  if (spans.length < 2) return spans;
+  const sorted = [...spans].sort((a, b) => a[0] - b[0]);
+  const out: [number, number][] = [];
+  let last: [number, number] | undefined;
+  for (const [from, to] of sorted) {
+    if (last && from <= last[1]) last[1] = Math.max(last[1], to);
+    else {
+      last = [from, to];
+      out.push(last);
+    }
+  }
+  return out;
+}
+
+/** What lies between `from` and `to` and in none of the merged spans. */
+export function gaps(spans: Spans, from: number, to: number): Spans {
+  const out: Span[] = [];
+  let at = from;
+  for (const [a, b] of spans) {
+    if (a > at) out.push([at, Math.min(a, to)]);
+    at = Math.max(at, b);
+    if (at >= to) return out;
+  }
+  if (at < to) out.push([at, to]);
+  return out;
+}
+
+/** Every stretch moved by `by` and made longer by `grow` at both ends. */
+export function shifted(spans: Spans, by: number, grow = 0): Spans {
+  return spans.map(([from, to]) => [from + by - grow, to + by + grow]);
+}

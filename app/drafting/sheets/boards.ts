@@ -1,0 +1,54 @@
+// The boards pages start from: what their furniture takes is not free.
+
+import { type Board, type Box, blockBox, blockRows, emptyBoard } from '../packing';
+import type { Area } from './area';
+import type { Sheet } from './fill';
+import { STRIP_REACH_MM, stripAcross } from './furniture';
+import { OVERLAP_MM, type TilePage } from './tiles';
+
+/** Kept between a tiled piece and a small one that shares its page, and beside overlaps, mm. */
+const CLEAR_MM = 3;
+
+/** Boards lie on the usable area: 0, 0 is its top left corner. */
+export function bareBoard(area: Area): Board {
+  return emptyBoard(area.width, area.height);
+}
+
+export function plainBoard(area: Area): Board {
+  return withBox(bareBoard(area), area, stripBox(area));
+}
+
+export function firstBoard(area: Area, head: Box): Board {
+  return withBox(plainBoard(area), area, { ...head, width: head.width + CLEAR_MM, height: head.height + CLEAR_MM });
+}
+
+/** What is left of a tile's page beside its piece; the overlaps are glued over and stay free. */
+export function tileSheet(area: Area, { turned, move, tile }: TilePage): Sheet {
+  const { window, joins } = tile;
+  const x = move.x + turned.rows.left - area.x;
+  const y = move.y + turned.rows.top - area.y;
+  const wide = OVERLAP_MM + CLEAR_MM;
+  const edges: readonly (readonly [string | undefined, Box])[] = [
+    [joins.left, { ...window, width: wide }],
+    [joins.right, { ...window, x: window.x + window.width - wide, width: wide }],
+    [joins.up, { ...window, height: wide }],
+    [joins.down, { ...window, y: window.y + window.height - wide, height: wide }],
+  ];
+  const taken = blockRows(plainBoard(area), turned.rows, x, y, CLEAR_MM);
+  const board = edges.reduce((left, [name, box]) => (name === undefined ? left : withBox(left, area, box)), taken);
+  return { kind: 'tile', board, laid: [] };
+}
+
+/** The part of a page under its strip: what a tile shows. */
+export function windowOf(area: Area): Box {
+  return { ...area, y: area.y + STRIP_REACH_MM, height: area.height - STRIP_REACH_MM };
+}
+
+function stripBox(area: Area): Box {
+  const { inches } = stripAcross(area);
+  return { x: area.x, y: area.y, width: inches.to.x + CLEAR_MM - area.x, height: STRIP_REACH_MM };
+}
+
+function withBox(board: Board, area: Area, box: Box): Board {
+  return blockBox(board, { ...box, x: box.x - area.x, y: box.y - area.y });
+}

@@ -1,0 +1,59 @@
+import type { Piece } from '../draft-types';
+import { type Point, rotate } from '../geometry';
+import { type Box, type Rows, rowsOf, type Stamp, stampOf } from '../packing';
+import { hasLabelRoom, ROOM_BESIDE } from './label-room';
+import type { Move } from './layout';
+import { cornersOf, outlineOf } from './outline';
+
+/** Kept between a piece and the label beside it, mm: room for the leader. */
+const LEADER_MM = 4;
+
+/** Kept between cut lines, mm: scissors pass, and rounding never makes two pieces touch. */
+const PIECE_GAP_MM = 3;
+
+/** A piece as the sheets see it: its outline to cut, and whether its label will not fit inside. */
+export type Figure = {
+  readonly piece: number;
+  readonly whole: boolean;
+  readonly outline: readonly Point[];
+  readonly labelBeside: boolean;
+};
+
+/** A figure turned: its rows, from the turned outline's top left corner, and the label's room in the same place. */
+export type Turned = {
+  readonly figure: Figure;
+  readonly turn: number;
+  readonly rows: Rows;
+  readonly stamp: Stamp;
+  readonly room?: Box;
+};
+
+export function figureOf(piece: Piece, index: number, halves: boolean): Figure {
+  const whole = piece.onFold && !halves;
+  return {
+    piece: index,
+    whole,
+    outline: outlineOf(piece.cutLine, whole),
+    labelBeside: !hasLabelRoom(piece, whole),
+  };
+}
+
+export function turnFigure(figure: Figure, turn: number): Turned {
+  const outline = figure.outline.map((p) => rotate(p, turn));
+  const alone = rowsOf([outline]);
+  if (!figure.labelBeside) return { figure, turn, rows: alone, stamp: stampOf(alone, PIECE_GAP_MM) };
+  const tall = alone.height > alone.width;
+  const room: Box = {
+    x: tall ? alone.width + LEADER_MM : 0,
+    y: tall ? 0 : alone.height + LEADER_MM,
+    ...ROOM_BESIDE,
+  };
+  const { left, top } = alone;
+  const rows = rowsOf([outline, cornersOf({ ...room, x: room.x + left, y: room.y + top })]);
+  return { figure, turn, rows, stamp: stampOf(rows, PIECE_GAP_MM), room };
+}
+
+/** The move that brings a turned figure's top left corner to x, y. */
+export function moveTo(turned: Turned, x: number, y: number): Move {
+  return { turn: turned.turn, x: x - turned.rows.left, y: y - turned.rows.top };
+}

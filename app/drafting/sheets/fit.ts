@@ -1,0 +1,32 @@
+import { rotate } from '../geometry';
+import { type Figure, type Turned, turnFigure } from './figure';
+
+/** Quarter turns keep text and grain upright or level; other angles are tried only where none of them fits. */
+const QUARTERS = [0, 1, 2, 3].map((quarter) => (quarter * Math.PI) / 2);
+
+/** Slants are tried this finely: half a degree, over half a turn. */
+const SLANT_STEP = Math.PI / 360;
+
+/** A figure turned every way that fits a box of that size; none where it must be tiled. */
+export function turnsThatFit(figure: Figure, width: number, height: number): readonly Turned[] {
+  const quarters = QUARTERS.map((turn) => turnFigure(figure, turn)).filter((turned) => fits(turned, width, height));
+  if (quarters.length > 0) return quarters;
+  for (let turn = SLANT_STEP; turn < Math.PI; turn += SLANT_STEP) {
+    const box = turnedBox(figure, turn);
+    if (box.width > width || box.height > height) continue;
+    const turned = turnFigure(figure, turn);
+    if (fits(turned, width, height)) return [turned];
+  }
+  return [];
+}
+
+function fits({ rows }: Turned, width: number, height: number): boolean {
+  return rows.width <= width && rows.height <= height;
+}
+
+function turnedBox(figure: Figure, turn: number): { readonly width: number; readonly height: number } {
+  const points = figure.outline.map((p) => rotate(p, turn));
+  const xs = points.map((p) => p.x);
+  const ys = points.map((p) => p.y);
+  return { width: Math.max(...xs) - Math.min(...xs), height: Math.max(...ys) - Math.min(...ys) };
+}

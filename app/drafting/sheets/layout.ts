@@ -1,0 +1,68 @@
+import type { Mm } from '../../body';
+import type { Point } from '../geometry';
+import type { Box } from '../packing';
+import type { Paper } from './papers';
+
+/** Where a piece lies: turned about its own origin (radians, clockwise as seen), then shifted to x, y on the page. */
+export type Move = { readonly turn: number; readonly x: Mm; readonly y: Mm };
+
+/** A piece on a page. `whole`: unfolded, both halves; `room`: kept free beside it for its label; `window`: what a tile shows. */
+export type Placed = {
+  readonly piece: number;
+  readonly whole: boolean;
+  readonly move: Move;
+  readonly room?: Box;
+  readonly window?: Box;
+};
+
+/** A line to lay a ruler on, exactly as long as its name says. */
+export type CheckLine = { readonly from: Point; readonly to: Point };
+
+/** What every page carries: a few words, a 50 mm line and a 2 in line. */
+export type Strip = { readonly words: Box; readonly millimetres: CheckLine; readonly inches: CheckLine };
+
+/** A page of a piece larger than the paper. `joins` names the page beyond each side; `crosses` lie on the same spot of both. */
+export type Tile = {
+  readonly piece: number;
+  readonly row: number;
+  readonly column: number;
+  readonly window: Box;
+  readonly joins: { readonly left?: string; readonly right?: string; readonly up?: string; readonly down?: string };
+  readonly crosses: readonly Point[];
+};
+
+/** One page drawn small. */
+export type MapCell = { readonly page: number; readonly box: Box };
+
+/**
+ * What only the first page carries. `card` is the outline of an ISO/IEC 7810 ID-1 card, `square` 50 mm each way,
+ * `joining` is for words on joining tiles, where there are any. The map is empty where there is but one page.
+ */
+export type Cover = {
+  readonly width: Mm;
+  readonly title: Box;
+  readonly card: Box;
+  readonly square: Box;
+  readonly joining?: Box;
+  readonly map: readonly MapCell[];
+};
+
+export type Page = {
+  readonly name: string;
+  readonly width: Mm;
+  readonly height: Mm;
+  readonly placed: readonly Placed[];
+  readonly strip: Strip;
+  readonly tile?: Tile;
+  readonly cover?: Cover;
+};
+
+/**
+ * Sheets as data, in true millimetres from each page's top left corner, so that print and screen draw the same.
+ * `correction` is what everything is drawn larger by (1 where the printer is true): the pages here are the paper over it.
+ */
+export type Layout = {
+  readonly paper: Paper;
+  readonly correction: number;
+  readonly pages: readonly Page[];
+};

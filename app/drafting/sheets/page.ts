@@ -1,0 +1,77 @@
+import type { Draft } from '../draft-types';
+import { flatten, transformPath } from '../geometry';
+import { type Board, block, blockBox, blockLine, nearestRoom } from '../packing';
+import type { Area } from './area';
+import { bareBoard } from './boards';
+import { moveTo } from './figure';
+import type { Laid, Sheet } from './fill';
+import { BLOCK, stripAcross, stripBlock } from './furniture';
+import type { Page, Placed, Strip } from './layout';
+import { moved } from './move';
+import { cornersOf } from './outline';
+import type { TilePage } from './tiles';
+
+/** Kept round the strip where it lies beside or inside a piece, mm. */
+const STRIP_CLEAR_MM = 2;
+
+/** How closely lines are followed when the strip looks for room among them, mm. */
+const FOLLOWED_MM = 0.1;
+
+/** A filled sheet as a page: boards start at the usable area's corner, pages at the paper's. */
+export function pageOf(
+  draft: Draft,
+  sheet: Sheet,
+  area: Area,
+  page: {
+    readonly name: string;
+    readonly width: number;
+    readonly height: number;
+    readonly tiled?: TilePage | undefined;
+  },
+): Page {
+  const { name, width, height, tiled } = page;
+  const laid = sheet.laid.map((each) => placedOf(each, area));
+  const strip = sheet.kind === 'bare' ? stripAmong(draft, laid, sheet, area) : stripAcross(area);
+  if (!tiled) return { name, width, height, placed: laid, strip };
+  const { turned, move, tile } = tiled;
+  const whole: Placed = { piece: turned.figure.piece, whole: turned.figure.whole, move, window: tile.window };
+  return { name, width, height, placed: [whole, ...laid], strip, tile };
+}
+
+function placedOf({ turned, x, y }: Laid, area: Area): Placed {
+  const { figure, room } = turned;
+  const at = { x: x + area.x, y: y + area.y };
+  const placed = { piece: figure.piece, whole: figure.whole, move: moveTo(turned, at.x, at.y) };
+  return room ? { ...placed, room: { ...room, x: room.x + at.x, y: room.y + at.y } } : placed;
+}
+
+/** A piece fills this page: the strip lies beside it where it can, else on it, clear of its lines. */
+function stripAmong(draft: Draft, laid: readonly Placed[], sheet: Sheet, area: Area): Strip {
+  const lines = laid.reduce((board, placed) => withLines(board, draft, placed, area), bareBoard(area));
+  const middle = { x: area.width / 2, y: area.height / 2 };
+  const corner = { x: 0, y: 0 };
+  const outside = sheet.laid.reduce(withLaid, bareBoard(area));
+  const { width, height } = BLOCK;
+  const place = nearestRoom(outside, width, height, corner) ?? nearestRoom(lines, width, height, middle);
+  return place ? stripBlock(place.x + area.x, place.y + area.y) : stripAcross(area);
+}
+
+/** The board with a piece and its label's room taken. */
+function withLaid(board: Board, { turned, x, y }: Laid): Board {
+  const outline = turned.figure.outline.map(moved(moveTo(turned, x, y)));
+  const taken = block(board, outline, STRIP_CLEAR_MM);
+  const { room } = turned;
+  return room ? blockBox(taken, { ...room, x: room.x + x, y: room.y + y }, STRIP_CLEAR_MM) : taken;
+}
+
+/** The board with all that is drawn of a piece taken: its edges, lines, cuts and grain. */
+function withLines(board: Board, draft: Draft, placed: Placed, area: Area): Board {
+  const piece = draft.pieces[placed.piece];
+  if (!piece) return board;
+  const to = moved({ ...placed.move, x: placed.move.x - area.x, y: placed.move.y - area.y });
+  const [from, end] = piece.grain;
+  const inner = [...piece.lines.map((line) => line.path), ...piece.cuts, piece.cutLine, piece.seamLine];
+  const lines = inner.map((path) => flatten(transformPath(path, to), FOLLOWED_MM));
+  const room = placed.room ? [cornersOf({ ...placed.room, x: placed.room.x - area.x, y: placed.room.y - area.y })] : [];
+  return [...lines, [to(from), to(end)], ...room].reduce((left, line) => blockLine(left, line, STRIP_CLEAR_MM), board);
+}

@@ -1,0 +1,30 @@
+import { formatLength, type Unit } from '../body';
+
+/** How a value is written where a sentence holds `{{name, format}}`. Values come from `say`, so their types are not known. */
+type Format = (value: unknown, locale: string, values: Readonly<Record<string, unknown>>) => string;
+
+export const formats: Readonly<Record<string, Format>> = {
+  /** mm, in the unit given beside it as `unit`. */
+  length: (value, locale, { unit }) => formatLength(Number(value), { unit: unitOf(unit), locale }),
+  /** Radians, to a whole degree. */
+  angle: (value, locale) =>
+    new Intl.NumberFormat(locale, {
+      style: 'unit',
+      unit: 'degree',
+      unitDisplay: 'narrow',
+      maximumFractionDigits: 0,
+    }).format((Number(value) * 180) / Math.PI),
+  /** A ratio, to a whole percent. */
+  percent: (value, locale) =>
+    new Intl.NumberFormat(locale, { style: 'percent', maximumFractionDigits: 0 }).format(Number(value)),
+  /** An ISO 8601 calendar date, whatever the time zone; any other text stays as it is. */
+  date: (value, locale) => {
+    const time = Date.parse(`${String(value)}T00:00:00Z`);
+    if (Number.isNaN(time)) return String(value);
+    return new Intl.DateTimeFormat(locale, { dateStyle: 'medium', timeZone: 'UTC' }).format(time);
+  },
+};
+
+function unitOf(unit: unknown): Unit {
+  return unit === 'in' ? 'in' : 'cm';
+}

@@ -1,0 +1,7 @@
+/**
+ * The door of words: codes and their values into sentences of the maker's language, by i18next and `locales/`.
+ * Lengths, angles, dates and plurals are written here as the language writes them; no sentence is, and no screen.
+ */
+
+export { type LocaleId, locales, nearestLocale } from './locales';
+export { createSay } from './say';
