@@ -1,8 +1,10 @@
-/** The first page: puts the app on the screen, then sees that it opens without a network next time. */
-import { render } from 'preact';
+/**
+ * The first page: puts the app on the screen, then sees that it opens without a network next time. Nothing that drafts
+ * or prints may be imported from here, however indirectly: it waits for a dynamic import or the worker.
+ */
+import { offerUpdate, start } from './screens';
 import { keepOffline } from './work/keep-offline';
 
 const place = document.getElementById('app');
-if (place) render(<main>Hemling</main>, place);
-
-if (import.meta.env.PROD) keepOffline(() => undefined);
+if (place) await start(place);
+if (import.meta.env.PROD) await keepOffline(offerUpdate);

@@ -68,7 +68,7 @@ function Strips({ tape }: { readonly tape: Tape }) {
   return (
     <g class={`laid laid-${STUFF[tape.nature]}`}>
       {tape.guides.map((path) => (
-        <path key={path} class="laid-guide" d={path} />
+        <Seen key={path} look="laid-guide" path={path} />
       ))}
       {tape.hidden.map((strip) => (
         <path key={strip.outline} class="laid-hidden" d={tape.nature === 'wish' ? strip.middle : strip.outline} />
@@ -107,10 +107,20 @@ function StripDrawing({ strip }: { readonly strip: Strip }) {
 function LabelDrawing({ label, text }: { readonly label: Label; readonly text: string }) {
   return (
     <g>
-      <path class="laid-leader" d={label.leader} />
+      <Seen look="laid-leader" path={label.leader} />
       <text class={`laid-word laid-word-${label.anchor}`} x={label.at.x} y={label.at.y}>
         {text}
       </text>
+    </g>
+  );
+}
+
+/** A thin line that is seen on fur and on paper alike: the paper's colour under it. */
+function Seen({ look, path }: { readonly look: string; readonly path: string }) {
+  return (
+    <g>
+      <path class="laid-under" d={path} />
+      <path class={look} d={path} />
     </g>
   );
 }

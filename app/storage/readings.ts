@@ -12,15 +12,16 @@ export type ReadingsByMeasure = { readonly [M in MeasureId]?: readonly Reading[]
 
 /**
  * Keeps one reading (mm), beside the earlier ones of its set; `anew` begins a new set, which from then on counts
- * alone. Resolves only when the reading is on the disk: only then may the screen say "saved". Throws `store-bad-value`
- * for what is no length from 1 to 3000 mm; every failure carries the reading as `unsaved`.
+ * alone; `instead` names a reading just mistyped, taken back in the same write. Resolves only when the reading is on
+ * the disk: only then may the screen say "saved". Throws `store-bad-value` for what is no length from 1 to 3000 mm;
+ * every failure carries the reading as `unsaved`.
  */
 export async function saveReading(
   toyId: string,
   measureId: MeasureId,
   mm: Mm,
   from: Reading['from'] = 'tape',
-  { anew = false } = {},
+  { anew = false, instead }: { readonly anew?: boolean; readonly instead?: string } = {},
 ): Promise<Reading> {
   const at = nextMoment();
   const fresh: Reading = { id: newId(), toyId, measureId, mm, from, set: at, takenAt: at };
@@ -29,7 +30,9 @@ export async function saveReading(
     if (!(await store.toys.get(toyId))) throw new StoreError('store-gone', fresh);
     const earlier = anew ? [] : await store.readings.where('toyId').equals(toyId).toArray();
     const current = newestSets(readable('readings', earlier))[measureId];
-    const row = { ...fresh, set: current?.[0]?.set ?? fresh.set };
+    const mistyped = instead === undefined ? undefined : await store.readings.get(instead);
+    const row = { ...fresh, set: mistyped?.set ?? current?.[0]?.set ?? fresh.set };
+    if (mistyped) await store.readings.put({ ...mistyped, removedAt: at });
     await store.readings.put(row);
     return row;
   });

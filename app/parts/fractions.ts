@@ -1,0 +1,26 @@
+import { formatLength, type Hand, type Mm } from '../body';
+
+/** Fractions that have a character of their own. */
+const single: Readonly<Record<string, string>> = {
+  '1/8': '⅛',
+  '1/4': '¼',
+  '3/8': '⅜',
+  '1/2': '½',
+  '5/8': '⅝',
+  '3/4': '¾',
+  '7/8': '⅞',
+};
+
+/** Fractions of an inch as printed: `16 11/16 in` becomes `16 11⁄16 in`, `6 1/2` becomes `6½`. Other text stays as it is. */
+export function printed(text: string): string {
+  return text.replace(
+    /(\d+ )?(?<![\d/])(\d{1,2}\/(?:2|4|8|16))(?![\d/])/g,
+    (_, whole: string | undefined, fraction: string) => {
+      const one = single[fraction];
+      return one ? `${whole?.trim() ?? ''}${one}` : `${whole ?? ''}${fraction.replace('/', '⁄')}`;
+    },
+  );
+}
+
+/** A length as it stands on a screen; `bare` leaves the unit out. */
+export const shownLength = (mm: Mm, hand: Hand, bare = false): string => printed(formatLength(mm, hand, bare));

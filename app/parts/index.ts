@@ -1,0 +1,18 @@
+/**
+ * Parts: what more than one screen is made of. They show values and tell what was pressed; no store, no drafting and
+ * no address of a screen is known here.
+ */
+export { fieldText } from './field-text';
+export { DiagramPicture, FigurePicture } from './figure';
+export { printed, shownLength } from './fractions';
+export { Icon, type IconName } from './icon';
+export { Keypad } from './keypad';
+export { LengthField } from './length-field';
+export { Header, Page, useHeading } from './page';
+export { type Pick, Picks } from './picks';
+export { ChoicePicture, ClothPicture, GarmentPicture, hasPictures } from './pictures/picture';
+export { Portrait } from './portrait';
+export { sayFirst, useWords, type Words, WordsContext } from './say';
+export { TableScene } from './table-scene';
+export { TapeLine } from './tape-line';
+export { UnitToggle } from './unit-toggle';

@@ -1,0 +1,70 @@
+import type { ComponentChildren } from 'preact';
+import { useEffect, useRef } from 'preact/hooks';
+import { Icon } from './icon';
+import { useWords } from './say';
+import { TapeLine } from './tape-line';
+import './page.css';
+
+type PageProps = {
+  readonly title: string;
+  /** The address of the screen this one was opened from. */
+  readonly back?: string;
+  /** What stands beside the way back: whose clothes, which garment. */
+  readonly whose?: ComponentChildren;
+  readonly detail?: ComponentChildren;
+  readonly end?: ComponentChildren;
+  readonly progress?: { readonly done: number; readonly all: number };
+  /** What to do next, always within reach of the thumb. */
+  readonly acts?: ComponentChildren;
+  readonly wide?: boolean;
+  readonly children: ComponentChildren;
+};
+
+/** A screen that is read from top to bottom: header, title, content, and the way on held at the lower edge. */
+export function Page(props: PageProps) {
+  const heading = useHeading(props.title);
+  return (
+    <div class={props.wide ? 'page wide' : 'page'}>
+      <Header {...props} />
+      {props.progress && <TapeLine {...props.progress} />}
+      <main class="page-main">
+        <h1 tabIndex={-1} ref={heading}>
+          {props.title}
+        </h1>
+        {props.children}
+      </main>
+      {props.acts && <div class="page-acts">{props.acts}</div>}
+    </div>
+  );
+}
+
+type HeaderProps = Pick<PageProps, 'back' | 'whose' | 'detail' | 'end' | 'progress'>;
+
+/** The line at the top of every screen. */
+export function Header({ back, whose, detail, end, progress }: HeaderProps) {
+  const { say } = useWords();
+  return (
+    <header class="header">
+      {back && (
+        <a class="header-back" href={back} aria-label={say('screen.back')}>
+          <Icon name="back" />
+        </a>
+      )}
+      <p class="header-whose">
+        {whose && <b>{whose}</b>} {detail && <span>{detail}</span>}
+      </p>
+      {progress && <p class="header-count">{say('screen.progress', { step: progress.done, all: progress.all })}</p>}
+      {end}
+    </header>
+  );
+}
+
+/** Names the browser's tab, and takes a screen reader to the title of the screen just opened. */
+export function useHeading(title: string) {
+  const heading = useRef<HTMLHeadingElement>(null);
+  useEffect(() => heading.current?.focus({ preventScroll: true }), []);
+  useEffect(() => {
+    document.title = `${title} · Hemling`;
+  }, [title]);
+  return heading;
+}

@@ -1,0 +1,29 @@
+import { clothPictures } from './cloth-pictures';
+import type { Picture } from './garment-pictures';
+import { choicePictures, garmentPictures } from './garment-pictures';
+import './picture.css';
+
+type SmallProps = { readonly of: Picture | undefined };
+
+/** A small pencil drawing; nothing where there is none, the words say it all the same. */
+function Small({ of }: SmallProps) {
+  if (!of) return null;
+  return (
+    <svg class="picture" viewBox="4 4 64 64" aria-hidden="true" focusable="false">
+      {of.map((stroke, index) => (
+        <path key={index} class={`picture-${stroke.as}`} d={stroke.d} />
+      ))}
+    </svg>
+  );
+}
+
+export const GarmentPicture = ({ id }: { readonly id: string }) => <Small of={garmentPictures[id]} />;
+export const ClothPicture = ({ id }: { readonly id: string }) => <Small of={clothPictures[id]} />;
+
+/** The picture of one value of a choice, or of a fit (`fit`, `close`). */
+export const ChoicePicture = ({ choice, value }: { readonly choice: string; readonly value: string }) => (
+  <Small of={choicePictures[`${choice}.${value}`]} />
+);
+
+export const hasPictures = (choice: string, values: readonly string[]): boolean =>
+  values.every((value) => `${choice}.${value}` in choicePictures);

@@ -1,0 +1,31 @@
+import type { Unit } from '../body';
+import type { Settings } from '../storage';
+
+export type Theme = 'auto' | 'light' | 'dark';
+
+/** How the app is set, with what the device suggests where the maker has not said. */
+export type Liking = { readonly unit: Unit; readonly locale: string; readonly theme: Theme; readonly paper: string };
+
+/** Territories that measure in inches and print on US Letter (Unicode CLDR, supplemental measurementData). */
+const INCHES = ['US', 'LR', 'MM'];
+const LETTER = ['BZ', 'CA', 'CL', 'CO', 'CR', 'GT', 'MX', 'NI', 'PA', 'PH', 'PR', 'SV', 'US', 'VE'];
+
+/** The languages the app speaks: those with a file in locales/. */
+export const languages = ['en'] as const;
+
+export function likingFrom(settings: Settings, device: readonly string[]): Liking {
+  const spoken = device
+    .map((tag) => new Intl.Locale(tag))
+    .find((locale) => languages.some((each) => each === locale.language));
+  const territory = new Intl.Locale(device[0] ?? 'en-US').maximize().region ?? 'US';
+  return {
+    unit: oneOf(settings.unit, ['in', 'cm']) ?? (INCHES.includes(territory) ? 'in' : 'cm'),
+    locale: typeof settings.locale === 'string' ? settings.locale : (spoken?.toString() ?? 'en'),
+    theme: oneOf(settings.theme, ['auto', 'light', 'dark']) ?? 'auto',
+    paper: typeof settings.paper === 'string' ? settings.paper : LETTER.includes(territory) ? 'letter' : 'a4',
+  };
+}
+
+function oneOf<const V extends string>(value: unknown, of: readonly V[]): V | undefined {
+  return of.find((each) => each === value);
+}

@@ -1,0 +1,25 @@
+import { useEffect, useState } from 'preact/hooks';
+import { type BodyKind, bodyKinds } from '../body';
+import type { Garment } from '../drafting/garments';
+import { noteHappening } from './shell/happened';
+
+/** The garments, fetched when first needed: they bring their blocks along, too much for the first screen. */
+let loading: Promise<readonly Garment[]> | undefined;
+
+export function loadGarments(): Promise<readonly Garment[]> {
+  loading ??= import('../drafting/garments').then(({ garments }) => garments);
+  return loading;
+}
+
+/** All garments; null until they are here. */
+export function useGarments(): readonly Garment[] | null {
+  const [garments, setGarments] = useState<readonly Garment[] | null>(null);
+  useEffect(() => {
+    loadGarments().then(setGarments, noteHappening);
+  }, []);
+  return garments;
+}
+
+/** The kinds of body that something can be made for. */
+export const kindsDressed = (garments: readonly Garment[]): readonly BodyKind[] =>
+  bodyKinds.filter((kind) => garments.some((garment) => garment.bodies.includes(kind)));

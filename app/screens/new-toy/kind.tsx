@@ -1,0 +1,51 @@
+import { type BodyKind, usualTraits } from '../../body';
+import { Page, Picks, Portrait, useWords } from '../../parts';
+import { changeToy } from '../../storage';
+import { kindsDressed, useGarments } from '../garments-known';
+import { to } from '../route';
+import { useAttempt } from '../shell/attempt';
+import type { ScreenProps } from '../shell/screens';
+import { WithToy } from '../with-toy';
+
+/** What kind of body, by picture. */
+export function KindScreen({ params, query }: ScreenProps) {
+  const { say } = useWords();
+  const attempt = useAttempt();
+  const garments = useGarments();
+  return (
+    <WithToy toyId={params.toy ?? ''}>
+      {({ toy }) => {
+        const pick = (kind: BodyKind) => attempt(async () => void (await changeToy(toy.id, { kind })));
+        const editing = query.has('edit');
+        return (
+          <Page
+            title={say('screen.kind.title')}
+            back={to('toy', toy.id)}
+            whose={toy.name}
+            {...(editing ? {} : { progress: { done: 2, all: 3 } })}
+            acts={
+              <a class="go" href={editing ? to('toy', toy.id) : to('toy', toy.id, 'looks')}>
+                {say(editing ? 'screen.done' : 'screen.next')}
+              </a>
+            }
+          >
+            <p class="soft">{say('screen.kind.what')}</p>
+            <Picks
+              large
+              quietLegend
+              legend={say('screen.kind.title')}
+              chosen={toy.kind}
+              onPick={pick}
+              picks={kindsDressed(garments ?? []).map((kind) => ({
+                value: kind,
+                words: say(`body.${kind}.name`),
+                note: say(`body.${kind}.note`),
+                picture: <Portrait body={{ kind, traits: usualTraits, sizes: {}, corrections: {} }} />,
+              }))}
+            />
+          </Page>
+        );
+      }}
+    </WithToy>
+  );
+}

@@ -1,0 +1,75 @@
+import { useId, useState } from 'preact/hooks';
+import { Page, useWords } from '../../parts';
+import { askToPersist, listToys, saveToy } from '../../storage';
+import { kindsDressed, loadGarments } from '../garments-known';
+import { go, to } from '../route';
+import { useAttempt } from '../shell/attempt';
+import { useNotice } from '../shell/notice';
+import './new-toy.css';
+
+const STEPS = 3;
+
+/** Whose clothes? The toy is kept as soon as it has a name. */
+export function NameScreen() {
+  const { say } = useWords();
+  const notice = useNotice();
+  const attempt = useAttempt();
+  const id = useId();
+  const [name, setName] = useState('');
+  const [wrong, setWrong] = useState(false);
+  const keep = () => {
+    if (name.trim() === '') return setWrong(true);
+    void attempt(async () => {
+      const kinds = kindsDressed(await loadGarments());
+      const toy = await saveToy({ name, kind: kinds[0] ?? 'upright' });
+      go(to('toy', toy.id, kinds.length > 1 ? 'kind' : 'looks'), 'replace');
+      const [only, ...others] = await listToys();
+      if (!only || others.length > 0) return;
+      const kept = await askToPersist();
+      if (kept !== null) notice({ words: say(kept ? 'screen.persist.yes' : 'screen.persist.no') });
+    });
+  };
+  return (
+    <Page
+      title={say('screen.name.title')}
+      back={to()}
+      whose={say('screen.new-toy')}
+      progress={{ done: 1, all: STEPS }}
+      acts={
+        <button type="submit" form={`${id}-form`} class="go">
+          {say('screen.next')}
+        </button>
+      }
+    >
+      <p class="soft">{say('screen.name.what')}</p>
+      <form
+        id={`${id}-form`}
+        class="name-form"
+        noValidate
+        onSubmit={(event) => {
+          event.preventDefault();
+          keep();
+        }}
+      >
+        <label for={id}>{say('screen.name.label')}</label>
+        <input
+          id={id}
+          class="name-field"
+          value={name}
+          maxLength={80}
+          autoComplete="off"
+          enterKeyHint="next"
+          aria-invalid={wrong}
+          aria-describedby={`${id}-wrong`}
+          onInput={(event) => {
+            setName(event.currentTarget.value);
+            setWrong(false);
+          }}
+        />
+        <p id={`${id}-wrong`} class="wrong-words" role="alert">
+          {wrong && say('screen.name.empty')}
+        </p>
+      </form>
+    </Page>
+  );
+}

@@ -1,0 +1,71 @@
+import { Icon, Page, useWords } from '../../parts';
+import { bodyKnown, type Making } from '../making';
+import { usePlace } from '../places';
+import { DoubtCard } from '../review/doubt-card';
+import { to } from '../route';
+import { troubleWords } from '../shell/attempt';
+import type { ScreenProps } from '../shell/screens';
+import { draftOf, useDraft } from '../use-draft';
+import { WithMaking } from '../with-making';
+import { Adjusted } from './adjusted';
+import { FitTable } from './fit-table';
+import { GoesOn } from './goes-on';
+import { PiecesView } from './pieces-view';
+import { WishFields } from './wish-fields';
+import './pattern.css';
+
+/** The pattern: its pieces, what was adjusted and why, whether it goes on, and how it fits. */
+export function PatternScreen({ params }: ScreenProps) {
+  return <WithMaking params={params}>{(making) => <PatternPage making={making} />}</WithMaking>;
+}
+
+function PatternPage({ making }: { readonly making: Making }) {
+  const { say } = useWords();
+  const { toy, garment } = making;
+  const drawn = useDraft(bodyKnown(making), garment.order, toy.name);
+  usePlace(toy.id, garment.id, 'pattern');
+  const draft = draftOf(drawn);
+  const name = say(`garment.${garment.order.garment}.name`);
+  const here = (screen: string) => to('toy', toy.id, garment.id, screen);
+  return (
+    <Page
+      wide
+      title={say('screen.pattern.title', { garment: name, name: toy.name })}
+      back={here('review')}
+      whose={<a href={to('toy', toy.id)}>{toy.name}</a>}
+      detail={name}
+      acts={
+        <>
+          <a class="plain" href={`${here('choices')}?then=pattern`}>
+            <Icon name="pencil" />
+            {say('screen.pattern.change')}
+          </a>
+          {drawn.is === 'drawn' && (
+            <a class="go" href={here('print')}>
+              {say('screen.pattern.print')}
+            </a>
+          )}
+        </>
+      }
+    >
+      <div role="status" class="pattern-state">
+        {drawn.is === 'drawing' && <p class="soft">{say('screen.pattern.drawing')}</p>}
+        {drawn.is === 'failed' && <p class="slip warn">{troubleWords(say, drawn.code)}</p>}
+        {drawn.is === 'refused' && <p>{say('screen.pattern.refused')}</p>}
+      </div>
+      {drawn.is === 'refused' &&
+        drawn.flags.map((flag) => (
+          <DoubtCard key={flag.code + flag.measures.join()} making={making} flag={flag} then="pattern" />
+        ))}
+      {draft && (
+        <div class={drawn.is === 'drawing' ? 'pattern drawing' : 'pattern'}>
+          <PiecesView draft={draft} />
+          <WishFields making={making} />
+          <Adjusted draft={draft} making={making} />
+          <GoesOn draft={draft} />
+          <FitTable draft={draft} />
+        </div>
+      )}
+    </Page>
+  );
+}

@@ -1,0 +1,16 @@
+import { useEffect } from 'preact/hooks';
+import { type Place, setPlace } from '../storage';
+import { to } from './route';
+import { noteHappening } from './shell/happened';
+
+/** The address of the screen a maker was on; a step is the tail of its address. */
+export function placeAddress({ toyId, garmentId, step }: Pick<Place, 'toyId' | 'garmentId' | 'step'>): string {
+  return garmentId ? to('toy', toyId, garmentId, ...step.split('/')) : to('toy', toyId);
+}
+
+/** Remembers that the maker is here, so that she can go on from here another day. */
+export function usePlace(toyId: string, garmentId: string, step: string): void {
+  useEffect(() => {
+    setPlace(toyId, garmentId, step).catch(noteHappening);
+  }, [toyId, garmentId, step]);
+}

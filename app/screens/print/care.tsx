@@ -1,0 +1,19 @@
+import { useWords } from '../../parts';
+
+const cautions = ['child', 'ties', 'tools', 'heat', 'hook'] as const;
+
+/** The usual cautions, short, deferring to local rules. */
+export function Care() {
+  const { say } = useWords();
+  return (
+    <section class="care">
+      <h2>{say('screen.care.title')}</h2>
+      <ul>
+        {cautions.map((caution) => (
+          <li key={caution}>{say(`screen.care.${caution}`)}</li>
+        ))}
+      </ul>
+      <p class="soft small">{say('screen.care.rules')}</p>
+    </section>
+  );
+}

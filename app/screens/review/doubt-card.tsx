@@ -1,0 +1,52 @@
+import type { Flag } from '../../body';
+import { Icon, shownLength, useWords } from '../../parts';
+import { keepFlag, saveReading } from '../../storage';
+import { flagWords } from '../flag-words';
+import { flagKey, flagNumbers, type Making } from '../making';
+import { to } from '../route';
+import { useAttempt } from '../shell/attempt';
+
+type DoubtCardProps = { readonly making: Making; readonly flag: Flag; readonly then?: 'review' | 'pattern' };
+
+/** A doubt on a page of many numbers: measure again (and come back), put it right in one tap, or keep it. */
+export function DoubtCard({ making, flag, then = 'review' }: DoubtCardProps) {
+  const { say, hand } = useWords();
+  const attempt = useAttempt();
+  const { toy, garment, body } = making;
+  const { better } = flag.values;
+  const [likeliest] = flag.measures;
+  const correct = () =>
+    attempt(async () => {
+      if (likeliest && better !== undefined) await saveReading(toy.id, likeliest, better, 'tape', { anew: true });
+    });
+  return (
+    <section class={flag.severity === 'impossible' ? 'slip warn' : 'slip ask'}>
+      <h2 class="doubt-title">
+        <Icon name="warn" />
+        {say(`screen.flag.${flag.severity}`)}
+      </h2>
+      <p>{flagWords(say, flag)}</p>
+      <div class="slip-acts">
+        {better !== undefined && likeliest && (
+          <button type="button" class="plain" onClick={correct}>
+            {say('screen.flag.use', { length: shownLength(better, hand) })}
+          </button>
+        )}
+        {flag.measures.map((id) => (
+          <a class="plain" key={id} href={`${to('toy', toy.id, garment.id, 'measure', id)}?then=${then}`}>
+            {say('screen.flag.other', { name: say(`measure.${id}.name`) })}
+          </a>
+        ))}
+        {flag.severity === 'unlikely' && (
+          <button
+            type="button"
+            class="quiet"
+            onClick={() => attempt(async () => void (await keepFlag(toy.id, flagKey(flag), flagNumbers(flag, body))))}
+          >
+            {say('screen.flag.keep')}
+          </button>
+        )}
+      </div>
+    </section>
+  );
+}

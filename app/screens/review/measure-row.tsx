@@ -1,0 +1,32 @@
+import type { MeasureId } from '../../body';
+import { Icon, shownLength, useWords } from '../../parts';
+import type { Making } from '../making';
+import { to } from '../route';
+
+type MeasureRowProps = { readonly making: Making; readonly measure: MeasureId; readonly doubted: boolean };
+
+/** One number: what it is, what it measures, and where it comes from when not from the tape. */
+export function MeasureRow({ making, measure, doubted }: MeasureRowProps) {
+  const { say, hand } = useWords();
+  const { toy, garment, body, readings } = making;
+  const known = body.sizes[measure];
+  const count = readings[measure]?.length ?? 0;
+  return (
+    <a
+      class={count > 0 ? 'measure-row' : 'measure-row guessed'}
+      href={`${to('toy', toy.id, garment.id, 'measure', measure)}?then=review`}
+    >
+      <span>
+        {say(`measure.${measure}.name`)}
+        {doubted && <Icon name="warn" />}
+        {count > 1 && <span class="soft small"> {say('screen.review.readings', { count })}</span>}
+      </span>
+      <span class="measure-value">
+        {known ? shownLength(known.value, hand) : '–'}
+        {known && known.from !== 'tape' && (
+          <span class="measure-from">{say(`screen.from.${known.from}`, { give: known.give })}</span>
+        )}
+      </span>
+    </a>
+  );
+}

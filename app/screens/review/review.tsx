@@ -1,0 +1,73 @@
+import { Page, useWords } from '../../parts';
+import { flagWords } from '../flag-words';
+import type { Making } from '../making';
+import { usePlace } from '../places';
+import { to } from '../route';
+import type { ScreenProps } from '../shell/screens';
+import { WithMaking } from '../with-making';
+import { DoubtCard } from './doubt-card';
+import { MeasureRow } from './measure-row';
+import './review.css';
+
+/** All numbers on one page before the pattern is drawn, and what is doubtful about them. */
+export function ReviewScreen({ params }: ScreenProps) {
+  return <WithMaking params={params}>{(making) => <ReviewPage making={making} />}</WithMaking>;
+}
+
+function ReviewPage({ making }: { readonly making: Making }) {
+  const { say } = useWords();
+  const { toy, garment, steps, readings, flags } = making;
+  usePlace(toy.id, garment.id, 'review');
+  const taken = steps.filter(({ measure }) => readings[measure]).length;
+  const doubts = flags.filter(({ severity }) => severity !== 'note');
+  const first = steps.find(({ measure }) => !readings[measure])?.measure ?? null;
+  const last = steps.at(-1)?.measure;
+  return (
+    <Page
+      title={say('screen.review.title')}
+      back={last ? to('toy', toy.id, garment.id, 'measure', last) : to('toy', toy.id)}
+      whose={<a href={to('toy', toy.id)}>{toy.name}</a>}
+      detail={say(`garment.${garment.order.garment}.name`)}
+      acts={
+        taken === 0 && first ? (
+          <a class="go" href={to('toy', toy.id, garment.id, 'measure', first)}>
+            {say('screen.review.measure')}
+          </a>
+        ) : (
+          <a class="go" href={to('toy', toy.id, garment.id, 'pattern')}>
+            {say('screen.review.draw')}
+          </a>
+        )
+      }
+    >
+      <p class="soft">
+        {say(taken === steps.length ? 'screen.review.all' : 'screen.review.some', {
+          count: steps.length - taken,
+          taken,
+          all: steps.length,
+        })}
+      </p>
+      {doubts.map((flag) => (
+        <DoubtCard key={flag.code + flag.measures.join()} making={making} flag={flag} />
+      ))}
+      <ul class="measures">
+        {steps.map(({ measure }) => (
+          <li key={measure}>
+            <MeasureRow
+              making={making}
+              measure={measure}
+              doubted={doubts.some(({ measures }) => measures.includes(measure))}
+            />
+          </li>
+        ))}
+      </ul>
+      {flags
+        .filter(({ severity }) => severity === 'note')
+        .map((flag) => (
+          <p class="soft small" key={flag.code}>
+            {flagWords(say, flag)}
+          </p>
+        ))}
+    </Page>
+  );
+}

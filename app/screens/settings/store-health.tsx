@@ -1,0 +1,41 @@
+import { useEffect, useState } from 'preact/hooks';
+import { useWords } from '../../parts';
+import { askToPersist, type Health, health } from '../../storage';
+import { useAttempt } from '../shell/attempt';
+import { noteHappening } from '../shell/happened';
+
+const MB = 1_000_000;
+
+/** Whether the browser promises to keep what is here, how much there is, and when it was last saved as a file. */
+export function StoreHealth() {
+  const { say, hand } = useWords();
+  const attempt = useAttempt();
+  const [found, setFound] = useState<Health | null>(null);
+  const look = () => health().then(setFound, noteHappening);
+  useEffect(() => void look(), []);
+  if (!found) return <section class="slip" aria-busy="true" />;
+  const kept = found.persisted === true ? 'yes' : found.persisted === false ? 'no' : 'unknown';
+  const size = new Intl.NumberFormat(hand.locale, { style: 'unit', unit: 'megabyte', maximumFractionDigits: 1 });
+  const day = new Intl.DateTimeFormat(hand.locale, { dateStyle: 'medium' });
+  return (
+    <section class="slip">
+      <h2>{say('screen.store.title')}</h2>
+      <p>{say(`screen.store.persisted-${kept}`)}</p>
+      {found.usedBytes !== null && (
+        <p class="soft small">{say('screen.store.used', { used: size.format(found.usedBytes / MB) })}</p>
+      )}
+      <p class="soft small">
+        {found.lastBackup
+          ? say('screen.store.backed-up', { day: day.format(found.lastBackup) })
+          : say('screen.store.never-backed-up')}{' '}
+        {found.remind && say('screen.store.since', { count: found.readingsSince })}
+      </p>
+      {found.aside > 0 && <p class="small">{say('screen.store.aside', { count: found.aside })}</p>}
+      {kept === 'no' && (
+        <button type="button" class="plain" onClick={() => attempt(async () => void (await askToPersist().then(look)))}>
+          {say('screen.store.ask')}
+        </button>
+      )}
+    </section>
+  );
+}

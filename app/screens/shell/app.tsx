@@ -1,0 +1,106 @@
+import type { ComponentType } from 'preact';
+import { useEffect, useErrorBoundary, useMemo, useState } from 'preact/hooks';
+import type { Hand, Say } from '../../body';
+import { printed, WordsContext } from '../../parts';
+import { onEnded, openStore, type Settings, type StoreCode, type StoreState } from '../../storage';
+import { createSay } from '../../words';
+import { likingFrom } from '../defaults';
+import { useSettings } from '../keeping';
+import { useRoute } from '../route';
+import { noteHappening } from './happened';
+import { LikingContext } from './liking';
+import { NoticeBoard } from './notice';
+import { findScreen, type Screen, type ScreenProps } from './screens';
+import { useTheme } from './theme';
+import { Trouble } from './trouble';
+import { useUpdateOffer } from './updates';
+
+type AppProps = {
+  readonly store: StoreState;
+  readonly settings: Settings;
+  readonly words: { readonly say: Say; readonly locale: string };
+};
+
+/** The whole app: settings in force, words in the right language, and the screen the address names. */
+export function App({ store, settings, words }: AppProps) {
+  const kept = useSettings();
+  const liking = useMemo(
+    () => likingFrom(kept.state === 'here' ? kept.value : settings, navigator.languages),
+    [kept, settings],
+  );
+  const say = useSayIn(liking.locale, words);
+  useTheme(liking.theme);
+  const value = useMemo(() => {
+    const hand: Hand = { unit: liking.unit, locale: liking.locale };
+    return { say: withUnit(say, hand), hand };
+  }, [say, liking]);
+  return (
+    <WordsContext.Provider value={value}>
+      <LikingContext.Provider value={liking}>
+        <NoticeBoard>
+          <Shown store={store} />
+        </NoticeBoard>
+      </LikingContext.Provider>
+    </WordsContext.Provider>
+  );
+}
+
+function Shown({ store }: { readonly store: StoreState }) {
+  const [state, setState] = useState(store);
+  const [ended, setEnded] = useState<StoreCode | null>(null);
+  const [broken, repair] = useErrorBoundary((error) => noteHappening(error));
+  const route = useRoute();
+  useEffect(() => onEnded(setEnded), []);
+  useEffect(repair, [route.parts.join('/')]);
+  useUpdateOffer(route.parts.join('/'));
+  const found = findScreen(route.parts);
+  const Loaded = useLoaded(found.screen);
+  if (ended) return <Trouble code={ended} act={{ words: 'screen.trouble.reload', run: () => location.reload() }} />;
+  if (!state.ok)
+    return (
+      <Trouble code={state.code} act={{ words: 'screen.trouble.again', run: () => void openStore().then(setState) }} />
+    );
+  if (broken)
+    return <Trouble code="screen-broken" act={{ words: 'screen.trouble.home', run: () => location.replace('#/') }} />;
+  if (Loaded === 'failed')
+    return <Trouble code="screen-missing" act={{ words: 'screen.trouble.reload', run: () => location.reload() }} />;
+  if (!Loaded) return <main class="loading" aria-busy="true" />;
+  return <Loaded key={found.key} params={found.params} query={route.query} found={state.found} />;
+}
+
+/** The component of a screen, fetched when it is first shown. */
+function useLoaded(screen: Screen): ComponentType<ScreenProps> | 'failed' | null {
+  const [loaded, setLoaded] = useState<{ screen: Screen; component: ComponentType<ScreenProps> | 'failed' } | null>(
+    null,
+  );
+  useEffect(() => {
+    let stale = false;
+    screen.load().then(
+      (component) => !stale && setLoaded({ screen, component }),
+      (error) => {
+        noteHappening(error);
+        if (!stale) setLoaded({ screen, component: 'failed' });
+      },
+    );
+    return () => {
+      stale = true;
+    };
+  }, [screen]);
+  return loaded?.screen === screen ? loaded.component : null;
+}
+
+function useSayIn(locale: string, first: AppProps['words']): Say {
+  const [words, setWords] = useState(first);
+  useEffect(() => {
+    if (words.locale !== locale) createSay(locale).then((say) => setWords({ say, locale }), noteHappening);
+  }, [locale, words.locale]);
+  return words.say;
+}
+
+/** Sentences that hold a length say it in the maker's unit, its fractions as printed on a tape; how to type one is said as typed. */
+const withUnit =
+  (say: Say, hand: Hand): Say =>
+  (code, values) => {
+    const words = say(code, { unit: hand.unit, ...values });
+    return code.startsWith('length.') ? words : printed(words);
+  };

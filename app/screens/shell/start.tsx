@@ -1,0 +1,26 @@
+import { render } from 'preact';
+import { openStore, type Settings, type StoreState, settings } from '../../storage';
+import { createSay } from '../../words';
+import { likingFrom } from '../defaults';
+import { App } from './app';
+import { listenForTrouble } from './happened';
+import '../../parts/base.css';
+import '../../parts/buttons.css';
+import '../../parts/slip.css';
+
+/** Opens the store, fetches the words, and shows the screen that the address names. */
+export async function start(place: Element): Promise<void> {
+  listenForTrouble();
+  const devices = navigator.languages;
+  const guessed = likingFrom({}, devices).locale;
+  const [[store, kept], guessedSay] = await Promise.all([openWithSettings(), createSay(guessed)]);
+  const { locale } = likingFrom(kept, devices);
+  const say = locale === guessed ? guessedSay : await createSay(locale);
+  place.textContent = '';
+  render(<App store={store} settings={kept} words={{ say, locale }} />, place);
+}
+
+async function openWithSettings(): Promise<readonly [StoreState, Settings]> {
+  const store = await openStore();
+  return [store, store.ok ? await settings().catch(() => ({})) : {}];
+}

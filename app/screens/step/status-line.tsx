@@ -1,0 +1,61 @@
+import type { MeasureId, Mm } from '../../body';
+import { settle } from '../../measuring';
+import { shownLength, useWords } from '../../parts';
+import type { Making } from '../making';
+import { troubleWords } from '../shell/attempt';
+import { useAwake } from './awake';
+import type { Entry } from './entry';
+import { saveUnsaved } from './unsaved';
+
+type StatusLineProps = {
+  readonly making: Making;
+  readonly measure: MeasureId;
+  readonly entry: Entry;
+  readonly missing: boolean;
+  readonly suggestion: Mm | null;
+};
+
+/** One line under the number: what is wrong with it, whether it is saved, how far readings are apart. */
+export function StatusLine({ making, measure, entry, missing, suggestion }: StatusLineProps) {
+  const { say, hand } = useWords();
+  const { state } = entry;
+  const quiet = useQuietWords({ making, measure, entry, suggestion });
+  const wrong = missing ? say('screen.step.empty') : state.is === 'wrong' ? say(state.code) : null;
+  return (
+    <div class="step-status" id="step-status">
+      <p class="wrong-words" role="alert">
+        {wrong}
+      </p>
+      {state.is === 'failed' ? (
+        <p class="step-failed" role="alert">
+          {troubleWords(say, state.error.code)}{' '}
+          <button type="button" class="quiet" onClick={() => saveUnsaved(making, measure, state.typed, { say, hand })}>
+            {say('screen.step.as-file')}
+          </button>
+        </p>
+      ) : (
+        <p role="status" class={state.is === 'saved' ? 'saved' : ''}>
+          {wrong ? null : quiet}
+        </p>
+      )}
+    </div>
+  );
+}
+
+/** What there is to say while nothing is wrong. */
+function useQuietWords({ making, measure, entry, suggestion }: Omit<StatusLineProps, 'missing'>): string | null {
+  const { say, hand } = useWords();
+  const awake = useAwake();
+  const readings = (making.readings[measure] ?? []).map((reading) => reading.mm);
+  const settled = settle(readings);
+  if (entry.state.is === 'saving') return say('screen.step.saving');
+  if (settled && readings.length > 1) {
+    const values = { count: readings.length, mean: settled.value, spread: settled.spread };
+    return say(settled.ask ? 'screen.step.third' : 'screen.step.mean', values);
+  }
+  if (entry.state.is === 'saved') return say('screen.step.saved');
+  if (entry.adding) return say('screen.step.adding', { first: shownLength(settled?.value ?? 0, hand) });
+  if (suggestion !== null) return say('screen.step.suggested', { wish: suggestion });
+  if (settled) return say('screen.step.taken');
+  return awake === false ? say('screen.step.asleep') : null;
+}

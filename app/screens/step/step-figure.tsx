@@ -1,0 +1,47 @@
+import { useEffect, useMemo, useState } from 'preact/hooks';
+import type { MeasureId } from '../../body';
+import { diagram, TALL, WIDE } from '../../measuring';
+import { DiagramPicture, Icon, useWords } from '../../parts';
+import type { Making } from '../making';
+import { useReadAloud } from './read-aloud';
+
+const BESIDE = '(min-width: 40rem) and (orientation: landscape)';
+
+/** The figure with the tape on it, and the button that reads the step aloud. */
+export function StepFigure({ making, measure }: { readonly making: Making; readonly measure: MeasureId }) {
+  const { say, hand } = useWords();
+  const { kind, traits, sizes } = making.body;
+  const frame = useMatches(BESIDE) ? TALL : WIDE;
+  const drawn = useMemo(() => diagram(kind, traits, sizes, measure, frame), [kind, traits, sizes, measure, frame]);
+  const reader = useReadAloud(
+    ['name', 'how', 'mind'].map((part) => say(`measure.${measure}.${part}`)).join('. '),
+    hand.locale,
+  );
+  return (
+    <div class="step-figure">
+      {drawn && <DiagramPicture diagram={drawn} say={say} />}
+      {reader && (
+        <button
+          type="button"
+          class="quiet round step-speak"
+          aria-pressed={reader.speaking}
+          aria-label={say('screen.step.read')}
+          onClick={reader.toggle}
+        >
+          <Icon name="speak" />
+        </button>
+      )}
+    </div>
+  );
+}
+
+function useMatches(query: string): boolean {
+  const [matches, setMatches] = useState(() => matchMedia(query).matches);
+  useEffect(() => {
+    const media = matchMedia(query);
+    const follow = () => setMatches(media.matches);
+    media.addEventListener('change', follow);
+    return () => media.removeEventListener('change', follow);
+  }, [query]);
+  return matches;
+}

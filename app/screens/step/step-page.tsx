@@ -1,0 +1,130 @@
+import { useRef, useState } from 'preact/hooks';
+import { type Flag, findMeasure, type MeasureId } from '../../body';
+import { Header, Keypad, LengthField, TapeLine, useHeading, useWords } from '../../parts';
+import { setSetting } from '../../storage';
+import { doubtsNow, type Making, nextStep } from '../making';
+import { usePlace } from '../places';
+import { go, to } from '../route';
+import { useAttempt } from '../shell/attempt';
+import { useEntry } from './entry';
+import { FlagSlip } from './flag-slip';
+import { StatusLine } from './status-line';
+import type { Then } from './step';
+import { StepActs } from './step-acts';
+import { StepFigure } from './step-figure';
+import { suggestionFor } from './suggestion';
+import './step.css';
+
+type StepPageProps = { readonly making: Making; readonly measure: MeasureId; readonly then: Then };
+
+/** A measuring step: where the tape goes, what to mind, the number, and the way on. */
+export function StepPage({ making, measure, then }: StepPageProps) {
+  const { toy, garment, steps, readings } = making;
+  const { say, hand } = useWords();
+  const attempt = useAttempt();
+  const taken = readings[measure] ?? [];
+  const entry = useEntry(toy.id, measure, taken, hand);
+  const [asked, setAsked] = useState<readonly Flag[]>([]);
+  const [missing, setMissing] = useState(false);
+  const field = useRef<HTMLInputElement>(null);
+  const name = say(`measure.${measure}.name`);
+  const heading = useHeading(name);
+  usePlace(toy.id, garment.id, `measure/${measure}`);
+
+  const at = steps.findIndex((step) => step.measure === measure);
+  const following = nextStep(making, measure);
+  const address = (step: MeasureId) => to('toy', toy.id, garment.id, 'measure', step);
+  const suggestion = suggestionFor(making, measure, hand.unit);
+  const leave = () => go(then?.address ?? (following ? address(following) : to('toy', toy.id, garment.id, 'review')));
+
+  const onward = async () => {
+    const empty = entry.text.trim() === '';
+    if (empty && suggestion === null && taken.length === 0) return setMissing(true);
+    const kept = empty && suggestion !== null && taken.length === 0 ? await entry.put(suggestion) : await entry.keep();
+    if (!kept) return field.current?.focus();
+    await attempt(async () => {
+      const doubts = await doubtsNow(making, measure);
+      if (doubts.length > 0) setAsked(doubts);
+      else leave();
+    });
+  };
+  const type = (text: string) => {
+    setMissing(false);
+    setAsked([]);
+    entry.type(text);
+  };
+  const again = async () => {
+    if (!(await entry.keep())) return field.current?.focus();
+    entry.again();
+    field.current?.focus();
+  };
+  const before = steps[at - 1]?.measure;
+
+  return (
+    <div class="step">
+      <Header
+        back={then?.address ?? (before ? address(before) : to('toy', toy.id, garment.id, 'marks'))}
+        whose={<a href={to('toy', toy.id)}>{toy.name}</a>}
+        detail={say(`garment.${garment.order.garment}.name`)}
+        progress={{ done: at + 1, all: steps.length }}
+      />
+      <TapeLine done={at + 1} all={steps.length} />
+      <StepFigure making={making} measure={measure} />
+      <main class="step-main">
+        <div class="step-words">
+          <h1 id="step-name" tabIndex={-1} ref={heading}>
+            {name}
+          </h1>
+          <p id="step-how">
+            {say(`measure.${measure}.how`)} <span class="step-mind">{say(`measure.${measure}.mind`)}</span>
+          </p>
+        </div>
+        <div class="step-hand">
+          <LengthField
+            field={field}
+            text={entry.text}
+            onText={type}
+            onEnter={onward}
+            onUnit={(unit) => {
+              entry.rewrite({ ...hand, unit });
+              void attempt(() => setSetting('unit', unit));
+            }}
+            labelledBy="step-name"
+            describedBy="step-how step-status"
+            suggestion={suggestion}
+            wrong={missing || entry.state.is === 'wrong'}
+          />
+          <StatusLine making={making} measure={measure} entry={entry} missing={missing} suggestion={suggestion} />
+          {asked.length > 0 ? (
+            <FlagSlip
+              making={making}
+              measure={measure}
+              flags={asked}
+              onCorrect={async (mm) => {
+                setAsked([]);
+                await entry.put(mm);
+              }}
+              onAgain={() => {
+                setAsked([]);
+                entry.anew();
+                field.current?.focus();
+              }}
+              onDone={leave}
+            />
+          ) : (
+            <Keypad text={entry.text} onText={type} />
+          )}
+        </div>
+      </main>
+      <StepActs
+        onSkip={leave}
+        onAgain={again}
+        onNext={onward}
+        canRepeat={taken.length > 0 || entry.text.trim() !== ''}
+        wish={findMeasure(measure)?.nature === 'wish'}
+        then={then}
+        following={following}
+      />
+    </div>
+  );
+}

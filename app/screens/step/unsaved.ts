@@ -1,0 +1,18 @@
+import { formatLength, type Hand, type MeasureId, type Say } from '../../body';
+import type { Making } from '../making';
+import { saveFile } from '../save-file';
+
+/** Hands the maker a plain text of what could not be kept, with every reading that is on the screen's mind. */
+export function saveUnsaved(
+  making: Making,
+  measure: MeasureId,
+  typed: string,
+  { say, hand }: { say: Say; hand: Hand },
+): void {
+  const taken = Object.entries(making.readings).map(
+    ([id, readings]) =>
+      `${say(`measure.${id}.name`)}: ${readings.map((reading) => formatLength(reading.mm, hand)).join(', ')}`,
+  );
+  const lines = [making.toy.name, `${say(`measure.${measure}.name`)}: ${typed} ${hand.unit}`, '', ...taken];
+  saveFile(new Blob([lines.join('\n')], { type: 'text/plain' }), 'hemling.txt');
+}

@@ -1,0 +1,95 @@
+import { useState } from 'preact/hooks';
+import { Icon, Page, useWords } from '../../parts';
+import { addCard, cardOf, removeToy } from '../../storage';
+import { go, to } from '../route';
+import { useAttempt } from '../shell/attempt';
+import { useNotice } from '../shell/notice';
+import type { ScreenProps } from '../shell/screens';
+import { ToyFace } from '../toys/toy-face';
+import { type Known, WithToy } from '../with-toy';
+import { GarmentRows } from './garment-rows';
+import { PhotoActs } from './photo-acts';
+import { Readings } from './readings';
+import { Rename } from './rename';
+import './toy.css';
+
+/** One toy: its face, what was made for it, its numbers and their history. */
+export function ToyScreen({ params }: ScreenProps) {
+  return <WithToy toyId={params.toy ?? ''}>{(known) => <ToyPage known={known} />}</WithToy>;
+}
+
+function ToyPage({ known }: { readonly known: Known }) {
+  const { say } = useWords();
+  const { toy, garments } = known;
+  return (
+    <Page
+      title={toy.name}
+      back={to()}
+      acts={
+        <a class="go" href={to('toy', toy.id, 'make')}>
+          {say(garments.length > 0 ? 'screen.toy.make-more' : 'screen.toy.make')}
+        </a>
+      }
+    >
+      <div class="toy-top">
+        <ToyFace toyId={toy.id} />
+        <PhotoActs toy={toy} />
+      </div>
+      {garments.length > 0 && <GarmentRows known={known} />}
+      <Readings known={known} />
+      <MoreActs known={known} />
+    </Page>
+  );
+}
+
+/** What is seldom wanted: another name, how the toy is built, a copy, goodbye. */
+function MoreActs({ known: { toy } }: { readonly known: Known }) {
+  const { say, hand } = useWords();
+  const attempt = useAttempt();
+  const notice = useNotice();
+  const [renaming, setRenaming] = useState(false);
+  const copy = () =>
+    attempt(async () => {
+      const copied = await addCard(await cardOf(toy.id, hand.unit));
+      go(to('toy', copied.id));
+      notice({ words: say('screen.toy.copied', { name: copied.name }) });
+    });
+  const remove = () =>
+    attempt(async () => {
+      const undo = await removeToy(toy.id);
+      go(to(), 'replace');
+      notice({
+        words: say('screen.toy.removed', { name: toy.name }),
+        act: { words: say('screen.undo'), run: () => void attempt(undo) },
+      });
+    });
+  if (renaming) return <Rename toy={toy} onDone={() => setRenaming(false)} />;
+  return (
+    <ul class="more-acts">
+      <li>
+        <button type="button" class="quiet" onClick={() => setRenaming(true)}>
+          <Icon name="pencil" />
+          {say('screen.toy.rename')}
+        </button>
+      </li>
+      <li>
+        <a class="quiet" href={`${to('toy', toy.id, 'looks')}?edit`}>
+          <Icon name="scissors" />
+          {say('screen.toy.looks')}
+        </a>
+      </li>
+      <li>
+        <button type="button" class="quiet" onClick={copy}>
+          <Icon name="copy" />
+          {say('screen.toy.copy')}
+        </button>
+      </li>
+      <li>
+        <button type="button" class="quiet warn" onClick={remove}>
+          <Icon name="bin" />
+          {say('screen.toy.remove')}
+        </button>
+      </li>
+    </ul>
+  );
+}

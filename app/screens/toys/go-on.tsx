@@ -1,0 +1,29 @@
+import { Icon, sayFirst, useWords } from '../../parts';
+import type { Place, Toy } from '../../storage';
+import { useToy } from '../keeping';
+import { placeAddress } from '../places';
+import { ToyFace } from './toy-face';
+
+/** The way back to where she was, the first thing under the thumb. */
+export function GoOn({ toy, place }: { readonly toy: Toy; readonly place: Place }) {
+  const { say } = useWords();
+  const watched = useToy(toy.id);
+  const order =
+    watched.state === 'here'
+      ? watched.value.garments.find((garment) => garment.id === place.garmentId)?.order
+      : undefined;
+  if (!order) return null;
+  const [screen = '', measure = ''] = place.step.split('/');
+  const where = screen === 'measure' ? sayFirst(say, [`measure.${measure}.name`]) : say(`screen.place.${screen}`);
+  return (
+    <a class="go-on" href={placeAddress(place)}>
+      <ToyFace toyId={toy.id} />
+      <span class="go-on-words">
+        <span class="go-on-title">{say('screen.toys.go-on', { name: toy.name })}</span>
+        <span class="soft">{say(`garment.${order.garment}.name`)}</span>
+        <span class="soft">{where}</span>
+      </span>
+      <Icon name="on" />
+    </a>
+  );
+}

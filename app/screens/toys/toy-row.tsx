@@ -1,0 +1,26 @@
+import { Icon, useWords } from '../../parts';
+import type { Toy } from '../../storage';
+import { useToy } from '../keeping';
+import { to } from '../route';
+import { ToyFace } from './toy-face';
+
+/** One toy of the list: its face, its name, and what is being made for it. */
+export function ToyRow({ toy }: { readonly toy: Toy }) {
+  const { say } = useWords();
+  const watched = useToy(toy.id);
+  const value = watched.state === 'here' ? watched.value : undefined;
+  const taken = value ? Object.keys(value.readings).length : 0;
+  const names = [...new Set(value?.garments.map((garment) => say(`garment.${garment.order.garment}.name`)))];
+  return (
+    <a class="toy-row" href={to('toy', toy.id)}>
+      <ToyFace toyId={toy.id} />
+      <span class="toy-row-words">
+        <b>{toy.name}</b>
+        <span class="soft small">
+          {names.length > 0 ? names.join(', ') : say('screen.toys.measures', { count: taken })}
+        </span>
+      </span>
+      <Icon name="on" />
+    </a>
+  );
+}

@@ -1,0 +1,56 @@
+import { useEffect, useState } from 'preact/hooks';
+import { Icon, useHeading, useWords } from '../../parts';
+import { type Place, type Toy, whereWasI } from '../../storage';
+import { noteHappening } from '../shell/happened';
+import { GoOn } from './go-on';
+import { ToyRow } from './toy-row';
+
+/** With this many toys a name is quicker found by typing. */
+const SEARCH_FROM = 7;
+
+/** Her toys, and the one she was measuring first. */
+export function ToyShelf({ toys }: { readonly toys: readonly Toy[] }) {
+  const { say, hand } = useWords();
+  const heading = useHeading(say('screen.toys.title'));
+  const [sought, setSought] = useState('');
+  const place = useLatestPlace(toys);
+  const resumed = toys.find((toy) => toy.id === place?.toyId);
+  const plain = (text: string) => text.toLocaleLowerCase(hand.locale).normalize('NFKD');
+  const found = toys.filter((toy) => plain(toy.name).includes(plain(sought.trim())));
+  return (
+    <main class="page-main">
+      <h1 tabIndex={-1} ref={heading}>
+        {say('screen.toys.title')}
+      </h1>
+      {place && resumed && <GoOn toy={resumed} place={place} />}
+      {toys.length >= SEARCH_FROM && (
+        <label class="seek">
+          <Icon name="seek" />
+          <span class="unseen">{say('screen.toys.seek')}</span>
+          <input
+            type="search"
+            value={sought}
+            placeholder={say('screen.toys.seek')}
+            onInput={(event) => setSought(event.currentTarget.value)}
+          />
+        </label>
+      )}
+      <ul class="toy-list">
+        {found.map((toy) => (
+          <li key={toy.id}>
+            <ToyRow toy={toy} />
+          </li>
+        ))}
+      </ul>
+      {found.length === 0 && <p class="soft">{say('screen.toys.none', { sought })}</p>}
+    </main>
+  );
+}
+
+function useLatestPlace(toys: readonly Toy[]): Place | undefined {
+  const [place, setPlace] = useState<Place>();
+  useEffect(() => {
+    whereWasI().then(setPlace, noteHappening);
+  }, [toys]);
+  return place;
+}

@@ -1,0 +1,33 @@
+import { Icon, useWords } from '../../parts';
+import { useToys } from '../keeping';
+import { to } from '../route';
+import type { ScreenProps } from '../shell/screens';
+import { Trouble } from '../shell/trouble';
+import { ToyShelf } from './toy-shelf';
+import { Welcome } from './welcome';
+import './toys.css';
+
+/** The first screen: her toys, or, while there are none, what Hemling is for and a few toys to try. */
+export function ToysScreen({ found }: ScreenProps) {
+  const { say } = useWords();
+  const toys = useToys();
+  if (toys.state === 'waiting') return <main class="loading" aria-busy="true" />;
+  if (toys.state === 'failed')
+    return <Trouble code={toys.error.code} act={{ words: 'screen.trouble.reload', run: () => location.reload() }} />;
+  return (
+    <div class="page">
+      <header class="header">
+        <p class="brand">Hemling</p>
+        <a class="quiet round" href={to('settings')} aria-label={say('screen.settings.title')}>
+          <Icon name="settings" />
+        </a>
+      </header>
+      {toys.value.length === 0 ? <Welcome cleared={found === 'cleared'} /> : <ToyShelf toys={toys.value} />}
+      <div class="page-acts">
+        <a class="go" href={to('new')}>
+          {say('screen.toys.measure')}
+        </a>
+      </div>
+    </div>
+  );
+}
