@@ -23,7 +23,7 @@ const { passed, failed } = countsOf(report, succeeded && built !== undefined);
 console.log(`${passed} passed, ${failed} failed`);
 process.exitCode = failed > 0 || passed === 0 ? 1 : 0;
 
-/** A file that could not be read counts as one failure, and so does a run that failed without naming a test. @param {string} file @param {boolean} succeeded */
+/** What a report counts; a run that failed without naming a test has one failure. @param {string} file @param {boolean} succeeded */
 function countsOf(file, succeeded) {
   try {
     const { numPassedTests, numFailedTests, testResults } = JSON.parse(readFileSync(file, 'utf8'));
@@ -35,4 +35,9 @@ function countsOf(file, succeeded) {
   } catch {
     return { passed: 0, failed: 1 };
   }
+}
+
+/** A file that failed without a failed test in it: it could not be read, or what it sets up failed. @param {any} file */
+function failedUnnamed({ status, assertionResults }) {
+  return status === 'failed' && assertionResults.every((/** @type {any} */ test) => test.status !== 'failed');
 }
