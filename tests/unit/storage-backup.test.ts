@@ -18,7 +18,7 @@ const read = async (backup: Backup): Promise<ReadBackup> => {
   return result.backup;
 };
 /** Everything but when it was written down. */
-const content = ({ made: _, ...rest }: Backup) => rest;
+const content = ({ made: _, sum: __, ...rest }: Backup) => rest;
 const none = { added: 0, changed: 0, removed: 0 };
 
 describe('a backup', () => {
@@ -131,7 +131,7 @@ describe('replacing', () => {
     });
     await expect(importAll(backup, 'replace')).rejects.toMatchObject({ code: 'store-full' });
     spy.mockRestore();
-    expect(await exportAll()).toEqual({ ...before, made: expect.any(String) });
+    expect(content(await exportAll())).toEqual(content(before));
     expect(await copyKept()).toBeNull();
   });
 });

@@ -19,11 +19,12 @@ export async function exportAll(): Promise<Backup> {
   });
   const settings = contents.settings.filter((setting) => !isOfDevice(setting.key));
   const backup = { ...contents, settings, photos, aside: unreadable };
-  const sum = await sumOf(backup);
+  const made = new Date().toISOString();
+  const sum = await sumOf(made, backup);
   return {
     format: BACKUP_FORMAT,
     version: BACKUP_VERSION,
-    made: new Date().toISOString(),
+    made,
     ...(sum && { sum }),
     ...backup,
   };

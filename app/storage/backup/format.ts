@@ -14,7 +14,7 @@ export type Backup = {
   readonly version: typeof BACKUP_VERSION;
   /** ISO 8601, universal time. */
   readonly made: string;
-  /** SHA-256 of the JSON text of the list of tables, in the order of `tables`, in hexadecimal; none in an insecure context. */
+  /** SHA-256, in hexadecimal, of the JSON text of the list of `made` and the `tables`; none in an insecure context. */
   readonly sum?: string;
 } & Omit<Contents, 'photos'> & { readonly photos: readonly PhotoText[]; readonly aside: readonly AsideText[] };
 
@@ -23,10 +23,10 @@ export const tables = ['toys', 'readings', 'garments', 'places', 'settings', 'ph
 export type BackupTables = Pick<Backup, (typeof tables)[number]>;
 
 /** Detects what was changed since the backup was written. Undefined where the browser offers no digest. */
-export async function sumOf(backup: BackupTables): Promise<string | undefined> {
+export async function sumOf(made: string, backup: BackupTables): Promise<string | undefined> {
   const digest = globalThis.crypto?.subtle;
   if (!digest) return undefined;
-  const text = JSON.stringify(tables.map((table) => backup[table]));
+  const text = JSON.stringify([made, ...tables.map((table) => backup[table])]);
   const sum = await digest.digest('SHA-256', new TextEncoder().encode(text));
   return hex(new Uint8Array(sum));
 }

@@ -85,7 +85,7 @@ async function checkBackup(value: unknown): Promise<BackupResult> {
     aside: only(given.aside, readAside),
   };
   if (Object.values(contents).every((rows) => rows.length === 0)) return refuse('backup-empty');
-  const changed = sum !== ((await sumOf(given as unknown as BackupTables)) ?? sum);
+  const changed = sum !== ((await sumOf(made, given as unknown as BackupTables)) ?? sum);
   return { ok: true, backup: { made, contents, unreadable, changed } };
 }
 
