@@ -4,18 +4,17 @@
  */
 import { type Body, type Flag, findMeasure, flagsOf, type MeasureId } from '../body';
 import { allowancesFor } from './allowances';
-import type { Adjustment, FitRow, FullOrder, Outcome } from './draft-types';
+import type { FitRow, FullOrder, Outcome } from './draft-types';
 import type { Drawing } from './drawing';
 import { ENGINE } from './engine';
 import { active, type Garment } from './garments/garment';
-import { type Matched, match } from './match';
 import { pieceOf } from './piece';
 import { walk } from './seams';
+import { settle } from './settle';
 import { sewingOrder } from './sewing';
 import { cloths } from './sizes/cloths';
-import { type Fit, fits } from './sizes/ease';
-import { type Opened, openingFor } from './sizes/openings';
-import { type Choices, finishedSizes, type Wearer, wearerOf } from './sizes/wearer';
+import { type Fit, fits, LEAST_EASE_MM } from './sizes/ease';
+import { wearerOf } from './sizes/wearer';
 
 export type { Draft, FullOrder, Outcome } from './draft-types';
 export { ENGINE } from './engine';
@@ -23,9 +22,6 @@ export { fullOrder, type OrderFault, type OrderResult } from './order';
 
 /** An estimate vaguer than this share of its value is no ground to cut cloth on. */
 const VAGUEST = 0.6;
-/** Making it another way can call for another way again; no garment goes round more often. */
-const MOST_CHANGES = 4;
-
 /**
  * Drafts a garment for a body. Refuses, with flags and never an exception, a body the garment does not suit, an
  * impossible one, one with a measure that nobody can estimate, and a seam that cannot be made to match. `order` comes
@@ -44,13 +40,9 @@ export function draft(body: Body, order: FullOrder, garment: Garment, toy: strin
   if (stops.length > 0) return refuse(stops);
 
   const share = fits[order.fit as Fit];
-  const settled = settle(
-    garment,
-    order.choices,
-    (choices) => wearerOf(body, { cloth, share, choices, hem: allowances.hem }),
-    body,
-  );
-  const { matched, opened, adjustments } = settled;
+  const dress = (choices: FullOrder['choices']) => wearerOf(body, { cloth, share, choices, hem: allowances.hem });
+  const { matched, opened, adjustments, stopped } = settle(garment, order.choices, dress, body.corrections);
+  if (stopped.length > 0) return refuse(stopped);
   if (matched.failed) return refuse([impossible(`${matched.failed.what}-cannot-match`, matched.failed.check)]);
   const { drawing } = matched;
   const walked = walk(garment, drawing);
@@ -81,33 +73,6 @@ export function draft(body: Body, order: FullOrder, garment: Garment, toy: strin
   };
 }
 
-type Settled = { readonly matched: Matched; readonly opened: Opened; readonly adjustments: readonly Adjustment[] };
-
-/** Settles what the maker left to us: sizes, opening, seams; made another way where a garment's rows say so. */
-function settle(garment: Garment, asked: Choices, dress: (choices: Choices) => Wearer, body: Body): Settled {
-  const fresh = Object.fromEntries(
-    Object.entries(asked).map(([name, value]) => [name, value === 'auto' ? (garment.auto[name] ?? value) : value]),
-  );
-  const changes: Adjustment[] = [];
-  let choices: Choices = fresh;
-  for (let round = 0; ; round++) {
-    const made = finishedSizes(dress(choices), garment.sizes, body.corrections);
-    const opened = openingFor(garment, dress({ ...choices, opening: asked.opening ?? 'none' }), made.sizes);
-    const wearer = dress({ ...choices, opening: opened.opening });
-    const matched = match(garment, wearer, { ...made.sizes, slitLength: opened.slitLength });
-    const change = garment.instead.find(
-      (row) =>
-        choices[row.choice] === row.from &&
-        (asked[row.choice] === 'auto' || !row.onlyAuto) &&
-        row.when(matched.drawing, matched.failed?.what ?? null),
-    );
-    if (!change || round === MOST_CHANGES)
-      return { matched, opened, adjustments: [...changes, ...(made.adjustments ?? []), ...matched.adjustments] };
-    choices = { ...choices, [change.choice]: change.to };
-    changes.push({ code: change.code, by: 0, because: change.choice, check: change.check });
-  }
-}
-
 function unknown(body: Body, needed: ReadonlySet<MeasureId>): Flag[] {
   return [...needed].flatMap((id) => {
     const known = body.sizes[id];
@@ -120,13 +85,15 @@ function fitOf(garment: Garment, drawing: Drawing): FitRow[] {
   return active(garment.fit, drawing.choices).map(({ place, measure, garment: finished, why }) => {
     const known = drawing.wearer.known(measure);
     const length = finished(drawing);
+    const guessed = known.from === 'estimate' && length - known.value < LEAST_EASE_MM ? 'not-measured' : null;
+    const reason = why?.(drawing) ?? guessed;
     return {
       place,
       body: known.value,
       garment: length,
       ease: length - known.value,
       from: known.from,
-      ...(why ? { why } : {}),
+      ...(reason ? { why: reason } : {}),
     };
   });
 }

@@ -79,11 +79,10 @@ function turnRow(
 }
 
 function settlesFor(row: MatchRow, drawing: Drawing): boolean {
-  if (row.rest === 'accept') return true;
+  if (row.rest !== 'gather') return row.rest === 'accept';
+  const most = row.gathersTo ?? (drawing.wearer.cloth.thickness <= GATHERS_UP_TO_MM ? MOST_GATHERED : 1);
   const ratio = row.ratio(drawing);
-  return (
-    row.rest === 'gather' && ratio > 1 && ratio <= MOST_GATHERED && drawing.wearer.cloth.thickness <= GATHERS_UP_TO_MM
-  );
+  return ratio > 1 && ratio <= most;
 }
 
 function left(row: MatchRow, drawing: Drawing): Adjustment {

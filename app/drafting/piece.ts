@@ -1,7 +1,7 @@
 import { edgeAllowance } from './allowances';
 import type { Edge, InnerLine, Notch, Piece, Role } from './draft-types';
 import type { Drawn } from './drawing';
-import { cutLine, flatten, type Path, type Point, pathLength, point } from './geometry';
+import { cutLine, flatten, type Path, type Point, pathLength, point, transformPath } from './geometry';
 import type { Choices } from './sizes/wearer';
 
 /** Roles whose allowance is turned back over the edge itself. */
@@ -34,18 +34,28 @@ export function pieceOf(
     edges,
     lines,
     seamLine,
-    cutLine: cutLine(
-      edges.map(({ path, allowance, role }) => ({
-        path,
-        allowance,
-        turned: turnedRoles.includes(role),
-        fold: role === 'fold',
-      })),
-    ).path,
+    cutLine: onFold(
+      row.onFold,
+      cutLine(
+        edges.map(({ path, allowance, role }) => ({
+          path,
+          allowance,
+          turned: turnedRoles.includes(role),
+          fold: role === 'fold',
+        })),
+      ).path,
+    ),
     grain: grainOf(seamLine),
     notches,
     cuts: lines.filter((line) => row.cuts?.includes(line.name)).map((line) => line.path),
   };
+}
+
+/** The union of a cut line is rounded: what lies beyond the fold by no more than that lies on it. */
+const ROUNDED_MM = 0.001;
+
+function onFold(folded: boolean, path: Path): Path {
+  return folded ? transformPath(path, (p) => (p.x < 0 && p.x > -ROUNDED_MM ? point(0, p.y) : p)) : path;
 }
 
 /** The lengthwise thread: upright, where the piece is longest, a little inside it. */

@@ -2,7 +2,7 @@ import type { Mm } from '../body';
 import { chainCorners, chainLength } from './chain';
 import type { Join, Notch, Ref, Seam } from './draft-types';
 import type { Drawing } from './drawing';
-import { active, type Garment, type SeamRow } from './garments/garment';
+import { active, type Garment, refsOf, type SeamRow } from './garments/garment';
 import { notchesOf } from './notches';
 
 /** Two edges sewn as they are may differ by this much: the width of a pencil line is ten times it. */
@@ -40,11 +40,12 @@ export function walk(garment: Garment, drawing: Drawing): Walked {
 }
 
 function seamOf(row: SeamRow, drawing: Drawing): Seam {
-  const [one, two] = [chainLength(row.first, drawing), chainLength(row.second, drawing)];
-  const swapped = row.second.length > 0 && one > two + SEAM_MATCH_MM;
-  const [first, second] = swapped ? [row.second, row.first] : [row.first, row.second];
+  const [ours, theirs] = [refsOf(row.first, drawing.choices), refsOf(row.second, drawing.choices)];
+  const [one, two] = [chainLength(ours, drawing), chainLength(theirs, drawing)];
+  const swapped = theirs.length > 0 && one > two + SEAM_MATCH_MM;
+  const [first, second] = swapped ? [theirs, ours] : [ours, theirs];
   const [firstLength, secondLength] = swapped ? [two, one] : [one, two];
-  const ratio = row.second.length > 0 ? Math.max(secondLength / firstLength, 1) : 1;
+  const ratio = theirs.length > 0 ? Math.max(secondLength / firstLength, 1) : 1;
   return {
     name: row.name,
     join: joinOf(row, firstLength, secondLength),

@@ -45,7 +45,8 @@ const RAGLAN_DEEPER_MM = 6;
 /** Handles of the armhole: down beside the arm first, then out to the side. */
 const ARMHOLE_OUT = 0.5;
 const ARMHOLE_INTO = 0.62;
-const RAGLAN_HANDLE = 0.36;
+const RAGLAN_OUT = 0.4;
+const RAGLAN_INTO = 0.6;
 /** At most this share of a half neckline stays with the body. */
 const MOST_NECK_KEPT = 0.98;
 
@@ -99,17 +100,17 @@ function setIn(s: Sizes, underarm: Point, side: Path): Record<string, Path> {
   return {
     neckline: neckline(neckHalfWidth, neckDrop, slope),
     shoulder: [line(point(neckHalfWidth, 0), armEnd)],
-    armhole: [curveInto(armEnd, down, underarm, outward(side))],
+    armhole: [curveInto(armEnd, down, underarm, outward(side), ARMHOLE_OUT, ARMHOLE_INTO)],
   };
 }
 
 /** An armhole: handles as shares of how far it goes down and how far out, so that it never overshoots either. */
-function curveInto(from: Point, down: Point, to: Point, out: Point) {
+function curveInto(from: Point, down: Point, to: Point, out: Point, outShare: number, intoShare: number) {
   const way = subtract(to, from);
   const depth = Math.max(dot(way, down), 1);
   const reach = Math.max(dot(way, out), 1);
   const chord = norm(way);
-  return hermite(from, down, to, out, (ARMHOLE_OUT * depth) / chord, (ARMHOLE_INTO * reach) / chord);
+  return hermite(from, down, to, out, (outShare * depth) / chord, (intoShare * reach) / chord);
 }
 
 /** The neckline up to the raglan sleeve, and the edge from there to the underarm, square to both ends' seams. */
@@ -117,7 +118,7 @@ function raglan(wholeNeck: Path, share: number, underarm: Point, side: Path): Re
   const [kept] = splitPath(wholeNeck, Math.min(share, pathLength(wholeNeck) * MOST_NECK_KEPT));
   const corner = end(kept);
   const leaving = right(endTangent(kept));
-  return { neckline: kept, armhole: [hermite(corner, leaving, underarm, outward(side), RAGLAN_HANDLE, RAGLAN_HANDLE)] };
+  return { neckline: kept, armhole: [curveInto(corner, leaving, underarm, outward(side), RAGLAN_OUT, RAGLAN_INTO)] };
 }
 
 /** Square to the side at the underarm, pointing out of the piece. */

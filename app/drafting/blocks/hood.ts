@@ -3,6 +3,8 @@ import { brent, cubic, end, hermite, line, type Path, type Point, pathLength, po
 
 /** Where the head is deepest, as a share of the face edge's height, from the neck up (common practice, no source). */
 const DEEPEST_AT = 0.52;
+/** The nape stays below this share of the face edge's height. */
+const HIGHEST_NAPE = 0.35;
 const SOLVED_MM = 1e-5;
 
 /**
@@ -14,7 +16,7 @@ const SOLVED_MM = 1e-5;
 export const hoodSide: Block = {
   sizes: ['hoodFront', 'hoodDepth', 'hoodNeck', 'hoodRound', 'napeRise'],
   draw: ({ hoodFront = 0, hoodDepth = 0, hoodNeck = 0, hoodRound = 0.6, napeRise = 0.12 }) => {
-    const neck = neckEdge(hoodNeck, napeRise);
+    const neck = neckEdge(hoodNeck, napeRise, hoodFront);
     const nape = neck[0]?.from ?? point(hoodNeck, 0);
     const top = point(0, -hoodFront);
     return {
@@ -25,9 +27,9 @@ export const hoodSide: Block = {
 };
 
 /** From the nape, level and square to the crown, down to the chin; `length` mm. */
-function neckEdge(length: number, rise: number): Path {
+function neckEdge(length: number, rise: number, front: number): Path {
   const draw = (width: number): Path => {
-    const nape = point(width, -rise * width);
+    const nape = point(width, -Math.min(rise * width, front * HIGHEST_NAPE));
     return [cubic(nape, point(width * 0.62, nape.y), point(width * 0.3, 0), point(0, 0))];
   };
   const solved = brent((width) => pathLength(draw(width)) - length, length * 0.5, length, { tolerance: SOLVED_MM });
@@ -37,11 +39,10 @@ function neckEdge(length: number, rise: number): Path {
 /** From the top of the face edge over the back of the head to the nape, upright where the head is deepest. */
 function crown(top: Point, nape: Point, depth: number, front: number, fullness: number): Path {
   const deep = Math.max(depth, nape.x);
-  const level = Math.min(-front * DEEPEST_AT, nape.y);
+  const level = -front * DEEPEST_AT;
   const back = point(deep, level);
   const over = cubic(top, point(deep * fullness, top.y), point(deep, level + (top.y - level) * fullness), back);
   const inward = deep - nape.x;
-  if (nape.y - level < 1) return [over];
   const handle = 0.36 + 0.1 * Math.min(inward / (nape.y - level), 1);
   return [over, hermite(end([over]), point(0, 1), nape, point(0, 1), handle, handle)];
 }

@@ -1,5 +1,16 @@
 import type { Block } from '../garments/garment';
-import { brent, hermite, line, mirrorPath, type Path, type Point, pathLength, point, reversePath } from '../geometry';
+import {
+  brent,
+  type Curve,
+  hermite,
+  line,
+  mirrorPath,
+  type Path,
+  type Point,
+  pathLength,
+  point,
+  reversePath,
+} from '../geometry';
 import type { Sizes } from '../sizes/wearer';
 import { lowerSleeve } from './sleeve';
 
@@ -8,8 +19,8 @@ const SOLVED_MM = 1e-4;
 /** The neck edge stays narrower than the sleeve, as a share of half its width, and lies at most so far off its middle. */
 const WIDEST_TOP = 1.4;
 const FARTHEST_OFF = 0.8;
-/** A head that cannot rise is drawn this high, and its seams say that they do not match. */
-const LOWEST_RISE_MM = 1;
+/** A head rises at least this share of how far it reaches inwards; an edge too short for that is gathered to. */
+const LOWEST_RISE = 0.25;
 
 /**
  * A raglan sleeve, laid flat: x right from the middle of the bicep line, front at the left; y down from that line, so the
@@ -25,11 +36,17 @@ export const raglanSleeve: Block = {
     const { front, back, from, to } = head(s, tube.backUnderarm.x, leave);
     const middle = point((from.x + to.x) / 2, (from.y + to.y) / 2);
     return {
-      edges: { 'front-raglan': front, neck: [line(from, to)], 'back-raglan': back, ...tube.edges },
+      edges: { 'front-raglan': front, neck: [neckEdge(from, to)], 'back-raglan': back, ...tube.edges },
       lines: { 'over-arm': [line(middle, point(middle.x, s.underarmLength ?? 0))] },
     };
   },
 };
+
+/** Level at both ends, so square to both slanting edges; straight where they rise equally high. */
+function neckEdge(from: Point, to: Point): Curve {
+  const level = point(1, 0);
+  return from.y === to.y ? line(from, to) : hermite(from, level, to, level, 1 / 3, 1 / 3);
+}
 
 type Head = { readonly front: Path; readonly back: Path; readonly from: Point; readonly to: Point };
 
@@ -55,7 +72,9 @@ function rise(length: number, half: number, leave: Point, x: number): { readonly
   const draw = (height: number): Path => [
     hermite(point(-half, 0), leave, point(-x, -height), point(0, -1), HANDLE, HANDLE),
   ];
-  const solved = brent((height) => pathLength(draw(height)) - length, 0, length * 1.2 + 1, { tolerance: SOLVED_MM });
-  const height = solved.ok ? solved.x : LOWEST_RISE_MM;
+  const lowest = (half - x) * LOWEST_RISE;
+  const over = (height: number) => pathLength(draw(height)) - length;
+  const solved = brent(over, lowest, lowest + length * 1.2, { tolerance: SOLVED_MM });
+  const height = solved.ok ? solved.x : lowest;
   return { path: draw(height), height };
 }

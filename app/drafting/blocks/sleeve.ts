@@ -27,7 +27,7 @@ export const sleeve: Block = {
   sizes: ['bicep', 'cuff', 'capHeight', 'sleeveLength', 'capShare'],
   draw: (sizes) => {
     const tube = lowerSleeve(sizes);
-    const cap = capCurve(tube, sizes.capHeight ?? 0);
+    const cap = capCurve(tube);
     const [front, back] = splitPath(cap, pathLength(cap) * Math.min(Math.max(sizes.capShare ?? 0.5, 0.2), 0.8));
     return { edges: { 'front-cap': front, 'back-cap': back, ...tube.edges }, lines: {} };
   },
@@ -70,15 +70,14 @@ export function lowerSleeve(s: Sizes): Tube {
   };
 }
 
-function capCurve(tube: Tube, height: number): Path {
+/** From the front underarm over the top to the back one; without height it is as good as level. */
+function capCurve(tube: Tube): Path {
   const { frontUnderarm: front, backUnderarm: back, taper } = tube;
   const half = back.x;
   const top = point(0, 0);
   const leave = point(taper.y, taper.x);
   const reach = CAP_UNDERARM * half;
   const crest = point(CAP_TOP * half, 0);
-  const flat = height <= 0;
-  if (flat) return [line(front, point(0, front.y)), line(point(0, front.y), back)];
   return [
     cubic(front, add(front, scale(leave, reach)), subtract(top, crest), top),
     cubic(top, add(top, crest), add(back, scale(point(-leave.x, leave.y), reach)), back),

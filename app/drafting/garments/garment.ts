@@ -48,11 +48,18 @@ export type PieceRow = When & {
   readonly cuts?: readonly string[];
 };
 
+/** A chain of edges, which choices may change. */
+export type Refs = readonly Ref[] | ((choices: Choices) => readonly Ref[]);
+
+export function refsOf(refs: Refs, choices: Choices): readonly Ref[] {
+  return typeof refs === 'function' ? refs(choices) : refs;
+}
+
 export type SeamRow = When & {
   readonly name: string;
   readonly sewn: 1 | 2;
-  readonly first: readonly Ref[];
-  readonly second: readonly Ref[];
+  readonly first: Refs;
+  readonly second: Refs;
   /** How the second comes to the first where it is longer; `sewn` and `eased` are told from the ratio. */
   readonly longer?: 'gathered' | 'pleated';
   readonly kind?: 'laid' | 'folded';
@@ -77,6 +84,8 @@ export type MatchRow = When & {
   readonly turn: readonly Turn[];
   /** What is left when the knobs are spent: gathered in, if the cloth gathers; taken as it is, and said; refused. */
   readonly rest: 'gather' | 'accept' | 'refuse';
+  /** Gathers in up to this ratio in any cloth, where there is no other way. */
+  readonly gathersTo?: number;
   readonly check: readonly MeasureId[];
 };
 
@@ -97,7 +106,7 @@ export type FitPlace = When & {
   readonly measure: MeasureId;
   readonly garment: (look: Look) => Mm;
   /** A code, where the garment may be under the body. */
-  readonly why?: string;
+  readonly why?: (look: Look) => string | null;
 };
 
 /** Something that must pass on the way on and off, and what it passes through. */

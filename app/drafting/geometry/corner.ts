@@ -70,8 +70,9 @@ export function foldCorner(corner: Point, arm: Arm, fold: Arm): Corner {
   // How far inside the fold line a point lies.
   const inward = cross(outward, arm.beyond) > 0 ? -1 : 1;
   const inside = (p: Point): number => inward * cross(outward, subtract(p, corner));
-  if (inside(from) < 0) {
-    const first = arm.points.findIndex((p) => inside(p) >= 0);
+  // A hollow tighter than its allowance folds its parallel back over the line some way along, not only at its end.
+  const first = arm.points.findLastIndex((p) => inside(p) < -JOINED_MM / 10) + 1;
+  if (first > 0) {
     const [p, q] = [arm.points[first - 1], arm.points[first]];
     const meet = p && q ? lineMeet(p, subtract(q, p), corner, outward) : undefined;
     if (p && q && meet)

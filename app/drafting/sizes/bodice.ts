@@ -1,4 +1,4 @@
-import type { MeasureId, Mm } from '../../body';
+import type { Flag, MeasureId, Mm } from '../../body';
 import { FULLEST } from '../blocks/side';
 import type { Adjustment } from '../draft-types';
 import { LEAST_INSET_MM, LEAST_SHOULDER_DRAWN_MM } from './shoulder';
@@ -16,8 +16,12 @@ const MOST_GATHERED = 0.3;
 /** A hem is hardly narrower than the tummy it has to pass. */
 const LEAST_HEM_SHARE = 0.97;
 const TWO_SIDE_SEAMS = 2;
+/** Deeper than this share of the length, a neckline leaves no front. */
+const DEEPEST_NECK = 0.75;
 /** How far a side may lean out at the underarm, as a slope: about 27°. */
 const STEEPEST_SIDE = 0.5;
+/** What a deepened armhole may leave of the side, as the lean is judged. */
+const SIDE_LEFT = 0.7;
 
 /** A bodice that hangs from the shoulders: widths from the girths, shared front and back; lengths from the wishes. */
 export const bodiceSizes: SizeMaker = (wearer, sizes): Made => {
@@ -28,8 +32,24 @@ export const bodiceSizes: SizeMaker = (wearer, sizes): Made => {
   return {
     sizes: { ...widths, ...arm, ...lengths.sizes, ...straightened(widths, arm, side) },
     adjustments: [...shoulderNews(wearer, arm), ...(lengths.adjustments ?? [])],
+    stops: neckTakesBody(sizes, lengths.sizes),
   };
 };
+
+/** A neckline must leave room above the hem, whatever the neck's girth asks for. */
+function neckTakesBody({ frontNeckDrop = 0 }: Sizes, { frontLength = 0 }: Sizes): Flag[] {
+  const values = { drop: frontNeckDrop, length: frontLength };
+  return frontNeckDrop > frontLength * DEEPEST_NECK
+    ? [
+        {
+          code: 'neck-takes-body',
+          severity: 'impossible',
+          measures: ['neck-girth', 'body-length', 'front-neck-drop'],
+          values,
+        },
+      ]
+    : [];
+}
 
 type Widths = Record<'chest' | 'tummy' | 'hem' | 'chestHalf' | 'frontTummy' | 'backTummy' | 'frontHem' | 'backHem', Mm>;
 
@@ -113,28 +133,35 @@ function sides(wearer: Wearer, sizes: Sizes, widths: Widths, arm: Arm): Made {
 }
 
 /**
- * A short side cannot bulge far: where it would leave the underarm at more than STEEPEST_SIDE, the chest is cut wider,
- * and with it the armhole moves out. Both conditions are the side's slope at the underarm, with and without a bulge.
+ * A short side cannot bulge far: where it would lean at its ends by more than STEEPEST_SIDE, the hem is cut wider, then
+ * the chest, and the armhole moves out with it. `lean` is a side's rise over its ends' thirds, from its inner points.
  */
-function straightened(widths: Widths, arm: Arm, side: Mm): Sizes {
+function straightened(widths: Widths, arm: Arm, whole: Mm): Sizes {
+  const lean = STEEPEST_SIDE * whole * SIDE_LEFT;
   const bulging = 1 / (FULLEST * (1 - FULLEST));
-  const least = (tummy: Mm, hem: Mm) =>
-    Math.max(
-      hem - STEEPEST_SIDE * side,
-      (bulging * (tummy - FULLEST * hem) + hem - STEEPEST_SIDE * side) / (1 + bulging * (1 - FULLEST)),
-    );
+  const atHem = bulging * (1 - FULLEST) - 1;
+  const atChest = bulging * FULLEST - 1;
+  const hemFor = (tummy: Mm, hem: Mm) =>
+    Math.max(hem, (bulging * tummy - atHem * widths.chestHalf - lean) / (bulging * FULLEST + 1));
+  const chestFor = (tummy: Mm, hem: Mm) =>
+    Math.max(hem - lean, (bulging * tummy - atChest * hem - lean) / (bulging * (1 - FULLEST) + 1));
+  const frontHem = hemFor(widths.frontTummy, widths.frontHem);
+  const backHem = hemFor(widths.backTummy, widths.backHem);
   const chestHalf = Math.max(
     widths.chestHalf,
-    least(widths.frontTummy, widths.frontHem),
-    least(widths.backTummy, widths.backHem),
+    chestFor(widths.frontTummy, frontHem),
+    chestFor(widths.backTummy, backHem),
   );
   const across = (hem: Mm) => (1 - FULLEST) * chestHalf + FULLEST * hem;
-  const frontTummy = Math.max(widths.frontTummy, across(widths.frontHem));
-  const backTummy = Math.max(widths.backTummy, across(widths.backHem));
+  const frontTummy = Math.max(widths.frontTummy, across(frontHem));
+  const backTummy = Math.max(widths.backTummy, across(backHem));
   return {
     chestHalf,
     chest: 4 * chestHalf,
     inset: arm.inset + chestHalf - widths.chestHalf,
+    frontHem,
+    backHem,
+    hem: 2 * (frontHem + backHem),
     frontTummy,
     backTummy,
     tummy: 2 * (frontTummy + backTummy),

@@ -1,3 +1,4 @@
+import type { Mm } from '../../body';
 import { LEAST_SIDE_MM } from './bodice';
 import { LEAST_LIMB_EASE_MM } from './ease';
 import type { Made, SizeMaker } from './wearer';
@@ -5,6 +6,10 @@ import type { Made, SizeMaker } from './wearer';
 /** How much of a soft toy's paw gives way when it is pushed through a sleeve. */
 const SOFT_PASS = 0.9;
 const ONE_SEAM = 1;
+/** A sleeve's girth changes by at most this much for each mm of its length. */
+const STEEPEST_TAPER = 0.9;
+/** And its cuff, square to both underarm seams, bows by at most this share of their length. */
+const MOST_BOW = 0.3;
 /** Of the underarm, what a short sleeve covers (common practice, no source). */
 const SHORT_SHARE = 0.3;
 /** A cap rises at most this share of the sleeve's width. */
@@ -14,18 +19,23 @@ const USUAL_UNDERARM = 0.76;
 
 /** A sleeve the whole of which passes the paw; cap height is outer arm length less underarm length. */
 export const sleeveSizes: SizeMaker = (wearer): Made => {
-  const cuffGirth = wearer.girth('paw-girth', ONE_SEAM, LEAST_LIMB_EASE_MM);
-  const passes = cuffGirth * (wearer.traits.stuffing === 'soft' ? SOFT_PASS : 1);
-  const bicep = Math.max(wearer.girth('upper-arm-girth', ONE_SEAM, LEAST_LIMB_EASE_MM), passes);
+  const paw = wearer.girth('paw-girth', ONE_SEAM, LEAST_LIMB_EASE_MM);
+  const passes = paw * (wearer.traits.stuffing === 'soft' ? SOFT_PASS : 1);
+  const arm = Math.max(wearer.of('upper-arm-girth'), wearer.of('paw-girth') * SOFT_PASS);
   const [outer, under] = [wearer.taken('arm-length'), wearer.taken('underarm-length')];
   const armLength = outer || !under ? wearer.of('arm-length') : wearer.of('underarm-length') / USUAL_UNDERARM;
   const underarm = under || !outer ? wearer.of('underarm-length') : armLength * USUAL_UNDERARM;
   const least = wearer.hem + LEAST_SIDE_MM;
-  const capHeight = Math.max(0, Math.min(armLength - underarm, bicep * HIGHEST_CAP, armLength - least));
+  const capHeight = Math.max(0, Math.min(armLength - underarm, arm * HIGHEST_CAP, armLength - least));
   const long = Math.max(armLength - capHeight, least);
+  const upperArm = Math.max(wearer.girth('upper-arm-girth', ONE_SEAM, LEAST_LIMB_EASE_MM), passes);
+  const bicep = Math.max(upperArm, paw - mostTaper(long, paw));
+  const wrist = Math.max(paw, bicep - mostTaper(long, bicep));
   const short = wearer.choices.sleeve === 'short';
   const underarmLength = short ? Math.min(Math.max(long * SHORT_SHARE, least), long) : long;
-  const cuff = bicep + ((cuffGirth - bicep) * underarmLength) / long;
+  const along = bicep + ((wrist - bicep) * underarmLength) / long;
+  const taper = mostTaper(underarmLength, bicep);
+  const cuff = short ? Math.max(Math.min(along, bicep + taper), bicep - taper) : wrist;
   return {
     sizes: {
       bicep,
@@ -49,3 +59,8 @@ export const sleeveSizes: SizeMaker = (wearer): Made => {
         : [],
   };
 };
+
+/** How much a tube's girth may change over a length: the cuff's bow is (girth/2)·(change/2)/(2·length). */
+function mostTaper(length: Mm, girth: Mm): Mm {
+  return Math.min(STEEPEST_TAPER * length, (8 * MOST_BOW * length * length) / girth);
+}

@@ -1,4 +1,4 @@
-import type { Body, Known, MeasureId, Mm, SizeId, Traits } from '../../body';
+import type { Body, Flag, Known, MeasureId, Mm, SizeId, Traits } from '../../body';
 import type { Adjustment } from '../draft-types';
 import type { Cloth } from './cloths';
 import { easedGirth, easedLength, LEAST_EASE_MM } from './ease';
@@ -29,6 +29,8 @@ export type Wearer = {
 export type Made = {
   readonly sizes: Sizes;
   readonly adjustments?: readonly Adjustment[];
+  /** What makes these sizes impossible together. */
+  readonly stops?: readonly Flag[];
 };
 
 /** Body measures into finished sizes; sees the sizes made before it. */
@@ -61,14 +63,20 @@ export function wearerOf(body: Body, settings: Settings): Wearer {
 }
 
 /** Makes all sizes in turn, then lays the corrections learnt from trying on over them. */
-export function finishedSizes(wearer: Wearer, makers: readonly SizeMaker[], corrections: Body['corrections']): Made {
+export function finishedSizes(
+  wearer: Wearer,
+  makers: readonly SizeMaker[],
+  corrections: Body['corrections'],
+): Required<Made> {
   const sizes: Record<string, Mm> = {};
   const adjustments: Adjustment[] = [];
+  const stops: Flag[] = [];
   for (const make of makers) {
     const made = make(wearer, sizes);
     Object.assign(sizes, made.sizes);
     adjustments.push(...(made.adjustments ?? []));
+    stops.push(...(made.stops ?? []));
     for (const id of Object.keys(made.sizes) as SizeId[]) sizes[id] = (sizes[id] ?? 0) + (corrections[id] ?? 0);
   }
-  return { sizes, adjustments };
+  return { sizes, adjustments, stops };
 }

@@ -9,8 +9,8 @@ import type { Part, PieceRow } from '../garment';
 const PAST_CENTRE_MM = 10;
 
 export const isOpen = (side: 'front' | 'back') => (choices: Choices) => choices.opening === side;
-export const isRaglan = (choices: Choices) => choices.armhole === 'raglan';
-export const hasSleeve = (choices: Choices) => choices.sleeve !== 'none';
+export const hasSleeve = (choices: Choices) => choices.sleeve !== undefined && choices.sleeve !== 'none';
+export const isRaglan = (choices: Choices) => hasSleeve(choices) && choices.armhole === 'raglan';
 
 /** How each way of finishing a hem is an edge. */
 const hemRoles: Record<string, Role> = { turned: 'hem', casing: 'casing', raw: 'edge' };

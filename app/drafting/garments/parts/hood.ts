@@ -124,35 +124,23 @@ export const hoodPart: Part = {
       name: 'hood-face',
       sewn: 1,
       kind: 'folded',
-      first: [{ piece: 'hood', edge: 'face', times: 2 }],
-      second: [],
-      when: twoParts,
-    },
-    {
-      name: 'hood-face',
-      sewn: 1,
-      kind: 'folded',
-      first: [
+      first: (choices) => [
         { piece: 'hood', edge: 'face', times: 2 },
-        { piece: 'strip', edge: 'face', times: 2 },
+        ...(threeParts(choices) ? [{ piece: 'strip', edge: 'face', times: 2 }] : []),
       ],
       second: [],
-      when: threeParts,
     },
-    ...[false, true].flatMap((raglan) =>
-      [false, true].map((three) => ({
-        name: 'hood-neck',
-        sewn: 2 as const,
-        first: halfNeckline({ armhole: raglan ? 'raglan' : 'set-in' }),
-        second: [
-          { piece: 'hood', edge: 'neck', back: true as const },
-          ...(three ? [{ piece: 'strip', edge: 'nape' }] : []),
-        ],
-        longer: 'pleated' as const,
-        cornered: true as const,
-        when: (choices: Choices) => (choices.armhole === 'raglan') === raglan && threeParts(choices) === three,
-      })),
-    ),
+    {
+      name: 'hood-neck',
+      sewn: 2,
+      first: halfNeckline,
+      second: (choices) => [
+        { piece: 'hood', edge: 'neck', back: true },
+        ...(threeParts(choices) ? [{ piece: 'strip', edge: 'nape' }] : []),
+      ],
+      longer: 'pleated',
+      cornered: true,
+    },
   ],
   match,
   instead: [

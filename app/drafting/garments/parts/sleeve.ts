@@ -8,12 +8,15 @@ import type { Look, MatchRow, Part, PieceRow, Turn } from '../garment';
 import { hasSleeve, hemRole, isRaglan } from './bodice';
 
 const setIn = (choices: Choices) => hasSleeve(choices) && !isRaglan(choices);
-const raglan = (choices: Choices) => hasSleeve(choices) && isRaglan(choices);
+const raglan = isRaglan;
 
 /** How far a knob may be turned, as shares of where it started (common practice, no source). */
 const DEEPEN = [1.15, 1.25, 1.4, 1.6] as const;
 /** And the side keeps at least this share of its length. */
 const LEAST_SIDE_SHARE = 0.45;
+const LEAST_RAGLAN_SIDE_SHARE = 0.3;
+/** An arm too thick for any armhole of this body is gathered into it, up to this ratio. */
+const MOST_RAGLAN_GATHERED = 1.8;
 const FLATTEST_CAP = 2 / 3;
 const WIDEST_SLEEVE = 1.15;
 const HIGHEST_CAP = 1.2;
@@ -29,7 +32,8 @@ const deepen = (share: number): Turn => ({
   size: 'armholeDepth',
   limit: (look, start) => {
     const { sideLevel = 0, armholeDepth = 0 } = start;
-    const side = Math.max(look.wearer.hem + LEAST_SIDE_MM, (sideLevel - armholeDepth) * LEAST_SIDE_SHARE);
+    const kept = isRaglan(look.choices) ? LEAST_RAGLAN_SIDE_SHARE : LEAST_SIDE_SHARE;
+    const side = Math.max(look.wearer.hem + LEAST_SIDE_MM, (sideLevel - armholeDepth) * kept);
     return Math.max(Math.min(armholeDepth * share, sideLevel - side), look.sizes.armholeDepth ?? 0);
   },
   code: 'armhole-deepened',
@@ -96,7 +100,8 @@ const match: readonly MatchRow[] = [
       ratio: (look) => look.length('sleeve', `${side}-raglan`) / look.length(side, 'armhole'),
       aim: () => [1, 1],
       turn: [deepen(DEEPEN[3])],
-      rest: 'refuse',
+      rest: 'gather',
+      gathersTo: MOST_RAGLAN_GATHERED,
       check: ARM_CHECK,
       when: raglan,
     }),
@@ -169,6 +174,7 @@ export const sleevePart: Part = {
       sewn: 2,
       first: [{ piece: 'front', edge: 'armhole', back: true }],
       second: [{ piece: 'sleeve', edge: 'front-raglan' }],
+      longer: 'gathered',
       when: raglan,
     },
     {
@@ -176,6 +182,7 @@ export const sleevePart: Part = {
       sewn: 2,
       first: [{ piece: 'back', edge: 'armhole' }],
       second: [{ piece: 'sleeve', edge: 'back-raglan' }],
+      longer: 'gathered',
       when: raglan,
     },
     {
@@ -202,18 +209,21 @@ export const sleevePart: Part = {
           (look.sizes.inset ?? 0) < LEAST_INSET_MM - 0.01 ||
           (look.sizes.shoulder ?? 0) < LEAST_SHOULDER_MM),
     },
-    {
-      choice: 'armhole',
-      from: 'raglan',
-      to: 'set-in',
-      code: 'armhole-without-sleeve',
-      check: [],
-      when: (look) => isRaglan(look.choices) && !hasSleeve(look.choices),
-    },
   ],
   fit: [
     { place: 'bicep', measure: 'upper-arm-girth', garment: (look) => look.sizes.bicep ?? 0, when: hasSleeve },
-    { place: 'cuff', measure: 'paw-girth', garment: (look) => look.sizes.cuff ?? 0, when: hasSleeve },
-    { place: 'armhole', measure: 'arm-root-girth', garment: armhole, when: setIn },
+    {
+      place: 'cuff',
+      measure: 'paw-girth',
+      garment: (look) => look.sizes.cuff ?? 0,
+      when: (choices) => choices.sleeve === 'long',
+    },
+    {
+      place: 'armhole',
+      measure: 'arm-root-girth',
+      garment: armhole,
+      why: ({ wearer }) => (wearer.taken('arm-root-girth') ? null : 'not-measured'),
+      when: setIn,
+    },
   ],
 };

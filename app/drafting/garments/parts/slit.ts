@@ -13,7 +13,7 @@ export const slitPart: Part = {
       mirrored: false,
       onFold: true,
       block: slitFacing,
-      roles: () => ({ top: 'seam', side: 'edge', bottom: 'edge', centre: 'fold' }),
+      roles: () => ({ top: 'opening', side: 'edge', bottom: 'edge', centre: 'fold' }),
       cuts: ['slit'],
       when: isSlit,
     },

@@ -1,0 +1,25 @@
+import { bodyKinds, measures, traitValues } from '../body';
+import { allowanceRoles, cloths, fits, garments, USUAL_CLOTH, USUAL_FIT, usualAllowances } from '../drafting/garments';
+import { paperIds } from '../drafting/sheets';
+import { locales } from '../words';
+
+/** Everything an order may name, with its values and defaults, as plain JSON. */
+export function catalogue() {
+  return {
+    garments: garments.map(({ id, bodies, choices, needs }) => ({
+      id,
+      bodies,
+      choices,
+      needs: [...new Set(needs.map((need) => need.measure))],
+    })),
+    bodies: bodyKinds,
+    traits: traitValues,
+    measures: measures.map(({ id, nature, typical }) => ({ id, nature, bodies: Object.keys(typical) })),
+    fits: { values: fits, fallback: USUAL_FIT },
+    cloths: { values: cloths, fallback: USUAL_CLOTH },
+    allowances: Object.fromEntries(allowanceRoles.map((role) => [role, usualAllowances[role]])),
+    papers: paperIds,
+    units: ['in', 'cm'],
+    locales,
+  };
+}

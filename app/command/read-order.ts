@@ -1,0 +1,60 @@
+import { readFileSync, statSync } from 'node:fs';
+import * as v from 'valibot';
+import type { Card, Order } from '../body';
+import { checkCard } from '../sharing';
+
+/** Where a file cannot be read as an order: a stable code and the place in it. */
+export type OrderFileFault = { readonly code: string; readonly where: string };
+export type OrderFile =
+  | { readonly ok: true; readonly card: Card; readonly order: Order }
+  | { readonly ok: false; readonly fault: OrderFileFault };
+
+/** A card is at most 64 KiB, an order little more. */
+const LARGEST_BYTES = 1024 * 1024;
+
+const CALENDAR_DATE = v.pipe(v.string(), v.isoDate());
+const ORDER = v.object({
+  garment: v.string(),
+  choices: v.optional(v.record(v.string(), v.union([v.string(), v.boolean(), v.number()]))),
+  fit: v.optional(v.string()),
+  cloth: v.optional(v.string()),
+  allowances: v.optional(v.record(v.string(), v.number())),
+  paper: v.optional(v.string()),
+  date: v.optional(CALENDAR_DATE),
+});
+
+/** Reads an order file: a card and a garment, the rest optional. Never throws. */
+export function readOrder(path: string): OrderFile {
+  const text = readText(path);
+  if (text === null) return fault('unreadable-file', path);
+  const json = parse(text);
+  if (json === undefined) return fault('not-json', path);
+  if (typeof json !== 'object' || json === null || Array.isArray(json)) return fault('not-an-order', path);
+  const card = checkCard('card' in json ? json.card : undefined);
+  if (!card.ok) return fault(card.fault.code, ['card', card.fault.where].filter(Boolean).join('.'));
+  const order = v.safeParse(ORDER, json);
+  if (!order.success) return fault('bad-order', v.getDotPath(order.issues[0]) ?? 'order');
+  const { garment, ...rest } = order.output;
+  const given = Object.fromEntries(Object.entries(rest).filter(([, value]) => value !== undefined));
+  return { ok: true, card: card.card, order: { garment, ...given } };
+}
+
+function readText(path: string): string | null {
+  try {
+    return statSync(path).size > LARGEST_BYTES ? null : readFileSync(path, 'utf8');
+  } catch {
+    return null;
+  }
+}
+
+function parse(text: string): unknown {
+  try {
+    return JSON.parse(text.replace(/^\uFEFF/u, ''));
+  } catch {
+    return undefined;
+  }
+}
+
+function fault(code: string, where: string): OrderFile {
+  return { ok: false, fault: { code, where } };
+}

@@ -1,0 +1,50 @@
+import type { Body, Flag } from '../body';
+import type { Adjustment } from './draft-types';
+import type { Garment } from './garments/garment';
+import { type Matched, match } from './match';
+import { type Opened, openingFor } from './sizes/openings';
+import { type Choices, finishedSizes, type Wearer } from './sizes/wearer';
+
+/** Making it another way can call for another way again; no garment goes round more often. */
+const MOST_CHANGES = 4;
+
+export type Settled = {
+  readonly matched: Matched;
+  readonly opened: Opened;
+  readonly adjustments: readonly Adjustment[];
+  readonly stopped: readonly Flag[];
+};
+
+/**
+ * Settles what the maker left to us: sizes, then the opening, then the seams; made another way, from the start, wherever
+ * one of the garment's rows says that another way is better.
+ */
+export function settle(
+  garment: Garment,
+  asked: Choices,
+  dress: (choices: Choices) => Wearer,
+  corrections: Body['corrections'],
+): Settled {
+  const changes: Adjustment[] = [];
+  let choices: Choices = Object.fromEntries(
+    Object.entries(asked).map(([name, value]) => [name, value === 'auto' ? (garment.auto[name] ?? value) : value]),
+  );
+  for (let round = 0; ; round++) {
+    const made = finishedSizes(dress(choices), garment.sizes, corrections);
+    const opened = openingFor(garment, dress({ ...choices, opening: asked.opening ?? 'none' }), made.sizes);
+    const wearer = dress({ ...choices, opening: opened.opening });
+    const matched = match(garment, wearer, { ...made.sizes, slitLength: opened.slitLength });
+    const change = garment.instead.find(
+      (row) =>
+        choices[row.choice] === row.from &&
+        (asked[row.choice] === 'auto' || !row.onlyAuto) &&
+        row.when(matched.drawing, matched.failed?.what ?? null),
+    );
+    if (!change || round === MOST_CHANGES) {
+      const adjustments = [...changes, ...made.adjustments, ...matched.adjustments];
+      return { matched, opened, adjustments, stopped: made.stops };
+    }
+    choices = { ...choices, [change.choice]: change.to };
+    changes.push({ code: change.code, by: 0, because: change.choice, check: change.check });
+  }
+}

@@ -1,0 +1,9 @@
+import type { Draft } from '../../app/drafting/draft-types';
+import { brokenFit } from './fit';
+import { brokenRings } from './rings';
+import { brokenSeams } from './seams';
+
+/** Everything that must hold of any draft, whatever the toy: one line for each thing that does not. */
+export function brokenIn(draft: Draft): string[] {
+  return [...draft.pieces.flatMap(brokenRings), ...brokenSeams(draft), ...brokenFit(draft)];
+}

@@ -1,0 +1,98 @@
+import type { Draft, Piece, Ref, Seam } from '../../app/drafting/draft-types';
+import { endTangent, startTangent } from '../../app/drafting/geometry';
+
+/** A sewn seam matches within this; an eased one is 0–3 % (drafting: what always holds, 2). */
+const SEWN_MM = 0.05;
+const MOST_EASED = 1.03;
+const RATIO = 1e-6;
+/** Corners of a trued joint add to 180° ± 3°. */
+const SMOOTH = (3 * Math.PI) / 180;
+/** Joints that need not run on: the hood's chin and every gathered, pleated, laid or folded edge. */
+const CORNERED = ['hood-neck', 'collar-neck', 'strap-front', 'strap-back'];
+const SAME_SHARE = 1e-6;
+
+/** What is broken in the seams of a draft, judged from its pieces alone. */
+export function brokenSeams(draft: Draft): string[] {
+  const pieces = new Map(draft.pieces.map((piece) => [piece.name, piece]));
+  return [...draft.seams.flatMap((seam) => brokenSeam(seam, pieces)), ...order(draft), ...strayNotches(draft)];
+}
+
+function brokenSeam(seam: Seam, pieces: ReadonlyMap<string, Piece>): string[] {
+  const said = (fault: string) => [`seam ${seam.name}: ${fault}`];
+  const missing = [...seam.first, ...seam.second].filter((ref) => lengthOf(ref, pieces) === undefined);
+  if (missing.length > 0) return said(`names no edge ${missing.map((ref) => `${ref.piece}.${ref.edge}`)}`);
+  const [first, second] = [sum(seam.first, pieces), sum(seam.second, pieces)];
+  if (Math.abs(first - seam.firstLength) > SEWN_MM) return said(`first is ${first}, said ${seam.firstLength}`);
+  if (seam.join === 'folded') return seam.second.length > 0 ? said('is folded onto something') : [];
+  if (Math.abs(second - seam.secondLength) > SEWN_MM) return said(`second is ${second}, said ${seam.secondLength}`);
+  const ratio = second / first;
+  if (seam.join === 'sewn' && Math.abs(second - first) > SEWN_MM) return said(`sewn, but ${first} to ${second}`);
+  if (seam.join === 'eased' && (ratio < 1 || ratio > MOST_EASED)) return said(`eased by ${ratio}`);
+  if (['gathered', 'pleated'].includes(seam.join) && (ratio < 1 || Math.abs(ratio - seam.ratio) > RATIO))
+    return said(`${seam.join} by ${ratio}`);
+  return seam.join === 'sewn' || seam.join === 'eased' ? corners(seam, pieces) : [];
+}
+
+function corners(seam: Seam, pieces: ReadonlyMap<string, Piece>): string[] {
+  if (CORNERED.includes(seam.name)) return [];
+  return (['start', 'end'] as const).flatMap((side) => {
+    const [ours, theirs] = [seam.first, seam.second].map((refs) =>
+      corner(side === 'start' ? refs[0] : refs[refs.length - 1], side, pieces),
+    );
+    const off = (ours ?? 0) + (theirs ?? 0) - Math.PI;
+    return Math.abs(off) > SMOOTH
+      ? [`seam ${seam.name}: its ${side} is bent by ${((off * 180) / Math.PI).toFixed(1)}°`]
+      : [];
+  });
+}
+
+/** Interior angle of the piece where a chain starts or ends, by turning from one edge to the next. */
+function corner(ref: Ref | undefined, side: 'start' | 'end', pieces: ReadonlyMap<string, Piece>): number {
+  const edges = (ref && pieces.get(ref.piece)?.edges) ?? [];
+  const at = edges.findIndex((edge) => edge.name === ref?.edge);
+  const atStart = (side === 'start') !== Boolean(ref?.back);
+  const before = edges[atStart ? (at + edges.length - 1) % edges.length : at];
+  const after = edges[atStart ? at : (at + 1) % edges.length];
+  if (!before || !after) return Number.NaN;
+  const [arriving, leaving] = [endTangent(before.path), startTangent(after.path)];
+  const turn = Math.atan2(
+    arriving.x * leaving.y - arriving.y * leaving.x,
+    arriving.x * leaving.x + arriving.y * leaving.y,
+  );
+  return Math.PI - turn;
+}
+
+function lengthOf(ref: Ref, pieces: ReadonlyMap<string, Piece>): number | undefined {
+  const piece = pieces.get(ref.piece);
+  return [...(piece?.edges ?? []), ...(piece?.lines ?? [])].find((each) => each.name === ref.edge)?.length;
+}
+
+function sum(refs: readonly Ref[], pieces: ReadonlyMap<string, Piece>): number {
+  return refs.reduce((total, ref) => total + (lengthOf(ref, pieces) ?? Number.NaN) * (ref.times ?? 1), 0);
+}
+
+/** Every seam is sewn once, and every edge with the role of a seam is in one. */
+function order(draft: Draft): string[] {
+  const sewn = draft.sewing.flatMap((step) => step.seams).sort();
+  const named = draft.seams.map((seam) => seam.name).sort();
+  const used = new Set(
+    draft.seams.flatMap((seam) => [...seam.first, ...seam.second].map((ref) => `${ref.piece}.${ref.edge}`)),
+  );
+  const loose = draft.pieces.flatMap((piece) =>
+    piece.edges
+      .filter((edge) => edge.role === 'seam' && !used.has(`${piece.name}.${edge.name}`))
+      .map((edge) => `${piece.name}.${edge.name} is sewn to nothing`),
+  );
+  return [...(sewn.join() === named.join() ? [] : ['the order of sewing does not name every seam once']), ...loose];
+}
+
+function strayNotches(draft: Draft): string[] {
+  return draft.pieces.flatMap((piece) =>
+    piece.notches
+      .filter((notch) => {
+        const edge = piece.edges.find((each) => each.name === notch.edge);
+        return !edge || !(notch.at >= -SAME_SHARE) || notch.at > edge.length + SAME_SHARE;
+      })
+      .map((notch) => `${piece.name}: a notch beside its edge ${notch.edge}`),
+  );
+}
