@@ -3,14 +3,18 @@
 
 import { assembled } from './assembled';
 import { simplified, united } from './clean';
-import { type Arm, type Corner, foldCorner, plainCorner, turned } from './corner';
+import { type Corner, foldCorner, plainCorner, turned } from './corner';
 import { tangent } from './curve';
+import { flatten } from './flatten';
 import { firstCrossing } from './meet';
 import { parallel } from './parallel';
 import { endTangent, type Path, polyline, start, startTangent } from './path';
 import { norm, type Point, scale } from './point';
 import { polygonIsSimple } from './ring';
-import { turnedCorner } from './turned-corner';
+import { type LongArm, turnedCorner } from './turned-corner';
+
+/** How closely an edge is followed to see whether a flank runs into it, mm. */
+const SEEN_MM = 0.05;
 
 export type CutEdge = {
   readonly path: Path;
@@ -63,8 +67,9 @@ function withParallel(edge: CutEdge): Drawn {
 function joined(before: Drawn, after: Drawn): Corner {
   const corner = start(after.path);
   const points = [...before.points].reverse();
-  const arriving: Arm = { points, beyond: endTangent(before.path), allowance: before.allowance };
-  const leaving: Arm = { ...after, beyond: scale(startTangent(after.path), -1) };
+  const back = scale(startTangent(before.path), -1);
+  const arriving: LongArm = { points, beyond: endTangent(before.path), back, allowance: before.allowance };
+  const leaving: LongArm = { ...after, beyond: scale(startTangent(after.path), -1), back: endTangent(after.path) };
   if (before.fold && after.fold) return { first: 0, between: [], second: 0 };
   if (after.fold) return foldCorner(corner, arriving, leaving);
   if (before.fold) return turned(foldCorner(corner, leaving, arriving));
@@ -72,7 +77,13 @@ function joined(before: Drawn, after: Drawn): Corner {
 }
 
 /** Where both edges are turned back the wider one is turned first, and the other's cut line is mirrored over it. */
-function turnedBack(corner: Point, before: Drawn, arriving: Arm, after: Drawn, leaving: Arm): Corner | undefined {
+function turnedBack(
+  corner: Point,
+  before: Drawn,
+  arriving: LongArm,
+  after: Drawn,
+  leaving: LongArm,
+): Corner | undefined {
   if (!before.turned && !after.turned) return undefined;
   const leavingFirst = after.turned && (!before.turned || after.allowance > before.allowance);
   const mirrored = leavingFirst ? turnedCorner(corner, arriving, leaving) : turnedCorner(corner, leaving, arriving);
@@ -83,5 +94,5 @@ function turnedBack(corner: Point, before: Drawn, arriving: Arm, after: Drawn, l
 /** Whether a mirrored flank would run into the edge it is turned over, which bends outwards past its own tangent. */
 function crossesEdge(flank: readonly Point[], edge: Drawn): boolean {
   if (edge.path.every((curve) => curve.kind === 'line')) return false;
-  return firstCrossing(flank, parallel(edge.path, 0).slice(1, -1)) !== undefined;
+  return firstCrossing(flank, flatten(edge.path, SEEN_MM).slice(1, -1)) !== undefined;
 }

@@ -2,8 +2,8 @@
 // The neighbour's cut line is mirrored over the turned edge's line, so that what is turned back lies exactly on the piece.
 
 import { type Arm, type Corner, farthest, upTo } from './corner';
-import { firstCrossing } from './meet';
-import { add, cross, distance, dot, lerp, type Point, scale, subtract, unit } from './point';
+import { beginning, firstCrossing } from './meet';
+import { add, cross, distance, dot, lerp, type Point, scale, subtract } from './point';
 
 /** Past 150° between neighbour and turned edge the mirrored flank would run out sideways: it is cut as if sewn. */
 const FLATTEST_SINE = 0.5;
@@ -11,12 +11,15 @@ const FLATTEST_SINE = 0.5;
 /** How far from the corner a flank may end, in greater allowances: straight edges at 150° need 4. */
 const FARTHEST = 4;
 
+/** An arm that also knows the direction that leads past its other end. */
+export type LongArm = Arm & { readonly back: Point };
+
 /**
  * Joins a neighbour's parallel to a turned edge's parallel; `first` of the answer is the neighbour.
  * The mirror is the turned edge's tangent at the corner. Undefined where there is nothing to mirror: an inner or almost
  * straight corner, or a flank that never comes down to the turned edge's own cut line.
  */
-export function turnedCorner(corner: Point, neighbour: Arm, turned: Arm): Corner | undefined {
+export function turnedCorner(corner: Point, neighbour: LongArm, turned: LongArm): Corner | undefined {
   const mirror = turned.beyond;
   const away = scale(neighbour.beyond, -1);
   const rising = cross(mirror, away);
@@ -34,9 +37,10 @@ export function turnedCorner(corner: Point, neighbour: Arm, turned: Arm): Corner
   const limit = farthest(neighbour, turned);
   const blunt = dot(subtract(tip, corner), mirror) > limit;
   const begin = blunt ? upTo(tip, neighbour.beyond, add(corner, scale(mirror, limit)), mirror) : tip;
-  const side = continued([begin, ...neighbour.points.slice(first)], far);
+  const side = continued([begin, ...neighbour.points.slice(first)], neighbour.back, far);
   const flank = side.map((p) => reflected(p, corner, mirror));
-  const cut = firstCrossing(flank, [add(cutLine, scale(mirror, far)), ...continued(turned.points, far)]);
+  const cutChain = [add(cutLine, scale(mirror, far)), ...continued(turned.points, turned.back, far)];
+  const cut = firstCrossing(flank, cutChain);
   if (!cut || distance(cut.point, corner) > far) return undefined;
   const between = [...flank.slice(0, cut.first + 1), cut.point];
   return { first, between: blunt ? [begin, ...between] : between, second: cut.second };
@@ -53,11 +57,11 @@ function tipOnMirror(neighbour: Arm, first: number, height: (p: Point) => number
   return lerp(above, ahead, height(above) / (height(above) - height(ahead)));
 }
 
-/** The chain with one point more, `far` mm straight on from its last two. */
-function continued(chain: readonly Point[], far: number): readonly Point[] {
-  const last = chain[chain.length - 1];
-  const before = chain[chain.length - 2];
-  return last && before ? [...chain, add(last, scale(unit(subtract(last, before)), far))] : chain;
+/** As much of a chain as may matter within `far` mm of its start; a shorter one goes straight on past its other end. */
+function continued(chain: readonly Point[], back: Point, far: number): readonly Point[] {
+  const near = beginning(chain, 2 * far);
+  const last = near[near.length - 1];
+  return last && near.length === chain.length ? [...near, add(last, scale(back, far))] : near;
 }
 
 /** p mirrored over the line through `origin` along `direction`, one long. */
