@@ -1,18 +1,38 @@
 /**
- * Contact sheets of every measuring step of every kind, to be looked at: `node --import tsx tests/pictures/figures.ts
- * FOLDER [kind]`. Needs Chromium.
+ * Contact sheets of every measuring step of every kind, and of the small pictures, to be looked at:
+ * `node --import tsx tests/pictures/figures.ts FOLDER [NAME]`, where NAME is how the sheets wanted begin. Needs Chromium.
  */
 import { register } from 'node:module';
-import { type BodyKind, type Knowns, type MeasureId, measures, type Traits, usualTraits } from '../../app/body';
-import { diagram, TALL, WIDE } from '../../app/measuring/figure';
-import { contactSheet } from './contact';
+import {
+  type BodyKind,
+  bodyKinds,
+  type Knowns,
+  type MeasureId,
+  measures,
+  type TraitId,
+  type Traits,
+  traitValues,
+  usualTraits,
+} from '../../app/body';
+import {
+  diagram,
+  figure,
+  markPicture,
+  marksOf,
+  portrait,
+  SMALL,
+  TALL,
+  traitPicture,
+  WIDE,
+} from '../../app/measuring/figure';
+import { type Cell, contactSheet, type SheetLook } from './contact';
 
 const IGNORE_CSS =
   'export const load = (url, at, next) => url.endsWith(".css") ? { format: "module", source: "", shortCircuit: true } : next(url, at)';
 register(`data:text/javascript,${encodeURIComponent(IGNORE_CSS)}`);
-const { DiagramPicture } = await import('../../app/parts/figure');
+const { DiagramPicture, FigurePicture } = await import('../../app/parts/figure');
 
-const [folder = 'pictures', only] = process.argv.slice(2);
+const [folder = 'pictures', wanted = ''] = process.argv.slice(2);
 const words: Record<string, string> = { 'figure.start': 'start', 'figure.end': 'end', 'figure.meet': 'start and end' };
 const say = (code: string) => words[code] ?? code;
 
@@ -20,27 +40,104 @@ const looks: Record<string, Partial<Traits>> = {
   plain: {},
   bear: { ears: 'side', neck: 'none' },
   rabbit: { ears: 'top', posture: 'stands', tail: true, arms: 'out', shoulders: 'square' },
+  calf: { ears: 'side', posture: 'stands', tail: true, arms: 'up', shoulders: 'none', neck: 'none', legs: 'sewn' },
 };
 
-for (const kind of ['upright', 'four-legged', 'round'] as const) {
-  if (only && only !== kind) continue;
-  for (const [look, traits] of Object.entries(looks)) sheet(`${kind}-${look}`, kind, { ...usualTraits, ...traits }, {});
+for (const kind of bodyKinds) {
+  for (const [look, given] of Object.entries(looks)) {
+    const theme = look === 'rabbit' ? 'dark' : 'light';
+    const traits = { ...usualTraits, ...given };
+    pages(`${kind}-${look}-wide`, () => steps(kind, traits, WIDE), { ...WIDE, across: 3, theme }, 12);
+    pages(`${kind}-${look}-tall`, () => steps(kind, traits, TALL), { ...TALL, across: 4, theme }, 12);
+  }
+}
+pages('small', smallPictures, { ...SMALL, across: 8, theme: 'light' }, 64);
+pages('wrong', wrongNumbers, { ...WIDE, across: 3, theme: 'light' }, 12);
+pages('sides', sides, { ...WIDE, across: 3, theme: 'light' }, 18);
+pages('marks', stepZero, { ...WIDE, across: 3, theme: 'light' }, 12);
+
+function steps(kind: BodyKind, traits: Traits, frame: typeof WIDE, knowns: Knowns = {}): Cell[] {
+  return measures
+    .filter((measure) => measure.typical[kind])
+    .flatMap(({ id }) => {
+      const found = diagram(kind, traits, knowns, id, frame);
+      return found
+        ? [{ picture: DiagramPicture({ diagram: found, say }), title: `${id} (${found.tape.view})` }]
+        : [
+            {
+              picture: FigurePicture({ figure: figure(kind, traits, knowns, 'front', frame) }),
+              title: `${id}: NO TAPE`,
+            },
+          ];
+    });
 }
 
-function sheet(name: string, kind: BodyKind, traits: Traits, knowns: Knowns) {
-  const steps = measures.filter((measure) => measure.typical[kind]).map(({ id }) => id as MeasureId);
-  for (const [size, frame] of [
-    ['wide', WIDE],
-    ['tall', TALL],
-  ] as const) {
-    if (size === 'tall' && !name.endsWith('bear')) continue;
-    const cells = steps.flatMap((measure) => {
-      const found = diagram(kind, traits, knowns, measure, frame);
-      return found
-        ? [{ picture: DiagramPicture({ diagram: found, say }), title: `${measure} (${found.tape.view})` }]
-        : [];
-    });
-    const theme = name.endsWith('rabbit') ? 'dark' : 'light';
-    contactSheet(folder, `${name}-${size}`, cells, { across: 4, width: frame.width, height: frame.height, theme });
+function smallPictures(): Cell[] {
+  const traits = (Object.keys(traitValues) as TraitId[]).flatMap((trait) =>
+    bodyKinds.flatMap((kind) =>
+      traitValues[trait].map((value) => ({
+        picture: FigurePicture({ figure: traitPicture(kind, trait, value) }),
+        title: `${trait}: ${value}`,
+      })),
+    ),
+  );
+  const portraits = bodyKinds.flatMap((kind) =>
+    Object.values(looks).map((look) => ({
+      picture: FigurePicture({ figure: portrait(kind, { ...usualTraits, ...look }, {}) }),
+      title: kind,
+    })),
+  );
+  return [...portraits, ...traits];
+}
+
+/** One reading typed 2.54 times too large or small, on an otherwise typical bear. */
+function wrongNumbers(): Cell[] {
+  const traits: Traits = { ...usualTraits, ears: 'side' };
+  const right = Object.fromEntries(
+    measures.flatMap(({ id, typical }) =>
+      typical.upright ? [[id, { value: typical.upright, from: 'tape', give: 2 }]] : [],
+    ),
+  ) as Knowns;
+  const wrong = (id: MeasureId, factor: number): Cell => {
+    const knowns: Knowns = { ...right, [id]: { value: (right[id]?.value ?? 1) * factor, from: 'tape', give: 2 } };
+    const found = diagram('upright', traits, knowns, id);
+    return {
+      picture: found
+        ? DiagramPicture({ diagram: found, say })
+        : FigurePicture({ figure: figure('upright', traits, knowns, 'front') }),
+      title: `${id} × ${factor}`,
+    };
+  };
+  const ids = ['head-girth', 'body-girth', 'neck-girth', 'upper-arm-girth', 'body-length', 'arm-length'] as const;
+  return ids.flatMap((id) => [wrong(id, 2.54), wrong(id, 0.39)]);
+}
+
+function sides(): Cell[] {
+  return bodyKinds.flatMap((kind) =>
+    (['front', 'side', 'back'] as const).flatMap((view) =>
+      [looks.bear, looks.rabbit].map((look) => ({
+        picture: FigurePicture({ figure: figure(kind, { ...usualTraits, ...look, tail: true }, {}, view) }),
+        title: `${kind} ${view}`,
+      })),
+    ),
+  );
+}
+
+function stepZero(): Cell[] {
+  const traits: Traits = { ...usualTraits, ears: 'side' };
+  return bodyKinds.flatMap((kind) => [
+    ...marksOf[kind].map((mark) => ({
+      picture: FigurePicture({ figure: markPicture(kind, traits, {}, [mark]) }),
+      title: mark,
+    })),
+    { picture: FigurePicture({ figure: markPicture(kind, traits, {}, marksOf[kind]) }), title: `${kind}, all` },
+  ]);
+}
+
+function pages(name: string, draw: () => Cell[], look: SheetLook, most: number) {
+  if (!name.startsWith(wanted)) return;
+  const cells = draw();
+  for (let page = 0; page * most < cells.length; page++) {
+    contactSheet(folder, `${name}-${page + 1}`, cells.slice(page * most, (page + 1) * most), look);
   }
 }

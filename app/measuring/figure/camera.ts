@@ -17,9 +17,9 @@ const NEAREST = 3;
 /** A stage in the frame's units, and how much larger or smaller than its own units that is. */
 export type Seen<P extends string = string> = Stage<P> & { readonly scale: number };
 
-/** The stage as the camera sees it when the picture must show `needed`. */
-export function seen(stage: Stage, needed: readonly Point[], frame: Frame): Seen {
-  const camera = aim(needed, frame);
+/** The stage as the camera sees it when the picture must show `needed`, and leave room for `words` or not. */
+export function seen(stage: Stage, needed: readonly Point[], frame: Frame, words: boolean): Seen {
+  const camera = aim(needed, frame, words);
   const see = ({ x, y }: Point): Point => ({ x: x * camera.scale + camera.right, y: y * camera.scale + camera.down });
   return {
     scale: camera.scale,
@@ -33,15 +33,15 @@ export function seen(stage: Stage, needed: readonly Point[], frame: Frame): Seen
   };
 }
 
-function aim(needed: readonly Point[], { width, height }: Frame): Camera {
+function aim(needed: readonly Point[], { width, height }: Frame, words: boolean): Camera {
   const box = boundsOf(needed);
   const [across, down] = [Math.max(box.right - box.left, 1), Math.max(box.bottom - box.top, 1)];
   const scaleFor = (freeAcross: number, freeDown: number) => Math.min(freeAcross / across, freeDown / down, NEAREST);
-  const beside = scaleFor(width - 2 * WORDS_ASIDE, height - 2 * EDGE);
-  const above = scaleFor(width - 2 * EDGE, height - 2 * EDGE - WORDS_BELOW);
+  const aside = scaleFor(width - 2 * (words ? WORDS_ASIDE : EDGE), height - 2 * EDGE);
+  const above = words ? scaleFor(width - 2 * EDGE, height - 2 * EDGE - WORDS_BELOW) : 0;
   // A tall picture is kept between both: not so near that no corner is left for words.
-  const scale = above > beside ? Math.sqrt(above * beside) : beside;
-  const room = above > beside ? WORDS_BELOW : 0;
+  const scale = above > aside ? Math.sqrt(above * aside) : aside;
+  const room = above > aside ? WORDS_BELOW : 0;
   return {
     scale,
     right: width / 2 - ((box.left + box.right) / 2) * scale,

@@ -1,12 +1,13 @@
 import { type BodyKind, findMeasure, type Knowns, type MeasureId, type Traits, type View } from '../../body';
-import { type Seen, seen } from './camera';
+import { bandRound, middleOf } from './band';
+import { seen } from './camera';
 import { crowdOf } from './crowd';
-import { type Diagram, type Drawn, type Figure, type Frame, type Tape, WIDE } from './drawing';
+import { type Diagram, type Figure, type Frame, type Tape, WIDE } from './drawing';
+import { figureOf, wholeOf } from './figure-of';
 import { findTape, sheets } from './kinds';
 import { placeLabels } from './labels';
-import type { TapeRow } from './lay';
-import { type Laid, layTape } from './lay-tape';
-import { drawMarks } from './marks';
+import type { Guide, TapeRow } from './lay';
+import { type Laid, layTape, outlineOf } from './lay-tape';
 import { minus, moved, type Point, turned, unit } from './point';
 import { smoothPath, smoothPoints, straightPath } from './smooth';
 import type { Stage } from './stage';
@@ -21,7 +22,7 @@ const SMALLEST_MARK = 0.66;
 /** A toy from one side, whole, with the threads and bits of tape of step zero. */
 export function figure(kind: BodyKind, traits: Traits, knowns: Knowns, view: View, frame: Frame = WIDE): Figure {
   const stage = sheets[kind][view].stage(traits, knowns);
-  return figureOf(seen(stage, wholeOf(stage), frame), view, frame);
+  return figureOf(seen(stage, wholeOf(stage), frame, false), view, frame);
 }
 
 /** The figure and the tape for one measure; null when the kind has no such measure. */
@@ -38,10 +39,10 @@ export function diagram(
   const { view, row } = found;
   const stage = sheets[kind][view].stage(having(traits, row.needs), knowns, row.pose);
   const needed = row.shot === 'whole' ? wholeOf(stage) : (stage.shots[row.shot] ?? wholeOf(stage));
-  const close = seen(stage, needed, frame);
+  const close = seen(stage, needed, frame, true);
   const laid = layTape(row.way, close, nature);
   const tape: Tape = { measure, nature, view, ...tapeOf(laid, close, row, frame), text: row.text ?? measure };
-  return { figure: figureOf(close, view, frame, row.over), tape };
+  return { figure: figureOf(close, view, frame, { over: row.over }), tape };
 }
 
 function tapeOf(laid: Laid, stage: Stage, row: TapeRow<string, string, string>, frame: Frame) {
@@ -49,8 +50,9 @@ function tapeOf(laid: Laid, stage: Stage, row: TapeRow<string, string, string>, 
   const start = way[0] ?? { x: 0, y: 0 };
   const last = way.at(-1) ?? start;
   const ahead = unit(minus(last, way.at(-2) ?? start));
-  const size = Math.min(Math.max(lengthOf(way) / ROOM_FOR_MARKS, SMALLEST_MARK), 1);
-  const end = ring ? moved(start, ahead, -DOT - 1) : last;
+  const shown = Math.min(...laid.visible.map(({ points }) => lengthOf(points)));
+  const size = Math.min(Math.max(shown / ROOM_FOR_MARKS, SMALLEST_MARK), 1);
+  const end = ring ? moved(start, ahead, -DOT * size - 1) : last;
   const taken = [...way.filter((here) => inFrame(here, frame)), start, end];
   const furs = stage.parts.filter(({ closed, look }) => closed && look.startsWith('fur'));
   const crowd = crowdOf(
@@ -67,12 +69,7 @@ function tapeOf(laid: Laid, stage: Stage, row: TapeRow<string, string, string>, 
     ring,
     visible: laid.visible,
     hidden: laid.hidden,
-    guides: (row.guides ?? []).map((names) =>
-      smoothPath(
-        names.flatMap((name) => stage.places[name] ?? []),
-        false,
-      ),
-    ),
+    guides: (row.guides ?? []).map((guide) => smoothPath(guideLine(guide, stage), false)),
     start,
     end,
     arrival: Math.atan2(ahead.y, ahead.x),
@@ -83,6 +80,12 @@ function tapeOf(laid: Laid, stage: Stage, row: TapeRow<string, string, string>, 
   };
 }
 
+function guideLine(guide: Guide<string>, stage: Stage): Point[] {
+  const place = (name: string): Point => stage.places[name] ?? { x: 0, y: 0 };
+  if (!('of' in guide)) return guide.map(place);
+  return middleOf(bandRound(outlineOf(stage, guide.of), place(guide.at), place(guide.toward), 1).near);
+}
+
 function arrowPath(tip: Point, ahead: Point, size: number): string {
   const back = moved(tip, ahead, -ARROW.long * size);
   const aside = turned(ahead);
@@ -90,17 +93,6 @@ function arrowPath(tip: Point, ahead: Point, size: number): string {
 }
 
 const inFrame = ({ x, y }: Point, { width, height }: Frame) => x >= 0 && y >= 0 && x <= width && y <= height;
-
-const wholeOf = (stage: Stage): Point[] =>
-  stage.parts.filter(({ look }) => look !== 'unseen').flatMap(({ points }) => points);
-
-function figureOf(stage: Seen, view: View, frame: Frame, over: readonly string[] = []): Figure {
-  const shapes = stage.parts.flatMap((part): Drawn[] => {
-    const layer = over.some((name) => part.name.startsWith(name)) ? 'over' : 'toy';
-    return part.look === 'unseen' ? [] : [{ layer, look: part.look, path: smoothPath(part.points, part.closed) }];
-  });
-  return { frame, view, shapes: [...shapes, ...drawMarks(stage)] };
-}
 
 /** The toy as the measure needs it: nobody measures the ears of a toy without. */
 function having(traits: Traits, needs: TapeRow<string, string>['needs']): Traits {

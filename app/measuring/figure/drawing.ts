@@ -23,7 +23,8 @@ export type Look =
   | 'blush'
   | 'thread'
   | 'patch'
-  | 'side-line';
+  | 'side-line'
+  | 'glow';
 
 /** The toy, what the maker put on it, and what of the toy stands between the viewer and the tape. */
 export type Layer = 'toy' | 'marks' | 'over';

@@ -6,6 +6,11 @@
  *   tape. Null where the kind has no such measure. `tape.view` is the side the toy is seen from.
  * - `figure(kind, traits, knowns, view, frame = WIDE)`: the whole toy from one side.
  *
+ * - `portrait(kind, traits, knowns)`: a small square picture for lists of toys and for choosing a kind.
+ * - `traitPicture(kind, trait, value)`: a small square picture of what a trait means.
+ * - `marksOf[kind]`, `markPicture(kind, traits, knowns, now, frame = WIDE)`: step zero, with a glow under the marks `now`.
+ * - `viewOf(kind, measure)`: the side the toy is turned to for a measure.
+ *
  * `knowns` may be empty: the figure is then the typical toy. `TALL` is for landscape, beside the number.
  */
 export { diagram, figure } from './diagram';
@@ -22,3 +27,6 @@ export {
   type Tape,
   WIDE,
 } from './drawing';
+export { viewOf } from './kinds';
+export { markPicture, marksOf, portrait, SMALL, traitPicture } from './pictures';
+export type { MarkId } from './stage';

@@ -6,7 +6,7 @@ import { along, boundsOf, inset } from './outline';
 import { distance, type Point } from './point';
 import { smoothPoints } from './smooth';
 import type { Stage } from './stage';
-import { alongLine, bandStrip, lineStrip, rulerStrip, TAPE_WIDTH } from './strip';
+import { alongLine, bandStrip, lengthOf, lineStrip, rulerStrip, TAPE_WIDTH } from './strip';
 
 /** A tape lying on a stage: what shows, what is behind, and its whole way from start to end. */
 export type Laid = {
@@ -18,6 +18,8 @@ export type Laid = {
 
 /** Where along the near half of a ring its ends meet: off the middle, so that face and seam stay seen. */
 const MEETS_AT = 0.36;
+/** And far enough in for the end mark to stand before the start mark. */
+const MEETS_AFTER = 22;
 /** A pencil line keeps this far inside an edge it follows; a tape lies wholly inside. */
 const PENCIL_INSET = 4;
 const TAPE_INSET = TAPE_WIDTH / 2 + 1;
@@ -65,9 +67,10 @@ function over(...runs: readonly (readonly Point[])[]): Laid {
 function round(outline: readonly Point[], at: Point, toward: Point): Laid {
   const { near, far } = bandRound(outline, at, toward, TAPE_WIDTH);
   const [front, back] = [middleOf(near), middleOf(far)];
+  const meets = Math.min(Math.max(MEETS_AT, MEETS_AFTER / lengthOf(front)), 0.62);
   const steps = Array.from({ length: 13 }, (_, step) => step / 12);
-  const before = steps.map((step) => alongLine(front, step * MEETS_AT));
-  const after = steps.map((step) => alongLine(front, MEETS_AT + step * (1 - MEETS_AT)));
+  const before = steps.map((step) => alongLine(front, step * meets));
+  const after = steps.map((step) => alongLine(front, meets + step * (1 - meets)));
   return {
     ring: true,
     visible: [bandStrip(near)],

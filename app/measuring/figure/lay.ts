@@ -18,12 +18,16 @@ export type Lay<Place extends string> =
   | { readonly lay: 'edge'; readonly of: string; readonly from: Place; readonly to: Place; readonly by: Place }
   | { readonly lay: 'ruler'; readonly from: Place; readonly to: Place; readonly side: 1 | -1 };
 
+/** A level line, plumb line or edge through places in order; or a level line round a part, its near half. */
+export type Guide<Place extends string> =
+  | readonly Place[]
+  | { readonly of: string; readonly at: Place; readonly toward: Place };
+
 /** A measure's row: how its tape is laid, what the picture must show, and the pencil lines that help. */
 export type TapeRow<Place extends string, Shot extends string, Pose extends string = never> = {
   readonly way: Lay<Place>;
   readonly shot: Shot | 'whole';
-  /** Level lines, plumb lines and hems, each through places in order. */
-  readonly guides?: readonly (readonly Place[])[];
+  readonly guides?: readonly Guide<Place>[];
   readonly pose?: Pose;
   /** Parts that stand between the viewer and the tape, by how their names begin. */
   readonly over?: readonly string[];

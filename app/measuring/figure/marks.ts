@@ -4,34 +4,37 @@ import type { Drawn } from './drawing';
 import { outlineOf } from './lay-tape';
 import { add, minus, moved, type Point, times, turned, unit } from './point';
 import { smoothPath, straightPath } from './smooth';
-import type { Mark } from './stage';
+import type { Mark, MarkId } from './stage';
 
 /** In toy units; drawn no smaller or larger than the eye needs. */
 const BOW = 5;
 const PATCH_LONG = 8;
 const PATCH_WIDE = 5;
 
-/** The threads, bits of tape and side line on a stage already in frame units. */
-export function drawMarks(stage: Seen): Drawn[] {
-  return stage.marks.flatMap((mark) => drawMark(stage, mark));
+/** The threads, bits of tape and side line on a stage already in frame units; a glow under those of `now`. */
+export function drawMarks(stage: Seen, now: readonly MarkId[] = []): Drawn[] {
+  return stage.marks.flatMap((mark): Drawn[] => {
+    const drawn = drawMark(stage, mark);
+    const glow = now.includes(mark.id) ? drawn.slice(0, 1).map((each): Drawn => ({ ...each, look: 'glow' })) : [];
+    return [...glow, ...drawn];
+  });
 }
 
 function drawMark(stage: Seen, mark: Mark): Drawn[] {
   const size = Math.min(Math.max(stage.scale, 0.8), 1.3);
+  const layer = 'marks';
   switch (mark.mark) {
     case 'thread': {
       const { near } = bandRound(outlineOf(stage, mark.of), mark.at, mark.toward, 1);
       const line = middleOf(near);
       const knot = line[Math.round(line.length * 0.62)] ?? mark.at;
-      const bow = mark.bow
-        ? [{ layer: 'marks' as const, look: 'thread' as const, path: bowPath(knot, BOW * size) }]
-        : [];
-      return [{ layer: 'marks', look: 'thread', path: smoothPath(line, false) }, ...bow];
+      const thread: Drawn = { layer, look: 'thread', path: smoothPath(line, false) };
+      return mark.bow ? [thread, { layer, look: 'thread', path: bowPath(knot, BOW * size) }] : [thread];
     }
     case 'patch':
-      return [{ layer: 'marks', look: 'patch', path: patchPath(mark.at, unit(minus(mark.toward, mark.at)), size) }];
+      return [{ layer, look: 'patch', path: patchPath(mark.at, unit(minus(mark.toward, mark.at)), size) }];
     case 'side-line':
-      return [{ layer: 'marks', look: 'side-line', path: straightPath([mark.from, mark.to], false) }];
+      return [{ layer, look: 'side-line', path: straightPath([mark.from, mark.to], false) }];
   }
 }
 

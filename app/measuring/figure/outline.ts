@@ -24,12 +24,16 @@ export function across(outline: readonly Point[], through: Point, direction: Poi
   ];
 }
 
-/** The way along a closed `outline` from near `from` to near `to`, whichever way round passes nearer to `by`. */
+/**
+ * The way along a closed `outline` from near `from` to near `to`, whichever way round passes nearer to `by`; the shorter
+ * one when both pass it.
+ */
 export function along(outline: readonly Point[], from: Point, to: Point, by: Point): Point[] {
   const [first, last] = [nearest(outline, from), nearest(outline, to)];
   const forth = walk(outline, first, last);
   const back = walk(outline, last, first).reverse();
-  return gap(forth, by) <= gap(back, by) ? forth : back;
+  const [near, far] = forth.length <= back.length ? [forth, back] : [back, forth];
+  return gap(near, by) <= gap(far, by) + 1e-6 ? near : far;
 }
 
 /** An open line moved sideways by `by` toward `inside`. Its points stay as many as they were. */

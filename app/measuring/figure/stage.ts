@@ -13,7 +13,12 @@ export type Part = {
 };
 
 /** What a maker puts on the toy before she measures: a thread round it, a bit of tape on it, a line down its side. */
-export type Mark =
+export type Mark = { readonly id: MarkId } & Laid;
+
+/** Each thing the maker puts on, by where it goes; those at both sides are one. */
+export type MarkId = 'neck' | 'waist' | 'shoulders' | 'underarms' | 'legs' | 'sides';
+
+type Laid =
   | { readonly mark: 'thread'; readonly of: string; readonly at: Point; readonly toward: Point; readonly bow: boolean }
   | { readonly mark: 'patch'; readonly at: Point; readonly toward: Point }
   | { readonly mark: 'side-line'; readonly from: Point; readonly to: Point };

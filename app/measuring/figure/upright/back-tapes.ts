@@ -4,7 +4,7 @@ import type { FacingTapes } from './front-tapes';
 export const uprightBackTapes: FacingTapes = {
   'back-width': { way: { lay: 'across', of: 'trunk', at: 'tummy', toward: 'base' }, shot: 'trunk' },
   'across-shoulders': { way: { lay: 'over', through: ['shoulderEndLeft', 'napeLow', 'shoulderEnd'] }, shot: 'trunk' },
-  'waist-to-tail': { way: { lay: 'over', through: ['waist', 'tailTop'] }, shot: 'seat', needs: 'tail' },
+  'waist-to-tail': { way: { lay: 'over', through: ['waistFront', 'tailTop'] }, shot: 'seat', needs: 'tail' },
   'tail-base-girth': {
     way: { lay: 'round', of: 'tail', at: 'tailBase', toward: 'tailBaseToward' },
     shot: 'seat',
@@ -16,8 +16,8 @@ export const uprightBackTapes: FacingTapes = {
     needs: 'tail',
   },
   'back-body-length': {
-    way: { lay: 'over', through: ['neckCrease', 'chest', 'tummy', 'hem'] },
-    guides: [['hemSideLeft', 'hem', 'hemSide']],
+    way: { lay: 'over', through: ['neckFront', 'chest', 'tummy', 'hemFront'] },
+    guides: [{ of: 'trunk', at: 'hem', toward: 'base' }],
     shot: 'trunk',
   },
   'back-neck-drop': {
@@ -29,7 +29,7 @@ export const uprightBackTapes: FacingTapes = {
     shot: 'head',
   },
   'cape-length': {
-    way: { lay: 'over', through: ['neckCrease', 'capeMiddle', 'capeHem'] },
+    way: { lay: 'over', through: ['neckFront', 'capeMiddle', 'capeHem'] },
     guides: [['neckEndLeft', 'capeShoulderLeft', 'capeSideLeft', 'capeHem', 'capeSide', 'capeShoulder', 'neckEnd']],
     shot: 'trunk',
   },

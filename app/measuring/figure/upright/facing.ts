@@ -1,11 +1,11 @@
+import { earParts, earPlaces } from '../head/ears';
+import { headParts } from '../head/front';
+import { headOutline, headPlaces, onHead } from '../head/places';
 import { mirror, type Point, point } from '../point';
 import { oval } from '../shapes';
-import { closed, type Mark, type Part, type Stage } from '../stage';
+import { closed, type Mark, type MarkId, type Part, type Stage } from '../stage';
 import { armOf, type Held, otherSide } from './arm';
-import { earParts, earPlaces } from './ear';
 import type { UprightForm } from './form';
-import { headParts } from './head';
-import { headOutline, headPlaces, onHead } from './head-places';
 import { legsOf } from './legs';
 import { tailOf } from './tail';
 import { trunkOutline, trunkParts } from './trunk';
@@ -17,42 +17,53 @@ export function uprightFacing(form: UprightForm, seenFrom: 'front' | 'back', hel
   const arm = armOf(form, trunk, held);
   const legs = legsOf(form, seenFrom);
   const tail = tailOf(form);
-  const head = headOutline(form);
+  const head = headOutline(form.head);
   const arms = armParts(form, arm, seenFrom, held);
   const places = {
     ...arm.places,
     ...legs.places,
     ...tail.places,
-    ...headPlaces(form),
-    ...earPlaces(form),
+    ...headPlaces(form.head),
+    ...earPlaces(form.head),
     ...trunkPlaces(form, seenFrom, arm.places.shoulderEnd, legs.ground),
   };
-  const trunkTop = [onHead(form, -0.4, 0.6), onHead(form, 0.4, 0.6)];
+  const trunkTop = [onHead(form.head, -0.4, 0.6), onHead(form.head, 0.4, 0.6)];
   return {
     parts: [
       closed('ground', 'ground', oval(point(0, legs.ground - 1), 1.35 * form.hipHalf, 4.5)),
-      ...earParts(form, seenFrom),
+      ...earParts(form.head, seenFrom),
       ...arms.under,
       ...legs.under,
       ...trunkParts(form),
       ...(seenFrom === 'back' ? tail.parts : []),
       ...legs.over,
       ...arms.over,
-      ...headParts(form, seenFrom),
+      ...headParts(form.head, seenFrom),
       closed('arms-and-trunk', 'unseen', bothArms(arm.outline)),
     ],
     places,
     shots: {
-      head: [...head, point(0, 22), point(-form.headHalf - 14, form.chin), point(form.headHalf + 14, form.chin)],
-      crown: [...head, ...(earParts(form, seenFrom)[0]?.points ?? [])],
-      shoulder: [point(0, form.chin - 12), point(form.chestHalf + 20, form.chestHeight + 10)],
-      arm: [point(0, form.chin - 12), point(0, form.tummyHeight), ...arm.outline],
+      face: [...head, point(0, 6), ...earParts({ ...form.head, ears: 'top' }, 'front').flatMap(({ points }) => points)],
+      head: [
+        ...head,
+        point(0, 22),
+        point(-form.head.half - 14, form.head.chin.y),
+        point(form.head.half + 14, form.head.chin.y),
+      ],
+      crown: [...head, ...(earParts(form.head, seenFrom)[0]?.points ?? [])],
+      shoulder: [point(0, form.head.chin.y - 12), point(form.chestHalf + 20, form.chestHeight + 10)],
+      arm: [point(0, form.head.chin.y - 12), point(0, form.tummyHeight), ...arm.outline],
+      band: [
+        point(0, form.head.chin.y - 12),
+        point(form.tummyHalf + 8, form.tummyHeight),
+        point(-form.tummyHalf - 8, 0),
+      ],
       trunk: [...trunk, ...trunkTop, point(0, Math.min(legs.ground, form.trunkHeight + 18))],
       legs: [...trunk.filter(({ y }) => y > 0.45 * form.trunkHeight), ...legs.outline, ...legs.outline.map(mirror)],
       skirt: [...trunkTop, point(0, legs.ground), places.skirtSide, places.skirtSideLeft],
       seat: [...trunk.filter(({ y }) => y > 0.35 * form.trunkHeight), point(0, legs.ground), ...tail.outline],
     },
-    marks: marksOf(form, places),
+    marks: marksOf(form, places, held),
   } satisfies Stage;
 }
 
@@ -82,15 +93,16 @@ function bothArms(arm: readonly Point[]): Point[] {
 
 type Marked = { readonly [P in 'waist' | 'base' | 'shoulderEnd' | 'underarm' | 'armRoot']: Point };
 
-function marksOf(form: UprightForm, { waist, base, shoulderEnd, underarm, armRoot }: Marked): Mark[] {
+function marksOf(form: UprightForm, { waist, base, shoulderEnd, underarm, armRoot }: Marked, held: Held): Mark[] {
   const crease = point(0, form.traits.neck === 'clear' ? -1 : 3);
-  const sides = [shoulderEnd, underarm].flatMap((at): Mark[] => [
-    { mark: 'patch', at, toward: armRoot },
-    { mark: 'patch', at: mirror(at), toward: mirror(armRoot) },
-  ]);
+  const bothSides = (id: MarkId, at: Point): Mark[] => [
+    { id, mark: 'patch', at, toward: armRoot },
+    { id, mark: 'patch', at: mirror(at), toward: mirror(armRoot) },
+  ];
+  const arms = [...bothSides('shoulders', shoulderEnd), ...bothSides('underarms', underarm)];
   return [
-    { mark: 'thread', of: 'trunk', at: crease, toward: base, bow: true },
-    { mark: 'thread', of: 'trunk', at: waist, toward: base, bow: true },
-    ...sides,
+    { id: 'neck', mark: 'thread', of: 'trunk', at: crease, toward: base, bow: true },
+    { id: 'waist', mark: 'thread', of: 'trunk', at: waist, toward: base, bow: true },
+    ...(held === 'close' ? [] : arms),
   ];
 }

@@ -1,4 +1,6 @@
 import type { Knowns, Traits } from '../../../body';
+import { headForm } from '../head/form';
+import { point } from '../point';
 import { stretchOf } from '../stretch';
 
 /**
@@ -12,22 +14,12 @@ const SHOULDER_REACH = { square: 19, sloped: 15, none: 7 } as const;
 
 export function uprightForm(traits: Traits, knowns: Knowns) {
   const by = stretchOf('upright', knowns);
-  return { traits, ...headSizes(traits, by), ...trunkSizes(traits, by), ...limbSizes(by) };
+  const chin = traits.neck === 'clear' ? -8 : 4;
+  const head = headForm(traits, by, { chin: point(0, chin), sideChin: point(5, chin), snout: 1, size: 1 });
+  return { traits, head, ...trunkSizes(traits, by), ...limbSizes(by) };
 }
 
 type By = ReturnType<typeof stretchOf>;
-
-function headSizes(traits: Traits, by: By) {
-  return {
-    headHalf: 56 * by('head-girth'),
-    headHeight: 92 * by('face-edge', 'crown-arc', 'over-head'),
-    headHalfDepth: 50 * by('head-girth', 'hood-depth'),
-    chin: traits.neck === 'clear' ? -8 : 4,
-    earSize: by('ear-base', 'ear-girth'),
-    earInset: by('ear-inset'),
-    earBehind: by('ear-from-face-edge'),
-  };
-}
 
 function trunkSizes(traits: Traits, by: By) {
   const height = 124 * by('body-length', 'back-body-length', 'body-rise', 'crotch-length', 'body-loop');

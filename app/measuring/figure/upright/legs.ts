@@ -29,7 +29,7 @@ function legParts(form: UprightForm, outline: Point[], foot: Point, ground: numb
 
 function placesOf(form: UprightForm, axis: readonly Point[], outline: readonly Point[]) {
   const dense = smoothPoints(outline, true);
-  const thigh = station(axis, form.traits.posture === 'stands' ? 0.45 : 0.3);
+  const thigh = station(axis, form.traits.posture === 'stands' ? 0.45 : 0.12);
   const inner = (t: number) => {
     const { at, toward: next } = station(axis, t);
     return between(across(dense, at, turned(toward(at, next)))[1], at, 0.14);
@@ -50,7 +50,7 @@ function standing({ traits, trunkHeight, hipHalf, legHalf, legLength }: UprightF
 }
 
 function sitting({ traits, trunkHeight, hipHalf, legHalf, legLength }: UprightForm): Point[] {
-  const top = trunkHeight - 10;
+  const top = trunkHeight - 8;
   if (traits.legs === 'sewn') {
     return [point(0.96 * legHalf, top), point(0.97 * legHalf, top + 7), point(0.98 * legHalf, top + 14)];
   }

@@ -1,30 +1,14 @@
 import type { MeasureId } from '../../../body';
+import { headSideTapes } from '../head/tapes';
 import type { TapeRow } from '../lay';
 import type { SideHeld, uprightSide } from './side';
 
 type Side = ReturnType<typeof uprightSide>;
 type Row = TapeRow<keyof Side['places'], keyof Side['shots'], SideHeld>;
 
-const HOOD_EDGE = [['hoodTop', 'hoodBrow', 'hoodEdge', 'hoodCheek', 'hoodChin']] as const;
-
 /** Every measure of an upright toy that is taken from the side. */
 export const uprightSideTapes: { readonly [M in MeasureId]?: Row } = {
-  'crown-arc': {
-    way: { lay: 'edge', of: 'head', from: 'nape', to: 'hoodTop', by: 'crownBack' },
-    guides: HOOD_EDGE,
-    shot: 'head',
-  },
-  'hood-depth': {
-    way: { lay: 'over', through: ['headBack', 'earLevel', 'hoodEdge'] },
-    guides: HOOD_EDGE,
-    shot: 'head',
-  },
-  'ear-from-face-edge': {
-    way: { lay: 'over', through: ['hoodAtEar', 'earFront'] },
-    guides: HOOD_EDGE,
-    shot: 'head',
-    needs: 'ears',
-  },
+  ...headSideTapes,
   'underarm-to-waist': { way: { lay: 'over', through: ['underarm', 'sideWaist'] }, shot: 'trunk', pose: 'lifted' },
   'body-rise': {
     way: { lay: 'ruler', from: 'tableBehind', to: 'waistBehind', side: -1 },
@@ -35,13 +19,10 @@ export const uprightSideTapes: { readonly [M in MeasureId]?: Row } = {
     shot: 'seat',
     needs: 'seat',
   },
-  'foot-girth': {
-    way: { lay: 'over', through: ['instep', 'footSide', 'heel'], behind: ['heel', 'footFar', 'instep'] },
-    shot: 'leg',
-  },
+  'foot-girth': { way: { lay: 'round', of: 'foot-loop', at: 'footMiddle', toward: 'footToward' }, shot: 'leg' },
   'side-length': {
     way: { lay: 'over', through: ['underarm', 'sideTummy', 'sideHem'] },
-    guides: [['hemBack', 'hemMiddle', 'hemFront']],
+    guides: [{ of: 'trunk', at: 'hem', toward: 'base' }],
     shot: 'trunk',
     pose: 'lifted',
   },

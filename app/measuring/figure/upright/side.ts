@@ -1,11 +1,11 @@
-import { add, between, heading, moved, type Point, point, times, toward, turned } from '../point';
+import { onSide, sideEar, sideFace, sideHead, sideHeadParts, sideHeadPlaces } from '../head/side';
+import { add, between, heading, moved, type Point, point, toward, turned } from '../point';
+import { shadeOf } from '../shade';
 import { limb, oval } from '../shapes';
 import { closed, type Part, type Stage } from '../stage';
 import type { Held } from './arm';
 import type { UprightForm } from './form';
-import { onSide, sideEar, sideEarPlaces, sideFace, sideHead } from './side-head';
 import { sideTailOf } from './tail';
-import { shadeOf } from './trunk';
 
 /** As its own arms are, or lifted out of the tape's way. */
 export type SideHeld = Held | 'lifted';
@@ -19,21 +19,12 @@ export function uprightSide(form: UprightForm, held: SideHeld = form.traits.arms
   const trunk = sideTrunk(form);
   const arm = sideArm(form, held);
   const leg = sideLeg(form);
-  const head = sideHead(form);
+  const head = sideHead(form.head);
   const tail = sideTailOf(form);
   const places = {
-    ...sideEarPlaces(form),
+    ...sideHeadPlaces(form.head),
     ...trunkPlaces(form, leg.ground),
     ...leg.places,
-    nape: onSide(form, -0.72, 0.08),
-    headBack: onSide(form, -0.98, 0.5),
-    earLevel: onSide(form, -0.2, 0.5),
-    crownBack: onSide(form, -0.7, 0.88),
-    hoodTop: onSide(form, 0.3, 0.965),
-    hoodBrow: onSide(form, 0.42, 0.74),
-    hoodEdge: onSide(form, 0.38, 0.5),
-    hoodCheek: onSide(form, 0.38, 0.28),
-    hoodChin: onSide(form, 0.3, 0.04),
   };
   const crease = point(0, form.traits.neck === 'clear' ? -1 : 3);
   return {
@@ -45,21 +36,22 @@ export function uprightSide(form: UprightForm, held: SideHeld = form.traits.arms
       shadeOf(trunk, point(-0.9 * form.tummyHalfDepth, form.chestHeight), point(-10, form.trunkHeight), 8),
       ...leg.over,
       closed('arm', 'fur-deep', arm),
-      closed('head', 'fur', head),
-      ...sideEar(form),
-      ...sideFace(form),
+      ...sideHeadParts(form.head),
+      ...sideEar(form.head),
+      ...sideFace(form.head),
+      footLoop(leg.places),
     ],
     places,
     shots: {
-      head: [...head, onSide(form, 1.25, 0.3), point(0, 18), ...(sideEar(form)[0]?.points ?? [])],
-      trunk: [...trunk, point(0, form.chin - 30), ...arm],
-      seat: [...trunk, places.tableBehind, places.tableBefore, onSide(form, 0, 0.3)],
+      head: [...head, onSide(form.head, 1.25, 0.3), point(0, 18), ...(sideEar(form.head)[0]?.points ?? [])],
+      trunk: [...trunk, point(0, form.head.chin.y - 30), ...arm],
+      seat: [...trunk, places.tableBehind, places.tableBefore, onSide(form.head, 0, 0.3)],
       leg: [...leg.outline, point(0, form.tummyHeight), places.heel],
     },
     marks: [
-      { mark: 'thread', of: 'trunk', at: crease, toward: places.base, bow: false },
-      { mark: 'thread', of: 'trunk', at: places.waist, toward: places.base, bow: false },
-      { mark: 'side-line', from: places.underarm, to: places.sideHem },
+      { id: 'neck', mark: 'thread', of: 'trunk', at: crease, toward: places.base, bow: false },
+      { id: 'waist', mark: 'thread', of: 'trunk', at: places.waist, toward: places.base, bow: false },
+      { id: 'sides', mark: 'side-line', from: places.underarm, to: places.sideHem },
     ],
   } satisfies Stage;
 }
@@ -74,12 +66,10 @@ function trunkPlaces(form: UprightForm, ground: number) {
     underarm: point(-2, form.chestHeight + 3),
     sideWaist: point(-2, form.waistHeight + 8),
     sideTummy: point(-2, form.tummyHeight),
-    sideHem: point(-2, form.hemHeight),
-    hemFront: point(0.94 * deep, form.hemHeight - 3),
-    hemMiddle: point(-2, form.hemHeight),
-    hemBack: point(-0.8 * deep, form.hemHeight - 3),
-    waistBack: point(-0.84 * deep, form.waistHeight - 3),
-    waistBehind: point(behind, form.waistHeight - 3),
+    hem: point(0, form.hemHeight),
+    sideHem: point(-2, form.hemHeight + 0.17 * deep),
+    waistBack: point(-0.84 * deep, form.waistHeight),
+    waistBehind: point(behind, form.waistHeight),
     tableBehind: point(behind, ground),
     tableBefore: point(1.5 * deep, ground),
   };
@@ -141,13 +131,12 @@ function sideLeg(form: UprightForm) {
   return { under: [] as Part[], over: parts, outline: [...outline, ...sole], ground, places: footPlaces(instep, heel) };
 }
 
-/** A tape over the instep and under the heel: the near way shows, the far way is beside it. */
+/** Over the instep and under the heel: the middle of that loop, and the way it faces. */
 function footPlaces(instep: Point, heel: Point) {
-  const aside = times(turned(toward(instep, heel)), 9);
-  return {
-    instep,
-    heel,
-    footSide: add(between(instep, heel, 0.5), times(aside, -0.3)),
-    footFar: add(between(instep, heel, 0.5), aside),
-  };
+  const middle = between(instep, heel, 0.5);
+  return { instep, heel, footMiddle: middle, footToward: add(middle, turned(toward(heel, instep))) };
 }
+
+/** What a tape over instep and heel goes round. */
+const footLoop = ({ instep, heel }: { instep: Point; heel: Point }) =>
+  closed('foot-loop', 'unseen', limb([between(instep, heel, 0.12), between(instep, heel, 0.88)], [10, 10]));

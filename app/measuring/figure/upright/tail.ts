@@ -6,7 +6,7 @@ import type { UprightForm } from './form';
 /** The tail from behind: it sticks out over the seat and curls aside. */
 export function tailOf(form: UprightForm) {
   const root = point(0, 0.85 * form.trunkHeight);
-  return tailAlong([root, point(24, root.y - 7), point(50, root.y - 20)], form);
+  return tailAlong([root, point(0.62 * form.hipHalf, root.y + 6), point(1.2 * form.hipHalf, root.y - 16)], form);
 }
 
 /** The tail from the side, behind the seat. */
@@ -17,8 +17,8 @@ export function sideTailOf(form: UprightForm) {
 
 function tailAlong(axis: readonly Point[], form: UprightForm) {
   const { tailHalf, tailThick } = form;
-  const part: Part = closed('tail', 'fur-deep', limb(axis, [tailHalf, tailThick, 0.8 * tailThick]));
-  const [base, thick] = [station(axis, 0.16), station(axis, 0.62)];
+  const part: Part = closed('tail', 'fur-deep', limb(axis, [tailHalf, 0.92 * tailThick, 0.9 * tailThick]));
+  const [base, thick] = [station(axis, 0.12), station(axis, 0.7)];
   const places = {
     tailTop: point((axis[0] ?? point(0, 0)).x, (axis[0] ?? point(0, 0)).y - tailHalf),
     tailBase: base.at,

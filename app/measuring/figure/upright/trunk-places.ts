@@ -1,45 +1,43 @@
+import { neckwear } from '../neckwear';
 import { mirror, type Point, point } from '../point';
 import type { UprightForm } from './form';
 
 /** Where tapes lie on the trunk, from the front or the back; one-sided places on the viewer's right. */
 export function trunkPlaces(form: UprightForm, seenFrom: 'front' | 'back', shoulderEnd: Point, ground: number) {
-  const neckEnd = point(form.neckHalf, 0);
+  const { neckHalf } = form;
+  const neckEnd = point(neckHalf, 0);
   const shoulderMiddle = point((neckEnd.x + shoulderEnd.x) / 2, (neckEnd.y + shoulderEnd.y) / 2 + 1);
-  const hemSide = point(0.92 * form.hipHalf, form.hemHeight - 5);
-  const bandSide = point(0.9 * form.chestHalf, form.bandTop - 3);
   const skirtHem = skirtHemHeight(form, ground);
   const skirtSide = point(form.hipHalf + 0.3 * (skirtHem - form.waistHeight), skirtHem - 6);
   const capeSide = point(1.5 * form.tummyHalf, form.capeLength - 8);
   return {
+    ...neckwear({ crease: 0, neckHalf, bib: form.bibLength, bibHalf: 0.62 * form.chestHalf, scarf: form.scarfLength }),
     neck: point(0, 0),
     neckCrease: point(0, form.traits.neck === 'clear' ? 0 : 5),
-    neckEnd,
-    neckEndLeft: mirror(neckEnd),
     neckDrop: point(0, seenFrom === 'front' ? form.frontNeckDrop : form.backNeckDrop),
     shoulderMiddle,
     napeLow: point(0, 0.55 * form.shoulderHeight),
     chest: point(0, form.chestHeight + 6),
     bandTop: point(0, form.bandTop),
-    bandSide,
-    bandSideLeft: mirror(bandSide),
+    bandFront: point(0, form.bandTop + 0.18 * form.chestHalf),
     waist: point(0, form.waistHeight),
-    waistAside: point(0.42 * form.waistHalf, form.waistHeight + 2),
+    waistFront: point(0, form.waistHeight + 0.2 * form.waistHalf),
+    waistAside: point(0.42 * form.waistHalf, form.waistHeight + 0.18 * form.waistHalf),
     waistSide: point(form.waistHalf, form.waistHeight - 5),
     tummy: point(0, form.tummyHeight),
     hip: point(0, form.hipHeight),
     hem: point(0, form.hemHeight),
-    hemSide,
-    hemSideLeft: mirror(hemSide),
+    hemFront: point(0, form.hemHeight + 0.2 * form.hipHalf),
     base: point(0, form.trunkHeight),
     crotch: point(0, form.trunkHeight - 4),
     lengthChest: point(0.5 * form.chestHalf, form.chestHeight),
     lengthTummy: point(0.52 * form.tummyHalf, form.tummyHeight),
-    lengthHem: point(0.46 * form.hipHalf, form.hemHeight),
+    lengthHem: point(0.46 * form.hipHalf, form.hemHeight + 0.17 * form.hipHalf),
     loopTummy: point(0.3 * form.tummyHalf, form.tummyHeight),
     loopBack: point(0.78 * form.tummyHalf, 0.72 * form.trunkHeight),
     seatBack: point(0.24 * form.hipHalf, 0.8 * form.trunkHeight),
-    waistBack: point(0.3 * form.waistHalf, form.waistHeight),
-    strapFront: point(0.5 * form.chestHalf, form.bandTop),
+    waistBack: point(0.3 * form.waistHalf, form.waistHeight - 6),
+    strapFront: point(0.5 * form.chestHalf, form.bandTop + 0.15 * form.chestHalf),
     strapBack: point(0.76 * form.chestHalf, form.bandTop - 3),
     plumbTop: point(form.tummyHalf, shoulderEnd.y),
     plumbFoot: point(form.tummyHalf, form.tummyHeight),
@@ -48,22 +46,12 @@ export function trunkPlaces(form: UprightForm, seenFrom: 'front' | 'back', shoul
     skirtSide,
     skirtSideLeft: mirror(skirtSide),
     waistSideLeft: mirror(point(form.waistHalf, form.waistHeight - 5)),
-    bibHem: point(0, form.bibLength),
-    bibSide: point(0.62 * form.chestHalf, 0.6 * form.bibLength),
-    bibSideLeft: point(-0.62 * form.chestHalf, 0.6 * form.bibLength),
     capeHem: point(0, form.capeLength),
     capeMiddle: point(0, 0.5 * form.capeLength),
     capeSide,
     capeSideLeft: mirror(capeSide),
     capeShoulder: point(form.shoulderHalf + 6, form.shoulderHeight + 2),
     capeShoulderLeft: point(-form.shoulderHalf - 6, form.shoulderHeight + 2),
-    scarfEndLeft: point(-0.5 * form.neckHalf, form.scarfLength),
-    scarfLeft: point(-0.62 * form.neckHalf, 0.4 * form.scarfLength),
-    scarfNeckLeft: point(-0.95 * form.neckHalf, 2),
-    scarfBehind: point(0, -9),
-    scarfNeckRight: point(0.95 * form.neckHalf, 2),
-    scarfRight: point(0.62 * form.neckHalf, 0.4 * form.scarfLength),
-    scarfEndRight: point(0.5 * form.neckHalf, form.scarfLength),
   };
 }
 

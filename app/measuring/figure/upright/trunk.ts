@@ -1,6 +1,5 @@
-import { along, inset } from '../outline';
 import { mirror, type Point, point } from '../point';
-import { smoothPoints } from '../smooth';
+import { shadeOf } from '../shade';
 import { closed, open, type Part } from '../stage';
 import type { UprightForm } from './form';
 
@@ -27,17 +26,4 @@ export function trunkParts(form: UprightForm): Part[] {
     shadeOf(outline, point(form.tummyHalf, form.chestHeight), point(10, form.trunkHeight), 9),
     open('seam', 'seam', [point(0, 2), point(0.6, 0.5 * form.trunkHeight), point(0, form.trunkHeight - 3)]),
   ];
-}
-
-/** A crescent inside the right-hand edge of an outline, from one place on it to another: the side away from the light. */
-export function shadeOf(outline: readonly Point[], from: Point, to: Point, depth: number): Part {
-  const dense = smoothPoints(outline, true);
-  const box = dense.map(({ x }) => x);
-  const inside = point((Math.min(...box) + Math.max(...box)) / 2, (from.y + to.y) / 2);
-  const edge = along(dense, from, to, point(Math.max(from.x, to.x), (from.y + to.y) / 2)).filter((_, i) => i % 3 === 0);
-  const inner = edge.map((here, index) => {
-    const share = Math.sin((Math.PI * index) / Math.max(edge.length - 1, 1));
-    return inset([edge[index - 1] ?? here, here, edge[index + 1] ?? here], depth * share, inside)[1] ?? here;
-  });
-  return closed('shade', 'shade', [...edge, ...inner.reverse().slice(1, -1)]);
 }

@@ -1,31 +1,32 @@
 import { mirror, type Point, point } from '../point';
+import { shadeOf } from '../shade';
 import { oval } from '../shapes';
 import { closed, open, type Part } from '../stage';
-import type { UprightForm } from './form';
-import { headOutline, onHead } from './head-places';
-import { shadeOf } from './trunk';
+import type { HeadForm } from './form';
+import { headOutline, onHead } from './places';
 
-export function headParts(form: UprightForm, seenFrom: 'front' | 'back'): Part[] {
-  const outline = headOutline(form);
-  const shade = shadeOf(outline, onHead(form, 0.95, 0.7), onHead(form, 0.3, 0.01), 6);
-  const head = [closed('head', 'fur', outline), shade, ...tuft(form)];
-  if (seenFrom === 'front') return [...head, ...faceParts(form)];
-  return [...head, open('seam', 'seam', [onHead(form, 0, 0.97), onHead(form, 0.01, 0.5), onHead(form, 0, 0.03)])];
+/** The head with its face or its seam; ears are drawn before it. */
+export function headParts(head: HeadForm, seenFrom: 'front' | 'back'): Part[] {
+  const outline = headOutline(head);
+  const shade = shadeOf(outline, onHead(head, 0.95, 0.7), onHead(head, 0.3, 0.01), 6);
+  const parts = [closed('head', 'fur', outline), shade, ...tuft(onHead(head, 0, 1))];
+  if (seenFrom === 'front') return [...parts, ...faceParts(head)];
+  return [...parts, open('seam', 'seam', [onHead(head, 0, 0.97), onHead(head, 0.01, 0.5), onHead(head, 0, 0.03)])];
 }
 
-/** Three short strokes of fur on the crown. */
-function tuft(form: UprightForm): Part[] {
-  const { x, y } = onHead(form, 0, 1);
+/** Two short strokes of fur on the crown. */
+export function tuft({ x, y }: Point): Part[] {
   return [
     open('tuft', 'line', [point(x - 9, y + 1), point(x - 7, y - 4), point(x - 2, y - 6)]),
     open('tuft', 'line', [point(x, y), point(x + 2, y - 6), point(x + 7, y - 8)]),
   ];
 }
 
-function faceParts(form: UprightForm): Part[] {
-  const { headHalf, headHeight } = form;
-  const [eye, nose, cheek] = [onHead(form, 0.42, 0.44), onHead(form, 0, 0.335), onHead(form, 0.66, 0.27)];
-  const muzzle = onHead(form, 0, 0.25);
+/** Eyes, muzzle and cheeks. */
+export function faceParts(head: HeadForm): Part[] {
+  const { half: headHalf, height: headHeight } = head;
+  const [eye, nose, cheek] = [onHead(head, 0.42, 0.44), onHead(head, 0, 0.335), onHead(head, 0.66, 0.27)];
+  const muzzle = onHead(head, 0, 0.25);
   const both = (name: string, look: Part['look'], points: Point[]) => [
     closed(name, look, points),
     closed(name, look, points.map(mirror)),

@@ -1,0 +1,87 @@
+import {
+  type BodyKind,
+  type Knowns,
+  type TraitId,
+  type Traits,
+  type traitValues,
+  usualTraits,
+  type View,
+} from '../../body';
+import { seen } from './camera';
+import { type Figure, type Frame, WIDE } from './drawing';
+import { figureOf, wholeOf } from './figure-of';
+import { sheets } from './kinds';
+import type { Point } from './point';
+import { squeezed } from './squeezed';
+import type { MarkId, Stage } from './stage';
+
+/** Small pictures: for lists of toys, and to choose by. */
+export const SMALL: Frame = { width: 120, height: 120 };
+
+const FIRST_SIDE: Readonly<Record<BodyKind, View>> = { upright: 'front', 'four-legged': 'side', round: 'front' };
+
+/** A toy for a list of toys: the side it is known by, whole, without threads and tape. */
+export function portrait(kind: BodyKind, traits: Traits, knowns: Knowns): Figure {
+  const view = FIRST_SIDE[kind];
+  const stage = sheets[kind][view].stage(traits, knowns);
+  return figureOf(seen(stage, wholeOf(stage), SMALL, false), view, SMALL, { now: null });
+}
+
+/** The typical toy with one trait as chosen, near enough to see what the choice is about. */
+export function traitPicture<T extends TraitId>(
+  kind: BodyKind,
+  trait: T,
+  value: (typeof traitValues)[T][number],
+): Figure {
+  if (trait === 'stuffing') return squeezed(value === 'soft', SMALL);
+  const { view, shot } = SHOWN[kind][trait] ?? { view: FIRST_SIDE[kind], shot: 'whole' };
+  const traits: Traits = { ...LIKELY[kind], [trait]: value };
+  const stage = sheets[kind][view].stage(traits, {});
+  return figureOf(seen(stage, shotOf(stage, shot), SMALL, false), view, SMALL, { now: null });
+}
+
+/** The things the maker puts on a toy of this kind before she measures, in order. */
+export const marksOf: Readonly<Record<BodyKind, readonly MarkId[]>> = {
+  upright: ['neck', 'waist', 'shoulders', 'underarms', 'sides'],
+  'four-legged': ['neck', 'legs'],
+  round: ['neck', 'waist'],
+};
+
+/** Step zero: the toy with those marks on it, a glow under what is put on now. The side line is seen from the side. */
+export function markPicture(
+  kind: BodyKind,
+  traits: Traits,
+  knowns: Knowns,
+  now: readonly MarkId[],
+  frame: Frame = WIDE,
+): Figure {
+  const fromSide = kind === 'four-legged' || now.every((mark) => mark === 'sides');
+  const view = fromSide ? 'side' : 'front';
+  const pose = kind === 'upright' && fromSide ? 'lifted' : undefined;
+  const stage = sheets[kind][view].stage(traits, knowns, pose);
+  return figureOf(seen(stage, shotOf(stage, 'trunk'), frame, false), view, frame, { now });
+}
+
+type Shown = { readonly [T in TraitId]?: { readonly view: View; readonly shot: string } };
+
+/** From where each trait is best seen; whole and from the first side where nothing is said. */
+const SHOWN: Readonly<Record<BodyKind, Shown>> = {
+  upright: {
+    ears: { view: 'front', shot: 'face' },
+    neck: { view: 'front', shot: 'trunk' },
+    shoulders: { view: 'front', shot: 'trunk' },
+    tail: { view: 'back', shot: 'whole' },
+    posture: { view: 'side', shot: 'whole' },
+  },
+  'four-legged': { ears: { view: 'front', shot: 'face' } },
+  round: { tail: { view: 'side', shot: 'whole' } },
+};
+
+/** What the typical toy of a picture looks like apart from the trait in question. */
+const LIKELY: Readonly<Record<BodyKind, Traits>> = {
+  upright: { ...usualTraits, ears: 'side', posture: 'stands' },
+  'four-legged': { ...usualTraits, ears: 'side', posture: 'stands' },
+  round: { ...usualTraits, ears: 'side' },
+};
+
+const shotOf = (stage: Stage, shot: string): readonly Point[] => stage.shots[shot] ?? wholeOf(stage);
