@@ -5,6 +5,7 @@
 export type { Body, Known, Knowns, Origin } from './body';
 export type { Card, Order } from './card';
 export type { Flag, Severity } from './flag';
+export { flagsOf } from './flags-of';
 export {
   type BodyKind,
   bodyKinds,
@@ -20,11 +21,11 @@ export {
   parseLength,
 } from './length';
 export { formatLength, type InchParts, inchParts } from './length-words';
-export type { Group, Measure, Nature, Region, View } from './measure';
+export type { Group, Lean, Measure, Nature, Region, View } from './measure';
 export { findMeasure, type MeasureId, measureIds, measures } from './measures';
-export { estimate } from './proportions';
+export { estimate, estimates } from './proportions';
 export type { Breach, Rule, RuleContext } from './rule';
-export { flagsOf, rules } from './rules';
+export { rules } from './rules';
 export type { Say } from './say';
 export { type SizeId, sizeIds } from './sizes';
 export {

@@ -1,141 +1,208 @@
-import type { Body } from './body';
-import type { Flag } from './flag';
-import { type MeasureId, measures } from './measures';
-import type { Breach, Rule, RuleContext } from './rule';
-import { LONGEST_MM, type Mm } from './units';
+import { estimate } from './proportions';
+import { GEOMETRY, PRACTICE, type Rule, row } from './rule';
+import {
+  hemTakesAll,
+  type Limit,
+  notALength,
+  partOver,
+  readingsApart,
+  rulerOver,
+  suspected,
+  tooSmall,
+  widthsOff,
+} from './rule-rows';
+import type { Mm } from './units';
 
-/** A side seam shorter than this under the armhole cannot be sewn (common practice, no source). */
+/** Room for a side seam between armhole and hem, and between neckline and hem. */
 const LEAST_SIDE_MM = 10;
-/** Front and back may miss the girth by this before one of the three must be wrong: a tape slips, fur squashes. */
-const WIDTHS_OFF_SHARE = 0.2;
-const WIDTHS_OFF_MM = 20;
+const WIDTHS_IMPOSSIBLE: Limit = { share: 0.2, mm: 20 };
+const WIDTHS_UNLIKELY: Limit = { share: 0.05, mm: 10 };
+/** Arms held out make the underarm as long as the outside; more than this over it, the two were mixed up. */
+const STRAIGHT_ARM_MM = 10;
+/** How far armhole depth and side inset together may miss half the arm's root girth. */
+const ROOT_OFF_SHARE = 0.25;
+/** Armhole depth as a share of a hip-length top; such is one within this share of what the toy suggests. */
+const ARMHOLE_SHARE = { least: 0.35, most: 0.65 };
+const HIP_LENGTH_SHARE = 0.3;
+/** A neckline is about 5.3 times as long as half its width (drafting starts from that). */
+const NECK_PER_HALF_WIDTH = 5.3;
+/** What reads larger than its whole by no more than this may be the tape's fault. */
+const TAPE_SHARE = 0.05;
+/** How far the crotch may miss twice the rise and the hip's thickness, less 8 %. */
+const CROTCH_OFF_SHARE = 0.25;
+const LEAST_TUBE_MM = 40;
+const LEAST_SEAM_MM = 8;
 
-const geometry = 'geometry';
-const practice = 'common practice, no source';
-
-/** Ruler measures and the girth they lie in: a closed loop is at least twice any straight line across it. */
-const rulersIn: readonly (readonly [MeasureId, MeasureId])[] = [
-  ['armhole-depth', 'arm-root-girth'],
-  ['side-inset', 'chest-girth'],
-];
+const roomAbove =
+  (need: string) =>
+  ([taken, length]: readonly [Mm, Mm, Mm], { hemAllowance }: { readonly hemAllowance: Mm }) => {
+    const least = hemAllowance + LEAST_SIDE_MM;
+    return length - taken < least && { [need]: taken, length, left: length - taken, least };
+  };
 
 /** The rule table, impossible first. Adding a row adds a flag; its words are `flag.<code>` in locales. */
 export const rules: readonly Rule[] = [
-  {
-    code: 'not-a-length',
-    severity: 'impossible',
-    measures: [],
-    why: 'zero, below zero, not a number or over 3 m is no measure of a toy',
-    source: geometry,
-    broken: (body) =>
-      measures.flatMap(({ id }): Breach[] => {
-        const value = body.sizes[id]?.value;
-        const fine = value === undefined || (value > 0 && value <= LONGEST_MM);
-        return fine ? [] : [{ measures: [id], values: { value } }];
-      }),
-  },
-  {
-    code: 'armhole-takes-side',
-    severity: 'impossible',
-    measures: ['armhole-depth', 'body-length'],
-    why: 'below the armhole there must be room for a side seam and the hem',
-    source: practice,
-    broken: (body, { hemAllowance }) =>
-      compare(body, ['body-length', 'armhole-depth'], (length, depth) => {
-        const side = length - depth;
-        const least = hemAllowance + LEAST_SIDE_MM;
-        return side < least && { length, depth, side, least };
-      }),
-  },
-  ...(['front-width', 'back-width'] as const).map(
-    (width): Rule => ({
-      code: 'width-over-girth',
-      severity: 'impossible',
-      measures: [width, 'body-girth'],
-      why: 'the width is a part of the girth',
-      source: geometry,
-      broken: (body) => compare(body, [width, 'body-girth'], (part, girth) => part >= girth && { width: part, girth }),
-    }),
+  notALength,
+  row(
+    'armhole-takes-side',
+    'impossible',
+    ['armhole-depth', 'body-length'],
+    'below the armhole there must be room for a side seam and the hem',
+    PRACTICE,
+    roomAbove('depth'),
   ),
-  {
-    code: 'widths-off-girth',
-    severity: 'impossible',
-    measures: ['front-width', 'back-width', 'body-girth'],
-    why: 'front and back together are the girth',
-    source: `geometry; the limit is ${practice}`,
-    broken: (body) =>
-      compare(body, ['front-width', 'back-width', 'body-girth'], (front, back, girth) => {
-        const off = Math.abs(front + back - girth);
-        return off > Math.max(WIDTHS_OFF_SHARE * girth, WIDTHS_OFF_MM) && { front, back, girth, off };
-      }),
-  },
-  ...rulersIn.map(
-    ([ruler, girth]): Rule => ({
-      code: 'ruler-over-half-girth',
-      severity: 'impossible',
-      measures: [ruler, girth],
-      why: 'a closed loop is at least twice any straight line across it',
-      source: geometry,
-      broken: (body) =>
-        compare(body, [ruler, girth], (across, round) => across > round / 2 && { across, girth: round }),
-    }),
+  row(
+    'neckline-under-hem',
+    'impossible',
+    ['front-neck-drop', 'body-length'],
+    'the neckline must end above the hem',
+    GEOMETRY,
+    roomAbove('drop'),
   ),
-  {
-    code: 'neckline-under-hem',
-    severity: 'impossible',
-    measures: ['front-neck-drop', 'body-length'],
-    why: 'the neckline must end above the hem',
-    source: geometry,
-    broken: (body, { hemAllowance }) =>
-      compare(body, ['front-neck-drop', 'body-length'], (drop, length) => {
-        const least = hemAllowance + LEAST_SIDE_MM;
-        return length - drop < least && { drop, length, least };
-      }),
-  },
-  ...(['body-length', 'back-body-length', 'side-length'] as const).map((id) => hemTakesAll(id, 'hemAllowance')),
-  ...(['arm-length'] as const).map((id) => hemTakesAll(id, 'cuffAllowance')),
-];
+  partOver('width-over-girth', 'front-width', 'body-girth'),
+  partOver('width-over-girth', 'back-width', 'body-girth'),
+  partOver('front-over-crotch', 'front-crotch', 'crotch-length'),
+  partOver('height-over-whole', 'top-height', 'height'),
+  partOver('height-over-whole', 'base-height', 'height'),
+  widthsOff('impossible', WIDTHS_IMPOSSIBLE),
+  rulerOver('armhole-depth', 'arm-root-girth'),
+  rulerOver('side-inset', 'chest-girth'),
+  rulerOver('leg-spread', 'chest-girth'),
+  rulerOver('ear-base', 'head-girth'),
+  rulerOver('wing-base', 'body-girth'),
+  hemTakesAll('body-length', 'hemAllowance'),
+  hemTakesAll('back-body-length', 'hemAllowance'),
+  hemTakesAll('side-length', 'hemAllowance'),
+  hemTakesAll('waist-to-hem', 'hemAllowance'),
+  hemTakesAll('back-length', 'hemAllowance'),
+  hemTakesAll('arm-length', 'cuffAllowance'),
+  hemTakesAll('front-leg-length', 'cuffAllowance'),
 
-function hemTakesAll(id: MeasureId, allowance: 'hemAllowance' | 'cuffAllowance'): Rule {
-  return {
-    code: 'hem-takes-all',
-    severity: 'impossible',
-    measures: [id],
-    why: 'a hem no shorter than the piece leaves nothing of it',
-    source: geometry,
-    broken: (body, context) =>
-      compare(body, [id], (length) => length <= context[allowance] && { length, hem: context[allowance] }),
-  };
-}
-
-/** Hands the values of measures to `check` where all are known; its numbers, if any, are a breach. */
-function compare(
-  body: Body,
-  ids: readonly MeasureId[],
-  check: (...values: [Mm, Mm, Mm]) => Flag['values'] | false,
-): readonly Breach[] {
-  const [first, second = 0, third = 0] = ids.map((id) => body.sizes[id]?.value ?? Number.NaN);
-  if (first === undefined || ids.some((id) => !body.sizes[id])) return [];
-  const values = check(first, second, third);
-  return values ? [{ values }] : [];
-}
-
-const usualContext: RuleContext = { hemAllowance: 12, cuffAllowance: 12 };
-
-/**
- * Everything about a body's numbers worth saying, worked out anew each time, impossible first. `context` is what the
- * order says of hems; `context.measures` limits the judgement to what a garment uses.
- */
-export function flagsOf(body: Body, context: Partial<RuleContext> = {}): readonly Flag[] {
-  const whole = { ...usualContext, ...context };
-  const judged = (ids: readonly MeasureId[]) => ids.every((id) => body.sizes[id] && (whole.measures?.has(id) ?? true));
-  const told = (ids: readonly MeasureId[]) => ids.some((id) => body.sizes[id]?.from !== 'estimate');
-  const certain = (ids: readonly MeasureId[]) => ids.every((id) => body.sizes[id]?.from !== 'estimate');
-  return rules.flatMap(({ code, severity, broken, measures: usual }) =>
-    broken(body, whole).flatMap(({ measures: ids = usual, values }): Flag[] =>
-      judged(ids) && (severity === 'impossible' ? certain(ids) : told(ids))
-        ? [{ code, severity, measures: ids, values }]
-        : [],
+  suspected('unit-slip'),
+  suspected('tenfold'),
+  suspected('digit-doubled'),
+  suspected('fraction-dropped'),
+  suspected('swapped'),
+  suspected('proportion'),
+  widthsOff('unlikely', WIDTHS_UNLIKELY),
+  row(
+    'underarm-over-arm',
+    'unlikely',
+    ['underarm-length', 'arm-length'],
+    'the underside of an arm is no longer than its outside: probably swapped',
+    PRACTICE,
+    ([under, outer]) => under - outer > STRAIGHT_ARM_MM && { under, outer, offer: outer, otherOffer: under },
+  ),
+  row(
+    'armhole-off-root',
+    'unlikely',
+    ['armhole-depth', 'arm-root-girth', 'side-inset'],
+    'depth and inset together are about half the way round the root of the arm',
+    PRACTICE,
+    ([depth, root, inset]) => {
+      const half = root / 2;
+      return Math.abs(depth + inset - half) > ROOT_OFF_SHARE * half && { depth, inset, half };
+    },
+  ),
+  row(
+    'armhole-share',
+    'unlikely',
+    ['armhole-depth', 'body-length'],
+    'an armhole is about half of a hip-length top',
+    PRACTICE,
+    ([depth, length], _, body) => {
+      const share = depth / length;
+      const suggested = estimate(body, 'body-length')?.value ?? length;
+      const hipLength = Math.abs(length / suggested - 1) <= HIP_LENGTH_SHARE;
+      return (share > ARMHOLE_SHARE.most || (hipLength && share < ARMHOLE_SHARE.least)) && { depth, length, share };
+    },
+  ),
+  row(
+    'shoulders-over-chest',
+    'unlikely',
+    ['shoulder-length', 'neck-girth', 'chest-girth'],
+    'half the neckline and one shoulder fit into a quarter of the chest girth',
+    PRACTICE,
+    ([shoulder, neck, chest]) => {
+      const reach = neck / NECK_PER_HALF_WIDTH + shoulder;
+      return reach > (chest / 4) * (1 + TAPE_SHARE) && { shoulder, neck, chest, reach, room: chest / 4 };
+    },
+  ),
+  row(
+    'neck-over-head',
+    'unlikely',
+    ['neck-girth', 'head-girth'],
+    'where the neck is clear, it is thinner than the head',
+    PRACTICE,
+    ([neck, head], _, { traits }) => traits.neck === 'clear' && neck > head && { neck, head },
+  ),
+  row(
+    'paw-off-arm',
+    'unlikely',
+    ['paw-girth', 'upper-arm-girth'],
+    'a paw measures half the arm to twice the arm',
+    PRACTICE,
+    ([paw, arm]) => (paw < arm / 2 || paw > arm * 2) && { paw, arm },
+  ),
+  row(
+    'ear-over-head',
+    'unlikely',
+    ['ear-base', 'head-girth'],
+    'an ear takes less than a quarter of the way round the head',
+    PRACTICE,
+    ([ear, head]) => ear > head / 4 && { ear, head },
+  ),
+  row(
+    'crown-off-face',
+    'unlikely',
+    ['crown-arc', 'face-edge'],
+    'the way over the head is 40 to 110 % of the way round the face',
+    PRACTICE,
+    ([crown, face]) => (crown < face * 0.4 || crown > face * 1.1) && { crown, face },
+  ),
+  row(
+    'back-neck-under-front',
+    'unlikely',
+    ['back-neck-drop', 'front-neck-drop'],
+    'a neckline lies higher at the back than in front',
+    PRACTICE,
+    ([back, front]) => back > front && { back, front },
+  ),
+  row(
+    'crotch-off-rise',
+    'unlikely',
+    ['crotch-length', 'body-rise', 'hip-girth'],
+    'the way between the legs is about twice the rise and the thickness of the hip, less 8 %',
+    PRACTICE,
+    ([crotch, rise, hip]) => {
+      const usual = 0.92 * (2 * rise + hip / Math.PI);
+      return Math.abs(crotch - usual) > CROTCH_OFF_SHARE * usual && { crotch, usual };
+    },
+  ),
+  ...(['top-girth', 'base-girth'] as const).map((id) =>
+    row(
+      'girth-over-fullest',
+      'unlikely',
+      [id, 'body-girth'],
+      'no girth is over the fullest',
+      GEOMETRY,
+      ([girth, full]) => {
+        return girth > full * (1 + TAPE_SHARE) && { girth, full };
+      },
     ),
-  );
-}
+  ),
+  tooSmall('tube-too-small', 'unlikely', 'upper-arm-girth', LEAST_TUBE_MM),
+  tooSmall('tube-too-small', 'unlikely', 'front-leg-girth', LEAST_TUBE_MM),
+  readingsApart,
+
+  row(
+    'straight-topped-sleeve',
+    'note',
+    ['underarm-length', 'arm-length'],
+    'arms held out or up: the sleeve has no cap',
+    PRACTICE,
+    ([under, outer]) => under > outer && under - outer <= STRAIGHT_ARM_MM && { under, outer },
+  ),
+  tooSmall('seam-too-short', 'note', 'shoulder-length', LEAST_SEAM_MM),
+  tooSmall('seam-too-short', 'note', 'underarm-length', LEAST_SEAM_MM),
+];

@@ -1,13 +1,11 @@
 import {
   type Body,
   type Card,
-  estimate,
+  estimates,
   findMeasure,
   type Known,
   type Knowns,
-  type MeasureId,
   type Mm,
-  measures,
   type Origin,
   usualTraits,
 } from '../body';
@@ -34,12 +32,8 @@ export function bodyFrom(card: Told): Body {
     }),
   );
   const told: Knowns = { ...followsFrom(taken), ...taken };
-  return {
-    kind,
-    traits: { ...usualTraits, ...traits },
-    sizes: { ...estimates(kind, told), ...told },
-    corrections: card.corrections ?? {},
-  };
+  const wearer = { kind, traits: { ...usualTraits, ...traits }, sizes: told };
+  return { ...wearer, sizes: { ...estimates(wearer), ...told }, corrections: card.corrections ?? {} };
 }
 
 /** What readings of one measure amount to; null without any. */
@@ -48,14 +42,4 @@ export function knownFrom(readings: readonly Mm[], from: Origin): Known | null {
   if (!settled) return null;
   const hand = Math.max(TAPE_GIVE_MM, TAPE_GIVE_SHARE * Math.abs(settled.value)) / Math.sqrt(readings.length);
   return { value: settled.value, from, give: Math.max(hand, settled.spread / 2) };
-}
-
-function estimates(kind: Body['kind'], told: Knowns): Knowns {
-  const missing: Partial<Record<MeasureId, Known>> = {};
-  for (const { id } of measures) {
-    if (told[id]) continue;
-    const guess = estimate(kind, told, id);
-    if (guess) missing[id] = guess;
-  }
-  return missing;
 }
