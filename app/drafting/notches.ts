@@ -7,6 +7,8 @@ import type { Drawing } from './drawing';
 const SHORTEST_NOTCHED_MM = 40;
 /** A notch nearer an end than this says nothing the end does not. */
 const CLEAR_OF_ENDS_MM = 4;
+/** A notch halfway along is left out where a break is as near as this: two marks side by side read as one. */
+const CLEAR_OF_BREAKS_MM = 12;
 /** A break in a chain whose corner is this near to straight is no corner: it is marked by a notch. */
 const STRAIGHT = 0.2;
 
@@ -25,7 +27,10 @@ export function notchesOf(seam: Seam, drawing: Drawing): Placed[] {
     ...first.slice(1).map((span) => span.from / seam.firstLength),
     ...second.slice(1).map((span) => span.from / seam.secondLength),
   ];
-  return [...halves, ...breaks].flatMap((share) => {
+  const apart = halves.filter((half) =>
+    breaks.every((each) => Math.abs(each - half) * seam.firstLength > CLEAR_OF_BREAKS_MM),
+  );
+  return [...apart, ...breaks].flatMap((share) => {
     const [one, two] = [
       markAt(first, share * seam.firstLength, drawing),
       markAt(second, share * seam.secondLength, drawing),

@@ -11,7 +11,7 @@ const setIn = (choices: Choices) => hasSleeve(choices) && !isRaglan(choices);
 const raglan = isRaglan;
 
 /** How far a knob may be turned, as shares of where it started (common practice, no source). */
-const DEEPEN = [1.15, 1.25, 1.4, 1.6] as const;
+const DEEPEN = [1.15, 1.4, 1.4, 1.6] as const;
 /** And the side keeps at least this share of its length. */
 const LEAST_SIDE_SHARE = 0.45;
 const LEAST_RAGLAN_SIDE_SHARE = 0.3;
