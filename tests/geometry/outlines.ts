@@ -14,8 +14,7 @@ import {
   subtract,
   unit,
 } from '../../app/drafting/geometry';
-
-type Random = () => number;
+import type { Random } from '../toys/seeded';
 
 /**
  * A random outline about 100 mm across, clockwise, four to eight edges, straight or curved as armholes and necklines

@@ -23,6 +23,9 @@ export const MITRE_LIMIT = 2;
 /** Ends nearer than this are joined where they are, mm: an angle that small is drawing, not design. */
 const JOINED_MM = 0.002;
 
+/** A parallel this little over the fold line is on it, mm. */
+const ON_FOLD_MM = 0.0002;
+
 /** Parallels round an inner corner are searched this far, in units of what straight ones would need, and at least this, mm. */
 const SEARCHED_SHARE = 3;
 const SEARCHED_MM = 2;
@@ -71,26 +74,14 @@ export function foldCorner(corner: Point, arm: Arm, fold: Arm): Corner {
   const inward = cross(outward, arm.beyond) > 0 ? -1 : 1;
   const inside = (p: Point): number => inward * cross(outward, subtract(p, corner));
   // A hollow tighter than its allowance folds its parallel back over the line some way along, not only at its end.
-  const first = arm.points.findLastIndex((p) => inside(p) < -JOINED_MM / 10) + 1;
-  if (first > 0) {
-    const [p, q] = [arm.points[first - 1], arm.points[first]];
-    const meet = p && q ? lineMeet(p, subtract(q, p), corner, outward) : undefined;
-    if (p && q && meet)
-      return {
-        first,
-        between: [add(p, scale(subtract(q, p), meet.s))],
-        second: 0,
-      };
-  }
+  const first = arm.points.findLastIndex((p) => inside(p) < -ON_FOLD_MM) + 1;
+  const [p, q] = [arm.points[first - 1], arm.points[first]];
+  const trimmed = p && q && lineMeet(p, subtract(q, p), corner, outward);
+  if (trimmed) return { first, between: [add(corner, scale(outward, trimmed.t))], second: 0 };
   const meet = lineMeet(from, arm.beyond, corner, outward);
   if (!meet) return joined;
   const limit = MITRE_LIMIT * arm.allowance;
-  if (meet.t <= limit)
-    return {
-      first: 0,
-      between: [add(corner, scale(outward, meet.t))],
-      second: 0,
-    };
+  if (meet.t <= limit) return { first: 0, between: [add(corner, scale(outward, meet.t))], second: 0 };
   const tip = add(corner, scale(outward, limit));
   return {
     first: 0,
