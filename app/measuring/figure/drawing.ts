@@ -15,6 +15,7 @@ export type Look =
   | 'fur-deep'
   | 'fur-pale'
   | 'shade'
+  | 'edge'
   | 'ink'
   | 'glint'
   | 'line'

@@ -44,7 +44,7 @@ export function layTape<P extends string>(way: Lay<P>, stage: Stage<P>, nature: 
     }
     case 'ruler': {
       const [from, to] = [place(way.from), place(way.to)];
-      return { ring: false, visible: [rulerStrip(from, to, way.side)], hidden: [], way: [from, to] };
+      return { ring: false, visible: [rulerStrip(from, to, way.side, way.stands)], hidden: [], way: [from, to] };
     }
   }
 }

@@ -5,7 +5,7 @@
  * - `across`: the near half of the same, from edge to edge.
  * - `over`: over the surface through places in order; `behind` goes on out of sight, `again` comes back into it.
  * - `edge`: along a part's edge, just inside it, past `by`.
- * - `ruler`: straight, with the ruler lying on one side of the line.
+ * - `ruler`: straight, with the ruler lying on one side of the line; one that stands has its end on the table at `to`.
  */
 export type Lay<Place extends string> =
   | { readonly lay: 'round' | 'across'; readonly of: string; readonly at: Place; readonly toward: Place }
@@ -16,7 +16,13 @@ export type Lay<Place extends string> =
       readonly again?: readonly Place[];
     }
   | { readonly lay: 'edge'; readonly of: string; readonly from: Place; readonly to: Place; readonly by: Place }
-  | { readonly lay: 'ruler'; readonly from: Place; readonly to: Place; readonly side: 1 | -1 };
+  | {
+      readonly lay: 'ruler';
+      readonly from: Place;
+      readonly to: Place;
+      readonly side: 1 | -1;
+      readonly stands?: true;
+    };
 
 /** A level line, plumb line or edge through places in order; or a level line round a part, its near half. */
 export type Guide<Place extends string> =

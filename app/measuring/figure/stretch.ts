@@ -5,7 +5,8 @@ const MOST = 2.1;
 
 /**
  * How much bigger or smaller than on the typical toy each part is, by the readings of it: 1 when they agree with the
- * toy's own size. A part that no reading speaks of follows its group. One wrong number moves its own part alone,
+ * toy's own size. Where several readings speak of one part, the one farthest off decides: a wrong number must show. A
+ * part that no reading speaks of follows its group. One wrong number moves its own part alone,
  * since size and group are medians.
  */
 export function stretchOf(kind: BodyKind, knowns: Knowns): (...ids: readonly MeasureId[]) => number {
@@ -17,7 +18,7 @@ export function stretchOf(kind: BodyKind, knowns: Knowns): (...ids: readonly Mea
   }
   return (...ids) => {
     const taken = ratios.filter(({ id }) => ids.includes(id)).map(({ log }) => log - size);
-    if (taken.length > 0) return bounded(taken.reduce((sum, log) => sum + log, 0) / taken.length);
+    if (taken.length > 0) return bounded(taken.reduce((far, log) => (Math.abs(log) > Math.abs(far) ? log : far)));
     const first = ids[0] && findMeasure(ids[0]);
     return bounded((first && groups.get(first.group)) ?? 0);
   };

@@ -37,16 +37,17 @@ export function lineStrip(line: readonly Point[]): Strip {
   return { outline: ribbon(half), ticks: ticks.join(''), middle: smoothPath(even, false), points: even };
 }
 
-/** A ruler beside the straight line from zero at `from` to `to`, its scale on the line, its body on one side. */
-export function rulerStrip(from: Point, to: Point, side: 1 | -1): Strip {
+/** A ruler beside the straight line from `from` to `to`, its scale on the line, its body on one side. */
+export function rulerStrip(from: Point, to: Point, side: 1 | -1, stands = false): Strip {
   const ahead = unit(minus(to, from));
   const aside = turned(ahead);
-  const far = moved(to, ahead, RULER_OVERHANG);
+  const near = moved(from, ahead, stands ? -RULER_OVERHANG : 0);
+  const far = moved(to, ahead, stands ? 0 : RULER_OVERHANG);
   const half = {
-    above: [from, far],
-    below: [moved(from, aside, side * RULER_WIDTH), moved(far, aside, side * RULER_WIDTH)],
+    above: [near, far],
+    below: [moved(near, aside, side * RULER_WIDTH), moved(far, aside, side * RULER_WIDTH)],
   };
-  const count = Math.max(2, Math.round(distance(from, far) / TICK_GAP));
+  const count = Math.max(2, Math.round(distance(near, far) / TICK_GAP));
   const ticks = Array.from({ length: count - 1 }, (_, index) => tick(half, (index + 1) / count, index % 5 === 4));
   const outline = straightPath([...half.above, ...[...half.below].reverse()], true);
   return { outline, ticks: ticks.join(''), middle: straightPath([from, to], false), points: [from, to] };

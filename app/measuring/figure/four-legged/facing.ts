@@ -3,7 +3,7 @@ import { headParts } from '../head/front';
 import { headOutline, headPlaces, onHead } from '../head/places';
 import { neckwear } from '../neckwear';
 import { mirror, type Point, point } from '../point';
-import { shadeOf } from '../shade';
+import { groundUnder, shadeOf } from '../shade';
 import { limb, oval } from '../shapes';
 import { closed, type Mark, open, type Part, type Stage } from '../stage';
 import type { FourLeggedForm } from './form';
@@ -30,13 +30,13 @@ export function fourLeggedFacing(form: FourLeggedForm, seenFrom: 'front' | 'back
   };
   const body: Part[] = [
     closed('trunk', 'fur', trunk),
-    shadeOf(trunk, point(form.chestHalf, 0.9 * form.chestHalf), point(8, 2 * form.chestHalf), 8),
+    ...shadeOf(trunk, point(form.chestHalf, 0.9 * form.chestHalf), point(8, 2 * form.chestHalf), 8),
     open('seam', 'seam', [point(0, 3), point(0, 1.9 * form.chestHalf)]),
   ];
   const thread: Mark = { id: 'neck', mark: 'thread', of: 'trunk', at: point(0, 0), toward: places.base, bow: true };
   return {
     parts: [
-      closed('ground', 'ground', oval(point(0, ground - 1), 1.5 * form.chestHalf, 4.5)),
+      groundUnder(0, ground - 1, 1.5 * form.chestHalf),
       ...(seenFrom === 'back' ? heads : []),
       ...legs.under,
       ...body,
@@ -90,15 +90,19 @@ function legParts(form: FourLeggedForm, seenFrom: 'front' | 'back'): { under: Pa
       [1.12 * legHalf, legHalf, 0.9 * footHalf],
     );
   const foot = (x: number) => oval(point(x + 2, ground - 8), 1.18 * footHalf, Math.min(8, 0.7 * footHalf));
-  const hind = 0.78 * chestHalf;
+  const hind = Math.max(0.92 * chestHalf, legApart + 0.75 * legHalf);
+  const up = (points: Point[]) => points.map(({ x, y }) => point(x, y - 4));
   const [near, far] = seenFrom === 'front' ? [legApart, hind] : [hind, legApart];
   return {
-    under: [...pair('far-leg', 'fur-deep', leg(far, 1.3 * chestHalf)), ...pair('far-foot', 'fur-deep', foot(far))],
+    under: [
+      ...pair('far-leg', 'fur-deep', up(leg(far, 1.3 * chestHalf))),
+      ...pair('far-foot', 'fur-deep', up(foot(far))),
+    ],
     over: [...pair('front-leg', 'fur', leg(near, chestDrop + 10)), ...pair('front-foot', 'fur', foot(near))],
   };
 }
 
 function tailOutline({ tailHalf, tailThick, chestHalf }: FourLeggedForm): Point[] {
   const root = point(0, 0.55 * chestHalf);
-  return limb([root, point(14, root.y - 14), point(34, root.y - 24)], [tailHalf, tailThick, 0.9 * tailThick]);
+  return limb([root, point(14, root.y - 14), point(34, root.y - 24)], [tailHalf, tailThick, 0.45 * tailThick]);
 }

@@ -1,4 +1,4 @@
-import { moved, type Point, point } from '../point';
+import { moved, type Point, point, toward } from '../point';
 import { limb, oval, station } from '../shapes';
 import { closed, type Part } from '../stage';
 import type { FourLeggedForm } from './form';
@@ -20,21 +20,24 @@ export function sideLegs(form: FourLeggedForm) {
       points: part.points.map((here) => ({ x: here.x + FAR.x, y: here.y + FAR.y })),
     }),
   );
-  const [top, low] = [station(front.axis, 0.3), station(front.axis, 0.92)];
+  const root = front.axis[0] ?? point(0, 0);
+  const ahead = toward(root, station(front.axis, 0.1).at);
+  const top = { at: moved(root, ahead, -1.1 * form.legHalf), ahead };
+  const [high, low] = [station(front.axis, 0.3), station(front.axis, 0.92)];
   const edge = (t: number) => {
-    const { at, toward } = station(front.axis, t);
-    const ahead = { x: toward.x - at.x, y: toward.y - at.y };
-    return moved(at, { x: ahead.y, y: -ahead.x }, 0.5 * form.legHalf);
+    const { at, toward: next } = station(front.axis, t);
+    const along = toward(at, next);
+    return moved(at, { x: along.y, y: -along.x }, 0.5 * form.legHalf);
   };
   return {
     far: stands ? far : [],
     near,
     outline: front.outline,
     places: {
-      legTop: station(front.axis, 0).at,
-      legTopToward: station(front.axis, 0).toward,
-      frontLeg: top.at,
-      frontLegToward: top.toward,
+      legTop: top.at,
+      legTopToward: moved(top.at, top.ahead, 10),
+      frontLeg: high.at,
+      frontLegToward: high.toward,
       foot: low.at,
       footToward: low.toward,
       sleeveTop: edge(0.04),

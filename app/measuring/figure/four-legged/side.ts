@@ -1,8 +1,8 @@
 import { onSide, sideEar, sideFace, sideHead, sideHeadParts, sideHeadPlaces } from '../head/side';
 import { across } from '../outline';
 import { moved, type Point, point, turned, unit } from '../point';
-import { shadeOf } from '../shade';
-import { limb, oval, station } from '../shapes';
+import { groundUnder, shadeOf } from '../shade';
+import { limb, station } from '../shapes';
 import { smoothPoints } from '../smooth';
 import { closed, type Stage } from '../stage';
 import type { FourLeggedForm } from './form';
@@ -21,11 +21,11 @@ export function fourLeggedSide(form: FourLeggedForm) {
   const { half, ground } = form;
   return {
     parts: [
-      closed('ground', 'ground', oval(point(0, ground - 1), 1.45 * half, 4.5)),
+      groundUnder(0, ground - 1, 1.45 * half),
       ...legs.far,
       ...(form.traits.tail ? [closed('tail', 'fur-deep', tail.outline)] : []),
       closed('trunk', 'fur', trunk),
-      shadeOf(trunk, point(0.5 * half, 2 * form.chestHalf), point(-1.1 * half, 1.5 * form.bellyHalf), 9),
+      ...shadeOf(trunk, point(0.5 * half, 2 * form.chestHalf), point(-1.1 * half, 1.5 * form.bellyHalf), 9),
       ...legs.near,
       ...sideHeadParts(form.head),
       ...sideEar(form.head),
@@ -93,7 +93,7 @@ function trunkPlaces(form: FourLeggedForm, trunk: readonly Point[]) {
     towardTailBelly: point(-2 * half, form.bellyHalf),
     backMiddle: top(0),
     withers: top(0.62 * half),
-    spineSide: point(0.64 * half, 0.45 * form.legTop),
+    spineSide: point(0.645 * half, 0.3 * form.legTop),
     coatEnd,
     coatSide: point(coatEnd.x - 6, 0.9 * form.bellyHalf),
     coatLow: point(coatEnd.x + 4, 1.7 * form.bellyHalf),
@@ -112,9 +112,9 @@ function tailOf(form: FourLeggedForm) {
   const { half, bellyHalf, tailHalf, tailThick } = form;
   const root = point(-1.16 * half, 0.42 * bellyHalf);
   const axis = [root, point(root.x - 24, root.y - 10), point(root.x - 38, root.y - 42)];
-  const [base, thick] = [station(axis, 0.22), station(axis, 0.68)];
+  const [base, thick] = [station(axis, 0.22), station(axis, 0.55)];
   return {
-    outline: limb(axis, [tailHalf, 0.95 * tailThick, 0.9 * tailThick]),
+    outline: limb(axis, [tailHalf, tailThick, 0.45 * tailThick]),
     places: {
       tailBase: base.at,
       tailBaseToward: base.toward,

@@ -9,7 +9,7 @@ import { headOutline, onHead } from './places';
 export function headParts(head: HeadForm, seenFrom: 'front' | 'back'): Part[] {
   const outline = headOutline(head);
   const shade = shadeOf(outline, onHead(head, 0.95, 0.7), onHead(head, 0.3, 0.01), 6);
-  const parts = [closed('head', 'fur', outline), shade, ...tuft(onHead(head, 0, 1))];
+  const parts = [closed('head', 'fur', outline), ...shade, ...tuft(onHead(head, 0, 1))];
   if (seenFrom === 'front') return [...parts, ...faceParts(head)];
   return [...parts, open('seam', 'seam', [onHead(head, 0, 0.97), onHead(head, 0.01, 0.5), onHead(head, 0, 0.03)])];
 }

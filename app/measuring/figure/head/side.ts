@@ -76,7 +76,7 @@ function earRoot(head: HeadForm): Point {
 /** The head from the side, but for its ear. */
 export function sideHeadParts(head: HeadForm): Part[] {
   const outline = sideHead(head);
-  return [closed('head', 'fur', outline), shadeOf(outline, onSide(head, -0.8, 0.85), onSide(head, -0.3, 0.02), 6)];
+  return [closed('head', 'fur', outline), ...shadeOf(outline, onSide(head, -0.8, 0.85), onSide(head, -0.3, 0.02), 6)];
 }
 
 export function sideFace(head: HeadForm): Part[] {

@@ -3,8 +3,8 @@ import { faceParts, tuft } from '../head/front';
 import { headPlaces } from '../head/places';
 import { neckwear } from '../neckwear';
 import { mirror, type Point, point } from '../point';
-import { shadeOf } from '../shade';
-import { limb, oval } from '../shapes';
+import { groundUnder, shadeOf } from '../shade';
+import { limb } from '../shapes';
 import { closed, open, type Part, type Stage } from '../stage';
 import { bodyOutline, feetParts, wingParts } from './body';
 import type { RoundForm } from './form';
@@ -31,11 +31,11 @@ export function roundFacing(form: RoundForm, seenFrom: 'front' | 'back') {
   const ears = earParts(form.crown, seenFrom);
   return {
     parts: [
-      closed('ground', 'ground', oval(point(0, ground - 1), 0.95 * bodyHalf, 4.5)),
+      groundUnder(0, ground - 1, 0.95 * bodyHalf),
       ...ears,
       ...wingParts(form),
       closed('trunk', 'fur', body),
-      shadeOf(body, point(form.topHalf, -form.topHeight), point(8, form.base), 9),
+      ...shadeOf(body, point(form.topHalf, -form.topHeight), point(8, form.base), 9),
       ...seam(form, seenFrom),
       ...(seenFrom === 'back' && form.traits.tail ? [closed('tail', 'fur-deep', tailOutline(form))] : []),
       ...feetParts(form),
@@ -71,8 +71,8 @@ function heights(form: RoundForm) {
     baseLine: point(0, form.baseHeight),
     waist: point(0, form.waistHeight),
     hem: point(0, form.hemHeight),
-    waistAside: point(0.4 * form.waistHalf, form.waistHeight + 0.18 * form.waistHalf),
-    skirtAside: point(0.48 * form.waistHalf, skirtHem + 1),
+    waistAside: point(0.7 * form.waistHalf, form.waistHeight + 0.14 * form.waistHalf),
+    skirtAside: point(0.72 * skirtSide.x, skirtHem - 1),
     skirtMiddle: point(0, skirtHem + 3),
     skirtSide,
     skirtSideLeft: mirror(skirtSide),
@@ -109,5 +109,5 @@ function seam(form: RoundForm, seenFrom: 'front' | 'back'): Part[] {
 
 function tailOutline({ tailHalf, tailThick, base }: RoundForm): Point[] {
   const root = point(0, 0.45 * base);
-  return limb([root, point(24, root.y - 2), point(46, root.y - 16)], [tailHalf, 0.95 * tailThick, 0.9 * tailThick]);
+  return limb([root, point(24, root.y - 2), point(46, root.y - 16)], [tailHalf, tailThick, 0.45 * tailThick]);
 }

@@ -1,7 +1,7 @@
 import { tuft } from '../head/front';
 import { sideEar, sideFace, sideHeadPlaces } from '../head/side';
 import { point } from '../point';
-import { shadeOf } from '../shade';
+import { groundUnder, shadeOf } from '../shade';
 import { limb, oval, station } from '../shapes';
 import { closed, type Stage } from '../stage';
 import { bodyOutline } from './body';
@@ -18,8 +18,8 @@ export function roundSide(form: RoundForm) {
   const wing = limb(wingAxis, [wingHalf, 1.05 * wingHalf, 0.6 * wingHalf]);
   const tailRoot = point(-0.8 * bodyHalf, 0.45 * base);
   const tailAxis = [tailRoot, point(tailRoot.x - 24, tailRoot.y - 2), point(tailRoot.x - 42, tailRoot.y - 20)];
-  const tail = limb(tailAxis, [form.tailHalf, 0.95 * form.tailThick, 0.9 * form.tailThick]);
-  const [tailBase, tailThick] = [station(tailAxis, 0.25), station(tailAxis, 0.7)];
+  const tail = limb(tailAxis, [form.tailHalf, form.tailThick, 0.45 * form.tailThick]);
+  const [tailBase, tailThick] = [station(tailAxis, 0.25), station(tailAxis, 0.55)];
   const ruler = -bodyHalf - 30;
   const places = {
     ...sideHeadPlaces(form.head),
@@ -38,13 +38,13 @@ export function roundSide(form: RoundForm) {
   };
   return {
     parts: [
-      closed('ground', 'ground', oval(point(0, ground - 1), 0.95 * bodyHalf, 4.5)),
+      groundUnder(0, ground - 1, 0.95 * bodyHalf),
       ...(form.traits.tail ? [closed('tail', 'fur-deep', tail)] : []),
       closed('trunk', 'fur', body),
-      shadeOf(body, point(-form.topHalf, -form.topHeight), point(-8, base), 9),
+      ...shadeOf(body, point(-form.topHalf, -form.topHeight), point(-8, base), 9),
       closed('foot', 'fur-deep', oval(point(8, base), 20, 7.5)),
+      ...(form.traits.ears === 'top' ? [] : tuft(point(0, -form.top))),
       ...sideEar(form.head),
-      ...tuft(point(0, -form.top)),
       ...sideFace(form.head),
       closed('wing', 'fur-deep', wing),
     ],

@@ -9,8 +9,8 @@ import type { UprightForm } from './form';
 export type Held = Traits['arms'] | 'close';
 
 /** Radians below level; an arm held forward is seen from its end, so it is drawn short. */
-const BELOW = { down: 0.62, out: 0.06, forward: 0.95, up: -0.72, close: 1.2 } as const;
-const SHORTENED = { down: 1, out: 1, forward: 0.62, up: 1, close: 1 } as const;
+const BELOW = { down: 0.62, out: 0.06, forward: 0.5, up: -0.72, close: 1.2 } as const;
+const SHORTENED = { down: 1, out: 1, forward: 0.6, up: 1, close: 1 } as const;
 
 /** The arm at the viewer's right, seen from the front or the back: its outline, axis, and where it meets the trunk. */
 export function armOf(form: UprightForm, trunk: readonly Point[], held: Held) {
@@ -21,7 +21,7 @@ export function armOf(form: UprightForm, trunk: readonly Point[], held: Held) {
   const reach = Math.max(length - pawHalf, 12);
   const sag = turned(ahead);
   const axis = [root, moved(moved(root, ahead, 0.5 * reach), sag, -0.05 * reach), moved(root, ahead, reach)];
-  const swell = held === 'forward' ? 1.15 : 1;
+  const swell = held === 'forward' ? 1.25 : 1;
   const outline = limb(axis, [armRootHalf, upperArmHalf, pawHalf * swell]);
   const places = placesOf(axis, smoothPoints(outline, true), smoothPoints(trunk, true), sag);
   return { outline, axis, places };

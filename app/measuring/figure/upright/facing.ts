@@ -2,6 +2,7 @@ import { earParts, earPlaces } from '../head/ears';
 import { headParts } from '../head/front';
 import { headOutline, headPlaces, onHead } from '../head/places';
 import { mirror, type Point, point } from '../point';
+import { groundUnder } from '../shade';
 import { oval } from '../shapes';
 import { closed, type Mark, type MarkId, type Part, type Stage } from '../stage';
 import { armOf, type Held, otherSide } from './arm';
@@ -30,7 +31,7 @@ export function uprightFacing(form: UprightForm, seenFrom: 'front' | 'back', hel
   const trunkTop = [onHead(form.head, -0.4, 0.6), onHead(form.head, 0.4, 0.6)];
   return {
     parts: [
-      closed('ground', 'ground', oval(point(0, legs.ground - 1), 1.35 * form.hipHalf, 4.5)),
+      groundUnder(0, legs.ground - 1, 1.35 * form.hipHalf),
       ...earParts(form.head, seenFrom),
       ...arms.under,
       ...legs.under,

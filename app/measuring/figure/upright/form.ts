@@ -41,7 +41,7 @@ function trunkSizes(traits: Traits, by: By) {
     waistHeight: 0.53 * height,
     tummyHeight: 0.67 * height,
     hipHeight: 0.86 * height,
-    hemHeight: 0.82 * height,
+    hemHeight: Math.min(Math.max(0.82 * by('body-length') * (124 / height), 0.45), 0.96) * height,
     bandTop: (0.53 - 0.2 * by('bodice-height')) * height,
     frontNeckDrop: 24 * by('front-neck-drop'),
     backNeckDrop: 11 * by('back-neck-drop'),

@@ -67,7 +67,7 @@ const wishes = {
   'front-neck-drop': { way: { lay: 'over', through: ['neck', 'neckDrop'] }, guides: NECKLINE, shot: 'head' },
   'arm-length': { way: { lay: 'over', through: ['shoulderEnd', 'elbowOuter', 'cuffOuter'] }, shot: 'arm' },
   'underarm-length': { way: { lay: 'over', through: ['underarm', 'elbowInner', 'cuffInner'] }, shot: 'arm' },
-  'bodice-height': { way: { lay: 'over', through: ['bandFront', 'waistFront'] }, guides: BAND_TOP, shot: 'band' },
+  'bodice-height': { way: { lay: 'over', through: ['waistFront', 'bandFront'] }, guides: BAND_TOP, shot: 'band' },
   'strap-length': {
     way: { lay: 'over', through: ['strapFront', 'shoulderMiddle'], behind: ['shoulderMiddle', 'strapBack'] },
     guides: BAND_TOP,

@@ -11,12 +11,10 @@ export const uprightSideTapes: { readonly [M in MeasureId]?: Row } = {
   ...headSideTapes,
   'underarm-to-waist': { way: { lay: 'over', through: ['underarm', 'sideWaist'] }, shot: 'trunk', pose: 'lifted' },
   'body-rise': {
-    way: { lay: 'ruler', from: 'tableBehind', to: 'waistBehind', side: -1 },
-    guides: [
-      ['waistBack', 'waistBehind'],
-      ['tableBehind', 'tableBefore'],
-    ],
+    way: { lay: 'ruler', from: 'waistOnSide', to: 'tableUnderSide', side: -1, stands: true },
+    guides: [['tableBehind', 'tableBefore']],
     shot: 'seat',
+    pose: 'lifted',
     needs: 'seat',
   },
   'foot-girth': { way: { lay: 'round', of: 'foot-loop', at: 'footMiddle', toward: 'footToward' }, shot: 'leg' },

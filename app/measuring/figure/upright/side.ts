@@ -1,6 +1,6 @@
 import { onSide, sideEar, sideFace, sideHead, sideHeadParts, sideHeadPlaces } from '../head/side';
 import { add, between, heading, moved, type Point, point, toward, turned } from '../point';
-import { shadeOf } from '../shade';
+import { groundUnder, shadeOf } from '../shade';
 import { limb, oval } from '../shapes';
 import { closed, type Part, type Stage } from '../stage';
 import type { Held } from './arm';
@@ -29,11 +29,11 @@ export function uprightSide(form: UprightForm, held: SideHeld = form.traits.arms
   const crease = point(0, form.traits.neck === 'clear' ? -1 : 3);
   return {
     parts: [
-      closed('ground', 'ground', oval(point(14, leg.ground - 1), 1.3 * form.tummyHalfDepth, 4.5)),
+      groundUnder(14, leg.ground - 1, 1.3 * form.tummyHalfDepth),
       ...tail.parts,
       ...leg.under,
       closed('trunk', 'fur', trunk),
-      shadeOf(trunk, point(-0.9 * form.tummyHalfDepth, form.chestHeight), point(-10, form.trunkHeight), 8),
+      ...shadeOf(trunk, point(-0.9 * form.tummyHalfDepth, form.chestHeight), point(-10, form.trunkHeight), 8),
       ...leg.over,
       closed('arm', 'fur-deep', arm),
       ...sideHeadParts(form.head),
@@ -59,7 +59,7 @@ export function uprightSide(form: UprightForm, held: SideHeld = form.traits.arms
 /** Where tapes lie on the trunk from the side. */
 function trunkPlaces(form: UprightForm, ground: number) {
   const { tummyHalfDepth: deep } = form;
-  const behind = -1.35 * deep;
+  const behind = -1.2 * deep;
   return {
     base: point(0, form.trunkHeight),
     waist: point(0, form.waistHeight),
@@ -68,8 +68,8 @@ function trunkPlaces(form: UprightForm, ground: number) {
     sideTummy: point(-2, form.tummyHeight),
     hem: point(0, form.hemHeight),
     sideHem: point(-2, form.hemHeight + 0.17 * deep),
-    waistBack: point(-0.84 * deep, form.waistHeight),
-    waistBehind: point(behind, form.waistHeight),
+    waistOnSide: point(-2, form.waistHeight + 0.19 * deep),
+    tableUnderSide: point(-2, ground),
     tableBehind: point(behind, ground),
     tableBefore: point(1.5 * deep, ground),
   };

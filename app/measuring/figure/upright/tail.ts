@@ -17,8 +17,8 @@ export function sideTailOf(form: UprightForm) {
 
 function tailAlong(axis: readonly Point[], form: UprightForm) {
   const { tailHalf, tailThick } = form;
-  const part: Part = closed('tail', 'fur-deep', limb(axis, [tailHalf, 0.92 * tailThick, 0.9 * tailThick]));
-  const [base, thick] = [station(axis, 0.12), station(axis, 0.7)];
+  const part: Part = closed('tail', 'fur-deep', limb(axis, [tailHalf, tailThick, 0.42 * tailThick]));
+  const [base, thick] = [station(axis, 0.12), station(axis, 0.52)];
   const places = {
     tailTop: point((axis[0] ?? point(0, 0)).x, (axis[0] ?? point(0, 0)).y - tailHalf),
     tailBase: base.at,

@@ -23,7 +23,7 @@ export function trunkParts(form: UprightForm): Part[] {
   const outline = trunkOutline(form);
   return [
     closed('trunk', 'fur', outline),
-    shadeOf(outline, point(form.tummyHalf, form.chestHeight), point(10, form.trunkHeight), 9),
+    ...shadeOf(outline, point(form.tummyHalf, form.chestHeight), point(10, form.trunkHeight), 9),
     open('seam', 'seam', [point(0, 2), point(0.6, 0.5 * form.trunkHeight), point(0, form.trunkHeight - 3)]),
   ];
 }
