@@ -8,5 +8,15 @@ export { type EncodedCard, encodeCard } from './code/encode';
 export type { Fault, Refusal } from './fault';
 export { CARD_BYTES as LARGEST_CARD_BYTES } from './limits';
 export { type CardLink, cardLink, carriesCard } from './link';
+export type { Pixels } from './qr/plane';
+export type { QrSymbol } from './qr/write';
 export { type CardResult, checkCard, readCard } from './read-card';
 export { writeCard } from './write-card';
+
+/** Loads the QR writer (ISO/IEC 18004, level M) when it is first wanted; its symbol is synchronous from then on. */
+export const loadQrWriter = async () => (await import('./qr/write')).qrOf;
+/** Loads the reader of QRs in pictures and camera frames when it is first wanted. */
+export const loadQrReader = async () => {
+  const { readFrame, readPicture } = await import('./qr/read');
+  return { readFrame, readPicture };
+};
