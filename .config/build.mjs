@@ -5,7 +5,7 @@ import { join, sep } from 'node:path';
 import { pathToFileURL } from 'node:url';
 import { build as bundle } from 'vite';
 import { ROOT } from './setup.mjs';
-import { appConfig, workerConfig } from './vite.config.mjs';
+import appConfig, { workerConfig } from './vite.config.mjs';
 
 /** Served but not kept for offline use: what only other programs read, and what the app has bundled. */
 const NOT_KEPT = /^(schema|demo|screenshots)\/|^icon-.*\.png$|\.map$/;

@@ -4,7 +4,7 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { build } from 'vite';
-import { appConfig } from '../../.config/vite.config.mjs';
+import appConfig from '../../.config/vite.config.mjs';
 import { openSite, type Site } from './browser';
 
 export async function openBareSite(): Promise<Site> {
