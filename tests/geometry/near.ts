@@ -2,7 +2,6 @@ import {
   add,
   type CutEdge,
   distance,
-  distanceToSegment,
   flatten,
   left,
   lerp,
@@ -14,7 +13,7 @@ import {
 } from '../../app/drafting/geometry';
 
 /** How closely these measures follow a curve, mm: far finer than anything they are asked to judge. */
-const FOLLOWED_MM = 0.0005;
+const FOLLOWED_MM = 0.001;
 
 /** How far any point of `inner` lies outside the polygon `ring`, mm. */
 export function outsideBy(inner: Path, ring: readonly Point[]): number {
@@ -72,8 +71,18 @@ export function toRing(p: Point, ring: readonly Point[]): number {
 
 function toLine(p: Point, line: readonly Point[]): number {
   let least = Number.POSITIVE_INFINITY;
-  for (const [i, a] of line.entries()) least = Math.min(least, distanceToSegment(p, a, line[i + 1] ?? a));
-  return least;
+  let a = line[0] ?? p;
+  for (const b of line) {
+    const [dx, dy] = [b.x - a.x, b.y - a.y];
+    const square = dx * dx + dy * dy;
+    const share = square > 0 ? ((p.x - a.x) * dx + (p.y - a.y) * dy) / square : 0;
+    const t = Math.min(Math.max(share, 0), 1);
+    const [x, y] = [a.x + t * dx - p.x, a.y + t * dy - p.y];
+    const off = x * x + y * y;
+    if (off < least) least = off;
+    a = b;
+  }
+  return Math.sqrt(least);
 }
 
 function stations(path: Path, places: number): ReturnType<typeof pointAtLength>[] {

@@ -1,8 +1,10 @@
 import {
   add,
+  angleBetween,
   type CutEdge,
   cubic,
   distance,
+  endTangent,
   line,
   type Path,
   type Point,
@@ -11,6 +13,7 @@ import {
   rotate,
   scale,
   signedArea,
+  startTangent,
   subtract,
   unit,
 } from '../../app/drafting/geometry';
@@ -18,13 +21,13 @@ import type { Random } from '../toys/seeded';
 
 /**
  * A random outline about 100 mm across, clockwise, four to eight edges, straight or curved as armholes and necklines
- * are: handles up to 45° off the chord. It never crosses itself. `random` gives numbers in [0, 1).
+ * are: handles up to 45° off the chord. It never crosses itself, nor doubles back at a corner. `random` gives numbers in [0, 1).
  */
 export function randomOutline(random: Random): readonly Path[] {
   for (;;) {
     const edges = outline(random);
     const ring = edges.flat();
-    if (ringIsSimple(ring) && signedArea(ring) > 0) return edges;
+    if (ringIsSimple(ring) && signedArea(ring) > 0 && !hasHairpin(edges)) return edges;
   }
 }
 
@@ -39,6 +42,14 @@ export function randomPiece(random: Random): readonly CutEdge[] {
 
 export function sewn(paths: readonly Path[], allowance: number): readonly CutEdge[] {
   return paths.map((path) => ({ path, allowance, turned: false, fold: false }));
+}
+
+/** Edges that leave a corner as they came have no inside there to speak of: under 6°. */
+function hasHairpin(edges: readonly Path[]): boolean {
+  return edges.some((edge, i) => {
+    const before = edges[(i + edges.length - 1) % edges.length] ?? edge;
+    return angleBetween(scale(endTangent(before), -1), startTangent(edge)) < Math.PI / 30;
+  });
 }
 
 function outline(random: Random): readonly Path[] {
