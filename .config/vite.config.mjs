@@ -43,7 +43,7 @@ const appConfig = {
   // jsPDF asks for these to draw web pages, which we never do: 90 kB saved.
   // Dexie's own entry holds its code for old browsers: 2 kB saved.
   resolve: { alias: { html2canvas: NOTHING, canvg: NOTHING, dompurify: NOTHING, dexie: MODERN_DEXIE } },
-  worker: { format: 'es' },
+  worker: { format: 'es', plugins: () => [firstWords] },
   build: {
     outDir: join(ROOT, 'dist'),
     emptyOutDir: true,

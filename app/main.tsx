@@ -6,5 +6,8 @@ import { offerUpdate, start } from './screens';
 import { keepOffline } from './work/keep-offline';
 
 const place = document.getElementById('app');
-if (place) await start(place);
-if (import.meta.env.PROD) await keepOffline(offerUpdate);
+// Not awaited at the top level: what start() fetches may share a file with this module, and would wait for it for ever.
+void (async () => {
+  if (place) await start(place);
+  if (import.meta.env.PROD) await keepOffline(offerUpdate);
+})();

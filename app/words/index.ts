@@ -4,4 +4,4 @@
  */
 
 export { type LocaleId, locales, nearestLocale } from './locales';
-export { createSay } from './say';
+export { createLearner, createSay, type Learner } from './say';

@@ -1,10 +1,18 @@
 /** What a language file holds: words by dotted name, as deep as needed. */
 export type Words = { readonly [name: string]: string | Words };
 
-/** One row a language: how its file is fetched. Adding a language is adding a row and the file. */
+type Fetched = Promise<{ readonly default: Words }>;
+
+/**
+ * One row a language: how its file is fetched, and the few words of it that the first screen says (the build cuts them
+ * out, see `.config/first-words.mjs`). Adding a language is adding a row and the file.
+ */
 const files = {
-  en: () => import('../../locales/en.json'),
-} as const satisfies Record<string, () => Promise<{ readonly default: Words }>>;
+  en: { whole: () => import('../../locales/en.json'), first: () => import('../../locales/en.json?first') },
+} as const satisfies Record<string, { readonly [P in Share]: () => Fetched }>;
+
+/** All the words, or those of the first screen. */
+export type Share = 'whole' | 'first';
 
 export type LocaleId = keyof typeof files;
 export const locales = Object.keys(files) as readonly LocaleId[];
@@ -18,6 +26,6 @@ export function nearestLocale(tag: string): LocaleId {
   return locales.find((id) => wanted === id || wanted.startsWith(`${id}-`)) ?? SOURCE_LOCALE;
 }
 
-export async function wordsOf(locale: LocaleId): Promise<Words> {
-  return (await files[locale]()).default;
+export async function wordsOf(locale: LocaleId, share: Share): Promise<Words> {
+  return (await files[locale][share]()).default;
 }

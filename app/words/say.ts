@@ -1,7 +1,7 @@
-import i18next from 'i18next';
+import i18next, { type i18n } from 'i18next';
 import type { Say } from '../body';
 import { formats } from './formats';
-import { nearestLocale, SOURCE_LOCALE, wordsOf } from './locales';
+import { type LocaleId, nearestLocale, type Share, SOURCE_LOCALE, wordsOf } from './locales';
 
 /**
  * A `Say` for a BCP 47 tag, e.g. `en-GB`: words from the nearest language we have, numbers and dates as the tag itself
@@ -9,18 +9,43 @@ import { nearestLocale, SOURCE_LOCALE, wordsOf } from './locales';
  * ('in' or 'cm'); a plural goes by the value `count`. A code without words comes back as it is.
  */
 export async function createSay(tag: string): Promise<Say> {
+  return sayWith(await speaker(tag, 'whole'));
+}
+
+/** A `Say` that knows the words of the first screen at once, and all others once `learn` has fetched them. */
+export type Learner = { readonly say: Say; readonly learn: () => Promise<void> };
+
+export async function createLearner(tag: string): Promise<Learner> {
+  const speaking = await speaker(tag, 'first');
+  const learn = async () => {
+    for (const [id, words] of await fetched(tag, 'whole'))
+      speaking.addResourceBundle(id, 'translation', words, true, true);
+  };
+  return { say: sayWith(speaking), learn };
+}
+
+const sayWith =
+  (speaking: i18n): Say =>
+  (code, values) =>
+    speaking.t(code, { ...values });
+
+async function speaker(tag: string, share: Share): Promise<i18n> {
   const locale = nearestLocale(tag);
-  const ids = [...new Set([locale, SOURCE_LOCALE])];
-  const entries = await Promise.all(ids.map(async (id) => [id, { translation: await wordsOf(id) }] as const));
-  const i18n = i18next.createInstance();
-  await i18n.init({
+  const known = await fetched(tag, share);
+  const speaking = i18next.createInstance();
+  await speaking.init({
     lng: tag.toLowerCase().startsWith(locale) ? tag : locale,
     fallbackLng: SOURCE_LOCALE,
-    resources: Object.fromEntries(entries),
+    resources: Object.fromEntries(known.map(([id, translation]) => [id, { translation }])),
     interpolation: { escapeValue: false },
   });
-  for (const [name, format] of Object.entries(formats)) {
-    i18n.services.formatter?.add(name, (value, language, options) => format(value, language ?? locale, options));
-  }
-  return (code, values) => i18n.t(code, { ...values });
+  for (const [name, format] of Object.entries(formats))
+    speaking.services.formatter?.add(name, (value, language, options) => format(value, language ?? locale, options));
+  return speaking;
+}
+
+/** The words of a tag's language, and of the one it falls back to. */
+function fetched(tag: string, share: Share) {
+  const ids: readonly LocaleId[] = [...new Set([nearestLocale(tag), SOURCE_LOCALE])];
+  return Promise.all(ids.map(async (id) => [id, await wordsOf(id, share)] as const));
 }

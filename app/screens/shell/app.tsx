@@ -3,11 +3,11 @@ import { useEffect, useErrorBoundary, useMemo, useState } from 'preact/hooks';
 import type { Hand, Say } from '../../body';
 import { printed, WordsContext } from '../../parts';
 import { onEnded, openStore, type Settings, type StoreCode, type StoreState } from '../../storage';
-import { createSay } from '../../words';
 import { likingFrom } from '../defaults';
 import { useSettings } from '../keeping';
 import { useRoute } from '../route';
 import { noteHappening } from './happened';
+import { useLanguage } from './language';
 import { LikingContext } from './liking';
 import { NoticeBoard } from './notice';
 import { findScreen, type Screen, type ScreenProps } from './screens';
@@ -28,7 +28,7 @@ export function App({ store, settings, words }: AppProps) {
     () => likingFrom(kept.state === 'here' ? kept.value : settings, navigator.languages),
     [kept, settings],
   );
-  const say = useSayIn(liking.locale, words);
+  const say = useLanguage(liking.locale, words);
   useTheme(liking.theme);
   const value = useMemo(() => {
     const hand: Hand = { unit: liking.unit, locale: liking.locale };
@@ -87,14 +87,6 @@ function useLoaded(screen: Screen): ComponentType<ScreenProps> | 'failed' | null
     };
   }, [screen]);
   return loaded?.screen === screen ? loaded.component : null;
-}
-
-function useSayIn(locale: string, first: AppProps['words']): Say {
-  const [words, setWords] = useState(first);
-  useEffect(() => {
-    if (words.locale !== locale) createSay(locale).then((say) => setWords({ say, locale }), noteHappening);
-  }, [locale, words.locale]);
-  return words.say;
 }
 
 /** Sentences that hold a length say it in the maker's unit, its fractions as printed on a tape; how to type one is said as typed. */

@@ -1,5 +1,6 @@
 import type { ComponentType } from 'preact';
 import { ToysScreen } from '../toys/toys';
+import { learnAll } from './learning';
 
 export type ScreenProps = {
   readonly params: Readonly<Record<string, string>>;
@@ -11,24 +12,32 @@ export type ScreenProps = {
 /** One row a screen: its address (`:name` stands for anything) and how it is fetched. */
 export type Screen = { readonly path: string; readonly load: () => Promise<ComponentType<ScreenProps>> };
 
+type Component = ComponentType<ScreenProps>;
+
 const home: Screen = { path: '', load: async () => ToysScreen };
+
+/** A screen that is fetched when it is first shown, together with all the words. */
+const later = (path: string, load: () => Promise<Component>): Screen => ({
+  path,
+  load: async () => (await Promise.all([load(), learnAll()]))[0],
+});
 
 const screens: readonly Screen[] = [
   home,
-  { path: 'new', load: async () => (await import('../new-toy/name')).NameScreen },
-  { path: 'toy/:toy', load: async () => (await import('../toy/toy')).ToyScreen },
-  { path: 'toy/:toy/kind', load: async () => (await import('../new-toy/kind')).KindScreen },
-  { path: 'toy/:toy/looks', load: async () => (await import('../new-toy/looks')).LooksScreen },
-  { path: 'toy/:toy/make', load: async () => (await import('../garments/garments')).GarmentsScreen },
-  { path: 'toy/:toy/:garment/choices', load: async () => (await import('../choices/choices')).ChoicesScreen },
-  { path: 'toy/:toy/:garment/marks', load: async () => (await import('../marks/marks')).MarksScreen },
-  { path: 'toy/:toy/:garment/measure/:measure', load: async () => (await import('../step/step')).StepScreen },
-  { path: 'toy/:toy/:garment/review', load: async () => (await import('../review/review')).ReviewScreen },
-  { path: 'toy/:toy/:garment/pattern', load: async () => (await import('../pattern/pattern')).PatternScreen },
-  { path: 'toy/:toy/:garment/print', load: async () => (await import('../print/print')).PrintScreen },
-  { path: 'settings', load: async () => (await import('../settings/settings')).SettingsScreen },
-  { path: 'settings/backup', load: async () => (await import('../settings/backup')).BackupScreen },
-  { path: 'settings/about', load: async () => (await import('../settings/about')).AboutScreen },
+  later('new', async () => (await import('../new-toy/name')).NameScreen),
+  later('toy/:toy', async () => (await import('../toy/toy')).ToyScreen),
+  later('toy/:toy/kind', async () => (await import('../new-toy/kind')).KindScreen),
+  later('toy/:toy/looks', async () => (await import('../new-toy/looks')).LooksScreen),
+  later('toy/:toy/make', async () => (await import('../garments/garments')).GarmentsScreen),
+  later('toy/:toy/:garment/choices', async () => (await import('../choices/choices')).ChoicesScreen),
+  later('toy/:toy/:garment/marks', async () => (await import('../marks/marks')).MarksScreen),
+  later('toy/:toy/:garment/measure/:measure', async () => (await import('../step/step')).StepScreen),
+  later('toy/:toy/:garment/review', async () => (await import('../review/review')).ReviewScreen),
+  later('toy/:toy/:garment/pattern', async () => (await import('../pattern/pattern')).PatternScreen),
+  later('toy/:toy/:garment/print', async () => (await import('../print/print')).PrintScreen),
+  later('settings', async () => (await import('../settings/settings')).SettingsScreen),
+  later('settings/backup', async () => (await import('../settings/backup')).BackupScreen),
+  later('settings/about', async () => (await import('../settings/about')).AboutScreen),
 ];
 
 export type Found = {

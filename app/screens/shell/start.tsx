@@ -1,9 +1,10 @@
 import { render } from 'preact';
 import { openStore, type Settings, type StoreState, settings } from '../../storage';
-import { createSay } from '../../words';
+import { createLearner } from '../../words';
 import { likingFrom } from '../defaults';
 import { App } from './app';
 import { listenForTrouble } from './happened';
+import { learnFrom } from './learning';
 import '../../parts/base.css';
 import '../../parts/buttons.css';
 import '../../parts/slip.css';
@@ -13,11 +14,12 @@ export async function start(place: Element): Promise<void> {
   listenForTrouble();
   const devices = navigator.languages;
   const guessed = likingFrom({}, devices).locale;
-  const [[store, kept], guessedSay] = await Promise.all([openWithSettings(), createSay(guessed)]);
+  const [[store, kept], guessedWords] = await Promise.all([openWithSettings(), createLearner(guessed)]);
   const { locale } = likingFrom(kept, devices);
-  const say = locale === guessed ? guessedSay : await createSay(locale);
+  const words = locale === guessed ? guessedWords : await createLearner(locale);
+  learnFrom(words.learn);
   place.textContent = '';
-  render(<App store={store} settings={kept} words={{ say, locale }} />, place);
+  render(<App store={store} settings={kept} words={{ say: words.say, locale }} />, place);
 }
 
 async function openWithSettings(): Promise<readonly [StoreState, Settings]> {

@@ -1,9 +1,10 @@
 import { useEffect, useState } from 'preact/hooks';
-import { Portrait } from '../../parts';
 import { photoOf } from '../../storage';
-import { bodyOf } from '../body-of';
 import { useToy } from '../keeping';
 import { noteHappening } from '../shell/happened';
+import { lazily } from '../shell/lazily';
+
+const DrawnFace = lazily(async () => (await import('./drawn-face')).DrawnFace);
 
 /** A toy's photo, or its figure drawn from the numbers taken so far. */
 export function ToyFace({ toyId }: { readonly toyId: string }) {
@@ -12,7 +13,7 @@ export function ToyFace({ toyId }: { readonly toyId: string }) {
   if (photo) return <img class="toy-photo" src={photo} alt="" />;
   return (
     <span class="toy-portrait">
-      {watched.state === 'here' && watched.value.toy && <Portrait body={bodyOf(watched.value)} />}
+      {watched.state === 'here' && watched.value.toy && <DrawnFace watched={watched.value} />}
     </span>
   );
 }

@@ -1,11 +1,15 @@
 import { Icon, useWords } from '../../parts';
 import { useToys } from '../keeping';
 import { to } from '../route';
+import { lazily } from '../shell/lazily';
+import { learnAll } from '../shell/learning';
 import type { ScreenProps } from '../shell/screens';
 import { Trouble } from '../shell/trouble';
-import { ToyShelf } from './toy-shelf';
 import { Welcome } from './welcome';
 import './toys.css';
+
+/** A shelf speaks of clothes and measures, so it waits for all the words. */
+const ToyShelf = lazily(async () => (await Promise.all([import('./toy-shelf'), learnAll()]))[0].ToyShelf);
 
 /** The first screen: her toys, or, while there are none, what Hemling is for and a few toys to try. */
 export function ToysScreen({ found }: ScreenProps) {

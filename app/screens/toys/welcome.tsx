@@ -1,21 +1,14 @@
-import { bodyFrom, demoCards } from '../../measuring';
-import { Portrait, TableScene, useHeading, useWords } from '../../parts';
-import { addCard } from '../../storage';
-import { go, to } from '../route';
-import { useAttempt } from '../shell/attempt';
+import { TableScene, useHeading, useWords } from '../../parts';
+import { to } from '../route';
+import { lazily } from '../shell/lazily';
 
-const SHOWN = 4;
+/** Drawn after the words are there: the figures weigh as much as the whole first screen. */
+const Borrow = lazily(async () => (await import('./borrow')).Borrow);
 
 /** What stands on the first screen before there are toys. */
 export function Welcome({ cleared }: { readonly cleared: boolean }) {
   const { say } = useWords();
-  const attempt = useAttempt();
   const heading = useHeading(say('screen.toys.title'));
-  const take = (card: (typeof demoCards)[number]) =>
-    attempt(async () => {
-      const toy = await addCard(card);
-      go(to('toy', toy.id));
-    });
   return (
     <main class="page-main welcome">
       {cleared && <Cleared />}
@@ -26,14 +19,7 @@ export function Welcome({ cleared }: { readonly cleared: boolean }) {
       <p>{say('screen.welcome.what')}</p>
       <h2 class="welcome-try">{say('screen.welcome.try')}</h2>
       <ul class="welcome-toys">
-        {demoCards.slice(0, SHOWN).map((card) => (
-          <li key={card.toy.name}>
-            <button type="button" class="toy-face" onClick={() => take(card)}>
-              <Portrait body={bodyFrom(card)} />
-              <span>{card.toy.name}</span>
-            </button>
-          </li>
-        ))}
+        <Borrow />
       </ul>
     </main>
   );

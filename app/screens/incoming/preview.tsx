@@ -1,0 +1,107 @@
+import { type Card, type Flag, flagsOf, measures } from '../../body';
+import { bodyFrom, settle } from '../../measuring';
+import { Icon, Page, Portrait, shownLength, useWords } from '../../parts';
+import { addCard, type Toy } from '../../storage';
+import { flagWords } from '../flag-words';
+import { useToys } from '../keeping';
+import { go, to } from '../route';
+import { useAttempt } from '../shell/attempt';
+import { useNotice } from '../shell/notice';
+import { forgetArrivals } from './arrivals';
+import { Skipped } from './skipped';
+
+type PreviewProps = { readonly card: Card; readonly skipped: readonly string[] };
+
+/** A card that came in, to be looked at: what it says, what looks doubtful in it, and then keep, or not now. */
+export function Preview({ card, skipped }: PreviewProps) {
+  const { say } = useWords();
+  const attempt = useAttempt();
+  const notice = useNotice();
+  const toys = useToys();
+  const name = card.toy.name || say('card.nameless');
+  const known = toys.state === 'here' && toys.value.some((toy: Toy) => toy.name === name);
+  const body = bodyFrom(card);
+  const keep = () =>
+    attempt(async () => {
+      const toy = await addCard({ ...card, toy: { ...card.toy, name } });
+      forgetArrivals();
+      go(to('toy', toy.id), 'replace');
+      notice({ words: say('screen.card.kept', { name: toy.name }) });
+    });
+  const leave = () => {
+    forgetArrivals();
+    go(to(), 'replace');
+  };
+  return (
+    <Page
+      title={say('screen.card.for', { name })}
+      acts={
+        <>
+          <button type="button" class="plain" onClick={leave}>
+            {say('screen.not-now')}
+          </button>
+          <button type="button" class="go" onClick={keep}>
+            {say('screen.card.keep')}
+          </button>
+        </>
+      }
+    >
+      <div class="card-top">
+        <span class="card-face">{card.photo ? <img src={card.photo} alt="" /> : <Portrait body={body} />}</span>
+        <p class="soft">
+          {say(`body.${card.toy.body}.name`)}
+          <br />
+          {say('card.taken', { date: card.taken })}
+        </p>
+      </div>
+      {known && <p class="slip">{say('screen.card.same-name', { name })}</p>}
+      {flagsOf(body).map((flag) => flag.severity !== 'note' && <Doubt key={flag.code + flag.measures.join()} flag={flag} />)}
+      <Skipped names={skipped} />
+      <Contents card={card} />
+    </Page>
+  );
+}
+
+function Doubt({ flag }: { readonly flag: Flag }) {
+  const { say } = useWords();
+  return (
+    <section class={flag.severity === 'impossible' ? 'slip warn' : 'slip ask'}>
+      <h2 class="doubt-title">
+        <Icon name="warn" />
+        {say(`screen.flag.${flag.severity}`)}
+      </h2>
+      <p>{flagWords(say, flag)}</p>
+    </section>
+  );
+}
+
+/** Everything the card says, in words and in the reader's own unit. */
+function Contents({ card }: { readonly card: Card }) {
+  const { say, hand } = useWords();
+  const numbers = measures.flatMap(({ id }) => {
+    const settled = settle(card.readings[id] ?? []);
+    return settled ? [[id, say(`measure.${id}.name`), shownLength(settled.value, hand)] as const] : [];
+  });
+  const looks = Object.entries(card.toy.traits).map(
+    ([trait, value]) => [trait, say(`trait.${trait}.name`), say(`trait.${trait}.${value}`)] as const,
+  );
+  const clothes = (card.orders ?? []).map(
+    ({ garment }, at) => [`order ${at}`, say('card.clothes'), garmentName(say(`garment.${garment}.name`), garment)] as const,
+  );
+  return (
+    <>
+      {card.note && <p class="card-note">{card.note}</p>}
+      <dl class="card-numbers">
+        {[...numbers, ...looks, ...clothes].map(([key, name, value]) => (
+          <div key={key}>
+            <dt>{name}</dt>
+            <dd>{value}</dd>
+          </div>
+        ))}
+      </dl>
+    </>
+  );
+}
+
+/** A garment this app does not know goes by the name the card gives it. */
+const garmentName = (words: string, garment: string) => (words === `garment.${garment}.name` ? garment : words);

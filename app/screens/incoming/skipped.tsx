@@ -1,0 +1,9 @@
+import { useWords } from '../../parts';
+
+/** What a card says that this app does not know: named, so that nothing is lost unnoticed. */
+export function Skipped({ names }: { readonly names: readonly string[] }) {
+  const { say, hand } = useWords();
+  if (names.length === 0) return null;
+  const list = new Intl.ListFormat(hand.locale).format(names);
+  return <p class="slip">{say('screen.card.skipped', { count: names.length, names: list })}</p>;
+}

@@ -1,0 +1,69 @@
+import { useEffect, useState } from 'preact/hooks';
+import type { Card } from '../../body';
+import { useWords } from '../../parts';
+import type { CardDrawing } from '../../parts/card-picture';
+import { cardOf, photoOf } from '../../storage';
+import { codeOf, noteHappening } from '../shell/happened';
+import { homeAddress } from './home-address';
+import { smallPhoto } from './small-photo';
+
+/** A card ready to leave, in all its forms: the picture is made before the tap, since a share sheet waits for nothing. */
+export type Outgoing = {
+  readonly drawing: CardDrawing;
+  readonly png: Blob;
+  readonly link: string;
+  /** The card as a file's text. */
+  readonly json: string;
+  /** Parts that the link and the QR do not hold. */
+  readonly leftOut: readonly string[];
+};
+
+export type Making =
+  | { readonly is: 'making' }
+  | { readonly is: 'ready'; readonly outgoing: Outgoing }
+  | { readonly is: 'failed'; readonly code: string };
+
+/** The card of a toy with everything that may go along; null until it is read. */
+export function useWholeCard(toyId: string): Card | null {
+  const { hand } = useWords();
+  const [card, setCard] = useState<Card | null>(null);
+  useEffect(() => {
+    const read = async () => {
+      const [whole, photo] = await Promise.all([cardOf(toyId, hand.unit), photoOf(toyId)]);
+      const small = photo ? await smallPhoto(photo) : undefined;
+      setCard(small ? { ...whole, photo: small } : whole);
+    };
+    read().catch(noteHappening);
+  }, [toyId, hand.unit]);
+  return card;
+}
+
+/** All forms of a card, made anew whenever it changes. */
+export function useOutgoing(card: Card | null): Making {
+  const { say, hand } = useWords();
+  const [making, setMaking] = useState<Making>({ is: 'making' });
+  useEffect(() => {
+    if (!card) return;
+    let stale = false;
+    setMaking({ is: 'making' });
+    const make = async (): Promise<Outgoing> => {
+      const [sharing, picture] = await Promise.all([import('../../sharing'), import('../../parts/card-picture')]);
+      const { link, leftOut } = sharing.cardLink(card, homeAddress(location));
+      const { dark } = (await sharing.loadQrWriter())(link);
+      const rightToLeft = document.documentElement.dir === 'rtl';
+      const drawing = picture.drawCard({ card, modules: dark, say, locale: hand.locale, rightToLeft });
+      return { drawing, png: await picture.pngOf(drawing), link, json: sharing.writeCard(card), leftOut };
+    };
+    make().then(
+      (outgoing) => !stale && setMaking({ is: 'ready', outgoing }),
+      (error) => {
+        noteHappening(error);
+        if (!stale) setMaking({ is: 'failed', code: codeOf(error) });
+      },
+    );
+    return () => {
+      stale = true;
+    };
+  }, [card, say, hand.locale]);
+  return making;
+}

@@ -1,0 +1,29 @@
+import { bodyFrom, demoCards } from '../../measuring';
+import { Portrait } from '../../parts';
+import { addCard } from '../../storage';
+import { go, to } from '../route';
+import { useAttempt } from '../shell/attempt';
+
+const SHOWN = 4;
+
+/** A few invented toys to try the app with. */
+export function Borrow() {
+  const attempt = useAttempt();
+  const take = (card: (typeof demoCards)[number]) =>
+    attempt(async () => {
+      const toy = await addCard(card);
+      go(to('toy', toy.id));
+    });
+  return (
+    <>
+      {demoCards.slice(0, SHOWN).map((card) => (
+        <li key={card.toy.name}>
+          <button type="button" class="toy-face" onClick={() => take(card)}>
+            <Portrait body={bodyFrom(card)} />
+            <span>{card.toy.name}</span>
+          </button>
+        </li>
+      ))}
+    </>
+  );
+}
