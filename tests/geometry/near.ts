@@ -69,7 +69,8 @@ export function toRing(p: Point, ring: readonly Point[]): number {
   return toLine(p, [...ring, ...ring.slice(0, 1)]);
 }
 
-function toLine(p: Point, line: readonly Point[]): number {
+/** From p to the nearest place on an open chain of points, mm. */
+export function toLine(p: Point, line: readonly Point[]): number {
   let least = Number.POSITIVE_INFINITY;
   let a = line[0] ?? p;
   for (const b of line) {
