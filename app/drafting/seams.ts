@@ -1,9 +1,10 @@
 import type { Mm } from '../body';
 import { chainCorners, chainLength } from './chain';
-import type { Join, Notch, Ref, Seam } from './draft-types';
+import type { Join, Notch, Seam } from './draft-types';
 import type { Drawing } from './drawing';
 import { active, type Garment, refsOf, type SeamRow } from './garments/garment';
 import { notchesOf } from './notches';
+import type { Choices } from './sizes/wearer';
 
 /** Two edges sewn as they are may differ by this much: the width of a pencil line is ten times it. */
 export const SEAM_MATCH_MM = 0.05;
@@ -48,7 +49,7 @@ function seamOf(row: SeamRow, drawing: Drawing): Seam {
   const ratio = theirs.length > 0 ? Math.max(secondLength / firstLength, 1) : 1;
   return {
     name: row.name,
-    join: joinOf(row, firstLength, secondLength),
+    join: joinOf(row, firstLength, secondLength, drawing.choices),
     sewn: row.sewn,
     first,
     second,
@@ -58,10 +59,11 @@ function seamOf(row: SeamRow, drawing: Drawing): Seam {
   };
 }
 
-function joinOf(row: SeamRow, first: Mm, second: Mm): Join {
+function joinOf(row: SeamRow, first: Mm, second: Mm, choices: Choices): Join {
   if (row.kind) return row.kind;
   if (Math.abs(second - first) <= SEAM_MATCH_MM) return 'sewn';
-  return second / first <= MOST_EASED ? 'eased' : (row.longer ?? 'eased');
+  const longer = typeof row.longer === 'function' ? row.longer(choices) : row.longer;
+  return second / first <= MOST_EASED ? 'eased' : (longer ?? 'eased');
 }
 
 function defectsOf(row: SeamRow, seam: Seam | undefined, drawing: Drawing): Defect[] {
@@ -72,11 +74,15 @@ function defectsOf(row: SeamRow, seam: Seam | undefined, drawing: Drawing): Defe
   if (row.kind || row.cornered || (seam.join !== 'sewn' && seam.join !== 'eased')) return [];
   const [ours, theirs] = [chainCorners(seam.first, drawing), chainCorners(seam.second, drawing)];
   return [0, 1].flatMap((end) => {
-    const off = (ours[end] ?? 0) + (theirs[end] ?? 0) - Math.PI;
-    return Math.abs(off) > SMOOTH ? [{ seam: row.name, code: 'corner' as const, by: off }] : [];
+    const [one = 0, two = 0] = [ours[end], theirs[end]];
+    const off = one + two - Math.PI;
+    return Math.abs(off) > SMOOTH && !(straight(one) && straight(two))
+      ? [{ seam: row.name, code: 'corner' as const, by: off }]
+      : [];
   });
 }
 
-export function refKey(ref: Ref): string {
-  return `${ref.piece}.${ref.edge}`;
+/** A seam that ends where both edges run straight on, as at an opening, bends nothing. */
+function straight(angle: number): boolean {
+  return Math.abs(angle - Math.PI) < SMOOTH;
 }

@@ -8,7 +8,7 @@ const RATIO = 1e-6;
 /** Corners of a trued joint add to 180° ± 3°. */
 const SMOOTH = (3 * Math.PI) / 180;
 /** Joints that need not run on: the hood's chin and every gathered, pleated, laid or folded edge. */
-const CORNERED = ['hood-neck', 'collar-neck', 'strap-front', 'strap-back'];
+const CORNERED = ['hood-neck', 'collar-neck', 'facing-neck', 'collar-end', 'bib-end'];
 const SAME_SHARE = 1e-6;
 
 /** What is broken in the seams of a draft, judged from its pieces alone. */
@@ -40,7 +40,8 @@ function corners(seam: Seam, pieces: ReadonlyMap<string, Piece>): string[] {
       corner(side === 'start' ? refs[0] : refs[refs.length - 1], side, pieces),
     );
     const off = (ours ?? 0) + (theirs ?? 0) - Math.PI;
-    return Math.abs(off) > SMOOTH
+    const straight = [ours, theirs].every((angle) => Math.abs((angle ?? 0) - Math.PI) < SMOOTH);
+    return Math.abs(off) > SMOOTH && !straight
       ? [`seam ${seam.name}: its ${side} is bent by ${((off * 180) / Math.PI).toFixed(1)}°`]
       : [];
   });

@@ -1,5 +1,5 @@
 import type { Block } from '../garments/garment';
-import { brent, cubic, end, hermite, line, type Path, type Point, pathLength, point } from '../geometry';
+import { brent, cubic, end, hermite, line, type Path, type Point, pathLength, point, splitPath } from '../geometry';
 
 /** Where the head is deepest, as a share of the face edge's height, from the neck up (common practice, no source). */
 const DEEPEST_AT = 0.52;
@@ -11,16 +11,19 @@ const SOLVED_MM = 1e-5;
  * One side of a hood: chin at the origin, face edge up to the crown, y down, the back of the head at the right. The
  * crown is square to the face edge and to the neck edge. Sizes in mm: `hoodFront` half the face edge, `hoodDepth` face
  * edge to back of the head, `hoodNeck` the neck edge's length; `hoodRound` how full the crown is (0.4
- * flat, 0.85 boxy) and `napeRise` how much higher the nape lies than the chin, as a share of the neck edge.
+ * flat, 0.85 boxy) and `napeRise` how much higher the nape lies than the chin, as a share of the neck edge;
+ * `napeOpen` is the share of the crown left open above the nape.
  */
 export const hoodSide: Block = {
-  sizes: ['hoodFront', 'hoodDepth', 'hoodNeck', 'hoodRound', 'napeRise'],
-  draw: ({ hoodFront = 0, hoodDepth = 0, hoodNeck = 0, hoodRound = 0.6, napeRise = 0.12 }) => {
+  sizes: ['hoodFront', 'hoodDepth', 'hoodNeck', 'hoodRound', 'napeRise', 'napeOpen'],
+  draw: ({ hoodFront = 0, hoodDepth = 0, hoodNeck = 0, hoodRound = 0.6, napeRise = 0.12, napeOpen = 0 }) => {
     const neck = neckEdge(hoodNeck, napeRise, hoodFront);
     const nape = neck[0]?.from ?? point(hoodNeck, 0);
     const top = point(0, -hoodFront);
+    const whole = crown(top, nape, hoodDepth, hoodFront, hoodRound);
+    const [sewn, opening] = splitPath(whole, pathLength(whole) * (1 - napeOpen));
     return {
-      edges: { face: [line(point(0, 0), top)], crown: crown(top, nape, hoodDepth, hoodFront, hoodRound), neck },
+      edges: { face: [line(point(0, 0), top)], crown: sewn, ...(napeOpen > 0 ? { opening } : {}), neck },
       lines: {},
     };
   },

@@ -61,7 +61,7 @@ export type SeamRow = When & {
   readonly first: Refs;
   readonly second: Refs;
   /** How the second comes to the first where it is longer; `sewn` and `eased` are told from the ratio. */
-  readonly longer?: 'gathered' | 'pleated';
+  readonly longer?: 'gathered' | 'pleated' | ((choices: Choices) => 'gathered' | 'pleated');
   readonly kind?: 'laid' | 'folded';
   /** Seam ends whose neighbours need not run on smoothly: V-necks, closures, the hood's chin. */
   readonly cornered?: true;
@@ -142,6 +142,27 @@ export type Garment = {
 /** Some rows of a garment that belong together (a bodice, a hood): garments are put together from parts. */
 export type Part = Partial<Omit<Garment, 'id' | 'bodies' | 'choices' | 'auto' | 'opensAt'>>;
 
+/** A part that counts only with some choices: every row of it does. */
+export function only(when: (choices: Choices) => boolean, part: Part): Part {
+  const rows = <Row extends When>(each: readonly Row[] = []): Row[] =>
+    each.map((row) => ({ ...row, when: (choices) => when(choices) && (row.when?.(choices) ?? true) }));
+  return {
+    needs: rows(part.needs),
+    sizes: (part.sizes ?? []).map(
+      (make) => (wearer, sizes) => (when(wearer.choices) ? make(wearer, sizes) : { sizes: {} }),
+    ),
+    passages: rows(part.passages),
+    pieces: rows(part.pieces),
+    seams: rows(part.seams),
+    match: rows(part.match),
+    instead: (part.instead ?? []).map((row) => ({
+      ...row,
+      when: (look, failed) => when(look.choices) && row.when(look, failed),
+    })),
+    fit: rows(part.fit),
+  };
+}
+
 /** A garment from its own head and its parts, whose rows follow each other in the parts' order. */
 export function assemble(
   head: Pick<Garment, 'id' | 'bodies' | 'choices' | 'auto' | 'opensAt'>,
@@ -158,6 +179,11 @@ export function assemble(
     instead: parts.flatMap((part) => part.instead ?? []),
     fit: parts.flatMap((part) => part.fit ?? []),
   };
+}
+
+/** Length of a chain of edges, once over. */
+export function sumOf(refs: readonly Ref[], look: Look): Mm {
+  return refs.reduce((sum, ref) => sum + look.length(ref.piece, ref.edge), 0);
 }
 
 /** Rows that count with these choices. */

@@ -1,5 +1,6 @@
 import { assemble } from './garment';
-import { bodicePart } from './parts/bodice';
+import { armholePart } from './parts/armhole';
+import { bodicePart, halfNeckline } from './parts/bodice';
 import { hoodPart } from './parts/hood';
 import { sleevePart } from './parts/sleeve';
 import { slitPart } from './parts/slit';
@@ -19,5 +20,5 @@ export const hoodedTop = assemble(
     },
     auto: { opening: 'none', armhole: 'set-in', hood: 'two' },
   },
-  [bodicePart('seam'), sleevePart, hoodPart, slitPart],
+  [bodicePart, sleevePart, hoodPart(halfNeckline), armholePart, slitPart],
 );

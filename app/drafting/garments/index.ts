@@ -1,13 +1,21 @@
 /** The garments, one file each: data only. Nothing is computed here; the pipeline in drafting/ reads these rows. */
+
+import { bib } from './bib';
+import { cape } from './cape';
 import type { Garment } from './garment';
 import { hoodedTop } from './hooded-top';
+import { nightshirt } from './nightshirt';
+import { scarf } from './scarf';
+import { skirt } from './skirt';
+import { tank } from './tank';
+import { tee } from './tee';
 
 export { allowanceRoles, usualAllowances } from '../allowances';
 export { type Cloth, cloths, USUAL_CLOTH } from '../sizes/cloths';
 export { fitIds, fits, USUAL_FIT } from '../sizes/ease';
 export { active, type Choice, type Garment } from './garment';
 
-export const garments: readonly Garment[] = [hoodedTop];
+export const garments: readonly Garment[] = [hoodedTop, tee, tank, nightshirt, skirt, cape, bib, scarf];
 
 export function findGarment(id: string): Garment | undefined {
   return garments.find((garment) => garment.id === id);

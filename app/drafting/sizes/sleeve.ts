@@ -6,6 +6,9 @@ import type { Made, SizeMaker } from './wearer';
 /** How much of a soft toy's paw gives way when it is pushed through a sleeve. */
 const SOFT_PASS = 0.9;
 const ONE_SEAM = 1;
+/** A puffed sleeve is this much wider, and its cap rises by this share of the arm's girth more (common practice, no source). */
+const PUFF = 1.5;
+const PUFF_RISE = 0.12;
 /** A sleeve's girth changes by at most this much for each mm of its length. */
 const STEEPEST_TAPER = 0.9;
 /** And its cuff, square to both underarm seams, bows by at most this share of their length. */
@@ -31,17 +34,19 @@ export const sleeveSizes: SizeMaker = (wearer): Made => {
   const upperArm = Math.max(wearer.girth('upper-arm-girth', ONE_SEAM, LEAST_LIMB_EASE_MM), passes);
   const bicep = Math.max(upperArm, paw - mostTaper(long, paw));
   const wrist = Math.max(paw, bicep - mostTaper(long, bicep));
-  const short = wearer.choices.sleeve === 'short';
+  const puffed = wearer.choices.sleeve === 'puffed';
+  const short = puffed || wearer.choices.sleeve === 'short';
   const underarmLength = short ? Math.min(Math.max(long * SHORT_SHARE, least), long) : long;
   const along = bicep + ((wrist - bicep) * underarmLength) / long;
   const taper = mostTaper(underarmLength, bicep);
   const cuff = short ? Math.max(Math.min(along, bicep + taper), bicep - taper) : wrist;
   return {
     sizes: {
-      bicep,
-      cuff,
-      capHeight,
-      sleeveLength: capHeight + underarmLength,
+      bicep: puffed ? bicep * PUFF : bicep,
+      cuff: puffed ? bicep * PUFF : cuff,
+      cuffBand: Math.max(cuff, passes) / 2,
+      capHeight: capHeight + (puffed ? bicep * PUFF_RISE : 0),
+      sleeveLength: capHeight + underarmLength + (puffed ? bicep * PUFF_RISE : 0),
       underarmLength,
       armhole: wearer.taken('arm-root-girth') ? wearer.girth('arm-root-girth', ONE_SEAM, LEAST_LIMB_EASE_MM) : 0,
       capShare: 0.5,

@@ -3,7 +3,7 @@ import type { Ref, Role } from '../../draft-types';
 import { bodiceSizes } from '../../sizes/bodice';
 import { neckSizes } from '../../sizes/neck';
 import type { Choices } from '../../sizes/wearer';
-import type { Part, PieceRow } from '../garment';
+import { type Part, type PieceRow, sumOf } from '../garment';
 
 /** A centre opened all the way laps this far past the centre line on either side. */
 const PAST_CENTRE_MM = 10;
@@ -16,7 +16,7 @@ export const isRaglan = (choices: Choices) => hasSleeve(choices) && choices.armh
 const hemRoles: Record<string, Role> = { turned: 'hem', casing: 'casing', raw: 'edge' };
 export const hemRole = (choices: Choices): Role => hemRoles[String(choices.hem)] ?? 'hem';
 
-function row(side: 'front' | 'back', arm: 'set-in' | 'raglan', open: boolean, neck: Role): PieceRow {
+function row(side: 'front' | 'back', arm: 'set-in' | 'raglan', open: boolean): PieceRow {
   return {
     name: side,
     copies: open ? 2 : 1,
@@ -34,9 +34,9 @@ function row(side: 'front' | 'back', arm: 'set-in' | 'raglan', open: boolean, ne
     },
     takes: () => ({ past: PAST_CENTRE_MM }),
     roles: (choices) => ({
-      neckline: neck,
+      neckline: 'seam',
       shoulder: 'seam',
-      armhole: hasSleeve(choices) ? 'seam' : 'neckline',
+      armhole: 'seam',
       side: 'seam',
       hem: hemRole(choices),
       'neck-end': 'neckline',
@@ -57,6 +57,15 @@ export function halfNeckline(choices: Choices): Ref[] {
   ];
 }
 
+/** The same to the very edge of an opening: where a binding ends. */
+export function wholeHalfNeckline(choices: Choices): Ref[] {
+  return [
+    ...(isOpen('front')(choices) ? [{ piece: 'front', edge: 'neck-end' }] : []),
+    ...halfNeckline(choices),
+    ...(isOpen('back')(choices) ? [{ piece: 'back', edge: 'neck-end', back: true as const }] : []),
+  ];
+}
+
 const needed = [
   'neck-girth',
   'chest-girth',
@@ -74,62 +83,59 @@ const needed = [
   'back-neck-drop',
 ] as const;
 
-/** Front and back hanging from the shoulders; `neck` is the neckline's role: `seam` where something is sewn to it. */
-export function bodicePart(neck: Role): Part {
-  return {
-    needs: needed.map((measure) => ({ measure })),
-    sizes: [neckSizes, bodiceSizes],
-    passages: [
-      { measure: 'head-girth', through: 'hem', gives: (sizes) => sizes.hem ?? 0 },
-      { measure: 'head-girth', through: 'chest', gives: (sizes) => sizes.chest ?? 0 },
-      { measure: 'head-girth', through: 'neck', gives: (sizes) => sizes.neck ?? 0, atNeck: true, seamed: true },
-    ],
-    pieces: (['front', 'back'] as const).flatMap((side) =>
-      (['set-in', 'raglan'] as const).flatMap((arm) => [row(side, arm, false, neck), row(side, arm, true, neck)]),
-    ),
-    seams: [
+/** Front and back hanging from the shoulders. Something is sewn to every neckline and armhole. */
+export const bodicePart: Part = {
+  needs: needed.map((measure) => ({ measure })),
+  sizes: [neckSizes, bodiceSizes],
+  passages: [
+    { measure: 'head-girth', through: 'hem', gives: (sizes) => sizes.hem ?? 0 },
+    { measure: 'head-girth', through: 'chest', gives: (sizes) => sizes.chest ?? 0 },
+    { measure: 'head-girth', through: 'neck', gives: (sizes) => sizes.neck ?? 0, atNeck: true, seamed: true },
+  ],
+  pieces: (['front', 'back'] as const).flatMap((side) =>
+    (['set-in', 'raglan'] as const).flatMap((arm) => [row(side, arm, false), row(side, arm, true)]),
+  ),
+  seams: [
+    {
+      name: 'shoulder',
+      sewn: 2,
+      first: [{ piece: 'back', edge: 'shoulder' }],
+      second: [{ piece: 'front', edge: 'shoulder' }],
+      when: (choices) => !isRaglan(choices),
+    },
+    {
+      name: 'side',
+      sewn: 2,
+      first: [{ piece: 'back', edge: 'side' }],
+      second: [{ piece: 'front', edge: 'side' }],
+      longer: 'gathered',
+    },
+    ...(['front', 'back'] as const).flatMap((side) => [
       {
-        name: 'shoulder',
-        sewn: 2,
-        first: [{ piece: 'back', edge: 'shoulder' }],
-        second: [{ piece: 'front', edge: 'shoulder' }],
-        when: (choices) => !isRaglan(choices),
+        name: `${side}-hem`,
+        sewn: 1 as const,
+        kind: 'folded' as const,
+        first: [{ piece: side, edge: 'hem' }],
+        second: [],
       },
       {
-        name: 'side',
-        sewn: 2,
-        first: [{ piece: 'back', edge: 'side' }],
-        second: [{ piece: 'front', edge: 'side' }],
-        longer: 'gathered',
+        name: `${side}-closure`,
+        sewn: 2 as const,
+        kind: 'folded' as const,
+        first: [{ piece: side, edge: 'centre' }],
+        second: [],
+        when: isOpen(side),
       },
-      ...(['front', 'back'] as const).flatMap((side) => [
-        {
-          name: `${side}-hem`,
-          sewn: 1 as const,
-          kind: 'folded' as const,
-          first: [{ piece: side, edge: 'hem' }],
-          second: [],
-        },
-        {
-          name: `${side}-closure`,
-          sewn: 2 as const,
-          kind: 'folded' as const,
-          first: [{ piece: side, edge: 'centre' }],
-          second: [],
-          when: isOpen(side),
-        },
-      ]),
-    ],
-    fit: [
-      {
-        place: 'neck',
-        measure: 'neck-girth',
-        garment: (look) =>
-          2 * halfNeckline(look.choices).reduce((sum, ref) => sum + look.length(ref.piece, ref.edge), 0),
-      },
-      { place: 'chest', measure: 'chest-girth', garment: (look) => look.sizes.chest ?? 0 },
-      { place: 'tummy', measure: 'body-girth', garment: (look) => look.sizes.tummy ?? 0 },
-      { place: 'hem', measure: 'hem-girth', garment: (look) => look.sizes.hem ?? 0 },
-    ],
-  };
-}
+    ]),
+  ],
+  fit: [
+    {
+      place: 'neck',
+      measure: 'neck-girth',
+      garment: (look) => 2 * sumOf(halfNeckline(look.choices), look),
+    },
+    { place: 'chest', measure: 'chest-girth', garment: (look) => look.sizes.chest ?? 0 },
+    { place: 'tummy', measure: 'body-girth', garment: (look) => look.sizes.tummy ?? 0 },
+    { place: 'hem', measure: 'hem-girth', garment: (look) => look.sizes.hem ?? 0 },
+  ],
+};

@@ -1,11 +1,11 @@
 import { hoodSide, hoodStrip } from '../../blocks/hood';
+import type { Ref } from '../../draft-types';
 import { hoodSizes } from '../../sizes/hood';
 import type { Choices } from '../../sizes/wearer';
-import type { Look, MatchRow, Part, Turn } from '../garment';
-import { halfNeckline } from './bodice';
+import { type Look, type MatchRow, type Part, sumOf, type Turn } from '../garment';
 
 const threeParts = (choices: Choices) => choices.hood === 'three';
-const twoParts = (choices: Choices) => !threeParts(choices);
+const twoParts = (choices: Choices) => choices.hood === 'two';
 
 /** A crown may be this much longer than the head's arc before a third part is better (common practice, no source). */
 const CROWN_OVER = 1.05;
@@ -20,13 +20,17 @@ const HIGHEST_NAPE = 0.22;
 
 const flatter: Turn = { size: 'hoodRound', limit: () => ROUND.flattest };
 
-function halfNeck(look: Look): number {
-  return halfNeckline(look.choices).reduce((sum, ref) => sum + look.length(ref.piece, ref.edge), 0);
-}
+/** A garment that opens behind opens into the hood, so it has no strip, and the crown is left open above the nape. */
+const opensBehind = (choices: Choices) => choices.opening === 'back';
+const NAPE_OPEN = 0.4;
+const wholeCrown = (look: Look) => look.length('hood', 'crown') / (1 - (opensBehind(look.choices) ? NAPE_OPEN : 0));
+
+/** Half the neckline a hood is sewn to, from centre front to centre back. */
+type Neckline = (choices: Choices) => readonly Ref[];
 
 /** The neck edge: what the neckline leaves beside the nape strip, or longer and pleated in. */
-function hoodNeck(look: Look) {
-  const neck = halfNeck(look);
+function hoodNeck(look: Look, neckline: Neckline) {
+  const neck = sumOf(neckline(look.choices), look);
   const stripNape = Math.min(look.sizes.stripNape ?? 0, neck * WIDEST_NAPE);
   const plain = neck - stripNape;
   const wanted = Math.min((look.sizes.hoodDepth ?? 0) * LEAST_NECK_SHARE, neck * MOST_PLEATED - stripNape);
@@ -40,7 +44,7 @@ const HOOD_CHECK = ['crown-arc', 'hood-depth', 'face-edge'] as const;
 const match: readonly MatchRow[] = [
   {
     what: 'hood-crown',
-    ratio: (look) => look.length('hood', 'crown') / (look.sizes.hoodCrown ?? 1),
+    ratio: (look) => wholeCrown(look) / (look.sizes.hoodCrown ?? 1),
     aim: (wearer) => (wearer.taken('crown-arc') ? [1, CROWN_OVER] : [0.8, 1.25]),
     turn: [flatter, { size: 'hoodRound', limit: () => ROUND.fullest }, { size: 'napeRise', limit: () => HIGHEST_NAPE }],
     rest: 'accept',
@@ -81,7 +85,7 @@ const match: readonly MatchRow[] = [
 ];
 
 /** A hood in two halves, or with a strip over the head between them. Never a drawstring (ASTM F1816, EN 14682). */
-export const hoodPart: Part = {
+export const hoodPart = (neckline: Neckline): Part => ({
   needs: (['head-girth', 'face-edge', 'crown-arc', 'hood-depth'] as const).map((measure) => ({ measure })),
   sizes: [hoodSizes],
   pieces: [
@@ -91,7 +95,7 @@ export const hoodPart: Part = {
       mirrored: false,
       onFold: true,
       block: hoodStrip,
-      takes: (look) => ({ stripNape: hoodNeck(look).stripNape }),
+      takes: (look) => ({ stripNape: hoodNeck(look, neckline).stripNape }),
       roles: () => ({ face: 'hem', side: 'seam', nape: 'seam', centre: 'fold' }),
       when: threeParts,
     },
@@ -101,8 +105,11 @@ export const hoodPart: Part = {
       mirrored: true,
       onFold: false,
       block: hoodSide,
-      takes: (look) => ({ hoodNeck: hoodNeck(look).hoodNeck }),
-      roles: () => ({ face: 'hem', crown: 'seam', neck: 'seam' }),
+      takes: (look) => ({
+        hoodNeck: hoodNeck(look, neckline).hoodNeck,
+        napeOpen: opensBehind(look.choices) ? NAPE_OPEN : 0,
+      }),
+      roles: () => ({ face: 'hem', crown: 'seam', opening: 'opening', neck: 'seam' }),
     },
   ],
   seams: [
@@ -133,7 +140,7 @@ export const hoodPart: Part = {
     {
       name: 'hood-neck',
       sewn: 2,
-      first: halfNeckline,
+      first: neckline,
       second: (choices) => [
         { piece: 'hood', edge: 'neck', back: true },
         ...(threeParts(choices) ? [{ piece: 'strip', edge: 'nape' }] : []),
@@ -153,6 +160,14 @@ export const hoodPart: Part = {
       onlyAuto: true,
       when: crownFar,
     },
+    {
+      choice: 'hood',
+      from: 'three',
+      to: 'two',
+      code: 'hood-two-instead',
+      check: [],
+      when: (look) => threeParts(look.choices) && opensBehind(look.choices),
+    },
   ],
   fit: [
     {
@@ -165,15 +180,15 @@ export const hoodPart: Part = {
     {
       place: 'crown',
       measure: 'crown-arc',
-      garment: (look) => (threeParts(look.choices) ? (look.sizes.hoodCrown ?? 0) : look.length('hood', 'crown')),
+      garment: (look) => (threeParts(look.choices) ? (look.sizes.hoodCrown ?? 0) : wholeCrown(look)),
     },
   ],
-};
+});
 
 /** The crown of a two-part hood cannot meet both the arc and the depth. */
 function crownFar(look: Look): boolean {
   const row = match[0];
-  if (!row || !twoParts(look.choices)) return false;
+  if (!row || !twoParts(look.choices) || opensBehind(look.choices)) return false;
   const [low, high] = row.aim(look.wearer);
   const ratio = row.ratio(look);
   return ratio < low - 1e-4 || ratio > high + 1e-4;

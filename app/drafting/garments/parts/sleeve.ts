@@ -1,118 +1,11 @@
+import { flare } from '../../blocks/flare';
 import { raglanSleeve } from '../../blocks/raglan';
 import { sleeve } from '../../blocks/sleeve';
-import { LEAST_SIDE_MM } from '../../sizes/bodice';
 import { LEAST_INSET_MM, LEAST_SHOULDER_MM } from '../../sizes/shoulder';
 import { sleeveSizes } from '../../sizes/sleeve';
-import type { Choices } from '../../sizes/wearer';
-import type { Look, MatchRow, Part, PieceRow, Turn } from '../garment';
+import type { Part, PieceRow } from '../garment';
 import { hasSleeve, hemRole, isRaglan } from './bodice';
-
-const setIn = (choices: Choices) => hasSleeve(choices) && !isRaglan(choices);
-const raglan = isRaglan;
-
-/** How far a knob may be turned, as shares of where it started (common practice, no source). */
-const DEEPEN = [1.15, 1.4, 1.4, 1.6] as const;
-/** And the side keeps at least this share of its length. */
-const LEAST_SIDE_SHARE = 0.45;
-const LEAST_RAGLAN_SIDE_SHARE = 0.3;
-/** An arm too thick for any armhole of this body is gathered into it, up to this ratio. */
-const MOST_RAGLAN_GATHERED = 1.8;
-const FLATTEST_CAP = 2 / 3;
-const WIDEST_SLEEVE = 1.15;
-const HIGHEST_CAP = 1.2;
-
-const armhole = (look: Look) => look.length('front', 'armhole') + look.length('back', 'armhole');
-const cap = (look: Look) => look.length('sleeve', 'front-cap') + look.length('sleeve', 'back-cap');
-
-const from = (size: string, share: number) => (_: Look, start: Readonly<Record<string, number>>) =>
-  (start[size] ?? 0) * share;
-
-/** Deeper, but never so deep that the side has no room for its hem. */
-const deepen = (share: number): Turn => ({
-  size: 'armholeDepth',
-  limit: (look, start) => {
-    const { sideLevel = 0, armholeDepth = 0 } = start;
-    const kept = isRaglan(look.choices) ? LEAST_RAGLAN_SIDE_SHARE : LEAST_SIDE_SHARE;
-    const side = Math.max(look.wearer.hem + LEAST_SIDE_MM, (sideLevel - armholeDepth) * kept);
-    return Math.max(Math.min(armholeDepth * share, sideLevel - side), look.sizes.armholeDepth ?? 0);
-  },
-  code: 'armhole-deepened',
-  check: ['armhole-depth', 'upper-arm-girth'],
-});
-
-const flatten: Turn = {
-  size: 'capHeight',
-  limit: from('capHeight', FLATTEST_CAP),
-  code: 'cap-changed',
-  check: ['arm-length', 'underarm-length'],
-};
-const raise: Turn = { ...flatten, limit: from('capHeight', HIGHEST_CAP) };
-const widen: Turn = {
-  size: 'bicep',
-  limit: from('bicep', WIDEST_SLEEVE),
-  code: 'sleeve-widened',
-  check: ['upper-arm-girth', 'armhole-depth'],
-};
-/** Back to the depth as measured, unless the arm's root asks for more. */
-const takeBack: Turn = {
-  size: 'armholeDepth',
-  limit: (look, start) =>
-    (look.sizes.armhole ?? 0) > 0
-      ? (look.sizes.armholeDepth ?? 0)
-      : Math.min(look.wearer.of('armhole-depth'), start.armholeDepth ?? 0),
-  code: 'armhole-raised',
-  check: ['armhole-depth'],
-};
-
-const ARM_CHECK = ['upper-arm-girth', 'armhole-depth', 'arm-length', 'underarm-length'] as const;
-
-const match: readonly MatchRow[] = [
-  {
-    what: 'arm-root',
-    ratio: (look) => ((look.sizes.armhole ?? 0) > 0 ? armhole(look) / (look.sizes.armhole ?? 1) : 1),
-    aim: () => [1, Number.POSITIVE_INFINITY],
-    turn: [deepen(DEEPEN[2])],
-    rest: 'refuse',
-    check: ['arm-root-girth', 'armhole-depth'],
-    when: setIn,
-  },
-  {
-    what: 'sleeve',
-    ratio: (look) => cap(look) / armhole(look),
-    aim: (wearer) => [1, 1 + wearer.cloth.easesIn],
-    turn: [deepen(DEEPEN[0]), flatten, deepen(DEEPEN[1]), takeBack, widen, raise],
-    rest: 'gather',
-    check: ARM_CHECK,
-    when: setIn,
-  },
-  {
-    what: 'raglan-rise',
-    ratio: (look) => rise(look) / leastRise(look),
-    aim: () => [1, Number.POSITIVE_INFINITY],
-    turn: [deepen(DEEPEN[2])],
-    rest: 'accept',
-    check: ARM_CHECK,
-    when: raglan,
-  },
-  ...(['front', 'back'] as const).map(
-    (side): MatchRow => ({
-      what: `${side}-raglan`,
-      ratio: (look) => look.length('sleeve', `${side}-raglan`) / look.length(side, 'armhole'),
-      aim: () => [1, 1],
-      turn: [deepen(DEEPEN[3])],
-      rest: 'gather',
-      gathersTo: MOST_RAGLAN_GATHERED,
-      check: ARM_CHECK,
-      when: raglan,
-    }),
-  ),
-];
-
-/** How high a raglan head rises: cap and shoulder together, and never so flat that its edges buckle. */
-const FLATTEST_HEAD = 0.4;
-const rise = (look: Look) => look.length('sleeve', 'over-arm') - (look.sizes.underarmLength ?? 0);
-const leastRise = ({ sizes }: Look) =>
-  Math.max((sizes.capHeight ?? 0) + (sizes.shoulder ?? 0), ((sizes.bicep ?? 0) / 2) * FLATTEST_HEAD);
+import { armhole, isPuffed, setIn, sleeveMatch } from './sleeve-match';
 
 const shared = { name: 'sleeve', copies: 2, mirrored: true, onFold: false } as const;
 
@@ -125,7 +18,7 @@ const pieces: readonly PieceRow[] = [
       'front-cap': 'seam',
       'back-cap': 'seam',
       'back-underarm': 'seam',
-      cuff: hemRole(choices),
+      cuff: isPuffed(choices) ? 'seam' : hemRole(choices),
       'front-underarm': 'seam',
     }),
     when: setIn,
@@ -142,9 +35,23 @@ const pieces: readonly PieceRow[] = [
       cuff: hemRole(choices),
       'front-underarm': 'seam',
     }),
-    when: raglan,
+    when: isRaglan,
+  },
+  {
+    name: 'cuff-band',
+    copies: 2,
+    mirrored: false,
+    onFold: true,
+    block: flare,
+    sizes: { flareTop: 'cuffBand', flareBottom: 'cuffBand', flareHeight: 'cuffBandCut', flareOpen: 'notOpen' },
+    takes: () => ({ cuffBandCut: CUFF_BAND_CUT_MM }),
+    roles: () => ({ top: 'seam', side: 'seam', bottom: 'opening', centre: 'fold' }),
+    when: isPuffed,
   },
 ];
+
+/** A puffed sleeve's cuff is bound by a band cut four times as wide as it shows. */
+const CUFF_BAND_CUT_MM = 28;
 
 /** Sleeves set into an armhole, or raglan ones where there is no shoulder to set them in. */
 export const sleevePart: Part = {
@@ -175,7 +82,7 @@ export const sleevePart: Part = {
       first: [{ piece: 'front', edge: 'armhole', back: true }],
       second: [{ piece: 'sleeve', edge: 'front-raglan' }],
       longer: 'gathered',
-      when: raglan,
+      when: isRaglan,
     },
     {
       name: 'back-raglan',
@@ -183,7 +90,7 @@ export const sleevePart: Part = {
       first: [{ piece: 'back', edge: 'armhole' }],
       second: [{ piece: 'sleeve', edge: 'back-raglan' }],
       longer: 'gathered',
-      when: raglan,
+      when: isRaglan,
     },
     {
       name: 'underarm',
@@ -192,10 +99,41 @@ export const sleevePart: Part = {
       second: [{ piece: 'sleeve', edge: 'front-underarm', back: true }],
       when: hasSleeve,
     },
-    { name: 'cuff', sewn: 2, kind: 'folded', first: [{ piece: 'sleeve', edge: 'cuff' }], second: [], when: hasSleeve },
+    {
+      name: 'cuff',
+      sewn: 2,
+      kind: 'folded',
+      first: [{ piece: 'sleeve', edge: 'cuff' }],
+      second: [],
+      when: (choices) => hasSleeve(choices) && !isPuffed(choices),
+    },
+    {
+      name: 'cuff-band-end',
+      sewn: 2,
+      first: [{ piece: 'cuff-band', edge: 'side' }],
+      second: [{ piece: 'cuff-band', edge: 'side' }],
+      when: isPuffed,
+    },
+    {
+      name: 'cuff-band',
+      sewn: 2,
+      first: [{ piece: 'cuff-band', edge: 'top', times: 2 }],
+      second: [{ piece: 'sleeve', edge: 'cuff', back: true }],
+      longer: 'gathered',
+      cornered: true,
+      when: isPuffed,
+    },
   ],
-  match,
+  match: sleeveMatch,
   instead: [
+    {
+      choice: 'sleeve',
+      from: 'puffed',
+      to: 'short',
+      code: 'short-instead',
+      check: [],
+      when: (look) => isRaglan(look.choices),
+    },
     {
       choice: 'armhole',
       from: 'set-in',
@@ -222,7 +160,6 @@ export const sleevePart: Part = {
       place: 'armhole',
       measure: 'arm-root-girth',
       garment: armhole,
-      why: ({ wearer }) => (wearer.taken('arm-root-girth') ? null : 'not-measured'),
       when: setIn,
     },
   ],

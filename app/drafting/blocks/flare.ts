@@ -1,0 +1,47 @@
+import type { Block } from '../garments/garment';
+import { arc, line, type Path, point } from '../geometry';
+import type { Sizes } from '../sizes/wearer';
+
+/** Flares under this angle, radians, are drawn straight: their arcs would have radii of many metres. */
+const STRAIGHT = 1e-4;
+
+/**
+ * A strip as wide above as `flareTop` and below as `flareBottom`, `flareHeight` deep: a rectangle, or a sector of a ring
+ * where the two differ (arc = radius × angle: geometry). x right from its centre line, y down from the middle of its top;
+ * square at every corner. `flareOpen` mm of the centre, from the top, are an edge of their own. Skirts, bands, capes,
+ * collars and bibs are all cut so.
+ */
+export const flare: Block = {
+  sizes: ['flareTop', 'flareBottom', 'flareHeight', 'flareOpen'],
+  draw: (sizes) => {
+    const { flareHeight: height = 0, flareOpen = 0 } = sizes;
+    const { top, side, bottom } = ringSector(sizes);
+    const open = Math.min(flareOpen, height);
+    const centre = [line(point(0, height), point(0, open))];
+    const opening = open > 0 ? { opening: [line(point(0, open), point(0, 0))] } : {};
+    return { edges: { top, side, bottom, centre, ...opening }, lines: {} };
+  },
+};
+
+type Sector = { readonly top: Path; readonly side: Path; readonly bottom: Path };
+
+function ringSector({ flareTop: wide = 0, flareBottom: low = 0, flareHeight: height = 0 }: Sizes): Sector {
+  const angle = (low - wide) / height;
+  if (Math.abs(angle) < STRAIGHT) {
+    return {
+      top: [line(point(0, 0), point(wide, 0))],
+      side: [line(point(wide, 0), point(wide, height))],
+      bottom: [line(point(wide, height), point(0, height))],
+    };
+  }
+  const down = Math.sign(angle);
+  const radius = wide / Math.abs(angle);
+  const centre = point(0, -down * radius);
+  const from = (down * Math.PI) / 2;
+  const to = from - angle;
+  const foot = radius + down * height;
+  const top = arc(centre, radius, from, to);
+  const bottom = arc(centre, foot, to, from);
+  const [corner, hemCorner] = [top[top.length - 1]?.to ?? point(0, 0), bottom[0]?.from ?? point(0, 0)];
+  return { top, side: [line(corner, hemCorner)], bottom };
+}

@@ -1,0 +1,30 @@
+import { flare } from '../blocks/flare';
+import { bibSizes } from '../sizes/cape';
+import { assemble } from './garment';
+
+const self = (edge: string) => ({ first: [{ piece: 'bib', edge }], second: [{ piece: 'bib', edge }] });
+
+/** A bib of two layers sewn together all round, turned, and closed behind the neck: no ties. */
+export const bib = assemble({ id: 'bib', bodies: ['upright'], choices: {}, auto: {} }, [
+  {
+    needs: (['neck-girth', 'bib-length'] as const).map((measure) => ({ measure })),
+    sizes: [bibSizes],
+    pieces: [
+      {
+        name: 'bib',
+        copies: 2,
+        mirrored: false,
+        onFold: true,
+        block: flare,
+        sizes: { flareTop: 'bibNeck', flareBottom: 'bibHem', flareHeight: 'bibLength', flareOpen: 'notOpen' },
+        roles: () => ({ top: 'seam', side: 'seam', bottom: 'seam', centre: 'fold' }),
+      },
+    ],
+    seams: [
+      { name: 'bib-neck', sewn: 2, ...self('top') },
+      { name: 'bib-round', sewn: 2, ...self('bottom') },
+      { name: 'bib-end', sewn: 2, ...self('side'), cornered: true },
+    ],
+    fit: [{ place: 'neck', measure: 'neck-girth', garment: (look) => 2 * look.length('bib', 'top') }],
+  },
+]);

@@ -1,0 +1,144 @@
+import { flare } from '../../blocks/flare';
+import { neckFacing } from '../../blocks/neck-facing';
+import type { Choices } from '../../sizes/wearer';
+import { type Choice, only, type Part, sumOf } from '../garment';
+import { bindingPart } from './binding';
+import { halfNeckline, isOpen, isRaglan, wholeHalfNeckline } from './bodice';
+
+/** How a neckline is finished: concave, so never simply turned. */
+export const neckChoice = {
+  kind: 'one',
+  of: ['bound', 'faced', 'band', 'flat'],
+  fallback: 'bound',
+} as const satisfies Choice;
+
+const finished = (way: string) => (choices: Choices) => choices.neck === way;
+const isClosed = (choices: Choices) => choices.opening === 'none' || choices.opening === undefined;
+
+/** A standing band is this share of the neck high, folded double; a flat collar this share wide (common practice). */
+const BAND_SHARE = 0.06;
+const FLAT_SHARE = 0.13;
+const NARROWEST_MM = 8;
+/** How far a flat collar turns, half of it, radians: nearly as far as the neckline itself, so that it lies flat. */
+const FLAT_ANGLE = 2;
+
+const self = (piece: string, edge: string) => ({ first: [{ piece, edge }], second: [{ piece, edge }] });
+
+const band: Part = {
+  pieces: [
+    {
+      name: 'collar-band',
+      copies: 1,
+      mirrored: false,
+      onFold: true,
+      block: flare,
+      sizes: { flareTop: 'collarHalf', flareBottom: 'collarHalf', flareHeight: 'collarDeep', flareOpen: 'notOpen' },
+      takes: (look) => ({
+        collarHalf: sumOf(halfNeckline(look.choices), look),
+        collarDeep: 2 * Math.max((look.sizes.neck ?? 0) * BAND_SHARE, NARROWEST_MM),
+      }),
+      roles: () => ({ top: 'seam', side: 'seam', bottom: 'seam', centre: 'fold' }),
+    },
+  ],
+  seams: [
+    { name: 'collar-end', sewn: 1, ...self('collar-band', 'side') },
+    {
+      name: 'collar-neck',
+      sewn: 2,
+      first: halfNeckline,
+      second: [{ piece: 'collar-band', edge: 'top', back: true }],
+      cornered: true,
+    },
+    {
+      name: 'collar-inside',
+      sewn: 2,
+      kind: 'laid',
+      first: [{ piece: 'collar-band', edge: 'top' }],
+      second: [{ piece: 'collar-band', edge: 'bottom' }],
+    },
+  ],
+};
+
+const flat: Part = {
+  pieces: [
+    {
+      name: 'collar',
+      copies: 2,
+      mirrored: false,
+      onFold: true,
+      block: flare,
+      sizes: { flareTop: 'collarHalf', flareBottom: 'collarOuter', flareHeight: 'collarWide', flareOpen: 'notOpen' },
+      takes: (look) => {
+        const collarHalf = sumOf(halfNeckline(look.choices), look);
+        const collarWide = Math.max((look.sizes.neck ?? 0) * FLAT_SHARE, 2 * NARROWEST_MM);
+        return { collarHalf, collarWide, collarOuter: collarHalf + FLAT_ANGLE * collarWide };
+      },
+      roles: () => ({ top: 'seam', side: 'seam', bottom: 'seam', centre: 'fold' }),
+    },
+  ],
+  seams: [
+    { name: 'collar-round', sewn: 2, ...self('collar', 'bottom') },
+    { name: 'collar-end', sewn: 2, ...self('collar', 'side'), cornered: true },
+    {
+      name: 'collar-neck',
+      sewn: 2,
+      first: halfNeckline,
+      second: [{ piece: 'collar', edge: 'top', back: true }],
+      cornered: true,
+    },
+  ],
+};
+
+const faced: Part = {
+  pieces: (['front', 'back'] as const).flatMap((side) =>
+    [false, true].map((open) => ({
+      name: `${side}-facing`,
+      copies: open ? 2 : 1,
+      mirrored: open,
+      onFold: !open,
+      block: neckFacing,
+      sizes: { neckDrop: `${side}NeckDrop` },
+      roles: () => ({ neckline: 'seam', shoulder: 'seam', outer: 'edge', centre: open ? 'opening' : 'fold' }) as const,
+      ...(side === 'back' ? { back: true as const } : {}),
+      when: (choices: Choices) => isOpen(side)(choices) === open,
+    })),
+  ),
+  seams: [
+    {
+      name: 'facing-shoulder',
+      sewn: 2,
+      first: [{ piece: 'back-facing', edge: 'shoulder' }],
+      second: [{ piece: 'front-facing', edge: 'shoulder' }],
+    },
+    {
+      name: 'facing-neck',
+      sewn: 2,
+      first: halfNeckline,
+      second: [
+        { piece: 'front-facing', edge: 'neckline' },
+        { piece: 'back-facing', edge: 'neckline', back: true },
+      ],
+      cornered: true,
+    },
+  ],
+};
+
+/** A bound, faced or collared neckline. A raglan's is bound where a facing was asked for: its neck has four pieces. */
+export const neckPart: readonly Part[] = [
+  only(finished('bound'), bindingPart('binding', wholeHalfNeckline, isClosed)),
+  only(finished('faced'), faced),
+  only(finished('band'), band),
+  only(finished('flat'), flat),
+  {
+    instead: [
+      {
+        choice: 'neck',
+        from: 'faced',
+        to: 'bound',
+        code: 'bound-instead',
+        check: [],
+        when: (look) => isRaglan(look.choices),
+      },
+    ],
+  },
+];

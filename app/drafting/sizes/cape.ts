@@ -1,0 +1,42 @@
+import type { Mm } from '../../body';
+import { easedNeck } from './ease';
+import type { Made, SizeMaker } from './wearer';
+
+/** A cape's hem stands off its neck by at least this much for each mm of its length: enough to hang in folds. */
+const FULLNESS = 2.4;
+/** Wider than this angle, radians, the fronts would lie in each other's way on the cloth: the rest is gathered at the neck. */
+const WIDEST = 4.4;
+const OVER_ARMS_EASE_MM = 10;
+
+/** No neck is cut tighter than this radius: there must be room for its allowance. */
+const TIGHTEST_MM = 12;
+
+/** A cape: a ring sector round the neck whose hem passes over body and arms together (arc = radius × angle: geometry). */
+export const capeSizes: SizeMaker = (wearer): Made => {
+  const length = Math.max(wearer.of('cape-length'), wearer.hem + 10);
+  const neck = easedNeck(wearer.of('neck-girth'), wearer.cloth);
+  const hem = Math.max(wearer.of('over-arms-girth') + OVER_ARMS_EASE_MM, neck + FULLNESS * length);
+  const top: Mm = Math.max(neck, hem - WIDEST * length, TIGHTEST_MM * WIDEST);
+  return { sizes: { neck, capeNeck: top / 2, capeHem: hem / 2, capeLength: length } };
+};
+
+/** How far a bib reaches round, as an angle of half of it: it lies flat and closes behind. */
+const BIB_ANGLE = 2;
+const BIB_PAST_MM = 10;
+
+/** A bib: a ring sector that closes behind the neck. */
+export const bibSizes: SizeMaker = (wearer): Made => {
+  const neck = easedNeck(wearer.of('neck-girth'), wearer.cloth);
+  const top = Math.max(neck / 2 + BIB_PAST_MM, TIGHTEST_MM * BIB_ANGLE);
+  const length = wearer.of('bib-length');
+  return { sizes: { neck, bibNeck: top, bibHem: top + BIB_ANGLE * length, bibLength: length } };
+};
+
+/** A scarf is about this wide for its length (common practice, no source), never under this. */
+const SCARF_WIDTH = 0.11;
+const NARROWEST_SCARF_MM = 20;
+
+export const scarfSizes: SizeMaker = (wearer): Made => {
+  const length = wearer.of('scarf-length');
+  return { sizes: { scarfHalf: length / 2, scarfWidth: Math.max(length * SCARF_WIDTH, NARROWEST_SCARF_MM) } };
+};
