@@ -10,6 +10,7 @@ export { CARD_BYTES as LARGEST_CARD_BYTES } from './limits';
 export { type CardLink, cardLink, carriesCard } from './link';
 export type { Pixels } from './qr/plane';
 export type { QrSymbol } from './qr/write';
+export { readArrival, type Unpack } from './read-arrival';
 export { type CardResult, checkCard, readCard } from './read-card';
 export { writeCard } from './write-card';
 

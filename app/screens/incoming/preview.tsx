@@ -1,6 +1,6 @@
 import { type Card, type Flag, flagsOf, measures } from '../../body';
 import { bodyFrom, settle } from '../../measuring';
-import { Icon, Page, Portrait, shownLength, useWords } from '../../parts';
+import { Icon, Page, Portrait, sayFirst, shownLength, useWords } from '../../parts';
 import { addCard, type Toy } from '../../storage';
 import { flagWords } from '../flag-words';
 import { useToys } from '../keeping';
@@ -55,7 +55,9 @@ export function Preview({ card, skipped }: PreviewProps) {
         </p>
       </div>
       {known && <p class="slip">{say('screen.card.same-name', { name })}</p>}
-      {flagsOf(body).map((flag) => flag.severity !== 'note' && <Doubt key={flag.code + flag.measures.join()} flag={flag} />)}
+      {flagsOf(body).map(
+        (flag) => flag.severity !== 'note' && <Doubt key={flag.code + flag.measures.join()} flag={flag} />,
+      )}
       <Skipped names={skipped} />
       <Contents card={card} />
     </Page>
@@ -86,7 +88,8 @@ function Contents({ card }: { readonly card: Card }) {
     ([trait, value]) => [trait, say(`trait.${trait}.name`), say(`trait.${trait}.${value}`)] as const,
   );
   const clothes = (card.orders ?? []).map(
-    ({ garment }, at) => [`order ${at}`, say('card.clothes'), garmentName(say(`garment.${garment}.name`), garment)] as const,
+    ({ garment }, at) =>
+      [`order ${at}`, say('card.clothes'), sayFirst(say, [`garment.${garment}.name`, garment])] as const,
   );
   return (
     <>
@@ -102,6 +105,3 @@ function Contents({ card }: { readonly card: Card }) {
     </>
   );
 }
-
-/** A garment this app does not know goes by the name the card gives it. */
-const garmentName = (words: string, garment: string) => (words === `garment.${garment}.name` ? garment : words);

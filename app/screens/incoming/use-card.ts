@@ -4,7 +4,10 @@ import { noteHappening } from '../shell/happened';
 import { type Arrival, useArrivals } from './arrivals';
 import { unpack } from './unpack';
 
-export type Reading = { readonly is: 'none' } | { readonly is: 'reading' } | { readonly is: 'read'; readonly result: CardResult };
+export type Reading =
+  | { readonly is: 'none' }
+  | { readonly is: 'reading' }
+  | { readonly is: 'read'; readonly result: CardResult };
 
 /** The card in what came in: the first that can be read, else what is wrong with the last. `shared`: look into the inbox. */
 export function useCard(shared: boolean): Reading {

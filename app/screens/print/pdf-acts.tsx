@@ -1,4 +1,5 @@
 import { Icon, useWords } from '../../parts';
+import { fileName } from '../file-name';
 import { saveFile } from '../save-file';
 import type { Pdf } from './use-pdf';
 
@@ -12,7 +13,7 @@ export function PdfActs({ pdf, name }: { readonly pdf: Pdf; readonly name: strin
       </button>
     );
   }
-  const file = new File([pdf.file], `${fileName(name)}.pdf`, { type: 'application/pdf' });
+  const file = new File([pdf.file], `${fileName(name, 'pattern')}.pdf`, { type: 'application/pdf' });
   const shares = typeof navigator.canShare === 'function' && navigator.canShare({ files: [file] });
   return (
     <>
@@ -34,12 +35,3 @@ export function PdfActs({ pdf, name }: { readonly pdf: Pdf; readonly name: strin
     </>
   );
 }
-
-/** A name that every file system takes: letters and digits of any script, the rest as hyphens. */
-const fileName = (name: string): string =>
-  name
-    .normalize('NFC')
-    .replace(/[^\p{L}\p{N}\p{M}]+/gu, '-')
-    .replace(/^-+|-+$/g, '')
-    .toLowerCase()
-    .slice(0, 60) || 'pattern';

@@ -2,6 +2,7 @@ import { render } from 'preact';
 import { openStore, type Settings, type StoreState, settings } from '../../storage';
 import { createLearner } from '../../words';
 import { likingFrom } from '../defaults';
+import { listenForArrivals } from '../incoming/arrivals';
 import { App } from './app';
 import { listenForTrouble } from './happened';
 import { learnFrom } from './learning';
@@ -12,6 +13,7 @@ import '../../parts/slip.css';
 /** Opens the store, fetches the words, and shows the screen that the address names. */
 export async function start(place: Element): Promise<void> {
   listenForTrouble();
+  listenForArrivals();
   const devices = navigator.languages;
   const guessed = likingFrom({}, devices).locale;
   const [[store, kept], guessedWords] = await Promise.all([openWithSettings(), createLearner(guessed)]);

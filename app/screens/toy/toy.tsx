@@ -67,6 +67,12 @@ function MoreActs({ known: { toy } }: { readonly known: Known }) {
   return (
     <ul class="more-acts">
       <li>
+        <a class="quiet" href={to('toy', toy.id, 'share')}>
+          <Icon name="share" />
+          {say('screen.toy.share')}
+        </a>
+      </li>
+      <li>
         <button type="button" class="quiet" onClick={() => setRenaming(true)}>
           <Icon name="pencil" />
           {say('screen.toy.rename')}
