@@ -10,6 +10,9 @@ import appConfig, { workerConfig } from './vite.config.mjs';
 /** Served but not kept for offline use: what only other programs read, and what the app has bundled. */
 const NOT_KEPT = /^(schema|demo|screenshots)\/|^icon-.*\.png$|\.map$/;
 
+/** Named after their content by the bundler, so that a copy the browser has already need not be fetched anew. */
+const NAMED = /^assets[\\/]/;
+
 /** Builds everything. @param {string} folder where to; emptied first @returns {Promise<string>} the folder */
 export async function build(folder) {
   await bundle({ ...appConfig, configFile: false, build: { ...appConfig.build, outDir: folder } });
@@ -24,7 +27,10 @@ export async function build(folder) {
 function filesToKeep(folder) {
   return readdirSync(folder, { recursive: true, encoding: 'utf8' })
     .filter((name) => statSync(join(folder, name)).isFile() && !NOT_KEPT.test(name))
-    .map((name) => ({ url: name.split(sep).join('/'), revision: revisionOf(join(folder, name)) }))
+    .map((name) => ({
+      url: name.split(sep).join('/'),
+      revision: NAMED.test(name) ? null : revisionOf(join(folder, name)),
+    }))
     .sort((one, other) => (one.url < other.url ? -1 : 1));
 }
 

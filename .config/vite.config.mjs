@@ -59,7 +59,7 @@ const appConfig = {
 /**
  * The service worker, one classic script beside index.html.
  * @param {string} folder the built app
- * @param {{ url: string, revision: string }[]} kept the files it keeps for offline use
+ * @param {{ url: string, revision: string | null }[]} kept the files it keeps for offline use
  * @returns {import('vite').InlineConfig}
  */
 export function workerConfig(folder, kept) {

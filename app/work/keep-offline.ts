@@ -22,10 +22,11 @@ export async function keepOffline(onWaiting: (waiting: Waiting) => void): Promis
       },
     }),
   );
-  const first = navigator.serviceWorker.controller === null;
+  let controlled = navigator.serviceWorker.controller !== null;
   worker.addEventListener('controlling', () => {
     if (told) location.reload();
-    else if (!first) onWaiting({ takeOver: () => location.reload() });
+    else if (controlled) onWaiting({ takeOver: () => location.reload() });
+    controlled = true;
   });
   await worker.register();
   document.addEventListener('visibilitychange', () => {

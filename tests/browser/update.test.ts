@@ -1,54 +1,109 @@
-import { cpSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import { cpSync, mkdtempSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import type { Page } from 'playwright-core';
-import { afterAll, beforeAll, expect, test } from 'vitest';
-import { DIST, openSite, type Site, untilKept } from './browser';
+import { afterEach, beforeEach, expect, test } from 'vitest';
+import { beginToy } from './begin-toy';
+import { DIST, openSite, type Site, untilKept, type Visit } from './browser';
+import { Maker } from './maker';
+import { makeNewer } from './newer-build';
 
-const folder = mkdtempSync(join(tmpdir(), 'hemling-update-'));
+let folder: string;
 let site: Site;
-beforeAll(async () => {
+let visit: Visit;
+beforeEach(async () => {
+  folder = mkdtempSync(join(tmpdir(), 'hemling-update-'));
   cpSync(DIST, folder, { recursive: true });
   site = await openSite({ folder });
+  visit = await site.visit();
 });
-afterAll(async () => {
+afterEach(async () => {
+  await visit.close();
   await site.close();
   rmSync(folder, { recursive: true });
 });
 
-test('a newer version waits until the page lets it take over', async () => {
-  const { page, close } = await site.visit();
-  await page.goto(site.address);
-  await untilKept(page);
-  publishNewer();
-  await untilWaiting(page);
-  await page.reload();
-  expect(await versionOf(page)).toBe('older');
+const offer = (page: Page) => page.getByRole('button', { name: 'Use it now' });
+const version = (page: Page) => page.evaluate(() => document.documentElement.dataset.version ?? 'older');
 
-  await page.evaluate(async () => (await navigator.serviceWorker.ready).waiting?.postMessage({ type: 'SKIP_WAITING' }));
-  const reloaded = () => versionOf(page).catch(() => 'between two pages');
-  await expect.poll(reloaded, { timeout: 10_000 }).toBe('newer');
-  await close();
+/** Publishes a newer build and waits until the service worker of it waits. */
+async function publish(page: Page): Promise<void> {
+  makeNewer(folder);
+  await page.evaluate(async () => (await navigator.serviceWorker.ready).update());
+  await page.waitForFunction(async () => (await navigator.serviceWorker.ready).waiting);
+}
+
+test('a newer version that comes in the middle of a step waits, and goes on at the same step; then all works offline', async () => {
+  const { page } = visit;
+  const maker = new Maker(page, site.address);
+  await maker.open();
+  await untilKept(page);
+  await beginToy(maker);
+  await maker.type('305 mm');
+  await publish(page);
+  await maker.type('306 mm');
+  expect(await offer(page).isVisible()).toBe(false);
+  const step = page.url();
+  await maker.next();
+  expect(await offer(page).isVisible()).toBe(false);
+  expect(await version(page)).toBe('older');
+
+  await maker.toys();
+  await Promise.all([page.waitForEvent('load'), offer(page).click()]);
+  await page.getByRole('link', { name: /^Go on with/ }).click();
+  await maker.field().waitFor();
+  expect(await version(page)).toBe('newer');
+  await maker.at(new URL(step).hash.slice(2));
+  await expect.poll(() => maker.field().inputValue()).toMatch(/^12/);
+
+  await site.stop();
+  await page.reload();
+  const [, toy, garment] = /#\/toy\/(\w+)\/(\w+)/.exec(step) ?? [];
+  for (const path of everyScreen(`toy/${toy}`, `toy/${toy}/${garment}`)) {
+    await maker.at(path);
+    await page.getByRole('heading', { level: 1 }).first().waitFor();
+    expect(await page.getByRole('button', { name: 'Reload' }).count(), path).toBe(0);
+  }
+  expect(visit.wrong).toEqual([]);
+  await site.restart();
 });
 
-/** Puts a mark in the page and, as a build would, its new revision in the service worker. */
-function publishNewer(): void {
-  const change = (name: string, from: string | RegExp, to: string) => {
-    const file = join(folder, name);
-    writeFileSync(file, readFileSync(file, 'utf8').replace(from, to));
-  };
-  change('index.html', '<html', '<html data-version="newer"');
-  change('sw.js', /(url:[`"']index\.html[`"'],revision:[`"'])\w+/, '$1newer');
-}
+test('a second tab is asked before it changes over, and never while a number is being entered', async () => {
+  const { page } = visit;
+  const maker = new Maker(page, site.address);
+  await maker.open();
+  await untilKept(page);
+  await beginToy(maker);
+  const other = await page.context().newPage();
+  await other.goto(site.address);
+  await publish(page);
+  await Promise.all([other.waitForEvent('load'), offer(other).click()]);
+  await expect.poll(() => version(other)).toBe('newer');
 
-async function untilWaiting(page: Page): Promise<void> {
-  await page.evaluate(async () => {
-    const registration = await navigator.serviceWorker.ready;
-    await registration.update();
-  });
-  await expect
-    .poll(() => page.evaluate(async () => (await navigator.serviceWorker.ready).waiting !== null), { timeout: 10_000 })
-    .toBe(true);
-}
+  await maker.type('306 mm');
+  await page.locator('#step-status .saved').waitFor();
+  expect(await version(page)).toBe('older');
+  expect(await offer(page).isVisible()).toBe(false);
+  await maker.toys();
+  await Promise.all([page.waitForEvent('load'), offer(page).click()]);
+  expect(await version(page)).toBe('newer');
+  expect(visit.wrong).toEqual([]);
+});
 
-const versionOf = (page: Page) => page.evaluate(() => document.documentElement.dataset.version ?? 'older');
+const everyScreen = (toy: string, garment: string) => [
+  '',
+  'new',
+  toy,
+  `${toy}/kind`,
+  `${toy}/looks`,
+  `${toy}/make`,
+  `${garment}/choices`,
+  `${garment}/marks`,
+  `${garment}/measure/neck-girth`,
+  `${garment}/review`,
+  `${garment}/pattern`,
+  `${garment}/print`,
+  'settings',
+  'settings/backup',
+  'settings/about',
+];

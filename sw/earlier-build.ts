@@ -1,0 +1,22 @@
+/**
+ * The files of the build before this one stay for one build more: a tab that was opened with it may still ask for a
+ * part it has not loaded yet, and no host may have it any more.
+ */
+declare const self: ServiceWorkerGlobalScope;
+
+/** Files named after their content: a name means the same bytes in every build. */
+export const isAsset = (url: URL): boolean => url.href.startsWith(new URL('assets/', self.registration.scope).href);
+
+export const fromEarlierBuild = async ({ request }: { readonly request: Request }): Promise<Response> =>
+  (await caches.match(request.url)) ?? fetch(request);
+
+/** Deletes what neither this build nor the one before it wants, and notes what the next clean-up may delete. */
+export async function cleanUp(cacheName: string, wanted: ReadonlySet<string>): Promise<void> {
+  const cache = await caches.open(cacheName);
+  const note = new URL('earlier-build', self.registration.scope).href;
+  const earlier: unknown = await (await cache.match(note))?.json();
+  const leftLastTime = new Set(Array.isArray(earlier) ? earlier : []);
+  const unwanted = (await cache.keys()).map(({ url }) => url).filter((url) => url !== note && !wanted.has(url));
+  await Promise.all(unwanted.filter((url) => leftLastTime.has(url)).map((url) => cache.delete(url)));
+  await cache.put(note, Response.json(unwanted.filter((url) => !leftLastTime.has(url))));
+}
