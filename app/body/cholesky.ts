@@ -28,11 +28,33 @@ export function forward(root: Matrix, right: readonly number[]): readonly number
   return solved;
 }
 
-/** Inverse of the symmetric positive definite matrix whose root is given: the root's inverse, times itself turned over. */
+/** Inverse of the symmetric positive definite matrix whose root is given: the root's inverse turned over, times itself. */
 export function inverseOf(root: Matrix): Matrix {
   const size = root.length;
-  const columns = root.map((_, at) => forward(root, unit(size, at)));
-  return columns.map((one) => columns.map((other) => dot(one, other)));
+  const columns = root.map((_, at) => rootColumn(root, at));
+  const inverse = columns.map(() => new Array<number>(size).fill(0));
+  for (let i = 0; i < size; i++) {
+    for (let j = 0; j <= i; j++) {
+      const [one, other] = [columns[i], columns[j]] as const;
+      let total = 0;
+      for (let k = i; k < size; k++) total += (one?.[k] ?? 0) * (other?.[k] ?? 0);
+      (inverse[i] ?? [])[j] = total;
+      (inverse[j] ?? [])[i] = total;
+    }
+  }
+  return inverse;
+}
+
+/** One column of the root's inverse: zero above `at`. */
+function rootColumn(root: Matrix, at: number): number[] {
+  const column = new Array<number>(root.length).fill(0);
+  for (let i = at; i < root.length; i++) {
+    const line = root[i] ?? [];
+    let rest = i === at ? 1 : 0;
+    for (let k = at; k < i; k++) rest -= (line[k] ?? 0) * (column[k] ?? 0);
+    column[i] = rest / (line[i] ?? 1);
+  }
+  return column;
 }
 
 export function dot(a: readonly number[], b: readonly number[]): number {
@@ -40,5 +62,3 @@ export function dot(a: readonly number[], b: readonly number[]): number {
   for (let i = 0; i < a.length; i++) total += (a[i] ?? 0) * (b[i] ?? 0);
   return total;
 }
-
-const unit = (size: number, at: number) => Array.from({ length: size }, (_, i) => (i === at ? 1 : 0));

@@ -88,9 +88,12 @@ export function takenOf({ kind, traits, sizes }: Wearer): readonly Taken[] {
   });
 }
 
-export function modelOf(taken: readonly Taken[]): Model {
+/** `doubt` widens every stray (log scale): for judging readings, where a toy may be unlike all those imagined. */
+export function modelOf(taken: readonly Taken[], doubt = 0): Model {
   const root = cholesky(
-    taken.map((a) => taken.map((b) => covariance(a.measure, b.measure) + (a === b ? readingVariance(a.value) : 0))),
+    taken.map((a) =>
+      taken.map((b) => covariance(a.measure, b.measure) + (a === b ? readingVariance(a.value) + doubt ** 2 : 0)),
+    ),
   );
   return {
     taken,

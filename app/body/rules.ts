@@ -112,9 +112,11 @@ export const rules: readonly Rule[] = [
     PRACTICE,
     ([depth, length], _, body) => {
       const share = depth / length;
-      const suggested = estimate(body, 'body-length')?.value ?? length;
-      const hipLength = Math.abs(length / suggested - 1) <= HIP_LENGTH_SHARE;
-      return (share > ARMHOLE_SHARE.most || (hipLength && share < ARMHOLE_SHARE.least)) && { depth, length, share };
+      const hipLength = () => {
+        const suggested = estimate(body, 'body-length')?.value ?? length;
+        return Math.abs(length / suggested - 1) <= HIP_LENGTH_SHARE;
+      };
+      return (share > ARMHOLE_SHARE.most || (share < ARMHOLE_SHARE.least && hipLength())) && { depth, length, share };
     },
   ),
   row(
@@ -134,7 +136,7 @@ export const rules: readonly Rule[] = [
     ['neck-girth', 'head-girth'],
     'where the neck is clear, it is thinner than the head',
     PRACTICE,
-    ([neck, head], _, { traits }) => traits.neck === 'clear' && neck > head && { neck, head },
+    ([neck, head], _, { kind, traits }) => kind !== 'round' && traits.neck === 'clear' && neck > head && { neck, head },
   ),
   row(
     'paw-off-arm',

@@ -19,8 +19,14 @@ export type Standing = {
  */
 export type LeftOut = { readonly off: number; readonly stray: number };
 
+/**
+ * Nobody knows how real toys vary; a reading is judged as if each strayed this much more than imagined. It costs little:
+ * a slip worth finding is a factor of two.
+ */
+const DOUBT = 0.1;
+
 export function standingOf(taken: readonly Taken[]): Standing {
-  const model = modelOf(taken);
+  const model = modelOf(taken, DOUBT);
   const precision = inverseOf(model.root);
   const departures = taken.map((each) => each.departure);
   const pull = precision.map((line) => dot(line, departures));
@@ -36,21 +42,29 @@ export function standingOf(taken: readonly Taken[]): Standing {
 }
 
 /**
- * How much likelier the readings would be (logarithm) had some of them been otherwise, each by its `change` on the log
- * scale. The likelihood is a multivariate t, so that a toy unlike others in everything convicts no single reading.
+ * How much likelier the readings would be (logarithm) had one of them been otherwise by `by` on the log scale. The
+ * likelihood is a multivariate t, so that a toy unlike others in everything convicts no single reading.
  */
-export function gainOf(standing: Standing, changes: readonly Change[]): number {
-  const { taken, precision, pull, distance } = standing;
-  let changed = distance;
-  for (const { at, by } of changes) {
-    changed += 2 * by * (pull[at] ?? 0);
-    for (const other of changes) changed += by * other.by * (precision[at]?.[other.at] ?? 0);
-  }
-  const before = USUAL_WEIGHT + distance;
-  return ((freedomOf(taken) + 1) / 2) * Math.log(before / (USUAL_WEIGHT + Math.max(0, changed)));
+export function changeGain(standing: Standing, at: number, by: number): number {
+  return gain(standing, 2 * by * pullOn(standing, at) + by * by * tie(standing, at, at));
 }
 
-export type Change = { readonly at: number; readonly by: number };
+/** The same, had two of them been read into each other's places. */
+export function swapGain(standing: Standing, at: number, otherAt: number): number {
+  const [one, other] = [standing.taken[at], standing.taken[otherAt]];
+  const by = one && other ? Math.log(other.value / one.value) : 0;
+  const pulls = 2 * by * (pullOn(standing, at) - pullOn(standing, otherAt));
+  const ties = tie(standing, at, at) + tie(standing, otherAt, otherAt) - 2 * tie(standing, at, otherAt);
+  return gain(standing, pulls + by * by * ties);
+}
+
+function gain({ taken, distance }: Standing, further: number): number {
+  const [before, after] = [USUAL_WEIGHT + distance, USUAL_WEIGHT + Math.max(0, distance + further)];
+  return ((freedomOf(taken) + 1) / 2) * Math.log(before / after);
+}
+
+const pullOn = ({ pull }: Standing, at: number) => pull[at] ?? 0;
+const tie = ({ precision }: Standing, at: number, other: number) => precision[at]?.[other] ?? 0;
 
 /** Degrees of freedom of one reading given the others. */
 export const freedomOf = (taken: readonly Taken[]) => USUAL_WEIGHT + taken.length - 1;

@@ -1,7 +1,7 @@
 import type { MeasureId } from './measures';
 import { type MisreadingCode, misreadings } from './misreadings';
-import { type Taken, takenOf, type Wearer } from './proportions';
-import { freedomOf, gainOf, type Standing, standingOf } from './standing';
+import { takenOf, type Wearer } from './proportions';
+import { changeGain, freedomOf, type Standing, standingOf, swapGain } from './standing';
 import { LONGEST_MM, type Mm, SHORTEST_MM } from './units';
 
 /**
@@ -17,16 +17,16 @@ export type Suspicion = {
   readonly evidence: number;
 };
 
-/** About one reading in a hundred is wrong, and one pair of neighbours in five hundred swapped: from memory. */
+/** About one reading in a hundred is wrong, and one pair of neighbours in five hundred swapped, others more rarely: from memory. */
 const WRONG_SHARE = 0.01;
-const SWAPPED_SHARE = 0.002;
-const SWAPPED_AFAR_SHARE = 0.0002;
+const SWAPPED_NEAR = Math.log(0.002);
+const SWAPPED_AFAR = Math.log(0.0002);
 /** Of the wrong ones, this share is wrong in a way that has no name. */
 const NAMELESS_SHARE = 0.3;
 /** How far a reading that is wrong in no known way may lie off (log scale): anywhere between a third and threefold, mostly. */
 const NAMELESS_SPREAD = 1.2;
 /** Speak up when it is this many times likelier (as a logarithm) that something is wrong. */
-const ENOUGH_EVIDENCE = -1.5;
+const ENOUGH_EVIDENCE = -2;
 /** Fewer readings than this agree on nothing. */
 const FEWEST_READINGS = 4;
 /** After this many wrong readings the toy is simply unlike others. */
@@ -42,92 +42,79 @@ export type Judgement = { readonly suspicions: readonly Suspicion[]; readonly bl
  */
 export function judge(wearer: Wearer): Judgement {
   let taken = takenOf(wearer);
-  let weighed = hypotheses(taken);
-  const blame = blameOf(weighed);
+  let standing = standingOf(taken);
+  let each = taken.map((_, at) => ofOne(standing, at));
+  const blame = new Map(taken.map(({ measure }, at) => [measure.id, each[at]?.evidence ?? 0]));
   const suspicions: Suspicion[] = [];
   while (taken.length >= FEWEST_READINGS && suspicions.length < MOST_SUSPICIONS) {
-    const best = weighed.reduce<Suspicion | null>((a, b) => (a && a.evidence >= b.evidence ? a : b), null);
-    if (!best || best.evidence < ENOUGH_EVIDENCE) break;
-    suspicions.push(best);
-    taken = taken.filter(({ measure }) => !best.measures.includes(measure.id));
-    weighed = hypotheses(taken);
+    const found = bestOf([...each, ofPairs(standing)]);
+    if (!found || found.evidence < ENOUGH_EVIDENCE) break;
+    const suspicion = told(standing, found);
+    suspicions.push(suspicion);
+    taken = taken.filter(({ measure }) => !suspicion.measures.includes(measure.id));
+    standing = standingOf(taken);
+    each = taken.map((_, at) => ofOne(standing, at));
   }
   return { suspicions, blame };
 }
 
-function blameOf(weighed: readonly Suspicion[]): ReadonlyMap<MeasureId, number> {
-  const blame = new Map<MeasureId, number>();
-  for (const { measures, evidence } of weighed)
-    for (const id of measures) blame.set(id, Math.max(blame.get(id) ?? -Infinity, evidence));
-  return blame;
-}
+/** A hypothesis about the reading at a place, or about two. */
+type Hypothesis = Pick<Suspicion, 'code' | 'evidence'> & {
+  readonly at: number;
+  readonly offer?: Mm;
+  readonly otherAt?: number;
+};
 
-function hypotheses(taken: readonly Taken[]): Suspicion[] {
-  if (taken.length === 0) return [];
-  const standing = standingOf(taken);
-  return taken.flatMap((_, at) => [...mistyped(standing, at), nameless(standing, at), ...swapped(standing, at)]);
-}
+const bestOf = (all: readonly (Hypothesis | null)[]) =>
+  all.reduce((best, one) => (best && (!one || best.evidence >= one.evidence) ? best : one), null);
 
-function mistyped(standing: Standing, at: number): Suspicion[] {
-  const reading = standing.taken[at];
-  if (!reading) return [];
-  return misreadings(reading.value)
-    .filter(({ offer }) => offer >= SHORTEST_MM && offer <= LONGEST_MM)
-    .map(({ code, offer, share }) => ({
-      ...about(standing, at),
-      code,
-      measures: [reading.measure.id],
-      offers: [offer],
-      evidence: gainOf(standing, [{ at, by: Math.log(offer / reading.value) }]) + Math.log(WRONG_SHARE * share),
-    }));
+/** The likeliest fault of one reading by itself. */
+function ofOne(standing: Standing, at: number): Hypothesis {
+  let best: Hypothesis = { code: 'proportion', at, evidence: nameless(standing, at) };
+  const value = standing.taken[at]?.value ?? 0;
+  for (const { code, offer, share } of misreadings(value)) {
+    if (offer < SHORTEST_MM || offer > LONGEST_MM) continue;
+    const evidence = changeGain(standing, at, Math.log(offer / value)) + Math.log(WRONG_SHARE * share);
+    if (evidence > best.evidence) best = { code, at, offer, evidence };
+  }
+  return best;
 }
 
 /** Wrong in no known way: as likely as anything near, against as likely as the others make it. */
-function nameless(standing: Standing, at: number): Suspicion {
-  const { off, stray } = leftOut(standing, at);
-  const freedom = freedomOf(standing.taken);
+function nameless({ left, taken }: Standing, at: number): number {
+  const { off, stray } = left[at] ?? FITTING;
+  const freedom = freedomOf(taken);
   const usual = -Math.log(stray) - ((freedom + 1) / 2) * Math.log1p((off / stray) ** 2 / freedom);
   const wild = -Math.log(NAMELESS_SPREAD) - 0.5 * (off / NAMELESS_SPREAD) ** 2;
-  const evidence = wild - usual + Math.log(WRONG_SHARE * NAMELESS_SHARE);
-  return { ...about(standing, at), code: 'proportion', offers: [], evidence };
+  return wild - usual + Math.log(WRONG_SHARE * NAMELESS_SHARE);
 }
 
-/** Each pair once, the one that fits worse first. */
-function swapped(standing: Standing, at: number): Suspicion[] {
-  const one = standing.taken[at];
-  return standing.taken.slice(0, at).flatMap((other, otherAt): Suspicion[] => {
-    if (!one) return [];
-    const by = Math.log(other.value / one.value);
-    const share = one.measure.region === other.measure.region ? SWAPPED_SHARE : SWAPPED_AFAR_SHARE;
-    const gain = gainOf(standing, [
-      { at, by },
-      { at: otherAt, by: -by },
-    ]);
-    const worse = strangeness(standing, at) >= strangeness(standing, otherAt);
-    const [first, second] = worse ? [one, other] : [other, one];
-    return [
-      {
-        code: 'swapped',
-        measures: [first.measure.id, second.measure.id],
-        offers: [second.value, first.value],
-        expected: about(standing, worse ? at : otherAt).expected,
-        evidence: gain + Math.log(share),
-      },
-    ];
+/** The likeliest two to have been read into each other's places, the one that fits worse first. */
+function ofPairs(standing: Standing): Hypothesis | null {
+  let best: Hypothesis | null = null;
+  standing.taken.forEach(({ measure }, at) => {
+    for (let otherAt = 0; otherAt < at; otherAt++) {
+      const near = standing.taken[otherAt]?.measure.region === measure.region;
+      const evidence = swapGain(standing, at, otherAt) + (near ? SWAPPED_NEAR : SWAPPED_AFAR);
+      if (best && best.evidence >= evidence) continue;
+      const worse = strangeness(standing, at) >= strangeness(standing, otherAt);
+      best = { code: 'swapped', evidence, at: worse ? at : otherAt, otherAt: worse ? otherAt : at };
+    }
   });
+  return best;
 }
 
-const leftOut = ({ left }: Standing, at: number) => left[at] ?? { off: 0, stray: 1 };
+const FITTING = { off: 0, stray: 1 };
 
-function strangeness(standing: Standing, at: number): number {
-  const { off, stray } = leftOut(standing, at);
+function strangeness({ left }: Standing, at: number): number {
+  const { off, stray } = left[at] ?? FITTING;
   return Math.abs(off / stray);
 }
 
-function about(standing: Standing, at: number): Pick<Suspicion, 'measures' | 'expected'> {
-  const reading = standing.taken[at];
-  const { off } = leftOut(standing, at);
-  return reading
-    ? { measures: [reading.measure.id], expected: reading.value * Math.exp(-off) }
-    : { measures: [], expected: 0 };
+function told({ taken, left }: Standing, { code, evidence, at, offer, otherAt }: Hypothesis): Suspicion {
+  const readings = [at, otherAt].flatMap((place) => (place === undefined ? [] : (taken[place] ?? [])));
+  const values = readings.map(({ value }) => value);
+  const offers = code === 'swapped' ? values.reverse() : offer === undefined ? [] : [offer];
+  const expected = (taken[at]?.value ?? 0) * Math.exp(-(left[at]?.off ?? 0));
+  return { code, evidence, measures: readings.map(({ measure }) => measure.id), offers, expected };
 }

@@ -23,3 +23,15 @@ export function followsFrom(known: Knowns): Knowns {
     if (value > 0) found[id] = { value, from: 'derived', give: Math.hypot(...sources.map((each) => each.give)) };
   }
 }
+
+/**
+ * Of measures that will all be taken, those that need not be: one of each sum, the last part (behind, so that the toy
+ * need not be turned for it) unless another of the three is the only one not `answered` yet.
+ */
+export function followers(asked: readonly MeasureId[], answered: ReadonlySet<MeasureId>): readonly MeasureId[] {
+  return sums.flatMap(({ whole, parts: [first, last] }) => {
+    const all = [last, whole, first];
+    if (!all.every((id) => asked.includes(id))) return [];
+    return all.find((id) => !answered.has(id)) ?? [];
+  });
+}

@@ -4,5 +4,6 @@
  */
 export { bodyFrom, knownFrom } from './body-from';
 export { demoCards } from './demo';
-export { type Settled, settle } from './settle';
 export * from './figure';
+export { type Plan, type Progress, plan, type Step } from './plan';
+export { type Settled, settle } from './settle';

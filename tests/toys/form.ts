@@ -11,3 +11,8 @@ export type Measured = { readonly readings: Readings; readonly traits: Partial<T
 
 /** How numbers for a form are drawn: `between` plainly, `wide` too but stretched for bodies no maker has. */
 export type Draw = { readonly between: Between; readonly wide: Between };
+
+/** A neck hardly thinner than the head is no clear neck. */
+export function neckTrait(readings: Readings): Traits['neck'] {
+  return (readings['neck-girth'] ?? 0) < 0.9 * (readings['head-girth'] ?? 0) ? 'clear' : 'none';
+}

@@ -1,5 +1,5 @@
 import type { Traits } from '../../app/body';
-import type { Draw, Measured, Readings } from './form';
+import { type Draw, type Measured, neckTrait, type Readings } from './form';
 import { type HeadForm, headForm, measureHead } from './head';
 import { ellipsePerimeter } from './solids';
 
@@ -51,7 +51,7 @@ export function measureFourLegged(form: FourLeggedForm, ears: Traits['ears'], ta
     'scarf-length': chest * form.neck * 2.5,
     ...(tail ? { 'tail-base-girth': root, 'tail-girth': root * form.tail.thick } : {}),
   };
-  return { readings, traits: { posture: 'stands' } };
+  return { readings, traits: { posture: 'stands', neck: neckTrait(readings) } };
 }
 
 /** A random four-legged toy, 15 to 70 cm from nape to tail. */

@@ -17,8 +17,8 @@ export type HeadForm = {
   readonly ear: { readonly base: number; readonly thick: number; readonly inset: number; readonly behind: number };
 };
 
-/** How far round the nape lies below the back of the head: about 35°. */
-const NAPE = 0.6;
+/** How far round the nape lies below the back of the head: about 45°. */
+const NAPE = 0.8;
 
 export function measureHead(head: HeadForm, ears: Traits['ears']): Readings {
   const forward = Math.asin(head.forward);

@@ -1,5 +1,5 @@
 import type { Traits } from '../../app/body';
-import type { Draw, Measured, Readings } from './form';
+import { type Draw, type Measured, neckTrait, type Readings } from './form';
 import { type HeadForm, headForm, measureHead } from './head';
 import { ellipsePerimeter } from './solids';
 
@@ -99,10 +99,11 @@ export function measureUpright(form: UprightForm, ears: Traits['ears'], tail: bo
     ...below(form, girth, depth, form.length - depth - drop),
     ...(tail ? tailReadings(form) : {}),
   };
-  if (shoulder < LEAST_SHOULDER_MM) return { readings, traits: { shoulders: 'none' } };
+  const neck = neckTrait(readings);
+  if (shoulder < LEAST_SHOULDER_MM) return { readings, traits: { shoulders: 'none', neck } };
   return {
     readings: { ...readings, 'shoulder-length': shoulder },
-    traits: { shoulders: form.slope < 0.12 ? 'square' : 'sloped' },
+    traits: { shoulders: form.slope < 0.12 ? 'square' : 'sloped', neck },
   };
 }
 

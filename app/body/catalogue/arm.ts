@@ -3,7 +3,7 @@ import { row } from './row';
 
 /** Shoulders, arms, wings. */
 export const armMeasures = [
-  row('shoulder-length', 'surface', ['arm', 'front'], 'shoulder', [21, 0, 0], 0.42, {
+  row('shoulder-length', 'surface', ['arm', 'front'], 'shoulder', [21, 0, 0], 0.5, {
     leans: { trunk: 0.2 },
     governs: ['shoulder'],
     optional: true,
@@ -28,6 +28,6 @@ export const armMeasures = [
     leans: { length: 0.08 },
     governs: ['cuff'],
   }),
-  row('wing-base', 'straight', ['arm', 'side'], 'limb', [0, 0, 60], 0.17),
+  row('wing-base', 'straight', ['arm', 'side'], 'limb', [0, 0, 60], 0.15),
   row('wing-height', 'straight', ['arm', 'side'], 'length', [0, 0, 120], 0.15),
 ] as const satisfies readonly Measure[];

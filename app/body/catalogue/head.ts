@@ -8,7 +8,7 @@ export const headMeasures = [
     leans: { face: -0.04 },
     governs: ['hoodFront'],
   }),
-  row('crown-arc', 'surface', ['head', 'side'], 'head', [172, 138, 0], 0.065, {
+  row('crown-arc', 'surface', ['head', 'side'], 'head', [184, 148, 0], 0.065, {
     leans: { face: 0.08 },
     governs: ['hoodCrown'],
   }),

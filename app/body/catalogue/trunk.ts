@@ -6,11 +6,11 @@ export const trunkMeasures = [
   row('chest-girth', 'girth', ['front', 'front'], 'trunk', [390, 400, 0], 0.05, { governs: ['chest'] }),
   row('body-girth', 'girth', ['front', 'front'], 'trunk', [430, 0, 560], 0.02, { governs: ['tummy'] }),
   row('front-width', 'surface', ['front', 'front'], 'trunk', [218, 0, 0], 0.02, {
-    leans: { split: 0.05 },
+    leans: { split: 0.07 },
     governs: ['tummy'],
   }),
   row('back-width', 'surface', ['back', 'back'], 'trunk', [212, 0, 0], 0.02, {
-    leans: { split: -0.05 },
+    leans: { split: -0.07 },
     governs: ['tummy'],
   }),
   row('hem-girth', 'girth', ['front', 'front'], 'trunk', [412, 0, 500], 0.07, { governs: ['hem'] }),

@@ -33,6 +33,6 @@ export const wishes = [
   row('bib-length', 'wish', ['wish', 'front'], 'wish', [85, 80, 83], 0.14),
   row('scarf-length', 'wish', ['wish', 'front'], 'wish', [650, 620, 880], 0.22),
   row('back-length', 'wish', ['wish', 'back'], 'length', [0, 260, 0], 0.1),
-  row('under-length', 'wish', ['wish', 'side'], 'length', [0, 78, 0], 0.28, { leans: { leg: -0.08 } }),
+  row('under-length', 'wish', ['wish', 'side'], 'length', [0, 78, 0], 0.32, { leans: { leg: -0.08 } }),
   row('front-leg-length', 'wish', ['wish', 'side'], 'stride', [0, 70, 0], 0.13),
 ] as const satisfies readonly Measure[];
