@@ -11,7 +11,7 @@ export { LengthField } from './length-field';
 export { Header, Page, useHeading } from './page';
 export { type Pick, Picks } from './picks';
 export { ChoicePicture, ClothPicture, GarmentPicture, hasPictures } from './pictures/picture';
-export { Portrait } from './portrait';
+export { Portrait, TraitPicture } from './portrait';
 export { sayFirst, useWords, type Words, WordsContext } from './say';
 export { TableScene } from './table-scene';
 export { TapeLine } from './tape-line';

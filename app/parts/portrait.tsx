@@ -1,18 +1,28 @@
-import type { Body } from '../body';
-import { type Figure, type Frame, figure } from '../measuring';
+import type { Body, BodyKind, TraitId, traitValues } from '../body';
+import { portrait, traitPicture } from '../measuring';
 import { FigurePicture } from './figure';
 import './portrait.css';
 
-/** Wide enough that the toy fills the height; what is left free at both sides is cut off again. */
-const FACE: Frame = { width: 300, height: 200 };
-
 /** A toy as its numbers make it, without threads and tape: it stands for the toy wherever there is no photo. */
-export function Portrait({ body }: { readonly body: Body }) {
+export function Portrait({ body }: { readonly body: Pick<Body, 'kind' | 'traits' | 'sizes'> }) {
   return (
     <span class="portrait">
-      <FigurePicture figure={bare(figure(body.kind, body.traits, body.sizes, 'front', FACE))} />
+      <FigurePicture figure={portrait(body.kind, body.traits, body.sizes)} />
     </span>
   );
 }
 
-const bare = (drawn: Figure): Figure => ({ ...drawn, shapes: drawn.shapes.filter(({ layer }) => layer === 'toy') });
+type TraitPictureProps<T extends TraitId> = {
+  readonly kind: BodyKind;
+  readonly trait: T;
+  readonly value: (typeof traitValues)[T][number];
+};
+
+/** What one value of a trait looks like. */
+export function TraitPicture<T extends TraitId>({ kind, trait, value }: TraitPictureProps<T>) {
+  return (
+    <span class="portrait">
+      <FigurePicture figure={traitPicture(kind, trait, value)} />
+    </span>
+  );
+}

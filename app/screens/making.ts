@@ -1,9 +1,9 @@
 import { useMemo } from 'preact/hooks';
 import { type Body, type Flag, flagsOf, type MeasureId, type Order } from '../body';
-import type { Garment as GarmentRow } from '../drafting/garments';
+import { type Garment as GarmentRow, usualAllowances } from '../drafting/garments';
 import { plan, type Step } from '../measuring';
 import { type Garment, type ReadingsByMeasure, readingsOf, type Toy } from '../storage';
-import { bodyOf } from './body-of';
+import { bodyOf, lengthsOf } from './body-of';
 
 export type Choices = Readonly<Record<string, string | boolean | number>>;
 
@@ -16,6 +16,8 @@ export type Making = {
   readonly readings: ReadingsByMeasure;
   readonly body: Body;
   readonly steps: readonly Step[];
+  /** Needed, but worked out exactly from the others: never asked. */
+  readonly worksOut: readonly MeasureId[];
   /** Doubts about these numbers that the maker has not set aside. */
   readonly flags: readonly Flag[];
 };
@@ -30,8 +32,14 @@ function makingOf({ toy, garment, row, readings }: Given): Making {
   const choices = choicesOf(row, garment.order);
   const body = bodyOf({ toy, readings });
   const needs = row.needs.filter(({ when }) => when?.(choices) ?? true).map(({ measure }) => measure);
-  const flags = flagsOf(body, { measures: new Set(needs) }).filter((flag) => !isKept(toy, flag, body));
-  return { toy, garment, row, readings, choices, body, steps: plan(needs, body), flags };
+  const flags = flagsOf(body, {
+    measures: new Set(needs),
+    readings: lengthsOf(readings),
+    hemAllowance: garment.order.allowances?.hem ?? usualAllowances.hem,
+  });
+  const { steps, worksOut } = plan(needs, body);
+  const doubts = flags.filter((flag) => !isKept(toy, flag, body));
+  return { toy, garment, row, readings, choices, body, steps, worksOut, flags: doubts };
 }
 
 /** The doubts about a measure by what is on the disk this moment, not by what the screen last heard. */

@@ -23,7 +23,15 @@ export class Maker {
   async name(name: string): Promise<void> {
     await this.page.getByRole('textbox').fill(name);
     await this.press('Next');
-    await this.page.getByRole('heading', { level: 1, name: /built/ }).waitFor();
+    await this.heading(/body/);
+  }
+
+  heading = (name: string | RegExp) => this.page.getByRole('heading', { level: 1, name }).waitFor();
+
+  async kind(name: string): Promise<void> {
+    await this.page.getByRole('radio', { name: new RegExp(name) }).check({ force: true });
+    await this.press('Next');
+    await this.heading(/built/);
   }
 
   async type(text: string): Promise<void> {

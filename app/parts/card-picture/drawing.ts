@@ -1,6 +1,6 @@
 /**
- * A card as a drawing: what stands where, in one list that the screen, the printer and the PNG all draw from. Units
- * are pixels of the PNG; x right, y down; no page and no canvas here.
+ * A card as a drawing: what stands where, as data. Units are pixels of the picture; x right, y down; no page and no
+ * canvas here.
  */
 export type Mark = Shape | Words;
 
@@ -32,6 +32,7 @@ export type CardDrawing = {
   readonly width: number;
   readonly height: number;
   readonly rightToLeft: boolean;
+  readonly paper: string;
   readonly marks: readonly Mark[];
 };
 

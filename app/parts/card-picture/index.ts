@@ -1,5 +1,4 @@
-/** A card as a picture: its layout as data, drawn on the page (SVG) or into a PNG. Loaded by the screens that show cards. */
-export { CardPicture } from './card-picture';
+/** A card as a picture: its layout as data, and the PNG drawn from it. Loaded by the screen that sends cards. */
 export type { CardDrawing } from './drawing';
 export { drawCard, type Modules } from './layout';
-export { DrawingError, pngOf } from './png';
+export { forPrinter, pngOf } from './png';

@@ -24,18 +24,19 @@ const GAP = 40;
 const SQUARE = (INNER - GAP) / 2;
 const SQUARES_TOP = 196;
 const QUIET = 4;
-const TABLE_TOP = SQUARES_TOP + SQUARE + 130;
 
 /** A card as a picture to be sent: whose it is, the toy as its numbers make it, the QR that carries it, and the numbers. */
 export function drawCard(asked: Asked): CardDrawing {
   const { card, say, rightToLeft } = asked;
-  const table = tableOf(asked);
+  const caption = wrapped(say('card.scan'), INNER / 26).map((line, row) =>
+    write(line, EDGE, SQUARES_TOP + SQUARE + 42 + row * 34, { size: 26, colour: COLOURS.pencil }),
+  );
+  const table = tableOf(asked, SQUARES_TOP + SQUARE + 106 + caption.length * 34);
   const height = Math.round(table.bottom + 84);
   const left = rightToLeft ? WIDTH - EDGE - SQUARE : EDGE;
   const right = rightToLeft ? EDGE : WIDTH - EDGE - SQUARE;
   const taken = say('card.taken', { date: card.taken });
   const marks: Mark[] = [
-    block(0, 0, WIDTH, height, COLOURS.paper),
     ...tapeEdge(),
     write(card.toy.name || say('card.nameless'), EDGE, 120, { size: 68, heavy: true }),
     write(`${say(`body.${card.toy.body}.name`)} · ${taken}`, EDGE, 166, { size: 30, colour: COLOURS.pencil }),
@@ -43,21 +44,15 @@ export function drawCard(asked: Asked): CardDrawing {
     ...toyIn(card, left),
     block(right, SQUARES_TOP, SQUARE, SQUARE, COLOURS.white),
     qrIn(asked.modules, right),
-    ...wrapped(say('card.scan'), SQUARE / 26).map((line, row) =>
-      write(line, WIDTH - EDGE - SQUARE, SQUARES_TOP + SQUARE + 40 + row * 34, {
-        size: 26,
-        colour: COLOURS.pencil,
-        most: SQUARE,
-      }),
-    ),
+    ...caption,
     ...table.marks,
     write(say('card.from'), EDGE, height - 36, { size: 24, colour: COLOURS.pencil }),
   ];
-  return { width: WIDTH, height, rightToLeft, marks: rightToLeft ? marks.map(mirrored) : marks };
+  return { width: WIDTH, height, rightToLeft, paper: COLOURS.paper, marks: rightToLeft ? marks.map(mirrored) : marks };
 }
 
 /** Two columns: the numbers in the order the tape goes, then how the toy is built, what is to be made, and the note. */
-function tableOf({ card, say, locale }: Asked): { marks: Mark[]; bottom: number } {
+function tableOf({ card, say, locale }: Asked, top: number): { marks: Mark[]; bottom: number } {
   const hand: Hand = { unit: card.unit, locale };
   const numbers = measures.flatMap(({ id }): [string, string][] => {
     const settled = settle(card.readings[id] ?? []);
@@ -77,7 +72,7 @@ function tableOf({ card, say, locale }: Asked): { marks: Mark[]; bottom: number 
   const marks = rows.flatMap(([name, value], at) => {
     const column = at < most ? 0 : 1;
     const x = EDGE + column * (SQUARE + GAP);
-    const y = TABLE_TOP + (at - column * most) * step;
+    const y = top + (at - column * most) * step;
     const size = step * 0.6;
     return [
       block(x, y + step * 0.28, SQUARE, 1.5, COLOURS.line),
@@ -85,7 +80,7 @@ function tableOf({ card, say, locale }: Asked): { marks: Mark[]; bottom: number 
       write(value, x + SQUARE, y, { size, side: 'right', heavy: true, most: 140 }),
     ];
   });
-  const below = TABLE_TOP + most * step + 8;
+  const below = top + most * step + 8;
   const note = card.note === '' ? [] : card.note.split('\n').flatMap((line) => wrapped(line, INNER / 27));
   const lines = note.map((line, at) => write(line, EDGE, below + at * 36, { size: 27 }));
   return { marks: [...marks, ...lines], bottom: below + note.length * 36 };

@@ -1,12 +1,19 @@
 import { type CardDrawing, FACE, type Shape, type Words } from './drawing';
 
+/** For the printer: the paper left white, and twice as fine. */
+export type Finish = { readonly paper: string; readonly fine: number };
+export const forPrinter: Finish = { paper: '#ffffff', fine: 2 };
+
 /** A card drawing as a PNG. Throws `DrawingError` where the browser gives no canvas. */
-export async function pngOf(drawing: CardDrawing): Promise<Blob> {
+export async function pngOf(drawing: CardDrawing, finish: Finish = { paper: drawing.paper, fine: 1 }): Promise<Blob> {
   const canvas = document.createElement('canvas');
-  canvas.width = drawing.width;
-  canvas.height = drawing.height;
+  canvas.width = drawing.width * finish.fine;
+  canvas.height = drawing.height * finish.fine;
   const pen = canvas.getContext('2d');
   if (!pen) throw new DrawingError();
+  pen.fillStyle = finish.paper;
+  pen.fillRect(0, 0, canvas.width, canvas.height);
+  pen.scale(finish.fine, finish.fine);
   pen.lineCap = 'round';
   pen.lineJoin = 'round';
   pen.direction = drawing.rightToLeft ? 'rtl' : 'ltr';
@@ -22,7 +29,7 @@ export async function pngOf(drawing: CardDrawing): Promise<Blob> {
 }
 
 /** The picture could not be made: the device has no room for it. */
-export class DrawingError extends Error {
+class DrawingError extends Error {
   override readonly name = 'DrawingError';
   readonly code = 'picture-undrawn';
 }

@@ -13,12 +13,12 @@ export function AllowanceFields({ order, onChange }: AllowanceFieldsProps) {
   const { say } = useWords();
   return (
     <details class="allowances">
-      <summary>{say('allowance.name')}</summary>
+      <summary>{say('screen.allowance.name')}</summary>
       <p class="soft small">{say('screen.choices.allowances')}</p>
       {Object.entries(offered).map(([role, [min, max]]) => (
         <AmountField
           key={role}
-          legend={say(`allowance.${role}`)}
+          legend={say(`screen.allowance.${role}`)}
           kind={{ kind: 'length', min, max, fallback: min }}
           value={order.allowances?.[role] ?? usualAllowances[role as keyof typeof offered]}
           onChange={(value) => onChange({ allowances: { ...order.allowances, [role]: value } })}

@@ -1,4 +1,5 @@
-import { figure } from '../../measuring';
+import { useState } from 'preact/hooks';
+import { type MarkId, markPicture, marksOf } from '../../measuring';
 import { FigurePicture, Page, useWords } from '../../parts';
 import { type Making, nextStep } from '../making';
 import { usePlace } from '../places';
@@ -6,9 +7,6 @@ import { to } from '../route';
 import type { ScreenProps } from '../shell/screens';
 import { WithMaking } from '../with-making';
 import './marks.css';
-
-/** What to mark on the toy, by what it has. */
-const marks = ['neck', 'waist', 'shoulders', 'underarms', 'sides'] as const;
 
 /** Step zero, never skipped: threads and bits of tape that the steps speak of. */
 export function MarksScreen({ params }: ScreenProps) {
@@ -18,6 +16,8 @@ export function MarksScreen({ params }: ScreenProps) {
 function MarksPage({ making }: { readonly making: Making }) {
   const { say } = useWords();
   const { toy, garment, body, steps, readings } = making;
+  const marks = marksOf[toy.kind];
+  const [now, setNow] = useState<MarkId | undefined>(marks[0]);
   usePlace(toy.id, garment.id, 'marks');
   const first =
     steps[0] && !readings[steps[0].measure] ? steps[0].measure : nextStep(making, steps[0]?.measure ?? 'neck-girth');
@@ -38,14 +38,21 @@ function MarksPage({ making }: { readonly making: Making }) {
       <div class="marks">
         <div class="marks-figure">
           <FigurePicture
-            figure={figure(toy.kind, toy.traits, body.sizes, 'front')}
-            text={say('screen.marks.picture')}
+            figure={markPicture(toy.kind, toy.traits, body.sizes, now ? [now] : [])}
+            text={now ? say(`screen.marks.${now}`) : ''}
           />
         </div>
         <ol class="marks-list">
           {marks.map((mark) => (
-            <li key={mark} class={`mark mark-${mark}`}>
-              {say(`screen.marks.${mark}`)}
+            <li key={mark}>
+              <button
+                type="button"
+                class={`mark mark-${mark}`}
+                aria-pressed={mark === now}
+                onClick={() => setNow(mark)}
+              >
+                {say(`screen.marks.${mark}`)}
+              </button>
             </li>
           ))}
         </ol>

@@ -40,7 +40,7 @@ export function KindScreen({ params, query }: ScreenProps) {
                 value: kind,
                 words: say(`body.${kind}.name`),
                 note: say(`body.${kind}.note`),
-                picture: <Portrait body={{ kind, traits: usualTraits, sizes: {}, corrections: {} }} />,
+                picture: <Portrait body={{ kind, traits: usualTraits, sizes: {} }} />,
               }))}
             />
           </Page>

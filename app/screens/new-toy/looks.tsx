@@ -1,5 +1,5 @@
-import { type Body, type TraitId, type Traits, traitValues, usualTraits } from '../../body';
-import { Page, Picks, Portrait, useWords } from '../../parts';
+import { type TraitId, type Traits, traitValues } from '../../body';
+import { Page, Picks, TraitPicture, useWords } from '../../parts';
 import { changeToy, type Toy } from '../../storage';
 import { to } from '../route';
 import { useAttempt } from '../shell/attempt';
@@ -41,18 +41,17 @@ export function LooksScreen({ params, query }: ScreenProps) {
 function TraitPicks({ toy, trait }: { readonly toy: Toy; readonly trait: TraitId }) {
   const { say } = useWords();
   const attempt = useAttempt();
-  const values = traitValues[trait].map(String);
-  const pick = (value: string) =>
-    attempt(async () => void (await changeToy(toy.id, { traits: withTrait(toy.traits, trait, value) })));
+  const pick = (chosen: string) =>
+    attempt(async () => void (await changeToy(toy.id, { traits: withTrait(toy.traits, trait, chosen) })));
   return (
     <Picks
       legend={say(`trait.${trait}.name`)}
       chosen={String(toy.traits[trait])}
       onPick={pick}
-      picks={values.map((value) => ({
-        value,
+      picks={traitValues[trait].map((value) => ({
+        value: String(value),
         words: say(`trait.${trait}.${value}`),
-        picture: <Portrait body={bodyWith(toy, withTrait(usualTraits, trait, value))} />,
+        picture: <TraitPicture kind={toy.kind} trait={trait} value={value} />,
       }))}
     />
   );
@@ -62,6 +61,3 @@ function withTrait(traits: Traits, trait: TraitId, chosen: string): Traits {
   const value = traitValues[trait].find((each) => String(each) === chosen);
   return value === undefined ? traits : { ...traits, [trait]: value };
 }
-
-/** The shown figure differs from a usual one in this trait only, so that the difference is seen. */
-const bodyWith = (toy: Toy, traits: Traits): Body => ({ kind: toy.kind, traits, sizes: {}, corrections: {} });

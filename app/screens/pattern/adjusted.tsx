@@ -16,8 +16,8 @@ export function Adjusted({ draft, making: { toy, garment } }: { readonly draft: 
       <ul class="told-list">
         {draft.adjustments.map((adjustment, index) => (
           <li key={index}>
-            {sayFirst(say, [`adjustment.${adjustment.code}`, adjustment.code], { by: adjustment.by })}{' '}
-            <span class="soft">{sayFirst(say, [`because.${adjustment.because}`, adjustment.because])}</span>
+            {sayFirst(say, [`adjustment.${adjustment.code}`, 'adjustment.other'], { by: Math.abs(adjustment.by) })}{' '}
+            <span class="soft">{sayFirst(say, [`because.${adjustment.because}`, ''])}</span>
             {adjustment.check.length > 0 && (
               <span class="told-checks">
                 <span class="soft">{say('screen.pattern.check')}</span>

@@ -1,8 +1,9 @@
 import type { Flag } from '../../body';
-import { Icon, shownLength, useWords } from '../../parts';
-import { keepFlag, saveReading } from '../../storage';
+import { Icon, useWords } from '../../parts';
+import { keepFlag } from '../../storage';
 import { flagWords } from '../flag-words';
 import { flagKey, flagNumbers, type Making } from '../making';
+import { putRight, remedyOf } from '../remedy';
 import { to } from '../route';
 import { useAttempt } from '../shell/attempt';
 
@@ -13,12 +14,7 @@ export function DoubtCard({ making, flag, then = 'review' }: DoubtCardProps) {
   const { say, hand } = useWords();
   const attempt = useAttempt();
   const { toy, garment, body } = making;
-  const { better } = flag.values;
-  const [likeliest] = flag.measures;
-  const correct = () =>
-    attempt(async () => {
-      if (likeliest && better !== undefined) await saveReading(toy.id, likeliest, better, 'tape', { anew: true });
-    });
+  const remedy = remedyOf(flag, say, hand);
   return (
     <section class={flag.severity === 'impossible' ? 'slip warn' : 'slip ask'}>
       <h2 class="doubt-title">
@@ -27,9 +23,9 @@ export function DoubtCard({ making, flag, then = 'review' }: DoubtCardProps) {
       </h2>
       <p>{flagWords(say, flag)}</p>
       <div class="slip-acts">
-        {better !== undefined && likeliest && (
-          <button type="button" class="plain" onClick={correct}>
-            {say('screen.flag.use', { length: shownLength(better, hand) })}
+        {remedy && (
+          <button type="button" class="plain" onClick={() => attempt(() => putRight(toy.id, remedy))}>
+            {remedy.words}
           </button>
         )}
         {flag.measures.map((id) => (

@@ -60,6 +60,11 @@ function ReviewPage({ making }: { readonly making: Making }) {
             />
           </li>
         ))}
+        {making.worksOut.map((measure) => (
+          <li key={measure}>
+            <MeasureRow making={making} measure={measure} doubted={false} />
+          </li>
+        ))}
       </ul>
       {flags
         .filter(({ severity }) => severity === 'note')

@@ -31,6 +31,7 @@ export function StoreHealth() {
         {found.remind && say('screen.store.since', { count: found.readingsSince })}
       </p>
       {found.aside > 0 && <p class="small">{say('screen.store.aside', { count: found.aside })}</p>}
+      {kept !== 'yes' && <p class="soft small">{say('screen.store.home-screen')}</p>}
       {kept === 'no' && (
         <button type="button" class="plain" onClick={() => attempt(async () => void (await askToPersist().then(look)))}>
           {say('screen.store.ask')}

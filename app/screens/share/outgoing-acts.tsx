@@ -3,20 +3,19 @@ import { Icon, useWords } from '../../parts';
 import { fileName } from '../file-name';
 import { saveFile } from '../save-file';
 import { useNotice } from '../shell/notice';
+import { PrintCard } from './print-card';
 import type { Outgoing } from './use-outgoing';
 
-type OutgoingActsProps = { readonly outgoing: Outgoing; readonly name: string };
+type OutgoingProps = { readonly outgoing: Outgoing; readonly name: string };
 
-/** The ways out. Only the picture goes through the system's share sheet: browsers refuse other files, or hang. */
-export function OutgoingActs({ outgoing, name }: OutgoingActsProps) {
+/** The two usual ways out. Only the picture goes through the system's share sheet: browsers refuse other files, or hang. */
+export function SendActs({ outgoing, name }: OutgoingProps) {
   const { say } = useWords();
-  const stem = fileName(name, 'card');
-  const picture = new File([outgoing.png], `${stem}.png`, { type: 'image/png' });
-  const shares = typeof navigator.canShare === 'function' && navigator.canShare({ files: [picture] });
-  const save = () => saveFile(picture, picture.name);
+  const picture = pictureFile(outgoing, name);
   return (
     <>
-      {shares && (
+      <CopyLink link={outgoing.link} />
+      {canShare(picture) ? (
         // Nothing waits for the share to end: some systems never tell.
         <button
           type="button"
@@ -26,25 +25,43 @@ export function OutgoingActs({ outgoing, name }: OutgoingActsProps) {
           <Icon name="share" />
           {say('screen.share.picture')}
         </button>
+      ) : (
+        <button type="button" class="go" onClick={() => saveFile(picture, picture.name)}>
+          <Icon name="save" />
+          {say('screen.share.save-picture')}
+        </button>
       )}
-      <button type="button" class={shares ? 'plain' : 'go'} onClick={save}>
-        <Icon name="save" />
-        {say('screen.share.save-picture')}
-      </button>
-      <CopyLink link={outgoing.link} />
-      <button
-        type="button"
-        class="quiet"
-        onClick={() => saveFile(new Blob([outgoing.json], { type: 'application/json' }), `${stem}.json`)}
-      >
-        {say('screen.share.file')}
-      </button>
-      <button type="button" class="quiet" onClick={() => print()}>
-        {say('screen.share.print')}
-      </button>
     </>
   );
 }
+
+/** The other ways: a file for those who keep files, paper, and the picture as a file where it can be shared too. */
+export function MoreWays({ outgoing, name }: OutgoingProps) {
+  const { say } = useWords();
+  const picture = pictureFile(outgoing, name);
+  const file = new Blob([outgoing.json], { type: 'application/json' });
+  return (
+    <div class="more-ways">
+      {canShare(picture) && (
+        <button type="button" class="quiet" onClick={() => saveFile(picture, picture.name)}>
+          <Icon name="save" />
+          {say('screen.share.save-picture')}
+        </button>
+      )}
+      <button type="button" class="quiet" onClick={() => saveFile(file, `${fileName(name, 'card')}.json`)}>
+        <Icon name="save" />
+        {say('screen.share.file')}
+      </button>
+      <PrintCard printed={outgoing.printed} />
+    </div>
+  );
+}
+
+const pictureFile = ({ png }: Outgoing, name: string) =>
+  new File([png], `${fileName(name, 'card')}.png`, { type: 'image/png' });
+
+const canShare = (picture: File) =>
+  typeof navigator.canShare === 'function' && navigator.canShare({ files: [picture] });
 
 /** Copies the link; where copying is not allowed, shows it to be copied by hand. */
 function CopyLink({ link }: { readonly link: string }) {
@@ -59,18 +76,18 @@ function CopyLink({ link }: { readonly link: string }) {
       setByHand(true);
     }
   };
+  if (byHand) {
+    return (
+      <label class="link-by-hand">
+        {say('screen.share.by-hand')}
+        <input type="text" readOnly value={link} onFocus={(event) => event.currentTarget.select()} />
+      </label>
+    );
+  }
   return (
-    <>
-      <button type="button" class="plain" onClick={copy}>
-        <Icon name="copy" />
-        {say('screen.share.link')}
-      </button>
-      {byHand && (
-        <label class="link-by-hand">
-          {say('screen.share.by-hand')}
-          <input type="text" readOnly value={link} onFocus={(event) => event.currentTarget.select()} />
-        </label>
-      )}
-    </>
+    <button type="button" class="plain" onClick={copy}>
+      <Icon name="copy" />
+      {say('screen.share.link')}
+    </button>
   );
 }

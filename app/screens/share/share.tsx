@@ -3,16 +3,14 @@ import type { Card } from '../../body';
 import { Page, useWords } from '../../parts';
 import type { Toy } from '../../storage';
 import { to } from '../route';
-import { lazily } from '../shell/lazily';
 import type { ScreenProps } from '../shell/screens';
 import { WithToy } from '../with-toy';
 import { cardWith, type Part, partsIn } from './chosen';
-import { OutgoingActs } from './outgoing-acts';
+import { MoreWays, SendActs } from './outgoing-acts';
 import { PartPicks } from './part-picks';
-import { useOutgoing, useWholeCard } from './use-outgoing';
+import { useAddress } from './use-address';
+import { type Outgoing, useOutgoing, useWholeCard } from './use-outgoing';
 import './share.css';
-
-const CardPicture = lazily(async () => (await import('../../parts/card-picture')).CardPicture);
 
 /** A toy's card, seen before it goes: as a picture, a link, a file or on paper, with what the maker chose to be in it. */
 export function ShareScreen({ params }: ScreenProps) {
@@ -25,27 +23,33 @@ function SharePage({ toy }: { readonly toy: Toy }) {
   const [left, setLeft] = useState<ReadonlySet<Part>>(new Set());
   const card = useMemo(() => whole && chosen(whole, left), [whole, left]);
   const making = useOutgoing(card);
+  const outgoing = making.is === 'ready' ? making.outgoing : null;
   return (
     <Page
       title={say('screen.share.title', { name: toy.name })}
       back={to('toy', toy.id)}
-      acts={making.is === 'ready' && <OutgoingActs outgoing={making.outgoing} name={toy.name} />}
+      acts={outgoing && <SendActs outgoing={outgoing} name={toy.name} />}
     >
       <div class="card-shown" aria-busy={making.is === 'making'}>
-        {making.is === 'ready' && (
-          <CardPicture drawing={making.outgoing.drawing} text={say('card.picture', { name: toy.name })} />
-        )}
+        {outgoing && <Shown outgoing={outgoing} name={toy.name} />}
       </div>
       {making.is === 'failed' && (
         <p class="wrong-words" role="alert">
           {say('screen.share.failed')}
         </p>
       )}
-      {making.is === 'ready' && making.outgoing.leftOut.length > 0 && <LeftOut parts={making.outgoing.leftOut} />}
+      {outgoing && outgoing.leftOut.length > 0 && <LeftOut parts={outgoing.leftOut} />}
       {whole && <PartPicks parts={partsIn(whole)} left={left} onLeft={setLeft} />}
+      {outgoing && <MoreWays outgoing={outgoing} name={toy.name} />}
       <p class="soft small">{say('screen.share.private')}</p>
     </Page>
   );
+}
+
+function Shown({ outgoing, name }: { readonly outgoing: Outgoing; readonly name: string }) {
+  const { say } = useWords();
+  const address = useAddress(outgoing.png);
+  return address && <img class="card-picture" src={address} alt={say('card.picture', { name })} />;
 }
 
 /** The QR and the link are small: said when something does not fit in. */

@@ -1,7 +1,6 @@
 import { useEffect, useState } from 'preact/hooks';
 import type { Card } from '../../body';
 import { useWords } from '../../parts';
-import type { CardDrawing } from '../../parts/card-picture';
 import { cardOf, photoOf } from '../../storage';
 import { codeOf, noteHappening } from '../shell/happened';
 import { homeAddress } from './home-address';
@@ -9,8 +8,9 @@ import { smallPhoto } from './small-photo';
 
 /** A card ready to leave, in all its forms: the picture is made before the tap, since a share sheet waits for nothing. */
 export type Outgoing = {
-  readonly drawing: CardDrawing;
   readonly png: Blob;
+  /** The picture for the printer, drawn when it is asked for. */
+  readonly printed: () => Promise<Blob>;
   readonly link: string;
   /** The card as a file's text. */
   readonly json: string;
@@ -52,7 +52,13 @@ export function useOutgoing(card: Card | null): Making {
       const { dark } = (await sharing.loadQrWriter())(link);
       const rightToLeft = document.documentElement.dir === 'rtl';
       const drawing = picture.drawCard({ card, modules: dark, say, locale: hand.locale, rightToLeft });
-      return { drawing, png: await picture.pngOf(drawing), link, json: sharing.writeCard(card), leftOut };
+      return {
+        png: await picture.pngOf(drawing),
+        printed: () => picture.pngOf(drawing, picture.forPrinter),
+        link,
+        json: sharing.writeCard(card),
+        leftOut,
+      };
     };
     make().then(
       (outgoing) => !stale && setMaking({ is: 'ready', outgoing }),

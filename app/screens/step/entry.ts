@@ -1,9 +1,10 @@
-import { useCallback, useEffect, useRef, useState } from 'preact/hooks';
+import { useCallback, useRef, useState } from 'preact/hooks';
 import { type Hand, type LengthFault, type MeasureId, type Mm, parseLength } from '../../body';
 import { settle } from '../../measuring';
 import { fieldText } from '../../parts';
 import { type Reading, type StoreError, saveReading } from '../../storage';
 import { noteHappening } from '../shell/happened';
+import { useLeaving, usePause } from './moments';
 
 /** What the line under the field says. */
 export type EntryState =
@@ -16,25 +17,28 @@ export type EntryState =
 export type Entry = {
   readonly text: string;
   readonly state: EntryState;
-  /** Readings beside the one in the field. */
+  /** One more reading is being taken, beside those there are. */
   readonly adding: boolean;
   readonly type: (text: string) => void;
-  /** Puts a length into the field and keeps it (a suggestion, a correction). */
+  /** Puts a length into the field and keeps it: a suggestion that was accepted. */
   readonly put: (mm: Mm) => Promise<boolean>;
   /** Keeps what stands in the field now. True where it is kept, or nothing was typed. */
   readonly keep: () => Promise<boolean>;
-  /** Empties the field for one more reading. */
-  readonly again: () => void;
-  /** Empties the field to measure anew: what is typed next counts in the place of what was there. */
-  readonly anew: () => void;
-  /** Writes the text in another unit; what is kept stays. */
+  /** Empties the field: for one more reading, or to measure anew in the place of what is there. */
+  readonly clear: (more: boolean) => void;
+  /** Shows a length that is kept already. */
+  readonly show: (mm: Mm) => void;
+  /** Writes the same length in another unit; what is kept stays. */
   readonly rewrite: (hand: Hand) => void;
 };
 
-/** A pause in typing this long counts as a number entered, ms: long enough to find the next key. */
-const PAUSE_MS = 700;
+/**
+ * What is known of the text in the field: `exact`, the length it stands for, where it was not typed; `own`, the
+ * reading it was kept as on this visit; `typed`, that it is not kept yet.
+ */
+type Writing = { text: string; exact: Mm | null; own: Reading | null; adding: boolean; typed: boolean };
 
-type Writing = { own: Reading | null; adding: boolean; typed: boolean; text: string };
+const blank: Writing = { text: '', exact: null, own: null, adding: false, typed: false };
 
 /**
  * One number being entered. It is kept at the next pause, on the way to any other screen, and when the page is hidden;
@@ -42,115 +46,77 @@ type Writing = { own: Reading | null; adding: boolean; typed: boolean; text: str
  * before in it; what was measured on an earlier visit stays in the history.
  */
 export function useEntry(toyId: string, measureId: MeasureId, readings: readonly Reading[], hand: Hand): Entry {
-  const [text, setText] = useState(() => startingText(readings, hand));
+  const [writing] = useState<Writing>(() => begun(readings, hand));
+  const [shown, setShown] = useState({ text: writing.text, adding: false });
   const [state, setState] = useState<EntryState>({ is: 'rest' });
-  const [adding, setAdding] = useState(false);
-  const writing = useRef<Writing>({ own: null, adding: false, typed: false, text });
   const queue = useRef<Promise<boolean>>(Promise.resolve(true));
-  const earlier = useRef(readings);
-  earlier.current = readings;
-  const handNow = useRef(hand);
-  handNow.current = hand;
+  const now = useRef({ readings, hand });
+  now.current = { readings, hand };
 
-  const keep = useCallback(() => {
-    queue.current = queue.current.then(async () => {
-      const now = writing.current;
-      if (!now.typed) return true;
-      const parsed = parseLength(now.text, handNow.current);
-      if (!parsed.ok) {
-        setState({ is: 'wrong', code: parsed.code });
-        return false;
-      }
-      return write(parsed.mm);
-    });
-    return queue.current;
-  }, []);
+  const change = (to: Partial<Writing>, next: EntryState = { is: 'rest' }) => {
+    Object.assign(writing, to);
+    setShown({ text: writing.text, adding: writing.adding });
+    setState(next);
+  };
 
-  async function write(mm: Mm): Promise<boolean> {
-    const now = writing.current;
-    const typed = now.text;
+  const write = async (mm: Mm): Promise<boolean> => {
+    const typed = writing.text;
     setState({ is: 'saving' });
     try {
-      const how = now.own ? { instead: now.own.id } : { anew: !now.adding && earlier.current.length > 0 };
-      now.own = await saveReading(toyId, measureId, mm, 'tape', how);
-      if (now.text === typed) {
-        now.typed = false;
-        setState({ is: 'saved' });
-      }
+      const how = writing.own
+        ? { instead: writing.own.id }
+        : { anew: !writing.adding && now.current.readings.length > 0 };
+      writing.own = await saveReading(toyId, measureId, mm, 'tape', how);
+      if (writing.text !== typed) return true;
+      writing.typed = false;
+      writing.exact = mm;
+      setState({ is: 'saved' });
       return true;
     } catch (error) {
       noteHappening(error);
       setState({ is: 'failed', error: error as StoreError, typed });
       return false;
     }
-  }
-
-  const type = (next: string) => {
-    writing.current.text = next;
-    writing.current.typed = next.trim() !== '';
-    setText(next);
-    setState({ is: 'rest' });
   };
 
-  const clear = (more: boolean) => {
-    writing.current = { own: null, adding: more, typed: false, text: '' };
-    setAdding(more);
-    setText('');
-    setState({ is: 'rest' });
-  };
+  const keep = useCallback((): Promise<boolean> => {
+    queue.current = queue.current.then(async () => {
+      if (!writing.typed) return true;
+      if (writing.exact !== null) return write(writing.exact);
+      const parsed = parseLength(writing.text, now.current.hand);
+      if (parsed.ok) return write(parsed.mm);
+      setState({ is: 'wrong', code: parsed.code });
+      return false;
+    });
+    return queue.current;
+  }, []);
 
-  usePause(text, () => {
-    if (writing.current.typed && parseLength(writing.current.text, handNow.current).ok) void keep();
+  usePause(shown.text, () => {
+    if (writing.exact !== null || parseLength(writing.text, hand).ok) void keep();
   });
   useLeaving(keep);
 
   return {
-    text,
+    ...shown,
     state,
-    adding,
-    type,
     keep,
+    type: (text) => change({ text, exact: null, typed: text.trim() !== '' }),
+    clear: (more) => change({ ...blank, adding: more }),
+    show: (mm) => change({ ...blank, text: fieldText(mm, hand), exact: mm }, { is: 'saved' }),
     put: (mm) => {
-      type(fieldText(mm, hand));
-      return write(mm);
+      change({ text: fieldText(mm, hand), exact: mm });
+      queue.current = queue.current.then(() => write(mm));
+      return queue.current;
     },
-    again: () => clear(true),
-    anew: () => clear(false),
     rewrite: (next) => {
-      const parsed = parseLength(text, hand);
-      const mm = writing.current.own?.mm ?? (parsed.ok ? parsed.mm : null);
-      if (mm === null || !parsed.ok) return;
-      const rewritten = fieldText(mm, next);
-      writing.current.text = rewritten;
-      setText(rewritten);
+      const parsed = parseLength(writing.text, hand);
+      const mm = writing.exact ?? (parsed.ok ? parsed.mm : null);
+      if (mm !== null) change({ text: fieldText(mm, next), exact: mm }, state);
     },
   };
 }
 
-function startingText(readings: readonly Reading[], hand: Hand): string {
+function begun(readings: readonly Reading[], hand: Hand): Writing {
   const settled = settle(readings.map((reading) => reading.mm));
-  return settled ? fieldText(settled.value, hand) : '';
-}
-
-function usePause(text: string, then: () => void): void {
-  useEffect(() => {
-    const timer = setTimeout(then, PAUSE_MS);
-    return () => clearTimeout(timer);
-  }, [text]);
-}
-
-/** Keeps on the way out: another screen, another app, a closed lid. */
-function useLeaving(keep: () => Promise<boolean>): void {
-  useEffect(() => {
-    const hidden = () => {
-      if (document.visibilityState === 'hidden') void keep();
-    };
-    document.addEventListener('visibilitychange', hidden);
-    addEventListener('pagehide', hidden);
-    return () => {
-      document.removeEventListener('visibilitychange', hidden);
-      removeEventListener('pagehide', hidden);
-      void keep();
-    };
-  }, []);
+  return settled ? { ...blank, text: fieldText(settled.value, hand), exact: settled.value } : { ...blank };
 }

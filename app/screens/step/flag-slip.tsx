@@ -1,9 +1,10 @@
 import { useEffect, useRef, useState } from 'preact/hooks';
-import type { Flag, MeasureId, Mm } from '../../body';
-import { shownLength, useWords } from '../../parts';
+import type { Flag, MeasureId } from '../../body';
+import { useWords } from '../../parts';
 import { keepFlag } from '../../storage';
 import { flagWords } from '../flag-words';
 import { flagKey, flagNumbers, type Making } from '../making';
+import { type Remedy, remedyOf } from '../remedy';
 import { to } from '../route';
 import { useAttempt } from '../shell/attempt';
 
@@ -11,13 +12,14 @@ type FlagSlipProps = {
   readonly making: Making;
   readonly measure: MeasureId;
   readonly flags: readonly Flag[];
-  readonly onCorrect: (mm: Mm) => void;
-  readonly onAgain: () => void;
+  readonly onRemedy: (remedy: Remedy) => void;
+  /** `more`: beside the readings there are; else in their place. */
+  readonly onAgain: (more: boolean) => void;
   readonly onDone: () => void;
 };
 
 /** A doubt about the number, in the keypad's place: measure again, put it right in one tap, or keep it. */
-export function FlagSlip({ making, measure, flags, onCorrect, onAgain, onDone }: FlagSlipProps) {
+export function FlagSlip({ making, measure, flags, onRemedy, onAgain, onDone }: FlagSlipProps) {
   const { say, hand } = useWords();
   const attempt = useAttempt();
   const [at, setAt] = useState(0);
@@ -31,19 +33,19 @@ export function FlagSlip({ making, measure, flags, onCorrect, onAgain, onDone }:
       await keepFlag(making.toy.id, flagKey(flag), flagNumbers(flag, making.body));
       pass();
     });
-  const better = flag.measures[0] === measure ? flag.values.better : undefined;
+  const remedy = remedyOf(flag, say, hand, measure);
   return (
     <section class="slip ask flag-slip" tabIndex={-1} ref={slip} aria-live="polite">
       <p>{flagWords(say, flag)}</p>
       <div class="slip-acts">
-        {better !== undefined && (
-          <button type="button" class="go" onClick={() => onCorrect(better)}>
-            {say('screen.flag.use', { length: shownLength(better, hand) })}
+        {remedy && (
+          <button type="button" class="go" onClick={() => onRemedy(remedy)}>
+            {remedy.words}
           </button>
         )}
         {flag.measures.map((id) =>
           id === measure ? (
-            <button type="button" class="plain" key={id} onClick={onAgain}>
+            <button type="button" class="plain" key={id} onClick={() => onAgain(flag.code === 'readings-apart')}>
               {say('screen.flag.again')}
             </button>
           ) : (

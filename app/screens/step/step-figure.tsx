@@ -5,12 +5,14 @@ import { DiagramPicture, Icon, useWords } from '../../parts';
 import type { Making } from '../making';
 import { useReadAloud } from './read-aloud';
 
-const BESIDE = '(min-width: 40rem) and (orientation: landscape)';
+/** A phone on its side: the figure stands beside the number, in a box about as high as wide. */
+const BESIDE = '(min-width: 40rem) and (max-height: 39.9rem) and (orientation: landscape)';
 
 /** The figure with the tape on it, and the button that reads the step aloud. */
 export function StepFigure({ making, measure }: { readonly making: Making; readonly measure: MeasureId }) {
   const { say, hand } = useWords();
   const { kind, traits, sizes } = making.body;
+  const step = making.steps.find((each) => each.measure === measure);
   const frame = useMatches(BESIDE) ? TALL : WIDE;
   const drawn = useMemo(() => diagram(kind, traits, sizes, measure, frame), [kind, traits, sizes, measure, frame]);
   const reader = useReadAloud(
@@ -20,6 +22,7 @@ export function StepFigure({ making, measure }: { readonly making: Making; reado
   return (
     <div class="step-figure">
       {drawn && <DiagramPicture diagram={drawn} say={say} />}
+      {step?.turn && <p class="step-turn">{say(`screen.step.turn.${step.view}`)}</p>}
       {reader && (
         <button
           type="button"

@@ -4,6 +4,7 @@ import { Header, Keypad, LengthField, TapeLine, useHeading, useWords } from '../
 import { setSetting } from '../../storage';
 import { doubtsNow, type Making, nextStep } from '../making';
 import { usePlace } from '../places';
+import { putRight } from '../remedy';
 import { go, to } from '../route';
 import { useAttempt } from '../shell/attempt';
 import { useEntry } from './entry';
@@ -12,7 +13,7 @@ import { StatusLine } from './status-line';
 import type { Then } from './step';
 import { StepActs } from './step-acts';
 import { StepFigure } from './step-figure';
-import { suggestionFor } from './suggestion';
+import { suggestionFrom } from './suggestion';
 import './step.css';
 
 type StepPageProps = { readonly making: Making; readonly measure: MeasureId; readonly then: Then };
@@ -34,7 +35,7 @@ export function StepPage({ making, measure, then }: StepPageProps) {
   const at = steps.findIndex((step) => step.measure === measure);
   const following = nextStep(making, measure);
   const address = (step: MeasureId) => to('toy', toy.id, garment.id, 'measure', step);
-  const suggestion = suggestionFor(making, measure, hand.unit);
+  const suggestion = suggestionFrom(steps[at], taken.length, hand.unit);
   const leave = () => go(then?.address ?? (following ? address(following) : to('toy', toy.id, garment.id, 'review')));
 
   const onward = async () => {
@@ -55,7 +56,7 @@ export function StepPage({ making, measure, then }: StepPageProps) {
   };
   const again = async () => {
     if (!(await entry.keep())) return field.current?.focus();
-    entry.again();
+    entry.clear(true);
     field.current?.focus();
   };
   const before = steps[at - 1]?.measure;
@@ -100,13 +101,17 @@ export function StepPage({ making, measure, then }: StepPageProps) {
               making={making}
               measure={measure}
               flags={asked}
-              onCorrect={async (mm) => {
+              onRemedy={(remedy) =>
+                attempt(async () => {
+                  await putRight(toy.id, remedy);
+                  setAsked([]);
+                  const here = remedy.meant.find((each) => each.measure === measure);
+                  if (here) entry.show(here.mm);
+                })
+              }
+              onAgain={(more) => {
                 setAsked([]);
-                await entry.put(mm);
-              }}
-              onAgain={() => {
-                setAsked([]);
-                entry.anew();
+                entry.clear(more);
                 field.current?.focus();
               }}
               onDone={leave}

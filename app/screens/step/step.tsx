@@ -11,8 +11,9 @@ export function StepScreen({ params, query }: ScreenProps) {
   return (
     <WithMaking params={params}>
       {(making) => {
-        const step = making.steps.find(({ measure }) => measure === params.measure);
-        if (!step)
+        const asked = [...making.steps.map((step) => step.measure), ...making.worksOut];
+        const measure = asked.find((each) => each === params.measure);
+        if (!measure)
           return (
             <Trouble
               code="step-gone"
@@ -22,7 +23,7 @@ export function StepScreen({ params, query }: ScreenProps) {
               }}
             />
           );
-        return <StepPage making={making} measure={step.measure} then={thenOf(making, query.get('then'))} />;
+        return <StepPage making={making} measure={measure} then={thenOf(making, query.get('then'))} />;
       }}
     </WithMaking>
   );

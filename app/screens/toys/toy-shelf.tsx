@@ -2,6 +2,7 @@ import { useEffect, useState } from 'preact/hooks';
 import { Icon, useHeading, useWords } from '../../parts';
 import { type Place, type Toy, whereWasI } from '../../storage';
 import { noteHappening } from '../shell/happened';
+import { BackupReminder } from './backup-reminder';
 import { GoOn } from './go-on';
 import { ToyRow } from './toy-row';
 
@@ -43,6 +44,7 @@ export function ToyShelf({ toys }: { readonly toys: readonly Toy[] }) {
         ))}
       </ul>
       {found.length === 0 && <p class="soft">{say('screen.toys.none', { sought })}</p>}
+      <BackupReminder />
     </main>
   );
 }
