@@ -21,8 +21,6 @@ export const usualAllowances: Readonly<Record<Role, Mm>> = {
 const CURVED_HEM = 0.45;
 const SHARPEST_HOLLOW_MM = 40;
 const MOST_CURVED_HEM_MM = 6;
-/** Past this share of a hollow's radius there is nothing left to turn. */
-const MOST_OF_RADIUS = 0.7;
 
 export const allowanceRoles = Object.keys(usualAllowances) as readonly Role[];
 
@@ -32,20 +30,17 @@ export function allowancesFor(cloth: Cloth, own: Readonly<Record<string, Mm>>): 
   return { ...usualAllowances, hem, ...own, fold: 0 };
 }
 
-/** Allowance of one edge: its role's, less where a curved hem would not lie flat, and less than a hollow's own radius. */
+/** Allowance of one edge: its role's, less where a curved hem would not lie flat. */
 export function edgeAllowance(role: Role, path: Path, allowances: Readonly<Record<Role, Mm>>): Mm {
-  const radius = sharpestHollow(path);
-  const curved = turns(path) > CURVED_HEM || radius < SHARPEST_HOLLOW_MM;
-  const full = role === 'hem' && curved ? Math.min(allowances[role], MOST_CURVED_HEM_MM) : allowances[role];
-  return Math.min(full, radius * MOST_OF_RADIUS);
+  const full = allowances[role];
+  return role === 'hem' && (turns(path) > CURVED_HEM || hollow(path)) ? Math.min(full, MOST_CURVED_HEM_MM) : full;
 }
 
 function turns(path: Path): number {
   return angleBetween(startTangent(path), endTangent(path));
 }
 
-/** The smallest radius of a hollow, mm: clockwise as seen, a hollow curve bends left, its curvature negative. */
-function sharpestHollow(path: Path): Mm {
-  const bends = path.flatMap((curve) => [0, 0.25, 0.5, 0.75, 1].map((t) => -curvature(curve, t)));
-  return 1 / Math.max(0, ...bends.filter(Number.isFinite));
+/** Clockwise as seen, a hollow curve bends left: negative curvature. */
+function hollow(path: Path): boolean {
+  return path.some((curve) => [0.1, 0.3, 0.5, 0.7, 0.9].some((t) => curvature(curve, t) < -1 / SHARPEST_HOLLOW_MM));
 }

@@ -1,4 +1,4 @@
-import type { Draft, Piece, Ref, Seam } from '../../app/drafting/draft-types';
+import type { Draft, Edge, Piece, Ref, Seam } from '../../app/drafting/draft-types';
 import { endTangent, startTangent } from '../../app/drafting/geometry';
 
 /** A sewn seam matches within this; an eased one is 0–3 % (drafting: what always holds, 2). */
@@ -9,6 +9,8 @@ const RATIO = 1e-6;
 const SMOOTH = (3 * Math.PI) / 180;
 /** Joints that need not run on: the hood's chin and every gathered, pleated, laid or folded edge. */
 const CORNERED = ['hood-neck', 'collar-neck', 'facing-neck', 'collar-end', 'bib-end'];
+/** Beside these a seam ends at an opening or a closure: nothing runs on. */
+const ENDS: readonly string[] = ['opening', 'closure'];
 const SAME_SHARE = 1e-6;
 
 /** What is broken in the seams of a draft, judged from its pieces alone. */
@@ -41,7 +43,10 @@ function corners(seam: Seam, pieces: ReadonlyMap<string, Piece>): string[] {
     );
     const off = (ours ?? 0) + (theirs ?? 0) - Math.PI;
     const straight = [ours, theirs].every((angle) => Math.abs((angle ?? 0) - Math.PI) < SMOOTH);
-    return Math.abs(off) > SMOOTH && !straight
+    const ends = [seam.first, seam.second].some((refs) =>
+      beside(side === 'start' ? refs[0] : refs[refs.length - 1], side, pieces).some((edge) => ENDS.includes(edge.role)),
+    );
+    return Math.abs(off) > SMOOTH && !straight && !ends
       ? [`seam ${seam.name}: its ${side} is bent by ${((off * 180) / Math.PI).toFixed(1)}°`]
       : [];
   });
@@ -49,11 +54,7 @@ function corners(seam: Seam, pieces: ReadonlyMap<string, Piece>): string[] {
 
 /** Interior angle of the piece where a chain starts or ends, by turning from one edge to the next. */
 function corner(ref: Ref | undefined, side: 'start' | 'end', pieces: ReadonlyMap<string, Piece>): number {
-  const edges = (ref && pieces.get(ref.piece)?.edges) ?? [];
-  const at = edges.findIndex((edge) => edge.name === ref?.edge);
-  const atStart = (side === 'start') !== Boolean(ref?.back);
-  const before = edges[atStart ? (at + edges.length - 1) % edges.length : at];
-  const after = edges[atStart ? at : (at + 1) % edges.length];
+  const [before, after] = beside(ref, side, pieces);
   if (!before || !after) return Number.NaN;
   const [arriving, leaving] = [endTangent(before.path), startTangent(after.path)];
   const turn = Math.atan2(
@@ -61,6 +62,18 @@ function corner(ref: Ref | undefined, side: 'start' | 'end', pieces: ReadonlyMap
     arriving.x * leaving.x + arriving.y * leaving.y,
   );
   return Math.PI - turn;
+}
+
+/** The edges that meet where a chain starts or ends, in the order of the ring. */
+function beside(ref: Ref | undefined, side: 'start' | 'end', pieces: ReadonlyMap<string, Piece>): readonly Edge[] {
+  const edges = (ref && pieces.get(ref.piece)?.edges) ?? [];
+  const at = edges.findIndex((edge) => edge.name === ref?.edge);
+  const atStart = (side === 'start') !== Boolean(ref?.back);
+  const [before, after] = [
+    edges[atStart ? (at + edges.length - 1) % edges.length : at],
+    edges[atStart ? at : (at + 1) % edges.length],
+  ];
+  return before && after ? [before, after] : [];
 }
 
 function lengthOf(ref: Ref, pieces: ReadonlyMap<string, Piece>): number | undefined {

@@ -45,6 +45,8 @@ const RAGLAN_DEEPER_MM = 6;
 /** Handles of the armhole: down beside the arm first, then out to the side. */
 const ARMHOLE_OUT = 0.5;
 const ARMHOLE_INTO = 0.62;
+/** Where the side leans out, the curve still arrives with a handle of this share of its chord: no hook. */
+const LEAST_REACH = 0.3;
 const RAGLAN_OUT = 0.4;
 const RAGLAN_INTO = 0.6;
 /** At most this share of a half neckline stays with the body. */
@@ -108,7 +110,7 @@ function setIn(s: Sizes, underarm: Point, side: Path): Record<string, Path> {
 function curveInto(from: Point, down: Point, to: Point, out: Point, outShare: number, intoShare: number) {
   const way = subtract(to, from);
   const depth = Math.max(dot(way, down), 1);
-  const reach = Math.max(dot(way, out), 1);
+  const reach = Math.max(dot(way, out), LEAST_REACH * norm(way));
   const chord = norm(way);
   return hermite(from, down, to, out, (outShare * depth) / chord, (intoShare * reach) / chord);
 }

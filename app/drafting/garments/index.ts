@@ -2,6 +2,7 @@
 
 import { bib } from './bib';
 import { cape } from './cape';
+import { dress } from './dress';
 import type { Garment } from './garment';
 import { hoodedTop } from './hooded-top';
 import { nightshirt } from './nightshirt';
@@ -15,7 +16,7 @@ export { type Cloth, cloths, USUAL_CLOTH } from '../sizes/cloths';
 export { fitIds, fits, USUAL_FIT } from '../sizes/ease';
 export { active, type Choice, type Garment } from './garment';
 
-export const garments: readonly Garment[] = [hoodedTop, tee, tank, nightshirt, skirt, cape, bib, scarf];
+export const garments: readonly Garment[] = [hoodedTop, tee, tank, nightshirt, dress, skirt, cape, bib, scarf];
 
 export function findGarment(id: string): Garment | undefined {
   return garments.find((garment) => garment.id === id);

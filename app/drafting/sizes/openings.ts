@@ -36,8 +36,8 @@ export function openingFor(garment: Garment, wearer: Wearer, sizes: Sizes): Open
   const neckOnly = tight.every((each) => each.passage.atNeck);
   const slitNeeded = Math.max(0, ...tight.map((each) => (each.needs - each.gives) / 2 + SLIT_ROOM_MM));
   const longest = centre * LONGEST_SLIT;
-  const automatic =
-    tight.length === 0 ? 'none' : neckOnly && slitNeeded <= longest ? 'slit' : openAllTheWay(garment, wearer);
+  const slits = neckOnly && slitNeeded <= longest && offers(garment).includes('slit');
+  const automatic = tight.length === 0 ? 'none' : slits ? 'slit' : openAllTheWay(garment, wearer);
   const opening = wish === 'auto' ? automatic : wish;
   const wished = Math.max(slitNeeded, centre * WISHED_SLIT, LEAST_SLIT_MM);
   const slitLength = opening === 'slit' ? Math.min(wished, longest) : 0;
@@ -48,10 +48,14 @@ export function openingFor(garment: Garment, wearer: Wearer, sizes: Sizes): Open
 
 /** Firm toys cannot be bent into a front opening. Hooded and collared tops open in front, others at the back. */
 function openAllTheWay(garment: Garment, wearer: Wearer): string {
-  const choice = garment.choices.opening;
-  const offered = choice?.kind === 'one' ? choice.of : [];
+  const offered = offers(garment);
   const first = wearer.traits.stuffing === 'firm' ? 'back' : (garment.opensAt ?? 'front');
   return offered.includes(first) ? first : (offered.find((each) => ['front', 'back'].includes(each)) ?? 'none');
+}
+
+function offers(garment: Garment): readonly string[] {
+  const choice = garment.choices.opening;
+  return choice?.kind === 'one' ? choice.of : [];
 }
 
 function passingOf(passage: Passage, wearer: Wearer, sizes: Sizes): Passing {

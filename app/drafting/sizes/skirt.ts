@@ -37,14 +37,16 @@ export const skirtSizes: SizeMaker = (wearer): Made => {
       waist,
       hip,
       skirtTop: top / 4,
+      skirtRatio: top / waist,
       skirtHem: hemOf(style, top, hip, length) / 4,
       skirtLength: length / tiers,
-      skirtOpen: style === 'elastic' ? 0 : openLength(wearer, waist, length / tiers),
+      skirtOpen:
+        style === 'elastic' || wearer.choices.opening === 'none' ? 0 : openLength(wearer, waist, length / tiers),
       tier2: (top * TIER_GATHERS) / 4,
       tier3: (top * TIER_GATHERS ** 2) / 4,
       pleats: pleatsIn(waist / 4),
       bandHalf: waist / 2,
-      bandHeight: BAND_HEIGHT_MM,
+      waistbandHeight: BAND_HEIGHT_MM,
     },
   };
 };

@@ -16,6 +16,10 @@ export const isRaglan = (choices: Choices) => hasSleeve(choices) && choices.armh
 const hemRoles: Record<string, Role> = { turned: 'hem', casing: 'casing', raw: 'edge' };
 export const hemRole = (choices: Choices): Role => hemRoles[String(choices.hem)] ?? 'hem';
 
+/** A garment with a choice of bodices has a skirt sewn to its waist. */
+const isWaisted = (choices: Choices) => choices.bodice !== undefined;
+const hasHem = (choices: Choices) => !isWaisted(choices);
+
 function row(side: 'front' | 'back', arm: 'set-in' | 'raglan', open: boolean): PieceRow {
   return {
     name: side,
@@ -38,9 +42,9 @@ function row(side: 'front' | 'back', arm: 'set-in' | 'raglan', open: boolean): P
       shoulder: 'seam',
       armhole: 'seam',
       side: 'seam',
-      hem: hemRole(choices),
+      hem: isWaisted(choices) ? 'seam' : hemRole(choices),
       'neck-end': 'neckline',
-      'hem-end': hemRole(choices),
+      'hem-end': isWaisted(choices) ? 'opening' : hemRole(choices),
       centre: open ? 'closure' : 'fold',
     }),
     ...(side === 'back' ? { back: true as const } : { cuts: ['slit'] }),
@@ -88,7 +92,7 @@ export const bodicePart: Part = {
   needs: needed.map((measure) => ({ measure })),
   sizes: [neckSizes, bodiceSizes],
   passages: [
-    { measure: 'head-girth', through: 'hem', gives: (sizes) => sizes.hem ?? 0 },
+    { measure: 'head-girth', through: 'hem', gives: (sizes) => sizes.hem ?? 0, when: hasHem },
     { measure: 'head-girth', through: 'chest', gives: (sizes) => sizes.chest ?? 0 },
     { measure: 'head-girth', through: 'neck', gives: (sizes) => sizes.neck ?? 0, atNeck: true, seamed: true },
   ],
@@ -113,10 +117,11 @@ export const bodicePart: Part = {
     ...(['front', 'back'] as const).flatMap((side) => [
       {
         name: `${side}-hem`,
-        sewn: 1 as const,
+        sewn: 2 as const,
         kind: 'folded' as const,
         first: [{ piece: side, edge: 'hem' }],
         second: [],
+        when: hasHem,
       },
       {
         name: `${side}-closure`,
@@ -135,7 +140,7 @@ export const bodicePart: Part = {
       garment: (look) => 2 * sumOf(halfNeckline(look.choices), look),
     },
     { place: 'chest', measure: 'chest-girth', garment: (look) => look.sizes.chest ?? 0 },
-    { place: 'tummy', measure: 'body-girth', garment: (look) => look.sizes.tummy ?? 0 },
-    { place: 'hem', measure: 'hem-girth', garment: (look) => look.sizes.hem ?? 0 },
+    { place: 'tummy', measure: 'body-girth', garment: (look) => look.sizes.tummy ?? 0, when: hasHem },
+    { place: 'hem', measure: 'hem-girth', garment: (look) => look.sizes.hem ?? 0, when: hasHem },
   ],
 };

@@ -1,6 +1,5 @@
 import { flare } from '../../blocks/flare';
 import { pleated } from '../../blocks/pleats';
-import type { Role } from '../../draft-types';
 import { skirtSizes } from '../../sizes/skirt';
 import type { Choices } from '../../sizes/wearer';
 import type { Choice, Part, PieceRow, SeamRow } from '../garment';
@@ -15,9 +14,15 @@ export const skirtChoice = {
 export const isPleated = (choices: Choices) => choices.skirt === 'knife' || choices.skirt === 'box';
 const isTiered = (choices: Choices) => choices.skirt === 'tiers';
 export const isElastic = (choices: Choices) => choices.skirt === 'elastic';
+/** A garment that can open elsewhere needs no opening in its skirt unless it opens behind. */
+const isClosed = (choices: Choices) =>
+  isElastic(choices) || (choices.opening !== undefined && choices.opening !== 'back');
+/** The front alone hangs from a half circle; the back ends in a casing. */
+const isCased = (side: 'front' | 'back') => (choices: Choices) =>
+  isElastic(choices) || (side === 'back' && choices.bodice === 'half-circle');
 
 /** A quarter of the skirt: the front on the fold, the back a mirrored pair with its opening at the centre. */
-function panel(side: 'front' | 'back', block: 'flare' | 'pleated', closed: boolean, top: Role): PieceRow {
+function panel(side: 'front' | 'back', block: 'flare' | 'pleated', closed: boolean): PieceRow {
   const back = side === 'back' && !closed;
   return {
     name: `skirt-${side}`,
@@ -26,22 +31,32 @@ function panel(side: 'front' | 'back', block: 'flare' | 'pleated', closed: boole
     onFold: !back,
     block: block === 'flare' ? flare : pleated,
     sizes: {
-      flareTop: 'skirtTop',
-      flareBottom: 'skirtHem',
+      flareTop: `${side}SkirtTop`,
+      flareBottom: `${side}SkirtHem`,
       flareHeight: 'skirtLength',
       flareOpen: back ? 'skirtOpen' : 'notOpen',
       box: 'box',
     },
-    takes: ({ choices }) => ({ box: choices.skirt === 'box' ? 1 : 0 }),
+    takes: (look) => {
+      const { skirtTop = 0, skirtHem = 0, skirtRatio = 1 } = look.sizes;
+      const hung = look.choices.bodice !== undefined && !isCased(side)(look.choices);
+      const top = hung ? look.length(side, 'hem') * skirtRatio : skirtTop;
+      const widened = top - skirtTop;
+      return {
+        box: look.choices.skirt === 'box' ? 1 : 0,
+        [`${side}SkirtTop`]: top,
+        [`${side}SkirtHem`]: skirtHem + widened,
+      };
+    },
     roles: (choices) => ({
-      top: isElastic(choices) ? 'casing' : top,
+      top: isCased(side)(choices) ? 'casing' : 'seam',
       side: 'seam',
       bottom: isTiered(choices) ? 'seam' : hemRole(choices),
       centre: back ? 'seam' : 'fold',
       opening: 'opening',
     }),
     ...(side === 'back' ? { back: true as const } : {}),
-    when: (choices) => isPleated(choices) === (block === 'pleated') && isElastic(choices) === closed,
+    when: (choices) => isPleated(choices) === (block === 'pleated') && isClosed(choices) === closed,
   };
 }
 
@@ -100,18 +115,12 @@ export const skirtWaist = [
 export const skirtPart: Part = {
   needs: (['waist-girth', 'hip-girth', 'waist-to-hem'] as const).map((measure) => ({ measure })),
   sizes: [skirtSizes],
-  passages: [
-    {
-      measure: 'hip-girth',
-      through: 'waist',
-      gives: ({ waist = 0, skirtOpen = 0, skirtTop = 0 }) => (skirtOpen > 0 ? waist + 2 * skirtOpen : 4 * skirtTop),
-    },
-  ],
   pieces: [
     ...(['front', 'back'] as const).flatMap((side) => [
-      panel(side, 'flare', false, 'seam'),
-      panel(side, 'flare', true, 'seam'),
-      panel(side, 'pleated', false, 'seam'),
+      panel(side, 'flare', false),
+      panel(side, 'flare', true),
+      panel(side, 'pleated', false),
+      panel(side, 'pleated', true),
     ]),
     tier(2),
     tier(3),
@@ -128,16 +137,18 @@ export const skirtPart: Part = {
       sewn: 1,
       first: [{ piece: 'skirt-back', edge: 'centre' }],
       second: [{ piece: 'skirt-back', edge: 'centre' }],
-      when: (choices) => !isElastic(choices),
+      when: (choices) => !isClosed(choices),
     },
-    {
-      name: 'skirt-casing',
-      sewn: 2,
-      kind: 'folded',
-      first: skirtWaist,
-      second: [],
-      when: isElastic,
-    },
+    ...(['front', 'back'] as const).map(
+      (side): SeamRow => ({
+        name: `skirt-${side}-casing`,
+        sewn: 2,
+        kind: 'folded',
+        first: [{ piece: `skirt-${side}`, edge: 'top' }],
+        second: [],
+        when: isCased(side),
+      }),
+    ),
     {
       name: 'skirt-hem',
       sewn: 2,

@@ -20,7 +20,7 @@ export const waistbandPart: Part = {
       sizes: { flareTop: 'bandLong', flareBottom: 'bandLong', flareHeight: 'bandDeep', flareOpen: 'notOpen' },
       takes: ({ sizes }) => ({
         bandLong: sizes.bandHalf ?? 0,
-        bandDeep: 2 * (sizes.bandHeight ?? 0),
+        bandDeep: 2 * (sizes.waistbandHeight ?? 0),
         bandPast: PAST_MM,
       }),
       roles: () => ({ top: 'seam', side: 'closure', bottom: 'opening', centre: 'fold' }),

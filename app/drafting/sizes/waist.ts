@@ -1,0 +1,87 @@
+import { LEAST_SIDE_MM } from './bodice';
+import { LEAST_INSET_MM, LEAST_SHOULDER_DRAWN_MM } from './shoulder';
+import type { Made, SizeMaker, Sizes, Wearer } from './wearer';
+
+const TWO_SEAMS = 2;
+const LEAST_WAIST_EASE_MM = 4;
+/** How far a side may lean, as a slope. */
+const STEEPEST_SIDE = 0.5;
+
+/** A bodice from the shoulders that ends at the waist: level there, without a dip, a skirt hung from it. */
+export const waistSizes: SizeMaker = (wearer, sizes): Made => {
+  const { neckHalfWidth = 0, slope = 0, shoulder = 0, armholeDepth = 0, armDrop = 0 } = sizes;
+  const side = sideOf(wearer);
+  const waistHalf = waistOf(wearer) / 4;
+  const chestHalf = Math.max(
+    wearer.girth('chest-girth', TWO_SEAMS) / 4,
+    neckHalfWidth + Math.max(shoulder, LEAST_SHOULDER_DRAWN_MM) * Math.cos(slope) + LEAST_INSET_MM,
+    waistHalf - STEEPEST_SIDE * side,
+  );
+  const hemHalf = Math.max(waistHalf, chestHalf - STEEPEST_SIDE * side);
+  const level = armholeDepth + side;
+  return {
+    sizes: {
+      waist: 4 * hemHalf,
+      chest: 4 * chestHalf,
+      chestHalf,
+      inset: chestHalf - neckHalfWidth - shoulder * Math.cos(slope),
+      ...both(hemHalf, level + armDrop),
+      sideLevel: level,
+    },
+  };
+};
+
+function both(half: number, length: number): Sizes {
+  return {
+    frontTummy: 0,
+    backTummy: 0,
+    frontHem: half,
+    backHem: half,
+    frontLength: length,
+    backLength: length,
+    frontGather: 0,
+    backGather: 0,
+  };
+}
+
+export function waistOf(wearer: Wearer): number {
+  return wearer.girth('waist-girth', TWO_SEAMS, LEAST_WAIST_EASE_MM);
+}
+
+function sideOf(wearer: Wearer): number {
+  return Math.max(wearer.of('underarm-to-waist'), LEAST_SIDE_MM + wearer.hem);
+}
+
+/** Share of a band's height that its front dips, of the neck that a halter's top and strap are, and a strap's own width. */
+const DIP = { straight: 0, dipped: 0.3 } as const;
+const HALTER_SHARE = 0.09;
+const STRAP_SHARE = 0.06;
+const NARROWEST_STRAP_MM = 8;
+const STRAP_AT = 0.5;
+
+/** A bodice without shoulders, from the underarm or above to the waist, held by straps. */
+export const bandSizes: SizeMaker = (wearer): Made => {
+  const kind = String(wearer.choices.bodice);
+  const waistHalf = waistOf(wearer) / 4;
+  const height = Math.max(wearer.of('bodice-height'), LEAST_SIDE_MM + wearer.hem);
+  const topHalf = Math.max(wearer.girth('chest-girth', TWO_SEAMS) / 4, waistHalf - STEEPEST_SIDE * height);
+  const hemHalf = Math.max(waistHalf, topHalf - STEEPEST_SIDE * height);
+  const strapWidth = Math.min(Math.max(wearer.of('chest-girth') * STRAP_SHARE, NARROWEST_STRAP_MM), topHalf * 0.4);
+  const strapped = wearer.choices.straps !== 'none';
+  return {
+    sizes: {
+      waist: 4 * hemHalf,
+      chest: 4 * topHalf,
+      topHalf,
+      hemHalf,
+      bandHeight: height,
+      frontDip: kind === 'dipped' ? height * DIP.dipped : DIP.straight,
+      halterHalf: Math.max(wearer.of('neck-girth') * HALTER_SHARE, strapWidth + 1),
+      halterHeight: wearer.of('armhole-depth') * 0.8,
+      roundHeight: height + wearer.of('armhole-depth') * 0.5,
+      strapWidth: strapped ? strapWidth : 0,
+      strapLength: Math.max(wearer.of('strap-length') * (kind === 'halter' ? 0.5 : 1), 3 * strapWidth),
+      strapAt: STRAP_AT,
+    },
+  };
+};
