@@ -4,7 +4,16 @@ import type { Settings } from '../storage';
 export type Theme = 'auto' | 'light' | 'dark';
 
 /** How the app is set, with what the device suggests where the maker has not said. */
-export type Liking = { readonly unit: Unit; readonly locale: string; readonly theme: Theme; readonly paper: string };
+export type Liking = {
+  readonly unit: Unit;
+  readonly locale: string;
+  readonly theme: Theme;
+  readonly paper: string;
+  /** Pieces that are alike left and right are printed as halves. */
+  readonly halves: boolean;
+  /** What this device's printer needs everything to be drawn larger by. */
+  readonly correction: number;
+};
 
 /** Territories that measure in inches and print on US Letter (Unicode CLDR, supplemental measurementData). */
 const INCHES = ['US', 'LR', 'MM'];
@@ -23,6 +32,8 @@ export function likingFrom(settings: Settings, device: readonly string[]): Likin
     locale: typeof settings.locale === 'string' ? settings.locale : (spoken?.toString() ?? 'en'),
     theme: oneOf(settings.theme, ['auto', 'light', 'dark']) ?? 'auto',
     paper: typeof settings.paper === 'string' ? settings.paper : LETTER.includes(territory) ? 'letter' : 'a4',
+    halves: settings.halves !== false,
+    correction: Number(settings['device-print-correction'] ?? 1) || 1,
   };
 }
 

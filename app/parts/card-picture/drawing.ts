@@ -55,4 +55,4 @@ export const FACE =
 
 /** About how wide a line of writing is, in its own size: ideographs and emoji are as wide as high. From memory. */
 export const widthOf = (words: string): number =>
-  [...words].reduce((sum, letter) => sum + (letter > '\u2e7f' ? 1 : 0.54), 0);
+  [...words].reduce((sum, letter) => sum + (letter > '\u2e7f' ? 1 : 0.5), 0);

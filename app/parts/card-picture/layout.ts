@@ -82,16 +82,20 @@ function tableOf({ card, say, locale }: Asked, top: number): { marks: Mark[]; bo
   });
   const below = top + most * step + 8;
   const note = card.note === '' ? [] : card.note.split('\n').flatMap((line) => wrapped(line, INNER / 27));
-  const lines = note.map((line, at) => write(line, EDGE, below + at * 36, { size: 27 }));
-  return { marks: [...marks, ...lines], bottom: below + note.length * 36 };
+  const lines = note.map((line, at) => write(line, EDGE, below + 20 + at * 36, { size: 27 }));
+  return { marks: [...marks, ...lines], bottom: below + (note.length > 0 ? 20 : 0) + note.length * 36 };
 }
 
-/** The toy from the front, standing in its square. */
+/** The toy in its square, from the side it is best known by. */
 function toyIn(card: Card, left: number): Mark[] {
   const { kind, traits, sizes } = bodyFrom(card);
   const frame = { width: 300, height: 300 };
   const scale = SQUARE / frame.width;
-  return toyShapes(figure(kind, traits, sizes, 'front', frame), [left, SQUARES_TOP], scale);
+  return toyShapes(
+    figure(kind, traits, sizes, kind === 'four-legged' ? 'side' : 'front', frame),
+    [left, SQUARES_TOP],
+    scale,
+  );
 }
 
 /** The QR in whole pixels a module, so that no edge is grey. */

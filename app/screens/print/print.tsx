@@ -1,6 +1,4 @@
-import { useState } from 'preact/hooks';
-import { papers } from '../../drafting/sheets';
-import { Page, Picks, useWords } from '../../parts';
+import { Page, useWords } from '../../parts';
 import { setSetting } from '../../storage';
 import { bodyKnown, type Making } from '../making';
 import { usePlace } from '../places';
@@ -11,10 +9,13 @@ import type { ScreenProps } from '../shell/screens';
 import { draftOf, useDraft } from '../use-draft';
 import { WithMaking } from '../with-making';
 import { Care } from './care';
-import { PaperPicture } from './paper-picture';
+import { PageThumbs } from './page-thumbs';
+import { PaperPicks } from './paper-picks';
 import { PdfActs } from './pdf-acts';
-import { usePdf } from './use-pdf';
+import { TrueScale } from './true-scale';
+import { layoutOf, usePdf } from './use-pdf';
 import './print.css';
+import '../choices/choices.css';
 
 /** The pattern on paper: which paper, how many pages, the PDF to save or share. */
 export function PrintScreen({ params }: ScreenProps) {
@@ -24,17 +25,15 @@ export function PrintScreen({ params }: ScreenProps) {
 function PrintPage({ making }: { readonly making: Making }) {
   const { say } = useWords();
   const attempt = useAttempt();
-  const liking = useLiking();
-  const [paper, setPaper] = useState(liking.paper);
+  const { paper, halves, correction } = useLiking();
   const { toy, garment } = making;
   const drawn = useDraft(bodyKnown(making), garment.order, toy.name);
-  const pdf = usePdf(draftOf(drawn), paper);
+  const draft = draftOf(drawn);
+  const pdf = usePdf(draft, { paper, halves, correction });
+  const layout = layoutOf(pdf);
   usePlace(toy.id, garment.id, 'print');
   const name = say(`garment.${garment.order.garment}.name`);
-  const pick = (chosen: string) => {
-    setPaper(chosen);
-    void attempt(() => setSetting('paper', chosen));
-  };
+  const set = (key: string, value: string | boolean | number) => void attempt(() => setSetting(key, value));
   return (
     <Page
       title={say('screen.print.title')}
@@ -43,27 +42,21 @@ function PrintPage({ making }: { readonly making: Making }) {
       detail={name}
       acts={<PdfActs pdf={pdf} name={`${toy.name} ${name}`} />}
     >
-      <Picks
-        legend={say('screen.print.paper')}
-        chosen={paper}
-        onPick={pick}
-        picks={Object.entries(papers).map(([id, size]) => ({
-          value: id,
-          words: say(`paper.${id}`),
-          picture: <PaperPicture width={size.width} height={size.height} />,
-        }))}
-      />
       <p role="status" class="print-state">
-        {pdf.is === 'ready' && say('screen.print.pages', { count: pdf.pages })}
-        {pdf.is === 'making' && say('screen.print.making')}
+        {pdf.is === 'ready'
+          ? say('screen.print.pages', { count: pdf.layout.pages.length })
+          : pdf.is === 'making' && say('screen.print.making')}
       </p>
+      {draft && layout ? <PageThumbs draft={draft} layout={layout} /> : <div class="page-thumbs empty" />}
       {pdf.is === 'failed' && <p class="slip warn">{troubleWords(say, pdf.code)}</p>}
       {drawn.is === 'refused' && <p class="slip warn">{say('screen.pattern.refused')}</p>}
+      <PaperPicks paper={paper} halves={halves} onSet={set} />
       <section class="slip">
         <h2>{say('screen.print.how')}</h2>
         <p>{say('screen.print.actual')}</p>
         <p>{say('screen.print.check')}</p>
       </section>
+      <TrueScale correction={correction} onCorrection={(value) => set('device-print-correction', value)} />
       <Care />
     </Page>
   );

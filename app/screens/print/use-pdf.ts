@@ -1,5 +1,6 @@
 import { useEffect, useState } from 'preact/hooks';
 import type { Draft } from '../../drafting/draft-types';
+import type { Layout } from '../../drafting/sheets';
 import { useWords } from '../../parts';
 import { layOut, print, WorkError } from '../../work/bridge';
 import { codeOf, noteHappening } from '../shell/happened';
@@ -7,37 +8,38 @@ import { codeOf, noteHappening } from '../shell/happened';
 /** How the PDF stands. It is made before it is asked for: a share sheet opens only straight from a tap. */
 export type Pdf =
   | { readonly is: 'waiting' }
-  | { readonly is: 'making' }
-  | { readonly is: 'ready'; readonly file: Blob; readonly pages: number }
+  | { readonly is: 'making'; readonly layout: Layout | null }
+  | { readonly is: 'ready'; readonly layout: Layout; readonly file: Blob }
   | { readonly is: 'failed'; readonly code: string };
 
-export function usePdf(draft: Draft | null, paper: string): Pdf {
+/** Which paper, pieces in halves or whole, and what to draw everything larger by. */
+export type Sheets = { readonly paper: string; readonly halves: boolean; readonly correction: number };
+
+export function usePdf(draft: Draft | null, { paper, halves, correction }: Sheets): Pdf {
   const { hand } = useWords();
   const [pdf, setPdf] = useState<Pdf>({ is: 'waiting' });
   useEffect(() => {
     if (!draft) return;
     const stop = new AbortController();
     const { signal } = stop;
-    setPdf({ is: 'making' });
-    make(draft, paper, { language: hand.locale, units: hand.unit, signal }).then(
-      (made) => !signal.aborted && setPdf(made),
-      (error) => {
-        if (signal.aborted || (error instanceof WorkError && error.code === 'work-cancelled')) return;
-        noteHappening(error);
-        setPdf({ is: 'failed', code: codeOf(error) });
-      },
-    );
+    const make = async () => {
+      const layout = await layOut(draft, paper, { halves, correction, signal });
+      if (signal.aborted) return;
+      setPdf({ is: 'making', layout });
+      const bytes = await print(draft, layout, { language: hand.locale, units: hand.unit, signal });
+      if (signal.aborted) return;
+      setPdf({ is: 'ready', layout, file: new Blob([new Uint8Array(bytes)], { type: 'application/pdf' }) });
+    };
+    setPdf({ is: 'making', layout: null });
+    make().catch((error) => {
+      if (signal.aborted || (error instanceof WorkError && error.code === 'work-cancelled')) return;
+      noteHappening(error);
+      setPdf({ is: 'failed', code: codeOf(error) });
+    });
     return () => stop.abort();
-  }, [draft, paper, hand.locale, hand.unit]);
+  }, [draft, paper, halves, correction, hand.locale, hand.unit]);
   return pdf;
 }
 
-async function make(draft: Draft, paper: string, options: Parameters<typeof print>[2]): Promise<Pdf> {
-  const layout = await layOut(draft, paper, { ...(options.signal && { signal: options.signal }) });
-  const bytes = await print(draft, layout, options);
-  return {
-    is: 'ready',
-    file: new Blob([new Uint8Array(bytes)], { type: 'application/pdf' }),
-    pages: layout.pages.length,
-  };
-}
+/** The pages, as soon as they are laid out. */
+export const layoutOf = (pdf: Pdf): Layout | null => ('layout' in pdf ? pdf.layout : null);

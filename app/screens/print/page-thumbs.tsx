@@ -1,0 +1,50 @@
+import { useMemo } from 'preact/hooks';
+import type { Draft } from '../../drafting/draft-types';
+import type { Layout, Page } from '../../drafting/sheets';
+import { useWords } from '../../parts';
+import { drawPiece, type PieceDrawing } from '../pattern/piece-drawing';
+import './page-thumbs.css';
+
+/** The pages drawn small: how many there are, and what lies on each. */
+export function PageThumbs({ draft, layout }: { readonly draft: Draft; readonly layout: Layout }) {
+  const { say } = useWords();
+  const drawings = useMemo(() => draft.pieces.map(drawPiece), [draft]);
+  return (
+    <ol class="page-thumbs" aria-label={say('screen.print.pages', { count: layout.pages.length })}>
+      {layout.pages.map((page, index) => (
+        <li key={page.name}>
+          <PageThumb page={page} drawings={drawings} />
+          <span class="soft small">{index + 1}</span>
+        </li>
+      ))}
+    </ol>
+  );
+}
+
+function PageThumb({ page, drawings }: { readonly page: Page; readonly drawings: readonly PieceDrawing[] }) {
+  return (
+    <svg class="page-thumb" viewBox={`0 0 ${page.width} ${page.height}`} aria-hidden="true">
+      {page.cover && <CoverLines page={page} />}
+      {page.placed.map(({ piece, whole, move }) => {
+        const drawing = drawings[piece];
+        const degrees = (move.turn * 180) / Math.PI;
+        return (
+          drawing && (
+            <g key={piece} transform={`translate(${move.x} ${move.y}) rotate(${degrees})`}>
+              <path d={drawing.cut} />
+              {whole && drawing.mirrored && <path d={drawing.cut} transform="scale(-1 1)" />}
+            </g>
+          )
+        );
+      })}
+    </svg>
+  );
+}
+
+/** Words at the top of the first page, as a few strokes. */
+function CoverLines({ page }: { readonly page: Page }) {
+  const { title } = page.cover ?? {};
+  if (!title) return null;
+  const lines = [0.2, 0.5, 0.8].map((share) => title.y + title.height * share);
+  return <path class="page-words" d={lines.map((y) => `M${title.x} ${y}h${title.width}`).join('')} />;
+}

@@ -1,0 +1,58 @@
+import { useId, useState } from 'preact/hooks';
+import { formatLength, parseLength } from '../../body';
+import { CHECK_MM, LARGEST_CORRECTION } from '../../drafting/sheets';
+import { useWords } from '../../parts';
+
+type TrueScaleProps = { readonly correction: number; readonly onCorrection: (correction: number) => void };
+
+/** Letter shrunk onto A4, and A4 onto Letter: what the check line then measures, as a share (widths and heights of both). */
+const CAUSES = [
+  { code: 'letter-on-a4', share: 210 / 215.9 },
+  { code: 'a4-on-letter', share: 279.4 / 297 },
+] as const;
+const NEAR = 0.006;
+
+/** What to do when the printed line measures wrong: say what it measures, and the next print is put right. */
+export function TrueScale({ correction, onCorrection }: TrueScaleProps) {
+  const { say, hand } = useWords();
+  const id = useId();
+  const [text, setText] = useState('');
+  const parsed = parseLength(/[a-z"”]/i.test(text) ? text : `${text} mm`, hand);
+  const share = parsed.ok ? parsed.mm / CHECK_MM : null;
+  const fits = share !== null && Math.abs(1 / share - 1) <= LARGEST_CORRECTION;
+  const cause = CAUSES.find((each) => share !== null && Math.abs(each.share - share) < NEAR);
+  return (
+    <details class="true-scale">
+      <summary>{say('screen.scale.name')}</summary>
+      <p id={`${id}-how`}>{say('screen.scale.how', { line: formatLength(CHECK_MM, { ...hand, unit: 'cm' }) })}</p>
+      <label for={id}>{say('screen.scale.measured')}</label>
+      <span class="amount-field">
+        <input
+          id={id}
+          value={text}
+          inputMode="decimal"
+          autoComplete="off"
+          aria-invalid={text !== '' && !fits}
+          aria-describedby={`${id}-how ${id}-said`}
+          onInput={(event) => setText(event.currentTarget.value)}
+        />
+        <span class="soft">mm</span>
+      </span>
+      <p id={`${id}-said`} role="status">
+        {text !== '' && !fits && say('screen.scale.too-far')}
+        {fits && cause && say(`screen.scale.${cause.code}`)}
+      </p>
+      <div class="slip-acts">
+        <button type="button" class="plain" disabled={!fits} onClick={() => share && onCorrection(1 / share)}>
+          {say('screen.scale.correct')}
+        </button>
+        {correction !== 1 && (
+          <button type="button" class="quiet" onClick={() => onCorrection(1)}>
+            {say('screen.scale.reset')}
+          </button>
+        )}
+      </div>
+      {correction !== 1 && <p class="soft small">{say('screen.scale.corrected', { share: correction })}</p>}
+    </details>
+  );
+}
