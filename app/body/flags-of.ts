@@ -20,7 +20,7 @@ const rank = { impossible: 0, unlikely: 1, note: 2 } as const;
 export function flagsOf(body: Body, context: Partial<RuleContext> = {}): readonly Flag[] {
   const { suspicions, blame } = judge(body);
   const judged: Judged = { ...usualContext, ...context, suspicions };
-  const against = (id: MeasureId | undefined) => (id && blame.get(id)) ?? -1e9;
+  const against = (id: MeasureId | undefined) => (id && (blame.get(id) ?? unjudged(body, id))) ?? -CERTAIN;
   const byBlame = (a: MeasureId, b: MeasureId) => against(b) - against(a);
   const mended = mend(body, suspicions);
   return rules
@@ -29,6 +29,12 @@ export function flagsOf(body: Body, context: Partial<RuleContext> = {}): readonl
     )
     .sort((a, b) => rank[a.severity] - rank[b.severity] || against(b.measures[0]) - against(a.measures[0]));
 }
+
+/** Stands for an evidence no other can outweigh. */
+const CERTAIN = 1e9;
+
+/** A reading the model cannot use is no length at all; what was not read is not to blame. */
+const unjudged = ({ sizes }: Body, id: MeasureId) => (sizes[id]?.from === 'tape' ? CERTAIN : -CERTAIN);
 
 /**
  * What of a rule is broken and heard. What is merely unlikely, and would not be so without a fault already found, is

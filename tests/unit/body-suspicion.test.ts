@@ -1,0 +1,71 @@
+import { describe, expect, it } from 'vitest';
+import { type Card, flagsOf, type MeasureId } from '../../app/body';
+import { bodyFrom, demoCards } from '../../app/measuring';
+
+const [bramble] = demoCards;
+const read = (id: MeasureId) => bramble?.readings[id]?.[0] ?? 0;
+
+/** The first flag of the first demo toy with some readings changed. */
+function first(readings: Card['readings']) {
+  if (!bramble) throw new Error('no demo toy');
+  return flagsOf(bodyFrom({ ...bramble, readings: { ...bramble.readings, ...readings } }))[0];
+}
+
+describe('a reading that does not fit the others', () => {
+  it.each<[string, string, MeasureId, (value: number) => number]>([
+    ['inches typed as centimetres', 'unit-slip', 'head-girth', (value) => value / 2.54],
+    ['centimetres typed as inches', 'unit-slip', 'arm-length', (value) => value * 2.54],
+    ['a point left out', 'tenfold', 'paw-girth', (value) => value * 10],
+    ['a point too many', 'tenfold', 'face-edge', (value) => value / 10],
+  ])('is found and mended: %s', (_, code, id, slip) => {
+    const flag = first({ [id]: [slip(read(id))] });
+    expect(flag?.measures[0]).toBe(id);
+    expect(flag?.values.offer).toBeCloseTo(read(id), 6);
+    if (flag?.severity === 'unlikely') expect(flag.code).toBe(code);
+  });
+
+  it('offers what was meant with a digit typed twice', () => {
+    const flag = first({ 'paw-girth': [1170] });
+    expect(flag?.measures[0]).toBe('paw-girth');
+    expect(Math.abs((flag?.values.offer ?? 0) - 170)).toBeLessThan(60);
+  });
+
+  it('finds two read into each other’s places, and offers both', () => {
+    const flag = first({ 'body-length': [read('hood-depth') * 3], 'hood-depth': [50] });
+    expect(flag?.measures.some((id) => id === 'hood-depth' || id === 'body-length')).toBe(true);
+    const swapped = first({ 'arm-length': [read('face-edge')], 'face-edge': [read('arm-length')] });
+    expect(swapped).toMatchObject({ code: 'swapped', severity: 'unlikely' });
+    expect([...(swapped?.measures ?? [])].sort()).toEqual(['arm-length', 'face-edge']);
+    const offers = swapped?.measures.map((id, at) => [id, at === 0 ? swapped.values.offer : swapped.values.otherOffer]);
+    expect(Object.fromEntries(offers ?? [])).toEqual({
+      'arm-length': read('arm-length'),
+      'face-edge': read('face-edge'),
+    });
+  });
+
+  it('is said once, not again by every rule it breaks', () => {
+    if (!bramble) throw new Error('no demo toy');
+    const readings = { ...bramble.readings, 'upper-arm-girth': [read('upper-arm-girth') * 2.54] };
+    const flags = flagsOf(bodyFrom({ ...bramble, readings }));
+    expect(flags.map((flag) => flag.code)).toEqual(['unit-slip']);
+  });
+
+  it('names what is no length at all before what it spoils', () => {
+    const flag = first({ 'body-girth': [4300] });
+    expect(flag).toMatchObject({ code: 'not-a-length', measures: ['body-girth'] });
+  });
+
+  it('takes four readings to speak against one', () => {
+    const body = bodyFrom({
+      toy: { body: 'upright', traits: {} },
+      readings: { 'head-girth': [430], 'face-edge': [35] },
+    });
+    expect(flagsOf(body).filter((flag) => ['tenfold', 'unit-slip', 'proportion'].includes(flag.code))).toEqual([]);
+  });
+
+  it('does not mind the size of the toy', () => {
+    if (!bramble) throw new Error('no demo toy');
+    const half = Object.entries(bramble.readings).map(([id, taken]) => [id, taken.map((each) => each / 2)]);
+    expect(flagsOf(bodyFrom({ ...bramble, readings: Object.fromEntries(half) }))).toEqual([]);
+  });
+});
