@@ -2,7 +2,7 @@ import { read } from './connection';
 import { LAST_BACKUP, setSetting, settings } from './settings';
 
 /** A backup is gently offered after this many readings without one. */
-export const READINGS_BEFORE_REMINDER = 10;
+const READINGS_BEFORE_REMINDER = 10;
 
 /** Null where the browser does not say. `remind`: it is time to offer a backup. `aside`: records that could not be read. */
 export type Health = {

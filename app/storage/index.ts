@@ -11,7 +11,7 @@ export { addCard, cardOf } from './cards';
 export { onEnded } from './connection';
 export { type StoreCode, StoreError } from './errors';
 export { garmentsOf, removeGarment, saveGarment } from './garments';
-export { askToPersist, backedUp, type Health, health, READINGS_BEFORE_REMINDER } from './health';
+export { askToPersist, backedUp, type Health, health } from './health';
 export { forgetEverything, openStore, type StoreState } from './open';
 export { photoOf, savePhoto } from './photos';
 export { setPlace, whereWasI } from './places';

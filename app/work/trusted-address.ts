@@ -1,5 +1,8 @@
-/** The two scripts of ours that a page may start by address: the drafting worker and the service worker. */
-const OURS = /\.(js|ts)$/;
+/**
+ * The two scripts of ours that a page may start by address: the drafting worker and the service worker, as built and
+ * as served while developing.
+ */
+const OURS = /\/(sw\.js|assets\/worker-[\w-]+\.js|work\/worker\.ts)$/;
 
 type Policy = { createScriptURL(address: string): string };
 type PolicyMaker = { createPolicy(name: string, rules: Policy): Policy };
@@ -10,8 +13,8 @@ const policy = maker?.createPolicy('hemling', rules) ?? rules;
 
 /**
  * An address that the page's content policy lets a worker or service worker be started from.
- * @param address of a script of this app, relative or absolute
- * @throws {TypeError} when it is not a script on this app's own origin
+ * @param address of one of the two, relative to the page or absolute
+ * @throws {TypeError} for any other script
  */
 export function trustedAddress(address: string): string {
   return policy.createScriptURL(address);

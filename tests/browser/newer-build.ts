@@ -7,7 +7,7 @@ import { join } from 'node:path';
  */
 export function makeNewer(folder: string): void {
   const assets = readdirSync(join(folder, 'assets'));
-  const renamed = assets.map((name) => [name, name.replace(/(\.\w+)$/, 'N$1')] as const);
+  const renamed = assets.map((name) => [name, name.replace(/(\.\w+)$/, '-next$1')] as const);
   for (const [from, to] of renamed) renameSync(join(folder, 'assets', from), join(folder, 'assets', to));
   for (const name of readdirSync(folder, { recursive: true, encoding: 'utf8' })) {
     if (!/\.(html|js|css)$/.test(name)) continue;

@@ -132,10 +132,19 @@ describe('a second tab', () => {
     const [first, second] = [await openTab(context, site.address), await openTab(context, site.address)];
     await state(first);
     const toyId = await keepToy(first);
-    await second.evaluate(() => window.rooms.storage.forgetEverything());
+    await second.evaluate(async () => {
+      await new Promise((done) => {
+        indexedDB.open('hemling-inbox').onsuccess = ({ target }) => done((target as IDBOpenDBRequest).result.close());
+      });
+      for (const kept of [localStorage, sessionStorage]) kept.setItem('hemling-anything', 'typed');
+      await window.rooms.storage.forgetEverything();
+    });
     expect(await keepReading(first, toyId, 305)).toEqual({ code: 'store-forgotten', mm: 305 });
     await first.reload();
     expect(await state(first)).toEqual({ ok: true, found: 'new' });
-    expect(await first.evaluate(() => [localStorage.length, sessionStorage.length])).toEqual([1, 0]);
+    expect(await second.evaluate(() => sessionStorage.length)).toBe(0);
+    expect(await first.evaluate(() => Object.keys(localStorage))).toEqual(['hemling-store']);
+    const databases = await first.evaluate(async () => (await indexedDB.databases()).map(({ name }) => name));
+    expect(databases).toEqual(['hemling']);
   });
 });

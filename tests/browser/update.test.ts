@@ -90,6 +90,25 @@ test('a second tab is asked before it changes over, and never while a number is 
   expect(visit.wrong).toEqual([]);
 });
 
+test('files of a build two builds ago are gone, those of the one before stay', async () => {
+  const { page } = visit;
+  await page.goto(site.address);
+  await untilKept(page);
+  const kept = () =>
+    page.evaluate(async () => {
+      const caches = await Promise.all((await window.caches.keys()).map((name) => window.caches.open(name)));
+      const all = (await Promise.all(caches.map((cache) => cache.keys()))).flat();
+      return all.map(({ url }) => /assets\/.*?((?:-next)*)\.\w+$/.exec(url)?.[1]).filter((mark) => mark !== undefined);
+    });
+  const builds = async () => [...new Set(await kept())].sort();
+  expect(await builds()).toEqual(['']);
+  for (let updates = 1; updates <= 3; updates++) {
+    await publish(page);
+    await Promise.all([page.waitForEvent('load'), offer(page).click()]);
+    await expect.poll(builds).toEqual([updates - 1, updates].map((times) => '-next'.repeat(times)));
+  }
+});
+
 const everyScreen = (toy: string, garment: string) => [
   '',
   'new',
