@@ -57,7 +57,10 @@ export const shapes = {
     traits,
     note: v.pipe(v.string(), v.maxLength(LONGEST_NOTE), v.transform(tidyNote)),
     corrections: v.record(word, finite),
-    kept: v.record(word, v.union([v.pipe(v.string(), v.maxLength(LONGEST_SIMPLE)), finite])),
+    kept: v.record(
+      v.pipe(v.string(), v.minLength(1), v.maxLength(LONGEST_SIMPLE)),
+      v.union([v.pipe(v.string(), v.maxLength(LONGEST_SIMPLE)), finite]),
+    ),
     createdAt: moment,
     changedAt: moment,
   }),
