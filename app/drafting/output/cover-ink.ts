@@ -38,7 +38,7 @@ export function coverInk(draft: Draft, layout: Layout, cover: Cover, say: Say, w
 function titleInk(draft: Draft, layout: Layout, cover: Cover, say: Say, widthOf: TextWidth): readonly Ink[] {
   const box = cover.title;
   const garment = say(`garment.${draft.order.garment}.name`);
-  const values = { date: draft.order.date, pages: layout.pages.length, engine: draft.engine };
+  const values = { date: draft.order.date, count: layout.pages.length, engine: draft.engine };
   const paragraphs: readonly Paragraph[] = [
     { text: draft.toy, bold: true, large: 2 },
     { text: say('print.cover-line', { garment, ...values }) },

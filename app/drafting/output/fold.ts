@@ -3,7 +3,7 @@
 import type { Say } from '../../body';
 import type { Piece } from '../draft-types';
 import { add, type Curve, distance, end, left, line, type Path, type Point, polyline, scale, start } from '../geometry';
-import { FOLD_MARK_MM } from '../sheets/marks';
+import { FOLD_MARK_MM, hasFoldMark } from '../sheets/marks';
 import { arrowHead } from './arrow';
 import { centred } from './flow';
 import { type Ink, MM_PER_PT, SMALLEST_PT, stroke, type TextWidth } from './ink';
@@ -53,7 +53,7 @@ export function foldInk(
     .flatMap(({ path }): readonly Ink[] => {
       const [from, until] = [start(path), end(path)];
       const fold = stroke('marks', 'fold', [line(to(reached(piece, from, until)), to(reached(piece, until, from)))]);
-      return whole ? [fold] : [fold, ...arrows(to(from), to(until), say('label.place-on-fold'), widthOf)];
+      return whole || !hasFoldMark(piece) ? [fold] : [fold, ...arrows(to(from), to(until), say('label.place-on-fold'), widthOf)];
     });
 }
 

@@ -14,8 +14,8 @@ export type Pen = {
   readonly grey: number;
 };
 
-/** No line is thinner than this, mm: thinner ones vanish on some printers. */
-export const THINNEST_MM = 0.35;
+/** No line is thinner than this, mm: 0.35 and a hair, so that rounding keeps it; thinner ones vanish on some printers. */
+export const THINNEST_MM = 0.36;
 
 const pen = (width: Mm, dash: readonly Mm[] = [], cap: Pen['cap'] = 'round', grey = 0): Pen => ({
   width,
@@ -62,8 +62,8 @@ export type Words = {
 
 export type Ink = Stroke | Fill | Words;
 
-/** Smallest print, points. */
-export const SMALLEST_PT = 7;
+/** Smallest print, points: 7 and a hair, so that turning and rounding keep it. */
+export const SMALLEST_PT = 7.05;
 
 /** One point: 1/72 in (ISO 32000-1, 8.3.2.3). */
 export const MM_PER_PT = 25.4 / 72;

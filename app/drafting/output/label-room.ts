@@ -43,7 +43,10 @@ export function labelBeside(
     : (firstThatFits(shapesOf(paragraphs, widthOf).filter(isSmallest), page, middle) ??
       inRoom(paragraphs, { ...middle, width: 90, height: 20 }, widthOf));
   const near = { x: label.box.x + label.box.width / 2, y: label.box.y + label.box.height / 2 };
-  const inside = nearestRoom(blockOutside(lines, outline, 0), DOT_MM, DOT_MM, near);
+  const free = [lines, { ...lines, taken: lines.taken.map(() => []) }];
+  const inside = free
+    .map((board) => nearestRoom(blockOutside(board, outline, 0), DOT_MM, DOT_MM, near))
+    .find((place) => place !== undefined);
   return withLeader(label, inside ? { x: inside.x + DOT_MM / 2, y: inside.y + DOT_MM / 2 } : middle);
 }
 

@@ -5,4 +5,4 @@ export { type Board, type Box, block, blockBox, blockLine, blockOutside, blockRo
 export { chance } from './chance';
 export { nearestRoom } from './room';
 export { ROW_MM, type Rows, rowsOf } from './rows';
-export { type Stamp, settle, stampOf } from './settle';
+export { ROUNDING_MM, type Stamp, settle, stampOf } from './settle';

@@ -7,6 +7,9 @@ import { merged, type Spans, shifted } from './spans';
 /** Places are whole hundredths of a millimetre along x and whole rows along y. */
 const STEPS_PER_MM = 100;
 
+/** What turning an outline may add to its size, mm: a piece exactly as large as a board fits it in every quarter turn. */
+export const ROUNDING_MM = 1e-6;
+
 /** Where the rows' top left corner goes. */
 export type Place = { readonly x: number; readonly y: number };
 
@@ -24,15 +27,17 @@ export function stampOf(rows: Rows, gap: number): Stamp {
 
 /** The highest place whose top lies above `limit` mm, and there the leftmost; undefined where there is no room. */
 export function settle(board: Board, { rows, grown, reach }: Stamp, limit = Infinity): Place | undefined {
-  const last = board.width - rows.width;
+  const last = board.width - rows.width + ROUNDING_MM;
+  const lowest = board.height - rows.height + ROUNDING_MM;
   let hot = 0;
-  for (let y = 0; y * ROW_MM + rows.height <= board.height && y * ROW_MM < limit; y += 1) {
-    let x = 0;
-    while (x <= last) {
+  for (let y = 0; y * ROW_MM <= lowest && y * ROW_MM < limit; y += 1) {
+    let step = 0;
+    while (step / STEPS_PER_MM <= last) {
+      const x = step / STEPS_PER_MM;
       const found = inTheWay(board, grown, y - reach, x, hot);
       if (!found) return { x, y: y * ROW_MM };
       hot = found.row;
-      x = Math.max(Math.ceil(found.clear * STEPS_PER_MM), Math.floor(x * STEPS_PER_MM) + 1) / STEPS_PER_MM;
+      step = Math.max(Math.ceil(found.clear * STEPS_PER_MM), step + 1);
     }
     // The row of the board that stood in the way lies one higher up in the outline next time.
     hot = Math.max(0, hot - 1);

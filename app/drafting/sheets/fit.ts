@@ -1,4 +1,5 @@
 import { rotate } from '../geometry';
+import { ROUNDING_MM } from '../packing';
 import { type Figure, type Turned, turnFigure } from './figure';
 
 /** Quarter turns keep text and grain upright or level; other angles are tried only where none of them fits. */
@@ -7,8 +8,17 @@ const QUARTERS = [0, 1, 2, 3].map((quarter) => (quarter * Math.PI) / 2);
 /** Slants are tried this finely: half a degree, over half a turn. */
 const SLANT_STEP = Math.PI / 360;
 
-/** A figure turned every way that fits a box of that size; none where it must be tiled. */
+/**
+ * A figure turned every way that fits a box of that size; none where it must be tiled. Room for a label beside it is
+ * given up where it does not fit with it.
+ */
 export function turnsThatFit(figure: Figure, width: number, height: number): readonly Turned[] {
+  const turns = turnsWithRoom(figure, width, height);
+  if (turns.length > 0 || !figure.labelBeside) return turns;
+  return turnsWithRoom({ ...figure, labelBeside: false }, width, height);
+}
+
+function turnsWithRoom(figure: Figure, width: number, height: number): readonly Turned[] {
   const quarters = QUARTERS.map((turn) => turnFigure(figure, turn)).filter((turned) => fits(turned, width, height));
   if (quarters.length > 0) return quarters;
   for (let turn = SLANT_STEP; turn < Math.PI; turn += SLANT_STEP) {
@@ -21,7 +31,7 @@ export function turnsThatFit(figure: Figure, width: number, height: number): rea
 }
 
 function fits({ rows }: Turned, width: number, height: number): boolean {
-  return rows.width <= width && rows.height <= height;
+  return rows.width <= width + ROUNDING_MM && rows.height <= height + ROUNDING_MM;
 }
 
 function turnedBox(figure: Figure, turn: number): { readonly width: number; readonly height: number } {

@@ -19,7 +19,7 @@ const FOLLOWED_MM = 0.2;
 
 /** The board with a piece's inner marks taken; `to` puts its points in their place on the board. */
 export function withMarks(board: Board, piece: Piece, whole: boolean, to: (p: Point) => Point): Board {
-  const fold: Mm = whole ? CLEAR_MM : FOLD_MARK_MM + CLEAR_MM;
+  const fold: Mm = whole || !hasFoldMark(piece) ? CLEAR_MM : FOLD_MARK_MM + CLEAR_MM;
   const lines = [
     ...[...piece.lines.map((inner) => inner.path), ...piece.cuts].map((path) => ({ path, gap: CLEAR_MM })),
     ...piece.edges.filter((edge) => edge.role === 'fold').map(({ path }) => ({ path, gap: fold })),
@@ -31,6 +31,11 @@ export function withMarks(board: Board, piece: Piece, whole: boolean, to: (p: Po
   const words = scale(grainSide(piece, to), GRAIN_WORDS_MM / 2);
   const middle = piece.grain.map((p) => add(to(p), words));
   return blockLine(taken, middle, GRAIN_WORDS_MM / 2 + CLEAR_MM);
+}
+
+/** Whether the fold mark finds room between the fold, on x = 0, and the grain arrow; a sliver's label must do without. */
+export function hasFoldMark(piece: Piece): boolean {
+  return Math.min(...piece.grain.map((p) => p.x)) >= FOLD_MARK_MM + CLEAR_MM;
 }
 
 /** The side of the grain arrow its words stand on, one long: away from where a fold would be. */

@@ -46,9 +46,11 @@ export function tile(figure: Figure, window: Box, firstRow: number): readonly Ti
         column,
         window,
         joins,
-        crosses: corners(window).filter(({ dx, dy }) =>
-          [nameAt(row + dy, column), nameAt(row, column + dx), nameAt(row + dy, column + dx)].some(Boolean),
-        ),
+        crosses: corners(window)
+          .filter(({ dx, dy }) =>
+            [nameAt(row + dy, column), nameAt(row, column + dx), nameAt(row + dy, column + dx)].some(Boolean),
+          )
+          .map(({ x, y }) => ({ x, y })),
       },
     };
   });

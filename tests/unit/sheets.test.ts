@@ -1,0 +1,137 @@
+import fc from 'fast-check';
+import { describe, expect, test } from 'vitest';
+import type { Draft } from '../../app/drafting/draft-types';
+import { rotate } from '../../app/drafting/geometry';
+import { BOTTOM_MARGIN_MM, EDGE_MARGIN_MM, layOut } from '../../app/drafting/sheets';
+import { demoDrafts } from '../toys/demo-drafts';
+import { handMade, oblong } from '../toys/drafts';
+import { clashes, outlines, paper, tiles } from './sheets-overlap';
+
+const usual = { effort: 6, seed: 1 };
+const of = (...pieces: Draft['pieces'][number][]): Draft => handMade(1, { pieces });
+
+describe('pieces on paper', () => {
+  const papers = ['a4', 'letter', 'legal', 'a3', 'tabloid', 'either', 'a0', 'roll:610'];
+
+  test.each(papers)('on %s they keep apart, inside the margins, each placed once', (id) => {
+    for (const draft of [handMade(0.5), handMade(2), ...demoDrafts()]) {
+      const layout = layOut(draft, paper(id), usual);
+      expect(clashes(draft, layout)).toBe(0);
+      for (const page of layout.pages) {
+        const shown = page.placed.map((placed, i) => (placed.window ? [] : (outlines(draft, page)[i] ?? [])));
+        for (const { x, y } of shown.flat()) {
+          expect(x).toBeGreaterThanOrEqual(EDGE_MARGIN_MM - 1e-6);
+          expect(x).toBeLessThanOrEqual(page.width - EDGE_MARGIN_MM + 1e-6);
+          expect(y).toBeGreaterThanOrEqual(EDGE_MARGIN_MM - 1e-6);
+          expect(y).toBeLessThanOrEqual(page.height - BOTTOM_MARGIN_MM + 1e-6);
+        }
+      }
+      const whole = layout.pages.flatMap((page) =>
+        page.placed.filter((placed) => !placed.window).map((placed) => placed.piece),
+      );
+      const tiled = new Set(tiles(layout).map((page) => page.tile?.piece));
+      expect([...whole, ...tiled].sort()).toEqual(draft.pieces.map((_, i) => i));
+    }
+  });
+
+  test('the overlap test finds an overlap of a tenth of a millimetre', () => {
+    const draft = of(oblong('one', 50, 50), oblong('two', 50, 50));
+    const layout = layOut(draft, paper('a4'), usual);
+    const [page] = layout.pages;
+    const [first, second] = page?.placed ?? [];
+    if (!page || !first || !second) return expect.fail('two pieces fit a page');
+    const near = { ...second, move: { ...first.move, x: first.move.x + 49.9 } };
+    expect(clashes(draft, { ...layout, pages: [{ ...page, placed: [first, near] }] })).toBe(1);
+    const touching = { ...second, move: { ...first.move, x: first.move.x + 50 } };
+    expect(clashes(draft, { ...layout, pages: [{ ...page, placed: [first, touching] }] })).toBe(0);
+  });
+
+  test.each(['a4', 'letter', 'either'])('a piece that just fits %s is whole, one that just does not is tiled', (id) => {
+    const sheet = paper(id);
+    const [width, height] = [sheet.width - 2 * EDGE_MARGIN_MM, sheet.height - EDGE_MARGIN_MM - BOTTOM_MARGIN_MM];
+    expect(tiles(layOut(of(oblong('just', width, height)), sheet, usual))).toEqual([]);
+    expect(tiles(layOut(of(oblong('turned', height, width)), sheet, usual))).toEqual([]);
+    expect(tiles(layOut(of(oblong('over', width + 0.1, height)), sheet, usual)).length).toBeGreaterThan(1);
+    expect(tiles(layOut(of(oblong('long', width, height + 0.1)), sheet, usual)).length).toBeGreaterThan(1);
+  });
+
+  test('a strap longer than the page is turned aslant rather than split', () => {
+    const layout = layOut(of(oblong('strap', 20, 305)), paper('a4'), usual);
+    expect(tiles(layout)).toEqual([]);
+    expect(tiles(layOut(of(oblong('strap', 20, 345)), paper('a4'), usual)).length).toBeGreaterThan(1);
+  });
+
+  test('any piece that fits in some turn is never split', () => {
+    const sheet = paper('a4');
+    const [width, height] = [sheet.width - 2 * EDGE_MARGIN_MM, sheet.height - EDGE_MARGIN_MM - BOTTOM_MARGIN_MM];
+    const fitsTurned = (w: number, h: number): boolean =>
+      Array.from({ length: 180 }, (_, degrees) => (degrees * Math.PI) / 180).some((turn) => {
+        const corners = [
+          [0, 0],
+          [w, 0],
+          [w, h],
+          [0, h],
+        ].map(([x = 0, y = 0]) => rotate({ x, y }, turn));
+        const [xs, ys] = [corners.map((p) => p.x), corners.map((p) => p.y)];
+        return Math.max(...xs) - Math.min(...xs) < width && Math.max(...ys) - Math.min(...ys) < height;
+      });
+    fc.assert(
+      fc.property(
+        fc.double({ min: 5, max: 340, noNaN: true }),
+        fc.double({ min: 5, max: 340, noNaN: true }),
+        (w, h) => {
+          fc.pre(fitsTurned(w, h));
+          expect(tiles(layOut(of(oblong('any', w, h)), sheet, { effort: 1, seed: 1 }))).toEqual([]);
+        },
+      ),
+      { numRuns: 30 },
+    );
+  });
+
+  test('random oblongs never overlap', () => {
+    const sides = fc.array(fc.tuple(fc.integer({ min: 8, max: 180 }), fc.integer({ min: 8, max: 240 })), {
+      minLength: 2,
+      maxLength: 9,
+    });
+    fc.assert(
+      fc.property(sides, fc.integer(), (pairs, seed) => {
+        const draft = of(...pairs.map(([w, h], i) => oblong(`p${i}`, w, h)));
+        expect(clashes(draft, layOut(draft, paper('letter'), { effort: 4, seed }))).toBe(0);
+      }),
+      { numRuns: 30 },
+    );
+  });
+
+  test('small pieces share one page', () => {
+    expect(layOut(handMade(0.35), paper('a4'), { effort: 40, seed: 1 }).pages).toHaveLength(1);
+  });
+
+  test('the same seed lays out alike; more effort never takes more pages', () => {
+    const draft = handMade(0.8);
+    expect(layOut(draft, paper('a4'), usual)).toEqual(layOut(draft, paper('a4'), usual));
+    const pages = [1, 4, 16, 40].map((effort) => layOut(draft, paper('a4'), { effort, seed: 3 }).pages.length);
+    expect(pages).toEqual([...pages].sort((a, b) => b - a));
+  });
+
+  test('pieces on the fold are halves, or whole where asked', () => {
+    const draft = handMade(0.7);
+    const wholes = (halves: boolean) =>
+      layOut(draft, paper('a3'), { ...usual, halves }).pages.flatMap((page) =>
+        page.placed.filter((placed) => placed.whole),
+      );
+    expect(wholes(true)).toEqual([]);
+    expect(wholes(false).map((placed) => draft.pieces[placed.piece]?.onFold)).toEqual([true, true, true, true]);
+  });
+
+  test.each(['a0', 'roll:914'])('a toy of a metre fits one page of %s', (id) => {
+    expect(layOut(handMade(2.6), paper(id), usual).pages).toHaveLength(1);
+  });
+
+  test('a roll is as long as its pieces need', () => {
+    const draft = handMade(1);
+    const [page] = layOut(draft, paper('roll:914'), usual).pages;
+    const lowest = Math.max(...(page ? outlines(draft, page) : []).flat().map((p) => p.y));
+    expect(page?.height).toBeGreaterThanOrEqual(lowest + BOTTOM_MARGIN_MM - 1e-6);
+    expect(page?.height).toBeLessThan(lowest + BOTTOM_MARGIN_MM + 2);
+  });
+});
