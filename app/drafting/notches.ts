@@ -19,6 +19,8 @@ export type Placed = { readonly piece: string; readonly notch: Notch };
  * every longer edge of the first chain and wherever an edge of either chain ends on the other's middle.
  */
 export function notchesOf(seam: Seam, drawing: Drawing): Placed[] {
+  // Where both halves of a fold piece lie in one chain, a mark on the half would show twice: such strips go by their fold.
+  if ([...seam.first, ...seam.second].some((ref) => ref.times)) return [];
   const [first, second] = [spansOf(seam.first, drawing), spansOf(seam.second, drawing)];
   const halves = first
     .filter((span) => span.to - span.from >= SHORTEST_NOTCHED_MM)

@@ -16,7 +16,11 @@ const SAME_SHARE = 1e-6;
 /** What is broken in the seams of a draft, judged from its pieces alone. */
 export function brokenSeams(draft: Draft): string[] {
   const pieces = new Map(draft.pieces.map((piece) => [piece.name, piece]));
-  return [...draft.seams.flatMap((seam) => brokenSeam(seam, pieces)), ...order(draft), ...strayNotches(draft)];
+  return [
+    ...draft.seams.flatMap((seam) => [...brokenSeam(seam, pieces), ...unpaired(seam, pieces)]),
+    ...order(draft),
+    ...strayNotches(draft),
+  ];
 }
 
 function brokenSeam(seam: Seam, pieces: ReadonlyMap<string, Piece>): string[] {
@@ -109,4 +113,41 @@ function strayNotches(draft: Draft): string[] {
       })
       .map((notch) => `${piece.name}: a notch beside its edge ${notch.edge}`),
   );
+}
+
+/** How far apart two paired notches may come to lie when their edges are laid together, mm. */
+const NOTCH_MM = 0.02;
+
+/** Every notch on one chain meets a notch, or the end of an edge, at the same share of the other. */
+function unpaired(seam: Seam, pieces: ReadonlyMap<string, Piece>): string[] {
+  if (seam.join === 'folded' || seam.join === 'laid') return [];
+  const [first, second] = [marksOf(seam.first, pieces), marksOf(seam.second, pieces)];
+  const alone = [
+    ...first.notches.filter((share) => ![...second.notches, ...second.ends].some((each) => near(each, share, seam))),
+    ...second.notches.filter((share) => ![...first.notches, ...first.ends].some((each) => near(each, share, seam))),
+  ];
+  return alone.map((share) => `seam ${seam.name}: a notch at ${share.toFixed(4)} of it meets nothing`);
+}
+
+function near(a: number, b: number, seam: Seam): boolean {
+  return Math.abs(a - b) * seam.firstLength < NOTCH_MM;
+}
+
+type Marks = { readonly notches: readonly number[]; readonly ends: readonly number[] };
+
+/** Where along a chain its notches and its edges' ends lie, as shares of it, walked in order. */
+function marksOf(refs: readonly Ref[], pieces: ReadonlyMap<string, Piece>): Marks {
+  const whole = refs.reduce((total, ref) => total + (lengthOf(ref, pieces) ?? 0), 0);
+  const notches: number[] = [];
+  const ends: number[] = [];
+  let walked = 0;
+  for (const ref of refs) {
+    const length = lengthOf(ref, pieces) ?? 0;
+    for (const notch of pieces.get(ref.piece)?.notches ?? []) {
+      if (notch.edge === ref.edge) notches.push((walked + (ref.back ? length - notch.at : notch.at)) / whole);
+    }
+    walked += length;
+    ends.push(walked / whole);
+  }
+  return { notches, ends };
 }
