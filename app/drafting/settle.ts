@@ -33,7 +33,11 @@ export function settle(
     const made = finishedSizes(dress(choices), garment.sizes, corrections);
     const opened = openingFor(garment, dress({ ...choices, opening: asked.opening ?? 'none' }), made.sizes);
     const wearer = dress({ ...choices, opening: opened.opening });
-    const matched = match(garment, wearer, { ...made.sizes, slitLength: opened.slitLength });
+    const matched = match(garment, wearer, {
+      ...made.sizes,
+      slitLength: opened.slitLength,
+      [`${garment.opensAt ?? 'front'}Slit`]: opened.slitLength,
+    });
     const change = garment.instead.find(
       (row) =>
         choices[row.choice] === row.from &&

@@ -20,5 +20,5 @@ export const hoodedTop = assemble(
     },
     auto: { opening: 'none', armhole: 'set-in', hood: 'two' },
   },
-  [bodicePart, sleevePart, hoodPart(halfNeckline), armholePart, slitPart],
+  [bodicePart, sleevePart, hoodPart(halfNeckline), armholePart, slitPart('front')],
 );

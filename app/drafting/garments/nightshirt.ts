@@ -29,6 +29,6 @@ export const nightshirt = assemble(
     },
     sleevePart,
     ...neckPart,
-    slitPart,
+    slitPart('front'),
   ],
 );

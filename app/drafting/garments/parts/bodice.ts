@@ -34,7 +34,7 @@ function row(side: 'front' | 'back', arm: 'set-in' | 'raglan', open: boolean): P
       sideGather: `${side}Gather`,
       centreLength: `${side}Length`,
       neckShare: `${side}NeckKept`,
-      ...(side === 'back' || open ? { slitLength: 'noSlit' } : {}),
+      slitLength: open ? 'noSlit' : `${side}Slit`,
     },
     takes: () => ({ past: PAST_CENTRE_MM }),
     roles: (choices) => ({
@@ -47,7 +47,8 @@ function row(side: 'front' | 'back', arm: 'set-in' | 'raglan', open: boolean): P
       'hem-end': isWaisted(choices) ? 'opening' : hemRole(choices),
       centre: open ? 'closure' : 'fold',
     }),
-    ...(side === 'back' ? { back: true as const } : { cuts: ['slit'] }),
+    cuts: ['slit'],
+    ...(side === 'back' ? { back: true as const } : {}),
     when: (choices) => isOpen(side)(choices) === open && isRaglan(choices) === (arm === 'raglan'),
   };
 }

@@ -4,8 +4,8 @@ import type { Part } from '../garment';
 
 const isSlit = (choices: Choices) => choices.opening === 'slit';
 
-/** A slit down the centre front, faced: for a head that does not pass the neckline. */
-export const slitPart: Part = {
+/** A slit down the centre of one side, faced: for a head that does not pass the neckline. */
+export const slitPart = (side: 'front' | 'back'): Part => ({
   pieces: [
     {
       name: 'slit-facing',
@@ -23,9 +23,9 @@ export const slitPart: Part = {
       name: 'slit',
       sewn: 1,
       kind: 'laid',
-      first: [{ piece: 'front', edge: 'slit', times: 2 }],
+      first: [{ piece: side, edge: 'slit', times: 2 }],
       second: [{ piece: 'slit-facing', edge: 'slit', times: 2 }],
       when: isSlit,
     },
   ],
-};
+});
