@@ -19,6 +19,9 @@ export type LengthFault =
 
 export type ParsedLength = { readonly ok: true; readonly mm: Mm } | { readonly ok: false; readonly code: LengthFault };
 
+/** Every fraction of an inch on a tape is one; so a length is the same number in a file, a link and a store. */
+const wholeNanometres = (mm: Mm): Mm => Math.round(mm * 1e6) / 1e6;
+
 /** Longer than any length a person writes: a pasted paragraph. */
 const LONGEST_TEXT = 40;
 
@@ -38,7 +41,7 @@ export function parseLength(text: string, hand: Hand): ParsedLength {
   const read = readNumber(number, hand.locale);
   if (typeof read === 'string') return fault(read);
   if (negative && read > 0) return fault('length.negative');
-  const mm = read * perUnit;
+  const mm = wholeNanometres(read * perUnit);
   if (mm === 0) return fault('length.zero');
   if (mm < SHORTEST_MM) return fault('length.too-short');
   if (mm > LONGEST_MM) return fault('length.too-long');

@@ -18,7 +18,7 @@ import { type Value, writeValue } from './values';
  * | 4     | n, how many traits follow                                                                          |
  * | 3 · n | each trait of `frozenTraits` in turn: 0 not said, else 1 + the place of its value                  |
  * | T     | name                                                                                               |
- * | 2     | grid: lengths in steps of 0: 1/2 mm, 1: 1/64 in, 2: 1 mm, 3: 1/16 in                               |
+ * | 3     | grid: lengths in steps of 0: 1/2 mm, 1: 1/64 in, 2: 1 mm, 3: 1/16 in, 4: 1/10 mm                   |
  * | W(4)  | m, how many measures of `frozenMeasures` are covered                                               |
  * | 3 + 4 | size e, f: lengths are foretold as g = round(typical · (16 + f) · 2^e / 256 / step)                |
  * | 3     | c, closeness to what is foretold                                                                   |

@@ -1,5 +1,5 @@
 import type { Card, Mm } from '../../body';
-import { type BitReader, type BitWriter, readBits, writeBits } from './bits';
+import { type BitReader, type BitWriter, Damaged, readBits, writeBits } from './bits';
 import { frozenMeasures, OTHER_TYPICAL } from './frozen-measures';
 import { coarsestExactGrid, type Grid, grids } from './grids';
 import { bitLength, readSigned, readWhole, signedWidth, writeSigned, writeWhole } from './whole-numbers';
@@ -18,7 +18,7 @@ export function writeReadings(writer: BitWriter, readings: Card['readings']): vo
   const grid = coarsestExactGrid(covered.flat());
   const steps = covered.map((row) => row.map((length) => Math.round(length / grid.step)));
   const manner = shortestManner(grid, steps);
-  writeBits(writer, grids.indexOf(grid), 2);
+  writeBits(writer, grids.indexOf(grid), 3);
   writeWhole(writer, covered.length, 4);
   writeBits(writer, manner.size, 7);
   writeBits(writer, manner.closeness, 3);
@@ -39,7 +39,8 @@ export function writeReadings(writer: BitWriter, readings: Card['readings']): vo
 
 /** The same as plain values, still to be checked. Measures beyond the list are named by their number. */
 export function readReadings(reader: BitReader): Record<string, Mm[]> {
-  const grid = grids[readBits(reader, 2)] ?? grids[0];
+  const grid = grids[readBits(reader, 3)];
+  if (!grid) throw new Damaged();
   const covered = readWhole(reader, 4);
   const manner = { grid, size: readBits(reader, 7), closeness: readBits(reader, 3), repeat: readBits(reader, 3) };
   const readings: Record<string, Mm[]> = {};
@@ -50,7 +51,9 @@ export function readReadings(reader: BitReader): Record<string, Mm[]> {
     const steps = [first];
     while (steps.length < MOST_READINGS && readBits(reader, 1) === 1)
       steps.push(first + readSigned(reader, manner.repeat));
-    readings[frozenMeasures[index]?.[0] ?? `measure-${index}`] = steps.map((step) => (step * grid.unit) / grid.parts);
+    readings[frozenMeasures[index]?.[0] ?? `measure-${index}`] = steps.map((step) =>
+      exact((step * grid.unit) / grid.parts),
+    );
   }
   return readings;
 }
@@ -93,6 +96,9 @@ function least(count: number, cost: (candidate: number) => number): number {
   const costs = Array.from({ length: count }, (_, candidate) => cost(candidate));
   return costs.indexOf(Math.min(...costs));
 }
+
+/** All grids lie on whole nanometres: without the last bits of arithmetic, a length is the number that was read off. */
+const exact = (length: Mm): Mm => Math.round(length * 1e6) / 1e6;
 
 const SIZES = 128;
 /** Readings of one measure a code can hold; the fifth needs no mark that no sixth follows. */
