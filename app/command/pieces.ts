@@ -1,12 +1,12 @@
 /**
- * A picture sheet for each garment, with the pieces of every demo toy it suits, to look at: `pieces [--garment ID]
- * [--choices JSON] [--out DIR]` writes one page a garment into DIR (pieces/ if left out).
+ * A picture sheet for each garment, with the pieces of every demo toy it suits and the order of sewing, to look at:
+ * `pieces [--garment ID] [--choices JSON] [--out DIR]` writes one page a garment into DIR (pieces/ if left out).
  */
 import { mkdirSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { parseArgs } from 'node:util';
 import type { Card, Say } from '../body';
-import { draft, fullOrder } from '../drafting/draft';
+import { type Draft, draft, fullOrder } from '../drafting/draft';
 import { type Garment, garments } from '../drafting/garments';
 import { toSvg } from '../drafting/output';
 import { bodyFrom, demoCards } from '../measuring';
@@ -38,11 +38,19 @@ function rowOf(garment: Garment, card: Card, words: Say): string {
   if (!outcome.ok) return `<h2>${card.toy.name}</h2><p>${outcome.flags.map((flag) => flag.code).join(', ')}</p>`;
   const { adjustments, order } = outcome.draft;
   const said = adjustments.map(({ code, by }) => (by === 0 ? code : `${code} ${by.toFixed(0)} mm`)).join(', ');
-  return `<h2>${card.toy.name}</h2><p>${Object.values(order.choices).join(', ')}. ${said}</p>${toSvg(outcome.draft, words)}`;
+  return `<h2>${card.toy.name}</h2><p>${Object.values(order.choices).join(', ')}. ${said}</p>${toSvg(outcome.draft, words)}${sewingOf(outcome.draft, words)}`;
+}
+
+/** The order of sewing, a line a step. */
+function sewingOf({ sewing }: Draft, words: Say): string {
+  const steps = sewing.map(({ step, seams }) =>
+    words(`sewing.${step}`, { seam: seams.map((name) => words(`seam.${name}`)).join(', ') }),
+  );
+  return `<ol>${steps.map((step) => `<li>${step}</li>`).join('')}</ol>`;
 }
 
 function page(garment: Garment, rows: readonly string[]): string {
   const style =
-    'body{font:14px/1.4 sans-serif;margin:24px;background:#fff}svg{max-width:100%;height:auto;max-height:420px}';
+    'body{font:14px/1.4 sans-serif;margin:24px;background:#fff}svg{max-width:100%;height:auto;max-height:420px}ol{columns:3;font-size:12px}';
   return `<!doctype html><meta charset="utf-8"><title>${garment.id}</title><style>${style}</style>${rows.join('\n')}\n`;
 }

@@ -27,13 +27,27 @@ const wanted: Record<string, readonly string[]> = {
   rules: rules.map(({ code }) => `flag.${code}`),
   garments: garments.flatMap(({ id }) => [`garment.${id}.name`, `garment.${id}.note`]),
   pieces: garments.flatMap(({ pieces }) => pieces.map(({ name }) => `piece.${name}`)),
+  seams: garments.flatMap(({ seams }) => seams.map(({ name }) => `seam.${name}`)),
+  'sewing steps': ['sew', 'ease', 'gather', 'pleat', 'lay', 'turn'].map((step) => `sewing.${step}`),
+  'what seams are matched by': garments.flatMap(({ match, instead }) => [
+    ...match.flatMap(({ what, rest, turn }) => [
+      `because.${what}`,
+      ...(rest === 'accept' ? [] : [`flag.${what}-cannot-match`]),
+      ...(rest === 'gather' ? [`adjustment.${what}-gathered`] : []),
+      ...turn.flatMap(({ code }) => (code ? [`adjustment.${code}`] : [])),
+    ]),
+    ...instead.flatMap(({ choice, code }) => [`adjustment.${code}`, `because.${choice}`]),
+  ]),
+  places: garments.flatMap(({ fit, passages }) =>
+    [...fit.map(({ place }) => place), ...passages.map(({ through }) => through)].map((place) => `place.${place}`),
+  ),
   choices: garments.flatMap(({ choices }) =>
     Object.entries(choices).flatMap(([id, choice]) => [
       `choice.${id}.name`,
       ...(choice.kind === 'one' ? choice.of.map((value) => `choice.${id}.${value}`) : []),
     ]),
   ),
-  allowances: allowanceRoles.filter((role) => role !== 'fold').map((role) => `allowance.${role}`),
+  allowances: allowanceRoles.filter((role) => role !== 'fold').map((role) => `label.allowance.${role}`),
   fits: ['fit.name', ...fitIds.map((id) => `fit.${id}`)],
   cloths: ['cloth.name', ...cloths.map(({ id }) => `cloth.${id}`)],
   papers: Object.keys(papers).map((id) => `paper.${id}`),
