@@ -142,7 +142,7 @@ function sleeve(k: number): Piece {
         { edge: 'front-cap', at: 55 * k, ticks: 1 },
         { edge: 'back-cap', at: 50 * k, ticks: 2 },
       ],
-      lines: { bicep: polyline([p(-90, 40), p(90, 40)]) },
+      lines: { 'over-arm': polyline([p(-90, 40), p(90, 40)]) },
     },
   );
 }

@@ -42,6 +42,7 @@ function titleInk(draft: Draft, layout: Layout, cover: Cover, say: Say, widthOf:
   const paragraphs: readonly Paragraph[] = [
     { text: draft.toy, bold: true, large: 2 },
     { text: say('print.cover-line', { garment, ...values }) },
+    { text: say('print.made-of', { fit: say(`fit.${draft.order.fit}`), cloth: say(`cloth.${draft.order.cloth}`) }) },
   ];
   const set = setWithin(paragraphs, box, [10, 9, 8, 7.5, SMALLEST_PT], widthOf);
   const y = box.y + box.height + 2;

@@ -2,16 +2,33 @@
 
 import type { Say } from '../../body';
 import type { Piece } from '../draft-types';
-import { add, type Curve, distance, end, left, line, type Path, type Point, polyline, scale, start } from '../geometry';
-import { FOLD_MARK_MM, hasFoldMark } from '../sheets/marks';
+import {
+  add,
+  type Curve,
+  distance,
+  end,
+  line,
+  type Path,
+  type Point,
+  polyline,
+  right,
+  scale,
+  start,
+  subtract,
+  unit,
+} from '../geometry';
+import { FOLD_MARK_MM, foldStretch } from '../sheets/marks';
 import { arrowHead } from './arrow';
 import { centred } from './flow';
-import { type Ink, MM_PER_PT, SMALLEST_PT, stroke, type TextWidth } from './ink';
+import { type Ink, SMALLEST_PT, stroke, type TextWidth } from './ink';
+import { readingTurn } from './words-along';
 
 /** On the centre line, within the rounding of output, mm. */
 const ON_FOLD_MM = 1e-4;
 
-/** Longest the mark need be, mm. */
+/** The mark takes this share of the fold; its tips stay this far off it, mm; longer it need not be, mm. */
+const MARK_SHARE = 0.62;
+const TIP_MM = 0.8;
 const LONGEST_MARK_MM = 110;
 
 /** A ring without its parts on the fold: open runs, or the ring itself where it has none. */
@@ -48,13 +65,13 @@ export function foldInk(
   say: Say,
   widthOf: TextWidth,
 ): readonly Ink[] {
-  return piece.edges
-    .filter((edge) => edge.role === 'fold')
-    .flatMap(({ path }): readonly Ink[] => {
-      const [from, until] = [start(path), end(path)];
-      const fold = stroke('marks', 'fold', [line(to(reached(piece, from, until)), to(reached(piece, until, from)))]);
-      return whole || !hasFoldMark(piece) ? [fold] : [fold, ...arrows(to(from), to(until), say('label.place-on-fold'), widthOf)];
-    });
+  const folds = piece.edges.filter((edge) => edge.role === 'fold');
+  return folds.flatMap((edge): readonly Ink[] => {
+    const [from, until] = [start(edge.path), end(edge.path)];
+    const fold = stroke('marks', 'fold', [line(to(reached(piece, from, until)), to(reached(piece, until, from)))]);
+    const stretch = whole ? undefined : foldStretch(piece, edge);
+    return stretch ? [fold, ...arrows(stretch.map(to), say('label.place-on-fold'), widthOf)] : [fold];
+  });
 }
 
 /** An end of a fold edge, moved away from the other end as far as the cut line reaches, unless another edge takes over there. */
@@ -66,25 +83,23 @@ function reached(piece: Piece, at: Point, other: Point): Point {
 }
 
 /** Edges run clockwise, so that the piece lies on the right. */
-function arrows(from: Point, until: Point, words: string, widthOf: TextWidth): readonly Ink[] {
+function arrows([from, until]: readonly Point[], words: string, widthOf: TextWidth): readonly Ink[] {
+  if (!from || !until) return [];
   const length = distance(from, until);
-  const along = scale({ x: until.x - from.x, y: until.y - from.y }, 1 / length);
-  const into = scale(left(along), -1);
-  const reach = Math.min(length * 0.62, LONGEST_MARK_MM) / 2;
-  const middle = add(from, scale(along, length / 2));
+  const along = unit(subtract(until, from));
+  const into = right(along);
+  const reach = Math.min(length * MARK_SHARE, LONGEST_MARK_MM) / 2;
+  const middle = scale(add(from, until), 0.5);
   const place = (s: number, deep: number): Point => add(middle, add(scale(along, s), scale(into, deep)));
-  const corners = [place(-reach, 0.8), place(-reach, FOLD_MARK_MM), place(reach, FOLD_MARK_MM), place(reach, 0.8)];
+  const tips = [place(-reach, TIP_MM), place(reach, TIP_MM)] as const;
+  const back = [place(-reach, FOLD_MARK_MM), place(reach, FOLD_MARK_MM)] as const;
   const ink: Ink[] = [
-    stroke('marks', 'mark', polyline(corners)),
-    ...[-reach, reach].map((s) => stroke('marks', 'mark', arrowHead(place(s, 0.8), scale(into, -1)))),
+    stroke('marks', 'mark', polyline([tips[0], ...back, tips[1]])),
+    ...tips.map((tip) => stroke('marks', 'mark', arrowHead(tip, scale(into, -1)))),
   ];
   if (widthOf(words, SMALLEST_PT, false) > 2 * reach - 6) return ink;
-  const upright = along.x < -ON_FOLD_MM || (Math.abs(along.x) <= ON_FOLD_MM && along.y > 0) ? scale(along, -1) : along;
-  const turn = Math.atan2(upright.y, upright.x);
-  return [
-    ...ink,
-    centred(words, place(0, FOLD_MARK_MM / 2 + SMALLEST_PT * MM_PER_PT * 0.04), SMALLEST_PT, false, widthOf, turn),
-  ];
+  const turn = readingTurn(from, until);
+  return [...ink, centred(words, place(0, FOLD_MARK_MM / 2), SMALLEST_PT, false, widthOf, turn)];
 }
 
 function liesOnFold(curve: Curve): boolean {

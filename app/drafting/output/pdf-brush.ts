@@ -32,15 +32,19 @@ export function pdfBrush(pdf: jsPDF, correction: number, glyphs?: Glyphs): PdfBr
     plain: pdf.setFont('helvetica', 'normal').getFont(),
     bold: pdf.setFont('helvetica', 'bold').getFont(),
   };
-  const plainWidth: TextWidth = (text, size, bold) =>
-    pdf.getStringUnitWidth(text, {
-      font: bold ? fonts.bold : fonts.plain,
-      fontSize: size,
-      charSpace: 0,
-      doKerning: false,
-    }) *
-    size *
-    MM_PER_PT;
+  const known = { plain: new Map<string, number>(), bold: new Map<string, number>() };
+  const letterWidth = (letter: string, weight: keyof typeof fonts): number => {
+    const width =
+      known[weight].get(letter) ??
+      pdf.getStringUnitWidth(letter, { font: fonts[weight], charSpace: 0, doKerning: false });
+    known[weight].set(letter, width);
+    return width;
+  };
+  // The fonts are written without kerning, so that a text is as wide as its letters together.
+  const plainWidth: TextWidth = (text, size, bold) => {
+    const weight = bold ? 'bold' : 'plain';
+    return [...text].reduce((sum, letter) => sum + letterWidth(letter, weight), 0) * size * MM_PER_PT;
+  };
 
   const runWidth = (run: Run, size: number, bold: boolean): Mm => {
     if (run.kind === 'plain') return plainWidth(run.text, size, bold);

@@ -15,11 +15,11 @@ import {
   transformPath,
   unit,
 } from '../geometry';
-import { grainSide } from '../sheets/marks';
+import { straight, wordSide } from '../sheets/marks';
 import { arrowHead } from './arrow';
-import { centred } from './flow';
 import { cutOnAxis, foldInk, offFold, pathOnFold } from './fold';
-import { type Ink, MM_PER_PT, SMALLEST_PT, stroke, type TextWidth } from './ink';
+import { type Ink, stroke, type TextWidth } from './ink';
+import { wordsAlong } from './words-along';
 
 /** Where a piece is drawn, and how: unfolded or as its half, on cloth with a nap or without. */
 export type Drawn = {
@@ -35,7 +35,8 @@ const INNER_NOTCH_MM = 4;
 /** Between the two ticks of a back notch, mm. */
 const TICKS_APART_MM = 2.5;
 
-export function pieceInk({ piece, whole, nap, to }: Drawn, say: Say, widthOf: TextWidth): readonly Ink[] {
+export function pieceInk(shown: Drawn, say: Say, widthOf: TextWidth): readonly Ink[] {
+  const { piece, whole, to } = shown;
   const sides: readonly ((path: Path) => Path)[] = whole && piece.onFold ? [same, mirrorPath] : [same];
   const unfolded = (path: Path): readonly Path[] =>
     (pathOnFold(path) ? [path] : sides.map((side) => side(path))).map((each) => transformPath(each, to));
@@ -58,8 +59,9 @@ export function pieceInk({ piece, whole, nap, to }: Drawn, say: Say, widthOf: Te
       'marks',
       'notch',
     ),
-    ...foldInk({ piece, whole, to }, say, widthOf),
-    ...grain(piece, nap, to, say, widthOf),
+    ...foldInk(shown, say, widthOf),
+    ...grain(shown, say, widthOf),
+    ...lineWords(shown, say, widthOf),
   ];
 }
 
@@ -78,21 +80,24 @@ function tick({ path, allowance }: Edge, at: Mm): Path {
 }
 
 /** The lengthwise thread; with a nap, one head only, the way the nap runs. */
-function grain(piece: Piece, nap: boolean, to: (p: Point) => Point, say: Say, widthOf: TextWidth): readonly Ink[] {
-  const [from, until] = [to(piece.grain[0]), to(piece.grain[1])];
-  const along = unit(subtract(until, from));
-  const reading = along.x < -1e-6 || (Math.abs(along.x) <= 1e-6 && along.y > 0) ? scale(along, -1) : along;
-  const middle = scale(add(from, until), 0.5);
-  const beside = add(middle, scale(grainSide(piece, to), SMALLEST_PT * MM_PER_PT * 0.8));
-  const words = say(nap ? 'label.grain-nap' : 'label.grain');
-  const fits = widthOf(words, SMALLEST_PT, false) < Math.hypot(until.x - from.x, until.y - from.y);
-  const turn = Math.atan2(reading.y, reading.x);
+function grain({ piece, nap, to }: Drawn, say: Say, widthOf: TextWidth): readonly Ink[] {
+  const ends = [to(piece.grain[0]), to(piece.grain[1])] as const;
+  const along = unit(subtract(ends[1], ends[0]));
   return [
-    stroke('marks', 'mark', [line(from, until)]),
-    stroke('marks', 'mark', arrowHead(until, along)),
-    ...(nap ? [] : [stroke('marks', 'mark', arrowHead(from, scale(along, -1)))]),
-    ...(fits ? [centred(words, beside, SMALLEST_PT, false, widthOf, turn)] : []),
+    stroke('marks', 'mark', [line(...ends)]),
+    stroke('marks', 'mark', arrowHead(ends[1], along)),
+    ...(nap ? [] : [stroke('marks', 'mark', arrowHead(ends[0], scale(along, -1)))]),
+    ...wordsAlong(say(nap ? 'label.grain-nap' : 'label.grain'), ends, wordSide(piece.grain, to), widthOf),
   ];
+}
+
+/** What each straight line inside the piece is. */
+function lineWords({ piece, to }: Drawn, say: Say, widthOf: TextWidth): readonly Ink[] {
+  return piece.lines.flatMap(({ name, path }) =>
+    straight(path).flatMap((ends) =>
+      wordsAlong(say(`line.${name}`), [to(ends[0]), to(ends[1])], wordSide(ends, to), widthOf),
+    ),
+  );
 }
 
 /** A line along which the piece is cut open is drawn as a cut. */

@@ -24,9 +24,11 @@ export type Turned = {
   readonly figure: Figure;
   readonly turn: number;
   readonly rows: Rows;
-  readonly stamp: Stamp;
   readonly room?: Box;
 };
+
+/** A turned figure ready to be settled among others. */
+export type Fitting = Turned & { readonly stamp: Stamp };
 
 export function figureOf(piece: Piece, index: number, halves: boolean): Figure {
   const whole = piece.onFold && !halves;
@@ -41,7 +43,7 @@ export function figureOf(piece: Piece, index: number, halves: boolean): Figure {
 export function turnFigure(figure: Figure, turn: number): Turned {
   const outline = figure.outline.map((p) => rotate(p, turn));
   const alone = rowsOf([outline]);
-  if (!figure.labelBeside) return { figure, turn, rows: alone, stamp: stampOf(alone, PIECE_GAP_MM) };
+  if (!figure.labelBeside) return { figure, turn, rows: alone };
   const tall = alone.height > alone.width;
   const room: Box = {
     x: tall ? alone.width + LEADER_MM : 0,
@@ -50,7 +52,11 @@ export function turnFigure(figure: Figure, turn: number): Turned {
   };
   const { left, top } = alone;
   const rows = rowsOf([outline, cornersOf({ ...room, x: room.x + left, y: room.y + top })]);
-  return { figure, turn, rows, stamp: stampOf(rows, PIECE_GAP_MM), room };
+  return { figure, turn, rows, room };
+}
+
+export function fitting(turned: Turned): Fitting {
+  return { ...turned, stamp: stampOf(turned.rows, PIECE_GAP_MM) };
 }
 
 /** The move that brings a turned figure's top left corner to x, y. */

@@ -1,8 +1,8 @@
 import { type Board, blockRows, settle } from '../packing';
-import type { Turned } from './figure';
+import type { Fitting } from './figure';
 
 /** A turned figure and its top left corner on the board. */
-export type Laid = { readonly turned: Turned; readonly x: number; readonly y: number };
+export type Laid = { readonly turned: Fitting; readonly x: number; readonly y: number };
 
 /** A page being filled. `plain` keeps its strip free; `bare` is for a piece that needs the whole page. */
 export type Sheet = {
@@ -19,7 +19,7 @@ export type Fresh = { readonly plain: Board; readonly bare: Board };
  * opens a new sheet where none has. Each figure is given by all its turns; each fits a bare board.
  */
 export function fill(
-  figures: readonly (readonly Turned[])[],
+  figures: readonly (readonly Fitting[])[],
   started: readonly Sheet[],
   fresh: Fresh,
 ): readonly Sheet[] {
@@ -40,7 +40,7 @@ export function bottomOf(sheet: Sheet): number {
   return Math.max(0, ...sheet.laid.map(({ turned, y }) => y + turned.rows.height));
 }
 
-function layOn(sheet: Sheet, turns: readonly Turned[]): Sheet | undefined {
+function layOn(sheet: Sheet, turns: readonly Fitting[]): Sheet | undefined {
   let best: Laid | undefined;
   for (const turned of turns) {
     const limit = best ? best.y + best.turned.rows.height - turned.rows.height + 1 : Infinity;
@@ -52,7 +52,7 @@ function layOn(sheet: Sheet, turns: readonly Turned[]): Sheet | undefined {
   return { ...sheet, board, laid: [...sheet.laid, best] };
 }
 
-function layOnNew(turns: readonly Turned[], fresh: Fresh): Sheet {
+function layOnNew(turns: readonly Fitting[], fresh: Fresh): Sheet {
   const plain = layOn({ kind: 'plain', board: fresh.plain, laid: [] }, turns);
   const bare: Sheet = { kind: 'bare', board: fresh.bare, laid: [] };
   return plain ?? layOn(bare, turns) ?? bare;

@@ -1,15 +1,27 @@
-// What is drawn inside a piece beside its label, as taken room: fold mark, grain arrow, lines, cuts.
+// What is drawn inside a piece beside its label, as taken room: fold mark, grain arrow, lines, cuts, and their words.
 
 import type { Mm } from '../../body';
-import type { Piece } from '../draft-types';
-import { add, flatten, left, type Point, scale, subtract, transformPath, unit } from '../geometry';
+import type { Edge, Piece } from '../draft-types';
+import {
+  add,
+  end,
+  flatten,
+  left,
+  type Path,
+  type Point,
+  scale,
+  start,
+  subtract,
+  transformPath,
+  unit,
+} from '../geometry';
 import { type Board, blockLine } from '../packing';
 
 /** How deep the fold mark reaches into the piece, mm: its words stand inside it. */
 export const FOLD_MARK_MM = 5;
 
-/** Words along the grain arrow reach this far from it, mm. */
-const GRAIN_WORDS_MM = 3.6;
+/** Words along the grain arrow or a line reach this far from it, mm. */
+const WORDS_MM = 3.6;
 
 /** Kept between words and whatever is near, mm. */
 export const CLEAR_MM = 1.5;
@@ -17,31 +29,76 @@ export const CLEAR_MM = 1.5;
 /** How closely lines are followed when words look for room among them, mm. */
 const FOLLOWED_MM = 0.2;
 
+/** Shortest fold that is marked, mm, and the share of it that the mark takes. */
+const SHORTEST_FOLD_MM = 18;
+
+/** On the centre line, within the rounding of output, mm. */
+const ON_AXIS_MM = 1e-4;
+
 /** The board with a piece's inner marks taken; `to` puts its points in their place on the board. */
 export function withMarks(board: Board, piece: Piece, whole: boolean, to: (p: Point) => Point): Board {
-  const fold: Mm = whole || !hasFoldMark(piece) ? CLEAR_MM : FOLD_MARK_MM + CLEAR_MM;
+  const folds = piece.edges.filter((edge) => edge.role === 'fold');
+  const fold: Mm = whole || !folds.some((edge) => foldStretch(piece, edge)) ? CLEAR_MM : FOLD_MARK_MM + CLEAR_MM;
   const lines = [
     ...[...piece.lines.map((inner) => inner.path), ...piece.cuts].map((path) => ({ path, gap: CLEAR_MM })),
-    ...piece.edges.filter((edge) => edge.role === 'fold').map(({ path }) => ({ path, gap: fold })),
+    ...folds.map(({ path }) => ({ path, gap: fold })),
   ];
   const taken = lines.reduce(
-    (left, { path, gap }) => blockLine(left, flatten(transformPath(path, to), FOLLOWED_MM), gap),
+    (board, { path, gap }) => blockLine(board, flatten(transformPath(path, to), FOLLOWED_MM), gap),
     board,
   );
-  const words = scale(grainSide(piece, to), GRAIN_WORDS_MM / 2);
-  const middle = piece.grain.map((p) => add(to(p), words));
-  return blockLine(taken, middle, GRAIN_WORDS_MM / 2 + CLEAR_MM);
+  const worded = [piece.grain, ...piece.lines.flatMap(({ path }) => straight(path))];
+  return worded.reduce((board, ends) => {
+    const words = scale(wordSide(ends, to), WORDS_MM / 2);
+    return blockLine(
+      board,
+      ends.map((p) => add(to(p), words)),
+      WORDS_MM / 2 + CLEAR_MM,
+    );
+  }, taken);
 }
 
-/** Whether the fold mark finds room between the fold, on x = 0, and the grain arrow; a sliver's label must do without. */
-export function hasFoldMark(piece: Piece): boolean {
-  return Math.min(...piece.grain.map((p) => p.x)) >= FOLD_MARK_MM + CLEAR_MM;
+/**
+ * The stretch of a fold edge that its mark points at: the longest free of slits on the fold. None where it is too
+ * short, or the grain arrow too near: the label must do.
+ */
+export function foldStretch(piece: Piece, fold: Edge): readonly [Point, Point] | undefined {
+  if (Math.min(...piece.grain.map((p) => p.x)) < FOLD_MARK_MM + CLEAR_MM) return undefined;
+  const [from, until] = [start(fold.path), end(fold.path)];
+  const taken = piece.lines.map((line) => line.path).filter(onAxis);
+  const stops = [from.y, until.y, ...taken.flatMap((path) => [start(path).y, end(path).y])].sort((a, b) => a - b);
+  const free = stops
+    .slice(1)
+    .map((below, i) => [stops[i] ?? below, below] as const)
+    .filter(([above, below]) => !taken.some((path) => covers(path, (above + below) / 2)));
+  const [above, below] = free.reduce((most, each) => (each[1] - each[0] > most[1] - most[0] ? each : most), [0, 0]);
+  if (below - above < SHORTEST_FOLD_MM) return undefined;
+  const ends = [
+    { x: from.x, y: above },
+    { x: from.x, y: below },
+  ] as const;
+  return from.y < until.y ? ends : [ends[1], ends[0]];
 }
 
-/** The side of the grain arrow its words stand on, one long: away from where a fold would be. */
-export function grainSide(piece: Piece, to: (p: Point) => Point): Point {
-  const [from, until] = piece.grain;
+/** The side words stand on, one long, as `to` turns it: away from where a fold would be; above what lies level. */
+export function wordSide([from, until]: readonly [Point, Point], to: (p: Point) => Point): Point {
   const side = left(unit(subtract(until, from)));
-  const outward = side.x < 0 ? scale(side, -1) : side;
+  const level = Math.abs(side.x) <= ON_AXIS_MM;
+  const outward = (level ? side.y > 0 : side.x < 0) ? scale(side, -1) : side;
   return subtract(to(outward), to({ x: 0, y: 0 }));
+}
+
+/** The ends of a path that is one straight line: only along such do words stand. */
+export function straight(path: Path): readonly (readonly [Point, Point])[] {
+  const [first] = path;
+  return first?.kind === 'line' && path.length === 1 ? [[first.from, first.to]] : [];
+}
+
+function onAxis(path: Path): boolean {
+  return path.every((curve) => Math.abs(curve.from.x) <= ON_AXIS_MM && Math.abs(curve.to.x) <= ON_AXIS_MM);
+}
+
+function covers(path: Path, y: Mm): boolean {
+  const ys = [start(path).y, end(path).y];
+  return y > Math.min(...ys) && y < Math.max(...ys);
 }

@@ -1,9 +1,9 @@
 import { chance } from '../packing';
-import type { Turned } from './figure';
+import type { Fitting } from './figure';
 import { bottomOf, type Fresh, fill, type Sheet } from './fill';
 
 /** A figure in all its turns. */
-export type Turns = readonly Turned[];
+export type Turns = readonly Fitting[];
 
 /**
  * The fewest sheets found in `effort` fillings: largest first, longest first, then two figures changing places at a
@@ -38,16 +38,16 @@ function dearer(a: Cost, b: Cost): boolean {
   return a.sheets > b.sheets || (a.sheets === b.sheets && a.used > b.used);
 }
 
-function byMost(figures: readonly Turns[], size: (turned: Turned) => number): readonly Turns[] {
+function byMost(figures: readonly Turns[], size: (turned: Fitting) => number): readonly Turns[] {
   const most = (turns: Turns): number => Math.max(...turns.map(size));
   return [...figures].sort((a, b) => most(b) - most(a));
 }
 
-function area({ rows }: Turned): number {
+function area({ rows }: Fitting): number {
   return rows.rows.flat().reduce((sum, [from, to]) => sum + to - from, 0);
 }
 
-function longestSide({ rows }: Turned): number {
+function longestSide({ rows }: Fitting): number {
   return Math.max(rows.width, rows.height);
 }
 

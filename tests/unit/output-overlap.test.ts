@@ -1,0 +1,94 @@
+import { beforeAll, expect, test } from 'vitest';
+import type { Say } from '../../app/body';
+import type { Draft } from '../../app/drafting/draft-types';
+import { flatten, type Point, rotate } from '../../app/drafting/geometry';
+import { type Ink, pageInk, type Words } from '../../app/drafting/output';
+import { layOut } from '../../app/drafting/sheets';
+import { createSay } from '../../app/words';
+import { demoDrafts } from '../toys/demo-drafts';
+import { handMade } from '../toys/drafts';
+import { paper } from './sheets-overlap';
+
+/** About how wide Helvetica is, as a share of the size; letters reach this far above the baseline. */
+const WIDTH_SHARE = 0.5;
+const HEIGHT_SHARE = 0.7;
+const MM_PER_PT = 25.4 / 72;
+
+let say: Say;
+beforeAll(async () => {
+  say = await createSay('en');
+});
+
+const widthOf = (text: string, size: number): number => text.length * size * MM_PER_PT * WIDTH_SHARE;
+
+/** The four corners of what a text covers, a hair smaller than it is. */
+function cover({ at, text, size, turn }: Words): readonly Point[] {
+  const [w, h] = [widthOf(text, size), size * MM_PER_PT * HEIGHT_SHARE];
+  return [
+    [0.1, -0.1],
+    [w - 0.1, -0.1],
+    [w - 0.1, -h + 0.1],
+    [0.1, -h + 0.1],
+  ].map(([x = 0, y = 0]) => {
+    const step = rotate({ x, y }, turn);
+    return { x: at.x + step.x, y: at.y + step.y };
+  });
+}
+
+/** Whether two lines of points cross anywhere. */
+function cross(a: readonly Point[], b: readonly Point[]): boolean {
+  const sides = (line: readonly Point[]) => line.slice(1).map((q, i) => [line[i] ?? q, q] as const);
+  return sides(a).some(([p, q]) => sides(b).some(([r, s]) => meet(p, q, r, s)));
+}
+
+function meet(p: Point, q: Point, r: Point, s: Point): boolean {
+  const side = (a: Point, b: Point, c: Point): number => (b.x - a.x) * (c.y - a.y) - (b.y - a.y) * (c.x - a.x);
+  return side(p, q, r) * side(p, q, s) < 0 && side(r, s, p) * side(r, s, q) < 0;
+}
+
+/** Texts that lie over a line or over each other. */
+function overlaid(ink: readonly Ink[]): readonly string[] {
+  const words = ink.filter((each): each is Words => each.kind === 'words');
+  const lines = ink.flatMap((each) => (each.kind === 'stroke' ? [flatten(each.path, 0.2)] : []));
+  const boxes = words.map((each) => ({ text: each.text, ring: closed(cover(each)) }));
+  return boxes.flatMap(({ text, ring }, i) => {
+    const over = boxes.slice(i + 1).find((other) => cross(ring, other.ring));
+    const line = lines.some((each) => cross(ring, each));
+    return [...(over ? [`${text} over ${over.text}`] : []), ...(line ? [`${text} over a line`] : [])];
+  });
+}
+
+const closed = (ring: readonly Point[]): readonly Point[] => [...ring, ...ring.slice(0, 1)];
+
+const cases: readonly (readonly [string, Draft, string, boolean])[] = [
+  ['a small toy', handMade(0.4), 'a4', true],
+  ['a middling toy', handMade(1), 'letter', true],
+  ['unfolded', handMade(0.8), 'a4', false],
+  ['a toy of a metre', handMade(2.6), 'a4', true],
+  ['in the copy shop', handMade(1), 'a0', true],
+  ...demoDrafts().map((draft) => [draft.toy, draft, 'a4', true] as const),
+  ...demoDrafts('minky').map((draft) => [`${draft.toy} in minky`, draft, 'letter', true] as const),
+];
+
+test.each(cases)('%s: no word lies over a line or another word', (_, draft, id, halves) => {
+  const layout = layOut(draft, paper(id), { effort: 4, seed: 1, halves });
+  for (const page of layout.pages) {
+    expect(overlaid(pageInk(draft, layout, page, { say, units: 'in', widthOf }))).toEqual([]);
+  }
+});
+
+test('words over a line, and over words, are found', () => {
+  const at = { x: 10, y: 10 };
+  const words: Words = { kind: 'words', layer: 'words', at, turn: 0, size: 10, bold: false, text: 'Sleeve' };
+  const beside: Words = { ...words, at: { x: 10, y: 16 } };
+  const line = (x: number): Ink => ({
+    kind: 'stroke',
+    layer: 'cut',
+    pen: 'cut',
+    closed: false,
+    path: [{ kind: 'line', from: { x, y: 0 }, to: { x, y: 20 } }],
+  });
+  expect(overlaid([words, beside, line(9)])).toEqual([]);
+  expect(overlaid([words, line(15)])).toEqual(['Sleeve over a line']);
+  expect(overlaid([words, { ...words, at: { x: 12, y: 11 } }])).toEqual(['Sleeve over Sleeve']);
+});
