@@ -13,7 +13,7 @@ import { type Mortal, startMortal } from './mortal';
 /** The store alone, fast and without screens; the whole flow is killed in kill-flow.test.ts. */
 const LIVES = 10;
 /** Fewer where every push waits for them. */
-const RESTORES = process.env.CI ? 5 : 20;
+const RESTORES = Number(process.env.RESTORES ?? 5);
 const MINUTES = 60_000;
 
 let site: Site;
