@@ -36,7 +36,7 @@ export function Keypad({ text, onText }: KeypadProps) {
               class={`key key-${cell.key.press}`}
               data-key={cell.id}
               tabIndex={cell.id === reachable ? 0 : -1}
-              aria-label={cell.called}
+              aria-label={cell.called && `${cell.face} ${cell.called}`.trim()}
               aria-pressed={cell.down}
               onFocus={() => setStop(cell.id)}
               onKeyDown={walk}

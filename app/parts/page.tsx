@@ -33,7 +33,7 @@ export function Page(props: PageProps) {
         </h1>
         {props.children}
       </main>
-      {props.acts && <div class="page-acts">{props.acts}</div>}
+      {props.acts && <footer class="page-acts">{props.acts}</footer>}
     </div>
   );
 }

@@ -1,46 +1,67 @@
-import type { Page } from 'playwright-core';
+import type { Locator, Page } from 'playwright-core';
+import { inchParts, type Mm } from '../../app/body';
 
 /** A maker at her table, as the browser tests and the pictures move her: by the words she reads, never by classes. */
 export class Maker {
+  /** `touch`: she taps and never clicks; numbers go in by the keys on the screen. */
   constructor(
     readonly page: Page,
     readonly address: string,
+    readonly touch = false,
   ) {}
 
   open = () => this.page.goto(this.address);
 
   at = (path: string) => this.page.goto(`${this.address}#/${path}`);
 
-  /** Presses a button or follows a link of this name, whichever there is. */
-  async press(name: string | RegExp): Promise<void> {
-    const button = this.page.getByRole('button', { name });
-    const link = this.page.getByRole('link', { name });
-    await button.or(link).first().click();
-  }
+  heading = (name: string | RegExp) => this.page.getByRole('heading', { level: 1, name }).waitFor();
 
   field = () => this.page.locator('main input[type="text"]').first();
+
+  press = (name: string | RegExp) => this.touched(this.named(name).first());
+
+  /** A button or a link of this name, whichever there is. */
+  named(name: string | RegExp): Locator {
+    return this.page.getByRole('button', { name }).or(this.page.getByRole('link', { name }));
+  }
+
+  touched = (what: Locator) => (this.touch ? what.tap() : what.click());
 
   async name(name: string): Promise<void> {
     await this.page.getByRole('textbox').fill(name);
     await this.press('Next');
-    await this.heading(/body/);
+    await this.heading(/kind of body/);
   }
 
-  heading = (name: string | RegExp) => this.page.getByRole('heading', { level: 1, name }).waitFor();
-
   async kind(name: string): Promise<void> {
-    await this.page.getByRole('radio', { name: new RegExp(name) }).check({ force: true });
+    await this.touched(this.page.getByRole('radio', { name: new RegExp(name) }));
     await this.press('Next');
     await this.heading(/built/);
+  }
+
+  async choose(garment: RegExp): Promise<void> {
+    await this.press(garment);
+    await this.heading(/made/);
   }
 
   async type(text: string): Promise<void> {
     await this.field().fill(text);
   }
 
+  /** Enters a length to the nearest sixteenth by the keys on the screen. */
+  async tapLength(mm: Mm): Promise<void> {
+    const { whole, sixteenths } = inchParts(mm);
+    const eighth = [...'⅛¼⅜½⅝¾⅞'][Math.floor(sixteenths / 2) - 1];
+    if (whole > 0) for (const digit of String(whole)) await this.key(digit);
+    if (eighth) await this.key(eighth);
+    if (sixteenths % 2) await this.press(/One sixteenth more/);
+  }
+
+  key = (name: string) => this.touched(this.page.getByRole('button', { name, exact: true }));
+
   async next(): Promise<void> {
     const before = this.page.url();
-    await this.page.getByRole('button', { name: /^Next:|^Back to:/ }).click();
+    await this.press(/^Next:|^Back to:/);
     await this.page.waitForURL((url) => url.href !== before);
   }
 
@@ -50,11 +71,17 @@ export class Maker {
     await this.page.getByText(/on average/).waitFor();
   }
 
+  async wrong(text: string): Promise<void> {
+    await this.type(text);
+    await this.press(/^Next:/);
+    await this.page.getByRole('alert').filter({ hasText: /\w/ }).waitFor();
+  }
+
   /** Takes one of the toys to try, from the first screen while it is empty. */
   async borrow(name: string): Promise<void> {
     await this.open();
     await this.press(name);
-    await this.page.getByRole('heading', { level: 1, name }).waitFor();
+    await this.heading(name);
   }
 
   async step(measure: string): Promise<void> {
@@ -72,14 +99,15 @@ export class Maker {
     await this.page.getByRole('button', { name: 'Measure again' }).waitFor();
   }
 
-  /** The address of a screen of the garment under way. */
-  async go(screen: string): Promise<void> {
+  /** Another screen of the garment under way, shown when there is a button or link of this name. */
+  async go(screen: string, shown?: string): Promise<void> {
     const [, toy, garment] = /#\/toy\/(\w+)\/(\w+)/.exec(this.page.url()) ?? [];
     await this.at(`toy/${toy}/${garment}/${screen}`);
+    if (shown) await this.named(shown).first().waitFor({ timeout: 60_000 });
   }
 
   async toys(): Promise<void> {
     await this.at('');
-    await this.page.getByRole('heading', { level: 1, name: 'Your toys' }).waitFor();
+    await this.heading('Your toys');
   }
 }

@@ -1,14 +1,17 @@
 import { type ComponentChildren, createContext } from 'preact';
-import { useCallback, useContext, useState } from 'preact/hooks';
+import { useCallback, useContext, useEffect, useRef, useState } from 'preact/hooks';
 import { Icon, useWords } from '../../parts';
 import './notice.css';
 
-/** Something said at the foot of whatever screen is shown, until it is closed or another takes its place. */
+/** Something said at the head of whatever screen is shown, until it is closed, replaced, or left behind. */
 export type Notice = {
   readonly words: string;
   readonly kind?: 'trouble';
   readonly act?: { readonly words: string; readonly run: () => void };
 };
+
+/** A notice is put up on the way to another screen, and stays for that one. */
+const SCREENS_SHOWN = 2;
 
 const NoticeContext = createContext<(notice: Notice | null) => void>(() => {});
 
@@ -17,7 +20,19 @@ export const useNotice = () => useContext(NoticeContext);
 
 export function NoticeBoard({ children }: { readonly children: ComponentChildren }) {
   const [notice, setNotice] = useState<Notice | null>(null);
-  const show = useCallback((next: Notice | null) => setNotice(next), []);
+  const seenOn = useRef(0);
+  const show = useCallback((next: Notice | null) => {
+    seenOn.current = 0;
+    setNotice(next);
+  }, []);
+  useEffect(() => {
+    const moveOn = () => {
+      seenOn.current += 1;
+      if (seenOn.current >= SCREENS_SHOWN) setNotice(null);
+    };
+    addEventListener('hashchange', moveOn);
+    return () => removeEventListener('hashchange', moveOn);
+  }, []);
   return (
     <NoticeContext.Provider value={show}>
       {children}

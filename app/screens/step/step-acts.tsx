@@ -17,7 +17,7 @@ export function StepActs({ onSkip, onAgain, onNext, canRepeat, wish, then, follo
   const { say } = useWords();
   const next = then ? then.measure : following;
   return (
-    <div class="step-acts">
+    <footer class="step-acts">
       <button type="button" class="quiet" onClick={onSkip}>
         {say('screen.step.skip')}
       </button>
@@ -32,6 +32,6 @@ export function StepActs({ onSkip, onAgain, onNext, canRepeat, wish, then, follo
           {next ? say(`measure.${next}.name`) : say(`screen.step.${then?.screen ?? 'review'}`)}
         </span>
       </button>
-    </div>
+    </footer>
   );
 }

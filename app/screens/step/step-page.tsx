@@ -14,6 +14,7 @@ import type { Then } from './step';
 import { StepActs } from './step-acts';
 import { StepFigure } from './step-figure';
 import { suggestionFrom } from './suggestion';
+import { useTypingAnywhere } from './typing-anywhere';
 import './step.css';
 
 type StepPageProps = { readonly making: Making; readonly measure: MeasureId; readonly then: Then };
@@ -31,6 +32,7 @@ export function StepPage({ making, measure, then }: StepPageProps) {
   const name = say(`measure.${measure}.name`);
   const heading = useHeading(name);
   usePlace(toy.id, garment.id, `measure/${measure}`);
+  useTypingAnywhere(field);
 
   const at = steps.findIndex((step) => step.measure === measure);
   const following = nextStep(making, measure);

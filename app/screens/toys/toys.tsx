@@ -27,14 +27,14 @@ export function ToysScreen({ found }: ScreenProps) {
         </a>
       </header>
       {toys.value.length === 0 ? <Welcome cleared={found === 'cleared'} /> : <ToyShelf toys={toys.value} />}
-      <div class="page-acts">
+      <footer class="page-acts">
         <a class="plain" href={to('card')}>
           {say('screen.toys.card')}
         </a>
         <a class="go" href={to('new')}>
           {say('screen.toys.measure')}
         </a>
-      </div>
+      </footer>
     </div>
   );
 }

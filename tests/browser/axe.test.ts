@@ -1,0 +1,47 @@
+import { source } from 'axe-core';
+import { afterAll, beforeAll, expect, test } from 'vitest';
+import { desktop, openSite, phone, type Site } from './browser';
+import { Maker } from './maker';
+import { screenWalk } from './screen-walk';
+
+/** What WCAG 2.2 AA asks as far as an engine can judge it, and what the engine's makers hold to be good practice. */
+const RULES = ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa', 'best-practice'];
+
+type Axe = {
+  readonly run: (
+    what: Document,
+    how: { readonly runOnly: readonly string[] },
+  ) => Promise<{
+    readonly violations: readonly { readonly id: string; readonly nodes: readonly { readonly html: string }[] }[];
+  }>;
+};
+
+let site: Site;
+beforeAll(async () => {
+  site = await openSite();
+});
+afterAll(() => site.close());
+
+test.each([
+  ['light', 'phone', phone],
+  ['dark', 'phone', phone],
+  ['light', 'desktop', desktop],
+  ['dark', 'desktop', desktop],
+] as const)('no screen has anything to find, %s on a %s', async (colorScheme, _, options) => {
+  const { page, wrong, close } = await site.visit({ ...options, colorScheme, reducedMotion: 'reduce' });
+  const maker = new Maker(page, site.address);
+  const found: string[] = [];
+  for (const [name, reach] of screenWalk) {
+    await reach(maker);
+    await page.waitForTimeout(150);
+    await page.evaluate(source);
+    const violations = await page.evaluate(async (runOnly) => {
+      const { axe } = window as unknown as { axe: Axe };
+      return (await axe.run(document, { runOnly })).violations.map(({ id, nodes }) => `${id}: ${nodes[0]?.html}`);
+    }, RULES);
+    found.push(...violations.map((violation) => `${name}: ${violation}`));
+  }
+  expect(found).toEqual([]);
+  expect(wrong).toEqual([]);
+  await close();
+});
