@@ -60,7 +60,9 @@ const cases: readonly (readonly [string, Draft, string, object])[] = [
   ['on either paper', handMade(1), 'either', {}],
   ['in the copy shop', handMade(2.6), 'a0', {}],
   ['on a roll', handMade(1), 'roll:610', {}],
-  ...demoDrafts().slice(0, 4).map((draft) => [draft.toy, draft, 'a4', {}] as const),
+  ...demoDrafts()
+    .slice(0, 4)
+    .map((draft) => [draft.toy, draft, 'a4', {}] as const),
 ];
 
 describe.each(cases)('%s', (_, draft, paper, more) => {

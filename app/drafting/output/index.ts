@@ -2,7 +2,6 @@
 // the same draft; words come from `say`. Nothing is computed anew here, and no file is written.
 
 export type { Ink, Pen, Words } from './ink';
-export { pens } from './ink';
 export { type DraftFile, type PieceRecord, toJson } from './json';
 export { lettersWithout } from './letters';
 export { pageInk } from './page-ink';

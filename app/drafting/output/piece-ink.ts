@@ -45,7 +45,7 @@ export function pieceInk(shown: Drawn, say: Say, widthOf: TextWidth): readonly I
     layer: Ink['layer'],
     pen: 'cut' | 'seam' | 'inner' | 'notch',
   ): readonly Ink[] => paths.flatMap(unfolded).map((path) => stroke(layer, pen, path, !piece.onFold && isRing(path)));
-  return [
+  const ink: Ink[] = [
     ...drawn(offFold(piece.seamLine, piece.onFold), 'seam', 'seam'),
     ...drawn(offFold(piece.cutLine, piece.onFold), 'cut', 'cut'),
     ...drawn(
@@ -60,9 +60,12 @@ export function pieceInk(shown: Drawn, say: Say, widthOf: TextWidth): readonly I
       'notch',
     ),
     ...foldInk(shown, say, widthOf),
-    ...grain(shown, say, widthOf),
-    ...lineWords(shown, say, widthOf),
+    ...grain(shown),
   ];
+  for (const { text, ends } of wordings(shown, say)) {
+    ink.push(...wordsAlong(text, [to(ends[0]), to(ends[1])], wordSide(ends, to), ink, widthOf));
+  }
+  return ink;
 }
 
 /** Every tick of every notch: from the seam line out to the cut line, where scissors snip. */
@@ -80,24 +83,26 @@ function tick({ path, allowance }: Edge, at: Mm): Path {
 }
 
 /** The lengthwise thread; with a nap, one head only, the way the nap runs. */
-function grain({ piece, nap, to }: Drawn, say: Say, widthOf: TextWidth): readonly Ink[] {
+function grain({ piece, nap, to }: Drawn): readonly Ink[] {
   const ends = [to(piece.grain[0]), to(piece.grain[1])] as const;
   const along = unit(subtract(ends[1], ends[0]));
+  const back = scale(along, -1);
   return [
     stroke('marks', 'mark', [line(...ends)]),
     stroke('marks', 'mark', arrowHead(ends[1], along)),
-    ...(nap ? [] : [stroke('marks', 'mark', arrowHead(ends[0], scale(along, -1)))]),
-    ...wordsAlong(say(nap ? 'label.grain-nap' : 'label.grain'), ends, wordSide(piece.grain, to), widthOf),
+    ...(nap ? [] : [stroke('marks', 'mark', arrowHead(ends[0], back))]),
   ];
 }
 
-/** What each straight line inside the piece is. */
-function lineWords({ piece, to }: Drawn, say: Say, widthOf: TextWidth): readonly Ink[] {
-  return piece.lines.flatMap(({ name, path }) =>
-    straight(path).flatMap((ends) =>
-      wordsAlong(say(`line.${name}`), [to(ends[0]), to(ends[1])], wordSide(ends, to), widthOf),
-    ),
+type Wording = { readonly text: string; readonly ends: readonly [Point, Point] };
+
+/** What the grain arrow and each straight line inside the piece are called. */
+function wordings({ piece, nap }: Drawn, say: Say): readonly Wording[] {
+  const grainWords: Wording = { text: say(nap ? 'label.grain-nap' : 'label.grain'), ends: piece.grain };
+  const lines = piece.lines.flatMap(({ name, path }) =>
+    straight(path).map((ends) => ({ text: say(`line.${name}`), ends })),
   );
+  return [grainWords, ...lines];
 }
 
 /** A line along which the piece is cut open is drawn as a cut. */

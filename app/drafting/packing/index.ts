@@ -4,5 +4,5 @@
 export { type Board, type Box, block, blockBox, blockLine, blockOutside, blockRows, emptyBoard } from './board';
 export { chance } from './chance';
 export { nearestRoom } from './room';
-export { ROW_MM, type Rows, rowsOf } from './rows';
+export { type Rows, rowsOf } from './rows';
 export { ROUNDING_MM, type Stamp, settle, stampOf } from './settle';

@@ -4,6 +4,9 @@ import type { Board } from './board';
 import { ROW_MM } from './rows';
 import { gaps, merged } from './spans';
 
+/** A box may touch what is taken: so much overlap, mm, is none. */
+const TOUCHING_MM = 1e-6;
+
 /**
  * The top left corner of the free width × height box whose middle lies nearest to x, y; undefined where none is free.
  * Tries rows outward from the wished one, so that the first good places end the search.
@@ -57,16 +60,12 @@ function tooNarrow(board: Board, width: number): readonly number[] {
 
 function nearestX(board: Board, first: number, end: number, width: number, wished: number): number | undefined {
   const last = board.width - width;
-  const taken = merged(
-    board.taken
-      .slice(first, end)
-      .flat()
-      .map(([a, b]) => [a - width, b] as const),
-  );
+  const rows = board.taken.slice(first, end);
+  const taken = merged(rows.flat().map(([a, b]) => [a - width + TOUCHING_MM, b - TOUCHING_MM] as const));
   let best: number | undefined;
-  for (const [from, to] of last >= 0 ? gaps(taken, 0, last) : []) {
-    const x = Math.min(Math.max(wished, from), to);
+  for (const [from, to] of last >= 0 ? gaps(taken, 0, last + TOUCHING_MM) : []) {
+    const x = Math.min(Math.max(wished, from), to, last);
     if (best === undefined || Math.abs(x - wished) < Math.abs(best - wished)) best = x;
   }
-  return best ?? (last === 0 && taken.length === 0 ? 0 : undefined);
+  return best;
 }

@@ -16,11 +16,10 @@ import { fewestSheets } from './search';
 import { type TilePage, tile, tileName } from './tiles';
 
 export { BOTTOM_MARGIN_MM, EDGE_MARGIN_MM, LARGEST_CORRECTION } from './area';
-export { CARD, CHECK_INCHES, CHECK_MM } from './furniture';
+export { CHECK_MM } from './furniture';
 export type { CheckLine, Cover, Layout, MapCell, Move, Page, Placed, Strip, Tile } from './layout';
 export { moved } from './move';
 export { findPaper, type Paper, paperIds, papers } from './papers';
-export { OVERLAP_MM } from './tiles';
 
 /** Fillings tried unless the caller says otherwise: well under a second for a dozen pieces. */
 export const USUAL_EFFORT = 40;

@@ -1,0 +1,60 @@
+import { beforeAll, expect, test } from 'vitest';
+import type { Say } from '../../app/body';
+import { flatten, fromSvg, pathBounds } from '../../app/drafting/geometry';
+import { toSvg } from '../../app/drafting/output';
+import { outlineOf } from '../../app/drafting/sheets/outline';
+import { createSay } from '../../app/words';
+import { demoDrafts } from '../toys/demo-drafts';
+import { handMade, oblong } from '../toys/drafts';
+
+let say: Say;
+beforeAll(async () => {
+  say = await createSay('en');
+});
+
+const layer = (svg: string, id: string): string => new RegExp(`<g id="${id}"[^>]*>([^]*?)</g>`).exec(svg)?.[1] ?? '';
+const paths = (text: string): readonly string[] => [...text.matchAll(/ d="([^"]+)"/g)].map((found) => found[1] ?? '');
+
+test('one unit is one millimetre', () => {
+  const svg = toSvg(handMade(1), say);
+  const [, width, height, box] =
+    /<svg [^>]*width="([\d.]+)mm" height="([\d.]+)mm" viewBox="0 0 ([\d. ]+)"/.exec(svg) ?? [];
+  expect(`${width} ${height}`).toBe(box);
+  expect(svg).not.toContain('scale(');
+});
+
+test('a layer each for cut lines, seam lines, marks and words', () => {
+  const svg = toSvg(handMade(1), say);
+  for (const id of ['cut', 'seam', 'marks']) expect(paths(layer(svg, id)).length).toBeGreaterThan(5);
+  expect(layer(svg, 'words')).toContain('>Slit facing</text>');
+  expect(svg.match(/<g /g)).toHaveLength(4);
+});
+
+test('an oblong is cut exactly as large as drafted', () => {
+  const [d = ''] = paths(layer(toSvg(handMade(1, { pieces: [oblong('front', 123.4, 56.7)] }), say), 'cut'));
+  const box = pathBounds(fromSvg(d));
+  expect(box.right - box.left).toBeCloseTo(123.4, 6);
+  expect(box.bottom - box.top).toBeCloseTo(56.7, 6);
+});
+
+test('pieces lie apart, unfolded, inside the drawing', () => {
+  for (const draft of [handMade(0.5), ...demoDrafts()]) {
+    const svg = toSvg(draft, say);
+    const [, width = '', height = ''] = /viewBox="0 0 ([\d.]+) ([\d.]+)"/.exec(svg) ?? [];
+    const points = paths(layer(svg, 'cut')).flatMap((d) => flatten(fromSvg(d), 0.1));
+    expect(Math.min(...points.map((p) => p.x))).toBeGreaterThan(5);
+    expect(Math.max(...points.map((p) => p.x))).toBeLessThan(Number(width));
+    expect(Math.max(...points.map((p) => p.y))).toBeLessThan(Number(height));
+    const folded = draft.pieces.filter((piece) => piece.onFold);
+    for (const piece of folded) {
+      const whole = outlineOf(piece.cutLine, true).map((p) => p.x);
+      expect(Math.min(...whole)).toBeCloseTo(-Math.max(...whole), 6);
+    }
+  }
+});
+
+test('a name cannot break out of its text', () => {
+  const svg = toSvg({ ...handMade(1), toy: `</text><script>"&'\u0000` }, say);
+  expect(svg).not.toContain('<script');
+  expect(svg).toContain('for &lt;/text&gt;&lt;script&gt;&quot;&amp;&apos;</text>');
+});

@@ -1,0 +1,49 @@
+import { expect, test } from 'vitest';
+import { createSay, nearestLocale } from '../../app/words';
+import { demoDrafts } from '../toys/demo-drafts';
+
+test('a tag finds the language that serves it', () => {
+  expect(['en', 'en-GB', 'EN-us', 'tlh', ''].map(nearestLocale)).toEqual(['en', 'en', 'en', 'en', 'en']);
+});
+
+test('lengths are said in the unit given beside them', async () => {
+  const say = await createSay('en');
+  expect(say('label.allowance.seam', { length: 6.35, unit: 'in' })).toBe('seam 1/4 in');
+  expect(say('label.allowance.hem', { length: 12.7, unit: 'cm' })).toBe('hem 1.3 cm');
+});
+
+test('dates are written as the tag writes them, in any time zone', async () => {
+  const zone = process.env.TZ;
+  for (const tz of ['Pacific/Kiritimati', 'Pacific/Pago_Pago']) {
+    process.env.TZ = tz;
+    expect((await createSay('en'))('print.date', { date: '2026-11-20' })).toBe('Nov 20, 2026');
+    expect((await createSay('en-GB'))('print.date', { date: '2026-11-20' })).toBe('20 Nov 2026');
+  }
+  process.env.TZ = zone;
+  expect((await createSay('en'))('print.date', { date: 'some day' })).toBe('some day');
+});
+
+test('plurals follow the count', async () => {
+  const say = await createSay('en');
+  const line = (count: number) => say('print.cover-line', { garment: 'Cape', date: '2026-01-02', engine: '1', count });
+  expect(line(1)).toContain('one page');
+  expect(line(3)).toContain('3 pages');
+});
+
+test('what a maker types is never read as words of ours', async () => {
+  const say = await createSay('en');
+  for (const toy of ['$t(piece.front)', '{{garment}}', '<b>&amp;', '$t(print.date, { "date": "x" })'])
+    expect(say('label.made-for', { garment: 'Cape', toy })).toBe(`Cape for ${toy}`);
+});
+
+test('a code without words comes back as it is', async () => {
+  expect((await createSay('en'))('piece.nothing-of-the-kind')).toBe('piece.nothing-of-the-kind');
+});
+
+test('every piece and line of the demo drafts has words', async () => {
+  const say = await createSay('en');
+  for (const piece of demoDrafts().flatMap((draft) => draft.pieces)) {
+    for (const code of [`piece.${piece.name}`, ...piece.lines.map((line) => `line.${line.name}`)])
+      expect(say(code)).not.toBe(code);
+  }
+});
