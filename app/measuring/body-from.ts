@@ -5,8 +5,8 @@ import {
   findMeasure,
   type Known,
   type Knowns,
+  type MeasureId,
   type Mm,
-  type Origin,
   usualTraits,
 } from '../body';
 import { followsFrom } from './follows';
@@ -16,7 +16,11 @@ import { settle } from './settle';
 const TAPE_GIVE_SHARE = 0.024;
 const TAPE_GIVE_MM = 1;
 
-type Told = Pick<Card, 'readings' | 'corrections'> & { readonly toy: Pick<Card['toy'], 'body' | 'traits'> };
+type Told = Pick<Card, 'readings' | 'corrections'> & {
+  readonly toy: Pick<Card['toy'], 'body' | 'traits'>;
+  /** Measures read off a photograph, and the give stated there, mm. */
+  readonly fromPhoto?: { readonly [M in MeasureId]?: Mm };
+};
 
 /**
  * The body a card tells of: its readings settled, what follows exactly from them worked out, and every other measure
@@ -27,7 +31,8 @@ export function bodyFrom(card: Told): Body {
   const { body: kind, traits } = card.toy;
   const taken: Knowns = Object.fromEntries(
     Object.entries(card.readings).flatMap(([id, readings]) => {
-      const known = findMeasure(id)?.typical[kind] ? knownFrom(readings ?? [], 'tape') : null;
+      const measure = findMeasure(id);
+      const known = measure?.typical[kind] ? knownFrom(readings ?? [], card.fromPhoto?.[measure.id]) : null;
       return known ? [[id, known]] : [];
     }),
   );
@@ -36,10 +41,11 @@ export function bodyFrom(card: Told): Body {
   return { ...wearer, sizes: { ...estimates(wearer), ...told }, corrections: card.corrections ?? {} };
 }
 
-/** What readings of one measure amount to; null without any. */
-export function knownFrom(readings: readonly Mm[], from: Origin): Known | null {
+/** What readings of one measure amount to; `photo` is the give of those read off a photograph. Null without any. */
+function knownFrom(readings: readonly Mm[], photo: Mm | undefined): Known | null {
   const settled = settle(readings);
   if (!settled) return null;
   const hand = Math.max(TAPE_GIVE_MM, TAPE_GIVE_SHARE * Math.abs(settled.value)) / Math.sqrt(readings.length);
-  return { value: settled.value, from, give: Math.max(hand, settled.spread / 2) };
+  const give = Math.max(hand, settled.spread / 2, photo ?? 0);
+  return { value: settled.value, from: photo === undefined ? 'tape' : 'photo', give };
 }

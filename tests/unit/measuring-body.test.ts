@@ -32,6 +32,13 @@ describe('the body of a card', () => {
     expect(told({ 'body-girth': [430], 'front-width': [440] }).sizes['back-width']?.from).toBe('estimate');
   });
 
+  it('marks what was read off a photograph, with the give stated there', () => {
+    const readings = { 'side-inset': [30], 'head-girth': [430] };
+    const { sizes } = bodyFrom({ toy: { body: 'upright', traits: {} }, readings, fromPhoto: { 'side-inset': 3 } });
+    expect(sizes['side-inset']).toEqual({ value: 30, from: 'photo', give: 3 });
+    expect(sizes['head-girth']?.from).toBe('tape');
+  });
+
   it('knows every measure of the kind as soon as one is taken, marked by where it comes from', () => {
     const body = told({ 'head-girth': [431.8] });
     for (const { id, typical } of measures) if (typical.upright) expect(body.sizes[id]?.value, id).toBeGreaterThan(0);
