@@ -1,5 +1,6 @@
 import type { Body, Known, Knowns } from './body';
 import { cholesky, dot, forward, type Matrix } from './cholesky';
+import { byFormula } from './formulas';
 import type { BodyKind, Traits } from './kinds';
 import type { Lean, Measure } from './measure';
 import { findMeasure, type MeasureId, measures } from './measures';
@@ -43,7 +44,7 @@ export type Model = {
  */
 export function estimate(wearer: Wearer, id: MeasureId): Known | null {
   const taken = takenOf(wearer).filter((each) => each.measure.id !== id);
-  return taken.length > 0 ? estimateFrom(wearer, modelOf(taken), id) : null;
+  return taken.length > 0 ? (byFormula(wearer.sizes, id) ?? estimateFrom(wearer, modelOf(taken), id)) : null;
 }
 
 /** Estimates of every measure of the kind that `wearer` does not know. */
@@ -53,7 +54,7 @@ export function estimates(wearer: Wearer): Knowns {
   const model = modelOf(taken);
   return Object.fromEntries(
     measures.flatMap(({ id }) => {
-      const guess = wearer.sizes[id] ? null : estimateFrom(wearer, model, id);
+      const guess = wearer.sizes[id] ? null : (byFormula(wearer.sizes, id) ?? estimateFrom(wearer, model, id));
       return guess ? [[id, guess]] : [];
     }),
   );

@@ -1,3 +1,4 @@
+import { usualCrotch } from './formulas';
 import { estimate } from './proportions';
 import { GEOMETRY, PRACTICE, type Rule, row } from './rule';
 import {
@@ -177,7 +178,7 @@ export const rules: readonly Rule[] = [
     'the way between the legs is about twice the rise and the thickness of the hip, less 8 %',
     PRACTICE,
     ([crotch, rise, hip]) => {
-      const usual = 0.92 * (2 * rise + hip / Math.PI);
+      const usual = usualCrotch(rise, hip);
       return Math.abs(crotch - usual) > CROTCH_OFF_SHARE * usual && { crotch, usual };
     },
   ),

@@ -45,6 +45,12 @@ describe('an estimate', () => {
     expect(many?.give).toBeLessThan((few?.give ?? 0) / 2);
   });
 
+  it('makes the crotch of rise and hip: 2 · 95 + 435 / π, less 8 %', () => {
+    const known = body({ 'body-rise': [95], 'hip-girth': [435] }).sizes['crotch-length'];
+    expect(known).toMatchObject({ from: 'estimate' });
+    expect(known?.value).toBeCloseTo(302.2, 1);
+  });
+
   it('follows the traits: arms held out have a longer underside', () => {
     const taken = { 'arm-length': [128], 'armhole-depth': [72] };
     const [down, out] = [body(taken), body(taken, { arms: 'out' })];
