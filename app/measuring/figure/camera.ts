@@ -7,7 +7,7 @@ import type { Mark, Part, Stage } from './stage';
 type Camera = { readonly scale: number; readonly right: number; readonly down: number };
 
 /** Kept free round the toy: the tape is wider than the line it follows, and its marks stand out. */
-const EDGE = 9;
+const EDGE = 10;
 /** Kept free at both sides of a wide picture, or under a tall one, for the words. */
 const WORDS_ASIDE = 66;
 const WORDS_BELOW = 30;

@@ -51,7 +51,7 @@ export type Strip = {
   readonly outline: string;
   readonly ticks: string;
   readonly middle: string;
-  /** The same middle as points, for whoever wants to reason about it. */
+  /** The middle of a tape, or the corners of a ruler, as points: for whoever wants to reason about where it lies. */
   readonly points: readonly Point[];
 };
 

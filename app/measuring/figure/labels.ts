@@ -5,7 +5,7 @@ import { between, distance, moved, type Point, point, toward, turned } from './p
 /** Room kept for a word, in frame units: longer than any language's "start" or "end" at 13 units high. */
 export const WORD_ROOM = { width: 58, height: 17 };
 /** And for "start and end". */
-export const MEET_ROOM = { width: 98, height: 17 };
+export const MEET_ROOM = { width: 104, height: 17 };
 /** Marks reach this far from their place. */
 export const MARK_REACH = 8;
 
@@ -13,56 +13,81 @@ const EDGE = 5;
 const STEP = { across: 9, down: 8 };
 const SAMPLES = 12;
 
-/** A word that belongs to a mark; `taken` are the places on the tape and the marks that must stay clear. */
 type Wanted = { readonly word: Label['word']; readonly mark: Point };
 
+/** What a word must keep off: places on the tape, the figure, and the words placed before it. */
+type Around = {
+  readonly mark: Point;
+  readonly taken: readonly Point[];
+  readonly crowd: Crowd;
+  /** Eyes, nose and muzzle: nothing is more missed on a toy. */
+  readonly face: Crowd;
+  readonly placed: readonly Label[];
+};
+
+type Candidate = { readonly box: Box; readonly from: Point; readonly to: Point; readonly least: number };
+
 /** Places each word where it covers nothing, near its mark, with a leader that crosses as little as can be. */
-export function placeLabels(frame: Frame, wanted: readonly Wanted[], taken: readonly Point[], crowd: Crowd): Label[] {
+export function placeLabels(
+  frame: Frame,
+  wanted: readonly Wanted[],
+  toy: Pick<Around, 'taken' | 'crowd' | 'face'>,
+): Label[] {
   const placed: Label[] = [];
-  for (const each of wanted) placed.push(best(frame, each, taken, crowd, placed));
+  for (const { word, mark } of wanted) placed.push(best(frame, word, { mark, placed, ...toy }));
   return placed;
 }
 
-function best(
-  frame: Frame,
-  { word, mark }: Wanted,
-  taken: readonly Point[],
-  crowd: Crowd,
-  placed: readonly Label[],
-): Label {
-  const room = word === 'meet' ? MEET_ROOM : WORD_ROOM;
-  let found = { cost: Number.POSITIVE_INFINITY, box: boxAt(EDGE, EDGE, room) };
+/** Candidates are tried nearest first, until nearness alone costs more than the best one found. */
+function best(frame: Frame, word: Label['word'], around: Around): Label {
+  const candidates = candidatesIn(frame, word === 'meet' ? MEET_ROOM : WORD_ROOM, around.mark);
+  let found = { cost: Number.POSITIVE_INFINITY, box: candidates[0]?.box ?? boxAt(EDGE, EDGE, WORD_ROOM) };
+  for (const candidate of candidates) {
+    if (candidate.least >= found.cost) break;
+    const cost = costOf(candidate, found.cost, around);
+    if (cost < found.cost) found = { cost, box: candidate.box };
+  }
+  return labelIn(word, found.box, around.mark);
+}
+
+function candidatesIn(frame: Frame, room: { width: number; height: number }, mark: Point): Candidate[] {
+  const all: Candidate[] = [];
   for (let top = EDGE; top + room.height + EDGE <= frame.height; top += STEP.down) {
     for (let left = EDGE; left + room.width + EDGE <= frame.width; left += STEP.across) {
       const box = boxAt(left, top, room);
-      const cost = costOf(box, mark, taken, crowd, placed);
-      if (cost < found.cost) found = { cost, box };
+      const { from, to } = ends(box, mark);
+      const reach = distance(from, to);
+      all.push({ box, from, to, least: reach + (reach < 12 ? 40 : 0) + Math.abs(from.y - to.y) * 0.25 });
     }
   }
-  return labelIn(word, found.box, mark);
+  return all.sort((a, b) => a.least - b.least);
 }
 
-/** Nearness counts by the unit; covering the tape, a mark or another word all but forbids a place. */
-function costOf(box: Box, mark: Point, taken: readonly Point[], crowd: Crowd, placed: readonly Label[]): number {
-  const { from, to } = ends(box, mark);
-  const reach = distance(from, to);
-  const near = reach < 12 ? 40 : 0;
-  const level = Math.abs(from.y - to.y) * 0.25;
-  const covers =
-    taken.filter((here) => gapTo(box, here) < MARK_REACH + 2).length * 500 +
-    (crowd(grown(box, 2)) > 0 ? 70 : 0) +
-    crowd(box) * 600;
+/**
+ * What a place costs with its distance: covering the tape, a mark or another word all but forbids it. What is dear to
+ * work out is left out once the rest costs as much as the best place found.
+ */
+function costOf({ box, from, to, least }: Candidate, best: number, around: Around): number {
+  const { taken, crowd, face, placed } = around;
+  const crowded = (crowd(grown(box, 2)) > 0 ? 90 : 0) + crowd(box) * 220 + face(box) * 600;
   const clashes = placed.filter((other) => overlap(grown(box, 4), other.box)).length * 5000;
   const crossing = placed.filter((other) => segmentsCross(from, to, ...leaderEnds(other))).length * 400;
+  const cost = least + crowded + clashes + crossing;
+  if (cost >= best) return cost;
+  const covers = taken.filter((here) => gapTo(box, here) < MARK_REACH + 2).length * 500;
+  return cost + covers >= best ? cost + covers : cost + covers + leaderCost(from, to, around);
+}
+
+/** A leader may cross fur, had better not cross the tape, and must not cross a word. */
+function leaderCost(from: Point, to: Point, { mark, taken, crowd, face, placed }: Around): number {
   const line = Array.from({ length: SAMPLES }, (_, step) => between(from, to, step / SAMPLES));
   const onTape = line.filter(
     (here) => distance(here, mark) > 13 && taken.some((each) => distance(here, each) < MARK_REACH),
   );
-  const onWords = line.filter((here) => placed.some((other) => gapTo(other.box, here) < 2)).length * 400;
-  const onFur = line.filter(
-    (here) => crowd(grown({ left: here.x, right: here.x, top: here.y, bottom: here.y }, 1)) > 0,
-  );
-  return reach + near + level + covers + clashes + crossing + onTape.length * 45 + onWords + onFur.length * 4;
+  const onWords = line.filter((here) => placed.some((other) => gapTo(other.box, here) < 2));
+  const on = (seen: Crowd) =>
+    line.filter(({ x, y }) => seen({ left: x - 1, right: x + 1, top: y - 1, bottom: y + 1 }) > 0);
+  return onTape.length * 15 + onWords.length * 400 + on(crowd).length * 9 + on(face).length * 60;
 }
 
 function labelIn(word: Label['word'], box: Box, mark: Point): Label {

@@ -3,7 +3,7 @@ import { bandRound, middleOf } from './band';
 import type { Strip } from './drawing';
 import type { Lay } from './lay';
 import { along, boundsOf, inset } from './outline';
-import { distance, type Point } from './point';
+import type { Point } from './point';
 import { smoothPoints } from './smooth';
 import type { Stage } from './stage';
 import { alongLine, bandStrip, lengthOf, lineStrip, rulerStrip, TAPE_WIDTH } from './strip';
@@ -34,8 +34,10 @@ export function layTape<P extends string>(way: Lay<P>, stage: Stage<P>, nature: 
       const { near } = bandRound(outlineOf(stage, way.of), place(way.at), place(way.toward), TAPE_WIDTH);
       return { ring: false, visible: [bandStrip(near)], hidden: [], way: middleOf(near) };
     }
-    case 'over':
-      return over(way.through.map(place), way.behind?.map(place) ?? [], way.again?.map(place) ?? []);
+    case 'over': {
+      const ring = way.behind?.at(-1) === way.through[0] && way.again === undefined;
+      return over(ring, way.through.map(place), way.behind?.map(place) ?? [], way.again?.map(place) ?? []);
+    }
     case 'edge': {
       const outline = outlineOf(stage, way.of);
       const edge = along(outline, place(way.from), place(way.to), place(way.by));
@@ -55,12 +57,10 @@ export function outlineOf(stage: Stage, name: string): Point[] {
   return part ? smoothPoints(part.points, part.closed) : [];
 }
 
-function over(...runs: readonly (readonly Point[])[]): Laid {
+function over(ring: boolean, ...runs: readonly (readonly Point[])[]): Laid {
   const [through = [], behind = [], again = []] = runs.map((points) => smoothPoints(points, false));
   const strips = (line: readonly Point[]) => (line.length > 1 ? [lineStrip(line)] : []);
   const way = [...through, ...behind, ...again];
-  const [start, end] = [way[0], way.at(-1)];
-  const ring = start !== undefined && end !== undefined && distance(start, end) < 1;
   return { ring, visible: [...strips(through), ...strips(again)], hidden: strips(behind), way };
 }
 

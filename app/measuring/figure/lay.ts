@@ -42,3 +42,18 @@ export type TapeRow<Place extends string, Shot extends string, Pose extends stri
   /** Its text equivalent, where it is not the measure's own. */
   readonly text?: string;
 };
+
+/** The places a tape passes: what its picture must show, whatever else. */
+export function passedBy<Place extends string>(way: Lay<Place>): readonly Place[] {
+  switch (way.lay) {
+    case 'round':
+    case 'across':
+      return [way.at];
+    case 'over':
+      return [...way.through, ...(way.behind ?? []), ...(way.again ?? [])];
+    case 'edge':
+      return [way.from, way.by, way.to];
+    case 'ruler':
+      return [way.from, way.to];
+  }
+}

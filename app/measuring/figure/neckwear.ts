@@ -10,6 +10,7 @@ type Hung = {
 
 /** Where a bib and a scarf hang from the neck's crease, from the front: how long each is, and half widths. */
 export function neckwear({ crease, neckHalf, bib, bibHalf, scarf }: Hung) {
+  const hangs = Math.min(0.5 * neckHalf, 0.8 * bibHalf);
   const at = (x: number, below: number) => point(x, crease + below);
   return {
     neckFront: at(0, 0.2 * neckHalf),
@@ -18,13 +19,13 @@ export function neckwear({ crease, neckHalf, bib, bibHalf, scarf }: Hung) {
     bibHem: at(0, bib),
     bibSide: at(bibHalf, 0.6 * bib),
     bibSideLeft: at(-bibHalf, 0.6 * bib),
-    scarfEndLeft: at(-0.5 * neckHalf, scarf),
+    scarfEndLeft: at(-hangs, scarf),
     scarfLeft: at(-0.62 * neckHalf, 0.4 * scarf),
     scarfNeckLeft: at(-0.95 * neckHalf, 2),
     scarfBehind: at(0, -9),
     scarfNeckRight: at(0.95 * neckHalf, 2),
     scarfRight: at(0.62 * neckHalf, 0.4 * scarf),
-    scarfEndRight: at(0.5 * neckHalf, scarf),
+    scarfEndRight: at(hangs, scarf),
   };
 }
 

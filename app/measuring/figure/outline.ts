@@ -50,25 +50,18 @@ export function inset(line: readonly Point[], by: number, inside: Point): Point[
 export function crossings(one: readonly Point[], other: readonly Point[]): Point[] {
   const found: Point[] = [];
   edgesOf(one, (a, b) => {
+    const [low, high] = [Math.min(a.y, b.y), Math.max(a.y, b.y)];
     edgesOf(other, (c, d) => {
-      const [run, cut] = [minus(b, a), minus(d, c)];
+      // Most pairs of edges lie apart: said before anything is worked out.
+      if ((c.y < low && d.y < low) || (c.y > high && d.y > high)) return;
+      const [run, cut, offset] = [minus(b, a), minus(d, c), minus(c, a)];
       const spread = run.x * cut.y - run.y * cut.x;
-      const offset = minus(c, a);
       const s = (offset.x * cut.y - offset.y * cut.x) / spread;
       const t = (offset.x * run.y - offset.y * run.x) / spread;
       if (s >= 0 && s < 1 && t >= 0 && t < 1) found.push(add(a, times(run, s)));
     });
   });
   return found;
-}
-
-/** Whether `here` lies inside the closed `outline` (even-odd). */
-export function isInside(outline: readonly Point[], here: Point): boolean {
-  let inside = false;
-  edgesOf(outline, (a, b) => {
-    if (a.y > here.y !== b.y > here.y && here.x < a.x + ((b.x - a.x) * (here.y - a.y)) / (b.y - a.y)) inside = !inside;
-  });
-  return inside;
 }
 
 /** The smallest upright box round all points; an empty list gives a box at the origin. */

@@ -8,7 +8,7 @@ import { smoothPath, straightPath } from './smooth';
 export const TAPE_WIDTH = 14;
 const RULER_WIDTH = 13;
 /** A ruler goes on past the place it is read at. */
-const RULER_OVERHANG = 14;
+const RULER_OVERHANG = 9;
 const TICK_GAP = 6;
 
 /** The visible or hidden half of a tape round a part. Ticks crowd toward the edges, where the tape turns away. */
@@ -50,7 +50,12 @@ export function rulerStrip(from: Point, to: Point, side: 1 | -1, stands = false)
   const count = Math.max(2, Math.round(distance(near, far) / TICK_GAP));
   const ticks = Array.from({ length: count - 1 }, (_, index) => tick(half, (index + 1) / count, index % 5 === 4));
   const outline = straightPath([...half.above, ...[...half.below].reverse()], true);
-  return { outline, ticks: ticks.join(''), middle: straightPath([from, to], false), points: [from, to] };
+  return {
+    outline,
+    ticks: ticks.join(''),
+    middle: straightPath([from, to], false),
+    points: [...half.above, ...half.below],
+  };
 }
 
 export function lengthOf(line: readonly Point[]): number {

@@ -19,7 +19,7 @@ export function fourLeggedForm(traits: Traits, knowns: Knowns) {
   const legLength = 74 * by('front-leg-length');
   const lowest = 2 * Math.max(chestHalf, bellyHalf);
   const ground = stands ? Math.max(2 * chestHalf - 32 + legLength, lowest + 10) : lowest + 5;
-  const sideChin = point(half + 29, -28);
+  const sideChin = point(half + 35, -30);
   return {
     traits,
     head: headForm(traits, by, { chin: point(0, -14), sideChin, snout: 1.22, size: 0.84 }),
@@ -31,12 +31,13 @@ export function fourLeggedForm(traits: Traits, knowns: Knowns) {
     legHalf,
     footHalf: 14.5 * by('foot-girth'),
     ground,
-    legApart: 31 * by('leg-spread'),
-    chestDrop: 62 * by('neck-to-leg'),
+    legApart: Math.min(31 * by('leg-spread'), 0.92 * chestHalf),
+    chestDrop: Math.min(62 * by('neck-to-leg'), 1.72 * chestHalf, ground - 26),
+    sleeveReach: by('front-leg-length'),
     underReach: by('under-length'),
     capeReach: by('cape-length'),
-    bibLength: 46 * by('bib-length'),
-    scarfLength: 62 * by('scarf-length'),
+    bibLength: Math.min(46 * by('bib-length'), 1.72 * chestHalf),
+    scarfLength: Math.min(62 * by('scarf-length'), 1.72 * chestHalf),
     tailHalf: 7.5 * by('tail-base-girth'),
     tailThick: 10 * by('tail-girth'),
   };

@@ -29,6 +29,7 @@ export function sideLegs(form: FourLeggedForm) {
     const along = toward(at, next);
     return moved(at, { x: along.y, y: -along.x }, 0.5 * form.legHalf);
   };
+  const hem = Math.min(Math.max(0.72 * form.sleeveReach, 0.25), 0.98);
   return {
     far: stands ? far : [],
     near,
@@ -41,8 +42,8 @@ export function sideLegs(form: FourLeggedForm) {
       foot: low.at,
       footToward: low.toward,
       sleeveTop: edge(0.04),
-      sleeveMiddle: edge(0.42),
-      sleeveHem: edge(0.8),
+      sleeveMiddle: edge(hem / 2),
+      sleeveHem: edge(hem),
     },
   };
 }
@@ -50,7 +51,7 @@ export function sideLegs(form: FourLeggedForm) {
 type Leg = { readonly parts: Part[]; readonly axis: readonly Point[]; readonly outline: readonly Point[] };
 
 function standingFront({ half, legTop, legHalf, footHalf, ground }: FourLeggedForm): Leg {
-  const x = 0.66 * half;
+  const x = 0.5 * half;
   const axis = [point(x, legTop + 6), point(x + 1, (legTop + ground) / 2), point(x + 3, ground - 10)];
   const outline = limb(axis, [1.2 * legHalf, legHalf, 0.9 * footHalf]);
   const foot = oval(point(x + 6, ground - 8), 1.2 * footHalf, Math.min(8, 0.7 * footHalf));
@@ -70,7 +71,7 @@ function standingHind({ half, bellyHalf, legHalf, footHalf, ground }: FourLegged
 function lyingFront({ half, chestHalf, legTop, legHalf, footHalf, ground }: FourLeggedForm): Leg {
   const floor = ground - legHalf - 1;
   const top = Math.min(legTop + 6, floor - 6, 1.5 * chestHalf);
-  const axis = [point(0.62 * half, top), point(0.86 * half, floor - 6), point(1.34 * half, floor)];
+  const axis = [point(0.48 * half, top), point(0.74 * half, floor - 6), point(1.24 * half, floor)];
   const outline = limb(axis, [1.15 * legHalf, legHalf, footHalf]);
   return { parts: [closed('front-leg', 'fur', outline)], axis, outline };
 }

@@ -34,7 +34,12 @@ export function fourLeggedSide(form: FourLeggedForm) {
     places,
     shots: {
       head: [...head, onSide(form.head, 1.35, 0.3), point(0.6 * half, 14), ...(sideEar(form.head)[0]?.points ?? [])],
-      fore: [...head, point(0.1 * half, 0), point(0.1 * half, ground), point(1.3 * half, ground)],
+      nape: [
+        onSide(form.head, 0.9, 0.55),
+        point(0, -40),
+        point(-0.05 * half, 1.2 * form.chestHalf),
+        point(1.35 * half, 20),
+      ],
       leg: [point(0.2 * half, 10), point(1.3 * half, ground), ...legs.outline],
       trunk: [...trunk, point(0, ground), onSide(form.head, 0.4, 0.55)],
       tail: [...tail.outline, point(-0.45 * half, -12), point(-0.45 * half, 1.7 * form.bellyHalf)],
@@ -46,7 +51,7 @@ export function fourLeggedSide(form: FourLeggedForm) {
   } satisfies Stage;
 }
 
-const neckMiddle = ({ half }: FourLeggedForm): Point => point(half + 2, -14);
+const neckMiddle = ({ half }: FourLeggedForm): Point => point(half + 8, -15);
 
 function sideTrunk(form: FourLeggedForm): Point[] {
   const { half, neckHalf } = form;
@@ -59,7 +64,7 @@ function sideTrunk(form: FourLeggedForm): Point[] {
     point(-1.1 * half, 0.09 * belly),
     point(-0.7 * half, -2),
     point(-0.1 * half, 1),
-    point(0.5 * half, -4),
+    point(0.46 * half, -3),
     moved(neck, across, -neckHalf),
     moved(top, across, -neckHalf),
     moved(top, across, neckHalf),
@@ -81,24 +86,24 @@ function trunkPlaces(form: FourLeggedForm, trunk: readonly Point[]) {
   const top = (x: number) => across(dense, point(x, form.chestHalf), point(0, 1))[0];
   const under = (x: number) => across(dense, point(x, form.chestHalf), point(0, 1))[1];
   const coatEnd = top(-0.98 * half);
-  const hem = under(Math.max(0.42 - 0.62 * form.underReach, -0.9) * half);
-  const capeEnd = top(Math.max(0.72 - 0.95 * form.capeReach, -1) * half);
+  const hem = under(Math.max(0.24 - 0.6 * form.underReach, -0.95) * half);
+  const capeEnd = top(Math.max(0.6 - 0.85 * form.capeReach, -1) * half);
   return {
     neckMiddle: neck,
     neckBase: moved(neck, UP_NECK, -20),
     napeThread: across(dense, neck, turned(UP_NECK))[0],
-    chestRing: point(0.34 * half, form.chestHalf),
-    bellyRing: point(-0.32 * half, form.bellyHalf),
+    chestRing: point(0.12 * half, form.chestHalf),
+    bellyRing: point(-0.25 * half, form.bellyHalf),
     towardTail: point(-2 * half, form.chestHalf),
     towardTailBelly: point(-2 * half, form.bellyHalf),
     backMiddle: top(0),
-    withers: top(0.62 * half),
-    spineSide: point(0.645 * half, 0.3 * form.legTop),
+    withers: top(0.5 * half),
+    spineSide: point(0.5 * half, 0.3 * form.legTop),
     coatEnd,
     coatSide: point(coatEnd.x - 6, 0.9 * form.bellyHalf),
     coatLow: point(coatEnd.x + 4, 1.7 * form.bellyHalf),
-    behindLegs: under(0.36 * half),
-    bellyMiddle: under(0),
+    behindLegs: under(0.24 * half),
+    bellyMiddle: under(-0.05 * half),
     underHem: hem,
     hemSide: point(hem.x - 6, form.bellyHalf),
     hemTop: top(hem.x),

@@ -14,7 +14,7 @@ type Tapes<S extends Side | Facing> = {
 /** Every measure of a four-legged toy that is taken from the side: the trunk is a barrel lying down. */
 export const fourLeggedSideTapes: Tapes<Side> = {
   ...headSideTapes,
-  'neck-girth': { way: { lay: 'round', of: 'trunk', at: 'neckMiddle', toward: 'neckBase' }, shot: 'fore' },
+  'neck-girth': { way: { lay: 'round', of: 'trunk', at: 'neckMiddle', toward: 'neckBase' }, shot: 'nape' },
   'chest-girth': {
     way: { lay: 'round', of: 'trunk', at: 'chestRing', toward: 'towardTail' },
     shot: 'trunk',
@@ -24,8 +24,8 @@ export const fourLeggedSideTapes: Tapes<Side> = {
     way: { lay: 'round', of: 'trunk', at: 'bellyRing', toward: 'towardTailBelly' },
     shot: 'trunk',
   },
-  'nape-to-leg': { way: { lay: 'edge', of: 'trunk', from: 'napeThread', to: 'withers', by: 'withers' }, shot: 'fore' },
-  'spine-to-leg': { way: { lay: 'over', through: ['withers', 'spineSide', 'legTop'] }, shot: 'fore' },
+  'nape-to-leg': { way: { lay: 'edge', of: 'trunk', from: 'napeThread', to: 'withers', by: 'withers' }, shot: 'nape' },
+  'spine-to-leg': { way: { lay: 'over', through: ['withers', 'spineSide', 'legTop'] }, shot: 'nape' },
   'front-leg-girth': { way: { lay: 'round', of: 'front-leg', at: 'frontLeg', toward: 'frontLegToward' }, shot: 'leg' },
   'foot-girth': {
     way: { lay: 'round', of: 'front-leg', at: 'foot', toward: 'footToward' },

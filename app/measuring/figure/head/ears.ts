@@ -13,15 +13,28 @@ export function earParts(head: HeadForm, seenFrom: 'front' | 'back'): Part[] {
   return seenFrom === 'front' ? [...outer, ...inner] : outer;
 }
 
-/** Where an ear joins the head and where it is thickest. */
+/** Where an ear joins the head, from its near to its far end, and where it is thickest. */
 export function earPlaces(head: HeadForm) {
-  const axis = earAxis(head);
-  const thick = station(axis, head.ears === 'top' ? 0.55 : 0.6);
-  const [low, high] = head.ears === 'top' ? [0.72, 0.24] : [0.97, 0.76];
-  const reach = (across: number) => across + (head.earInset - 1) * 0.3;
-  const earNear = head.ears === 'top' ? onHead(head, reach(high), 0.985) : onHead(head, 0.8, 0.87);
-  const earFar = head.ears === 'top' ? onHead(head, reach(low), 0.89) : onHead(head, low + 0.02, 0.66);
-  return { earNear, earFar, earThick: thick.at, earThickToward: thick.toward };
+  const { across, up } = earRoot(head);
+  const wide = Math.min(head.earSize, 1.3);
+  const top = head.ears === 'top';
+  const thick = station(earAxis(head), top ? 0.55 : 0.6);
+  return {
+    earNear: top ? onHead(head, across - 0.24 * wide, 0.95 + 0.035 * wide) : onHead(head, across, up + 0.12 * wide),
+    earFar: top
+      ? onHead(head, across + 0.2 * wide, 0.93 - 0.05 * wide)
+      : onHead(head, across + 0.15 * wide, up - 0.1 * wide),
+    earThick: thick.at,
+    earThickToward: thick.toward,
+  };
+}
+
+/** Where the middle of an ear's base is, in shares of the head: lower and farther out the farther it is from the crown. */
+function earRoot(head: HeadForm): { across: number; up: number } {
+  const out = Math.min(Math.max(head.earInset - 1, -0.5), 0.7);
+  return head.ears === 'top'
+    ? { across: 0.48 + 0.3 * out, up: 0.93 }
+    : { across: 0.82 + 0.12 * out, up: 0.75 - 0.28 * out };
 }
 
 function earOutline(head: HeadForm, share: number): Point[] {
@@ -35,12 +48,11 @@ function earOutline(head: HeadForm, share: number): Point[] {
 
 /** From inside the head to near the ear's tip. */
 function earAxis(head: HeadForm): Point[] {
-  const slide = (head.earInset - 1) * 0.3 * head.half;
+  const { across, up } = earRoot(head);
+  const { x, y } = onHead(head, across, up);
   if (head.ears === 'top') {
-    const { x, y } = onHead(head, 0.48, 0.93);
     const tall = 46 * head.earSize;
-    return [point(x + slide, y), point(x + slide + 5, y - 0.52 * tall), point(x + slide + 8, y - tall)];
+    return [point(x, y), point(x + 5, y - 0.52 * tall), point(x + 8, y - tall)];
   }
-  const { x, y } = onHead(head, 0.82, 0.75);
   return [point(x, y), point(x + 8 * head.earSize, y - 3), point(x + 17 * head.earSize, y - 7)];
 }

@@ -5,13 +5,18 @@ import type { RoundForm } from './form';
 
 /** A round toy's outline, widest at its fullest line. `deep` narrows it for the side. */
 export function bodyOutline(form: RoundForm, deep = 1): Point[] {
+  const lower = [
+    point(form.waistHalf, form.waistHeight),
+    point(form.hemHalf, form.hemHeight),
+    point(form.baseHalf, form.baseHeight),
+  ].sort((a, b) => a.y - b.y);
   const right = [
     point(0.52 * form.headHalf, -0.95 * form.top),
     point(form.headHalf, -0.74 * form.top),
     point(form.topHalf, -form.topHeight),
     ...(form.topHeight > 1.5 * form.neckHeight ? [point(form.neckHalf, -form.neckHeight)] : []),
     point(form.bodyHalf, 0),
-    point(form.baseHalf, form.baseHeight),
+    ...lower,
     point(0.55 * form.baseHalf, 0.98 * form.base),
   ].map(({ x, y }) => point(x * deep, y));
   return [point(0, -form.top), ...right, point(0, form.base), ...right.map(mirror).reverse()];

@@ -26,6 +26,9 @@ export function roundFacing(form: RoundForm, seenFrom: 'front' | 'back') {
     ...heights(form),
     ...rulers(form),
     crown: point(0, -form.top),
+    brim: point(form.headHalf, -0.74 * form.top),
+    brimMiddle: point(0, 0.16 * form.headHalf - 0.74 * form.top),
+    brimLeft: point(-form.headHalf, -0.74 * form.top),
     headWide: point(0, -0.79 * form.top),
   };
   const ears = earParts(form.crown, seenFrom);

@@ -12,11 +12,14 @@ export type Held = Traits['arms'] | 'close';
 const BELOW = { down: 0.62, out: 0.06, forward: 0.5, up: -0.72, close: 1.2 } as const;
 const SHORTENED = { down: 1, out: 1, forward: 0.6, up: 1, close: 1 } as const;
 
+/** How much farther out arms held close are when more goes round them, radians for twice as much. */
+const SPREAD = 0.5;
+
 /** The arm at the viewer's right, seen from the front or the back: its outline, axis, and where it meets the trunk. */
 export function armOf(form: UprightForm, trunk: readonly Point[], held: Held) {
   const { armRootHalf, upperArmHalf, pawHalf, shoulderHalf, shoulderHeight } = form;
   const length = form.armLength * SHORTENED[held];
-  const ahead = heading(BELOW[held]);
+  const ahead = heading(BELOW[held] - (held === 'close' ? SPREAD * (form.overArms - 1) : 0));
   const root = point(shoulderHalf - 8, shoulderHeight + 0.8 * armRootHalf);
   const reach = Math.max(length - pawHalf, 12);
   const sag = turned(ahead);

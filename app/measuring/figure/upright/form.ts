@@ -38,11 +38,16 @@ function trunkSizes(traits: Traits, by: By) {
     hipHalf: 52 * by('hip-girth', 'hem-girth'),
     trunkHeight: height,
     chestHeight: 0.4 * height,
-    waistHeight: 0.53 * height,
+    waistHeight: (0.4 + 0.13 * by('underarm-to-waist')) * height,
     tummyHeight: 0.67 * height,
     hipHeight: 0.86 * height,
-    hemHeight: Math.min(Math.max(0.82 * by('body-length') * (124 / height), 0.45), 0.96) * height,
+    hemHeight: within(0.82 * by('body-length') * (124 / height), 0.45, 0.88) * height,
     bandTop: (0.53 - 0.2 * by('bodice-height')) * height,
+    sideHem: within(0.4 + 0.42 * by('side-length'), 0.46, 0.97) * height,
+    crotchFront: within(0.97 * by('front-crotch'), 0.82, 1.04) * height,
+    tailHeight: within(0.53 + 0.32 * by('waist-to-tail'), 0.62, 1) * height,
+    strapBack: 26 * (by('strap-length') - 1),
+    sideInset: by('side-inset'),
     frontNeckDrop: 24 * by('front-neck-drop'),
     backNeckDrop: 11 * by('back-neck-drop'),
     bibLength: 0.5 * height * by('bib-length'),
@@ -53,6 +58,7 @@ function trunkSizes(traits: Traits, by: By) {
 
 function limbSizes(by: By) {
   return {
+    overArms: by('over-arms-girth'),
     armRootHalf: 15.5 * by('arm-root-girth', 'armhole-depth'),
     upperArmHalf: 14.8 * by('upper-arm-girth'),
     pawHalf: 14 * by('paw-girth'),
@@ -65,3 +71,5 @@ function limbSizes(by: By) {
     tailThick: 11 * by('tail-girth'),
   };
 }
+
+const within = (value: number, least: number, most: number) => Math.min(Math.max(value, least), most);

@@ -41,7 +41,7 @@ const trunk = {
     way: { lay: 'over', through: ['waistFront', 'tummy', 'crotch'], behind: ['crotch', 'seatBack', 'waistBack'] },
     shot: 'trunk',
   },
-  'front-crotch': { way: { lay: 'over', through: ['waistFront', 'tummy', 'crotch'] }, shot: 'trunk' },
+  'front-crotch': { way: { lay: 'over', through: ['waistFront', 'crotchFront'] }, shot: 'trunk' },
 } as const satisfies FacingTapes;
 
 const limbs = {

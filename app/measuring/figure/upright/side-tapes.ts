@@ -19,7 +19,7 @@ export const uprightSideTapes: { readonly [M in MeasureId]?: Row } = {
   },
   'foot-girth': { way: { lay: 'round', of: 'foot-loop', at: 'footMiddle', toward: 'footToward' }, shot: 'leg' },
   'side-length': {
-    way: { lay: 'over', through: ['underarm', 'sideTummy', 'sideHem'] },
+    way: { lay: 'over', through: ['underarm', 'sideMiddle', 'sideHem'] },
     guides: [{ of: 'trunk', at: 'hem', toward: 'base' }],
     shot: 'trunk',
     pose: 'lifted',

@@ -5,13 +5,13 @@ import type { UprightForm } from './form';
 
 /** The tail from behind: it sticks out over the seat and curls aside. */
 export function tailOf(form: UprightForm) {
-  const root = point(0, 0.85 * form.trunkHeight);
+  const root = point(0, form.tailHeight);
   return tailAlong([root, point(0.62 * form.hipHalf, root.y + 6), point(1.2 * form.hipHalf, root.y - 16)], form);
 }
 
 /** The tail from the side, behind the seat. */
 export function sideTailOf(form: UprightForm) {
-  const root = point(-0.8 * form.tummyHalfDepth, 0.84 * form.trunkHeight);
+  const root = point(-0.8 * form.tummyHalfDepth, form.tailHeight);
   return tailAlong([root, point(root.x - 22, root.y - 2), point(root.x - 40, root.y - 18)], form);
 }
 

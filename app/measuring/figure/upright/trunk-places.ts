@@ -1,12 +1,17 @@
 import { neckwear } from '../neckwear';
+import { across } from '../outline';
 import { mirror, type Point, point } from '../point';
+import { smoothPoints } from '../smooth';
 import type { UprightForm } from './form';
+import { trunkOutline } from './trunk';
 
 /** Where tapes lie on the trunk, from the front or the back; one-sided places on the viewer's right. */
 export function trunkPlaces(form: UprightForm, seenFrom: 'front' | 'back', shoulderEnd: Point, ground: number) {
   const { neckHalf } = form;
-  const neckEnd = point(neckHalf, 0);
-  const shoulderMiddle = point((neckEnd.x + shoulderEnd.x) / 2, (neckEnd.y + shoulderEnd.y) / 2 + 1);
+  const inShoulder = point((neckHalf + shoulderEnd.x) / 2, form.chestHeight);
+  const [shoulderMiddle] = across(smoothPoints(trunkOutline(form), true), inShoulder, point(0, 1));
+  const strapEnd = Math.max(form.bandTop, form.shoulderHeight + 10);
+  const plumb = shoulderEnd.x + Math.max(form.tummyHalf - shoulderEnd.x, 4) * form.sideInset;
   const skirtHem = skirtHemHeight(form, ground);
   const skirtSide = point(form.hipHalf + 0.3 * (skirtHem - form.waistHeight), skirtHem - 6);
   const capeSide = point(1.5 * form.tummyHalf, form.capeLength - 8);
@@ -30,6 +35,7 @@ export function trunkPlaces(form: UprightForm, seenFrom: 'front' | 'back', shoul
     hemFront: point(0, form.hemHeight + 0.2 * form.hipHalf),
     base: point(0, form.trunkHeight),
     crotch: point(0, form.trunkHeight - 4),
+    crotchFront: point(0, form.crotchFront),
     lengthChest: point(0.5 * form.chestHalf, form.chestHeight),
     lengthTummy: point(0.52 * form.tummyHalf, form.tummyHeight),
     lengthHem: point(0.46 * form.hipHalf, form.hemHeight + 0.17 * form.hipHalf),
@@ -37,10 +43,10 @@ export function trunkPlaces(form: UprightForm, seenFrom: 'front' | 'back', shoul
     loopBack: point(0.78 * form.tummyHalf, 0.72 * form.trunkHeight),
     seatBack: point(0.24 * form.hipHalf, 0.8 * form.trunkHeight),
     waistBack: point(0.3 * form.waistHalf, form.waistHeight - 6),
-    strapFront: point(0.5 * form.chestHalf, form.bandTop + 0.15 * form.chestHalf),
-    strapBack: point(0.76 * form.chestHalf, form.bandTop - 3),
-    plumbTop: point(form.tummyHalf, shoulderEnd.y),
-    plumbFoot: point(form.tummyHalf, form.tummyHeight),
+    strapFront: point(Math.min(0.5 * form.chestHalf, 0.62 * form.shoulderHalf), strapEnd + 0.12 * form.chestHalf),
+    strapBack: point(Math.min(0.74 * form.chestHalf, 0.86 * form.shoulderHalf), strapEnd + form.strapBack),
+    plumbTop: point(plumb, shoulderEnd.y),
+    plumbFoot: point(plumb, form.tummyHeight),
     skirtHem: point(0.72 * skirtSide.x, skirtHem - 2),
     skirtMiddle: point(0, skirtHem),
     skirtSide,

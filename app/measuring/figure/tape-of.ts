@@ -1,0 +1,74 @@
+import { bandRound, middleOf } from './band';
+import { crowdOf } from './crowd';
+import type { Frame } from './drawing';
+import { placeLabels } from './labels';
+import type { Guide } from './lay';
+import { type Laid, outlineOf } from './lay-tape';
+import { minus, moved, type Point, turned, unit } from './point';
+import { smoothPath, smoothPoints, straightPath } from './smooth';
+import type { Part, Stage } from './stage';
+import { alongLine, lengthOf } from './strip';
+
+/** The marks at a tape's ends, and how they shrink on a short one. */
+const DOT = 6;
+const ARROW = { long: 13, half: 7 };
+const ROOM_FOR_MARKS = 55;
+const SMALLEST_MARK = 0.66;
+/** How far apart the places are that words keep off. */
+const SPACE = 7;
+
+/** A tape laid on a stage as everything that is drawn of it. */
+export function tapeOf(laid: Laid, stage: Stage, guides: readonly Guide<string>[], frame: Frame) {
+  const { way, ring } = laid;
+  const start = way[0] ?? { x: 0, y: 0 };
+  const last = way.at(-1) ?? start;
+  const ahead = unit(minus(last, way.at(-2) ?? start));
+  const shown = laid.hidden.length > 0 ? lengthOf(laid.visible[0]?.points ?? []) : lengthOf(way);
+  const size = Math.min(Math.max(shown / ROOM_FOR_MARKS, SMALLEST_MARK), 1);
+  const end = ring ? moved(start, ahead, -DOT * size - 1) : last;
+  const taken = [...laid.visible, ...laid.hidden].flatMap(({ points }) => spaced(points));
+  const crowd = crowdOf(frame, outlinesOf(stage, ['fur', 'fur-deep']));
+  const face = crowdOf(frame, outlinesOf(stage, ['fur-pale', 'ink']));
+  const wanted = ring
+    ? ([{ word: 'meet', mark: start }] as const)
+    : ([
+        { word: 'start', mark: start },
+        { word: 'end', mark: moved(end, ahead, -5) },
+      ] as const);
+  return {
+    ring,
+    visible: laid.visible,
+    hidden: laid.hidden,
+    guides: guides.map((guide) => smoothPath(guideLine(guide, stage), false)),
+    start,
+    end,
+    arrival: Math.atan2(ahead.y, ahead.x),
+    dot: DOT * size,
+    arrow: arrowPath(end, ahead, size),
+    way: smoothPath(way, false),
+    labels: placeLabels(frame, wanted, { taken: [...taken, start, end], crowd, face }),
+  };
+}
+
+const outlinesOf = (stage: Stage, looks: readonly Part['look'][]): Point[][] =>
+  stage.parts
+    .filter(({ closed, look }) => closed && looks.includes(look))
+    .map(({ points }) => smoothPoints(points, true));
+
+function guideLine(guide: Guide<string>, stage: Stage): Point[] {
+  const place = (name: string): Point => stage.places[name] ?? { x: 0, y: 0 };
+  if (!('of' in guide)) return guide.map(place);
+  return middleOf(bandRound(outlineOf(stage, guide.of), place(guide.at), place(guide.toward), 1).near);
+}
+
+function arrowPath(tip: Point, ahead: Point, size: number): string {
+  const back = moved(tip, ahead, -ARROW.long * size);
+  const aside = turned(ahead);
+  return straightPath([tip, moved(back, aside, ARROW.half * size), moved(back, aside, -ARROW.half * size)], true);
+}
+
+/** Places along a line, near enough together that no word slips between. */
+function spaced(line: readonly Point[]): Point[] {
+  const steps = Math.max(Math.ceil(lengthOf(line) / SPACE), 1);
+  return Array.from({ length: steps + 1 }, (_, step) => alongLine(line, step / steps));
+}
