@@ -92,8 +92,8 @@ export type MatchRow = When & {
 /** Where a garment is better made another way: the choice changes, and why is said. */
 export type Instead = {
   readonly choice: string;
-  readonly from: string;
-  readonly to: string;
+  readonly from: string | boolean;
+  readonly to: string | boolean;
   readonly code: string;
   readonly check: readonly MeasureId[];
   readonly when: (look: Look, failed: string | null) => boolean;
@@ -107,6 +107,13 @@ export type FitPlace = When & {
   readonly garment: (look: Look) => Mm;
   /** A code, where the garment may be under the body. */
   readonly why?: (look: Look) => string | null;
+};
+
+/** Something worth telling of a draft: the numbers that explain it, or null where there is nothing to tell. */
+export type NoteRow = When & {
+  readonly code: string;
+  readonly measures: readonly MeasureId[];
+  readonly told: (look: Look) => Readonly<Record<string, number>> | null;
 };
 
 /** Something that must pass on the way on and off, and what it passes through. */
@@ -136,6 +143,7 @@ export type Garment = {
   readonly seams: readonly SeamRow[];
   readonly match: readonly MatchRow[];
   readonly instead: readonly Instead[];
+  readonly notes: readonly NoteRow[];
   readonly fit: readonly FitPlace[];
 };
 
@@ -159,6 +167,7 @@ export function only(when: (choices: Choices) => boolean, part: Part): Part {
       ...row,
       when: (look, failed) => when(look.choices) && row.when(look, failed),
     })),
+    notes: rows(part.notes),
     fit: rows(part.fit),
   };
 }
@@ -170,13 +179,15 @@ export function assemble(
 ): Garment {
   return {
     ...head,
-    needs: parts.flatMap((part) => part.needs ?? []),
+    // What must pass on the way on and off is measured too.
+    needs: parts.flatMap((part) => [...(part.needs ?? []), ...(part.passages ?? [])]),
     sizes: parts.flatMap((part) => part.sizes ?? []),
     passages: parts.flatMap((part) => part.passages ?? []),
     pieces: parts.flatMap((part) => part.pieces ?? []),
     seams: parts.flatMap((part) => part.seams ?? []),
     match: parts.flatMap((part) => part.match ?? []),
     instead: parts.flatMap((part) => part.instead ?? []),
+    notes: parts.flatMap((part) => part.notes ?? []),
     fit: parts.flatMap((part) => part.fit ?? []),
   };
 }
