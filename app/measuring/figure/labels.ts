@@ -9,6 +9,10 @@ export const MEET_ROOM = { width: 104, height: 17 };
 /** Marks reach this far from their place. */
 export const MARK_REACH = 8;
 
+/** The page lays a button over a lower corner, mostly the right one, and a note over an upper one. */
+const BUTTON = { width: 50, height: 46, right: 130, left: 20 };
+const NOTE = { width: 130, height: 28, cost: 30 };
+
 const EDGE = 5;
 const STEP = { across: 9, down: 8 };
 const SAMPLES = 12;
@@ -57,10 +61,19 @@ function candidatesIn(frame: Frame, room: { width: number; height: number }, mar
       const box = boxAt(left, top, room);
       const { from, to } = ends(box, mark);
       const reach = distance(from, to);
-      all.push({ box, from, to, least: reach + (reach < 12 ? 40 : 0) + Math.abs(from.y - to.y) * 0.25 });
+      const level = Math.abs(from.y - to.y) * 0.25;
+      all.push({ box, from, to, least: reach + (reach < 12 ? 40 : 0) + level + cornerCost(box, frame) });
     }
   }
   return all.sort((a, b) => a.least - b.least);
+}
+
+function cornerCost({ left, top, right, bottom }: Box, { width, height }: Frame): number {
+  const low = bottom > height - BUTTON.height;
+  const button =
+    (low && right > width - BUTTON.width ? BUTTON.right : 0) + (low && left < BUTTON.width ? BUTTON.left : 0);
+  const note = top < NOTE.height && (left < NOTE.width || right > width - NOTE.width) ? NOTE.cost : 0;
+  return button + note;
 }
 
 /**
@@ -69,7 +82,7 @@ function candidatesIn(frame: Frame, room: { width: number; height: number }, mar
  */
 function costOf({ box, from, to, least }: Candidate, best: number, around: Around): number {
   const { taken, crowd, face, placed } = around;
-  const crowded = (crowd(grown(box, 2)) > 0 ? 90 : 0) + crowd(box) * 220 + face(box) * 600;
+  const crowded = (crowd(grown(box, 2)) > 0 ? 90 : 0) + crowd(box) * 300 + face(box) * 600;
   const clashes = placed.filter((other) => overlap(grown(box, 4), other.box)).length * 5000;
   const crossing = placed.filter((other) => segmentsCross(from, to, ...leaderEnds(other))).length * 400;
   const cost = least + crowded + clashes + crossing;

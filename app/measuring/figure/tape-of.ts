@@ -14,6 +14,9 @@ const DOT = 6;
 const ARROW = { long: 13, half: 7 };
 const ROOM_FOR_MARKS = 55;
 const SMALLEST_MARK = 0.66;
+/** Parts that no word and no leader should cover. */
+const FACE: readonly string[] = ['eye', 'muzzle', 'nose'];
+
 /** How far apart the places are that words keep off. */
 const SPACE = 7;
 
@@ -27,8 +30,14 @@ export function tapeOf(laid: Laid, stage: Stage, guides: readonly Guide<string>[
   const size = Math.min(Math.max(shown / ROOM_FOR_MARKS, SMALLEST_MARK), 1);
   const end = ring ? moved(start, ahead, -DOT * size - 1) : last;
   const taken = [...laid.visible, ...laid.hidden].flatMap(({ points }) => spaced(points));
-  const crowd = crowdOf(frame, outlinesOf(stage, ['fur', 'fur-deep']));
-  const face = crowdOf(frame, outlinesOf(stage, ['fur-pale', 'ink']));
+  const crowd = crowdOf(
+    frame,
+    outlinesOf(stage, ({ look }) => look.startsWith('fur')),
+  );
+  const face = crowdOf(
+    frame,
+    outlinesOf(stage, ({ name }) => FACE.includes(name)),
+  );
   const wanted = ring
     ? ([{ word: 'meet', mark: start }] as const)
     : ([
@@ -50,10 +59,8 @@ export function tapeOf(laid: Laid, stage: Stage, guides: readonly Guide<string>[
   };
 }
 
-const outlinesOf = (stage: Stage, looks: readonly Part['look'][]): Point[][] =>
-  stage.parts
-    .filter(({ closed, look }) => closed && looks.includes(look))
-    .map(({ points }) => smoothPoints(points, true));
+const outlinesOf = (stage: Stage, wanted: (part: Part) => boolean): Point[][] =>
+  stage.parts.filter((part) => part.closed && wanted(part)).map(({ points }) => smoothPoints(points, true));
 
 function guideLine(guide: Guide<string>, stage: Stage): Point[] {
   const place = (name: string): Point => stage.places[name] ?? { x: 0, y: 0 };
