@@ -8,6 +8,7 @@ import type { FitRow, FullOrder, Outcome } from './draft-types';
 import type { Drawing } from './drawing';
 import { ENGINE } from './engine';
 import { active, type Garment } from './garments/garment';
+import { notesOf } from './notes';
 import { pieceOf } from './piece';
 import { walk } from './seams';
 import { settle } from './settle';
@@ -67,7 +68,7 @@ export function draft(body: Body, order: FullOrder, garment: Garment, toy: strin
       fit: fitOf(garment, drawing),
       openings: opened.rows,
       adjustments,
-      flags: [...flags, ...opened.flags],
+      flags: [...flags, ...opened.flags, ...notesOf(garment, drawing)],
       sewing: sewingOrder(walked.seams, drawing),
     },
   };

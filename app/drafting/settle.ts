@@ -6,7 +6,7 @@ import { type Opened, openingFor } from './sizes/openings';
 import { type Choices, finishedSizes, type Wearer } from './sizes/wearer';
 
 /** Making it another way can call for another way again; no garment goes round more often. */
-const MOST_CHANGES = 4;
+const MOST_CHANGES = 8;
 
 export type Settled = {
   readonly matched: Matched;
@@ -32,7 +32,7 @@ export function settle(
   for (let round = 0; ; round++) {
     const made = finishedSizes(dress(choices), garment.sizes, corrections);
     const opened = openingFor(garment, dress({ ...choices, opening: asked.opening ?? 'none' }), made.sizes);
-    const wearer = dress({ ...choices, opening: opened.opening });
+    const wearer = dress({ ...choices, ...(garment.choices.opening ? { opening: opened.opening } : {}) });
     const matched = match(garment, wearer, {
       ...made.sizes,
       slitLength: opened.slitLength,

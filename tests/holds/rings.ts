@@ -9,10 +9,10 @@ import {
   pathLength,
   pointAtLength,
   ringIsSimple,
-  scale,
   signedArea,
   startTangent,
 } from '../../app/drafting/geometry';
+import { inside, toChain, toRing } from './near';
 
 /** Ends of neighbouring edges are the same point, but for rounding. */
 const SAME_MM = 1e-6;
@@ -139,36 +139,4 @@ function fold(piece: Piece): string[] {
 function grain(piece: Piece): string[] {
   const outline = flatten(piece.cutLine, 0.1);
   return piece.grain.every((p) => inside(p, outline)) ? [] : ['the grain line leaves the piece'];
-}
-
-function inside(p: Point, outline: readonly Point[]): boolean {
-  let within = false;
-  outline.forEach((from, index) => {
-    const to = outline[(index + 1) % outline.length] ?? from;
-    if (from.y > p.y !== to.y > p.y && p.x < from.x + ((to.x - from.x) * (p.y - from.y)) / (to.y - from.y))
-      within = !within;
-  });
-  return within;
-}
-
-function toRing(p: Point, outline: readonly Point[]): number {
-  let nearest = Number.POSITIVE_INFINITY;
-  outline.forEach((from, index) => {
-    const to = outline[(index + 1) % outline.length] ?? from;
-    nearest = Math.min(nearest, toSegment(p, from, to));
-  });
-  return nearest;
-}
-
-function toChain(p: Point, chain: readonly Point[]): number {
-  return chain
-    .slice(1)
-    .reduce((nearest, to, index) => Math.min(nearest, toSegment(p, chain[index] ?? to, to)), Number.POSITIVE_INFINITY);
-}
-
-function toSegment(p: Point, from: Point, to: Point): number {
-  const way = { x: to.x - from.x, y: to.y - from.y };
-  const square = way.x * way.x + way.y * way.y;
-  const t = square === 0 ? 0 : Math.min(1, Math.max(0, ((p.x - from.x) * way.x + (p.y - from.y) * way.y) / square));
-  return distance(p, { x: from.x + scale(way, t).x, y: from.y + scale(way, t).y });
 }

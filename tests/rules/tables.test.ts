@@ -38,6 +38,7 @@ const wanted: Record<string, readonly string[]> = {
     ]),
     ...instead.flatMap(({ choice, code }) => [`adjustment.${code}`, `because.${choice}`]),
   ]),
+  notes: garments.flatMap(({ notes }) => notes.map(({ code }) => `flag.${code}`)),
   places: garments.flatMap(({ fit, passages }) =>
     [...fit.map(({ place }) => place), ...passages.map(({ through }) => through)].map((place) => `place.${place}`),
   ),
@@ -67,8 +68,9 @@ function randomOutcomes(): Outcome[] {
 
 function codesOf(outcome: Outcome): string[] {
   if (!outcome.ok) return outcome.flags.map(({ code }) => `flag.${code}`);
-  const { fit, openings, adjustments, flags } = outcome.draft;
+  const { pieces, fit, openings, adjustments, flags } = outcome.draft;
   return [
+    ...pieces.flatMap(({ lines }) => lines.map(({ name }) => `line.${name.replace(/-\d+$/, '')}`)),
     ...fit.flatMap(({ place, why }) => [`place.${place}`, ...(why ? [`why.${why}`] : [])]),
     ...openings.flatMap(({ through, closure }) => [`place.${through}`, `closure.${closure}`]),
     ...adjustments.flatMap(({ code, because }) => [`adjustment.${code}`, `because.${because}`]),

@@ -1,5 +1,17 @@
 import type { Block, Shape } from '../garments/garment';
-import { ellipseQuarter, end, endTangent, hermite, line, type Path, type Point, point } from '../geometry';
+import {
+  ellipseQuarter,
+  end,
+  endTangent,
+  hermite,
+  line,
+  type Path,
+  type Point,
+  pathLength,
+  point,
+  splitPath,
+  translatePath,
+} from '../geometry';
 import type { Sizes } from '../sizes/wearer';
 
 const NAMES = [
@@ -52,15 +64,16 @@ function straight(s: Sizes, top: BandTop, open: boolean): Shape {
 
 type Upper = { readonly start: Point; readonly edges: Record<string, Path>; readonly lines: Record<string, Path> };
 
-/** The place of a strap's end, a strap's width along the top and just below it. */
+/** The place of a strap's end: a strap's width of the top, just below it. */
 function dipped({ dip = 0, strapWidth = 0, strapAt = 0 }: Sizes, underarm: Point, out: Point): Upper {
   const start = point(0, dip);
-  const at = underarm.x * strapAt;
-  const below = Math.max(dip, 0) + BELOW_TOP_MM;
+  const neckline = [hermite(start, point(1, 0), underarm, out, 1 / 3, 1 / 3)];
+  const [, from] = splitPath(neckline, pathLength(neckline) * strapAt);
+  const [under] = splitPath(from, strapWidth);
   return {
     start,
-    edges: { neckline: [hermite(start, point(1, 0), underarm, out, 1 / 3, 1 / 3)] },
-    lines: strapWidth > 0 ? { strap: [line(point(at, below), point(at + strapWidth, below))] } : {},
+    edges: { neckline },
+    lines: strapWidth > 0 ? { strap: translatePath(under, 0, BELOW_TOP_MM) } : {},
   };
 }
 

@@ -17,6 +17,7 @@ import {
 } from '../geometry';
 import type { Sizes } from '../sizes/wearer';
 import { neckline } from './neckline';
+import { pocketLines, pocketSizes } from './pocket';
 import { sideSeam } from './side';
 
 /** How the arm comes to it, and what the centre line is. */
@@ -38,6 +39,7 @@ const NAMES = [
   'past',
   'neckShare',
   'slitLength',
+  ...pocketSizes,
 ];
 
 /** A raglan body's underarm lies this much below an armhole's (common practice, no source). */
@@ -89,13 +91,16 @@ function draw(cut: Cut, s: Sizes): Shape {
       centre: [line(point(open ? -past : 0, centreLength), point(open ? -past : 0, neckDrop))],
     },
     lines: {
+      ...(s.pocket === 1 ? pocketLines(s, { armhole: arm.armhole, side, hem, high: neckDrop + slitLength }) : {}),
       ...(open ? { 'centre-line': [line(point(0, neckDrop), point(0, centreLength))] } : {}),
       ...(slitLength > 0 ? { slit: [line(point(0, neckDrop), point(0, neckDrop + slitLength))] } : {}),
     },
   };
 }
 
-function setIn(s: Sizes, underarm: Point, side: Path): Record<string, Path> {
+type Arm = { readonly armhole: Path } & Readonly<Record<string, Path>>;
+
+function setIn(s: Sizes, underarm: Point, side: Path): Arm {
   const { slope = 0, shoulder = 0, neckHalfWidth = 0, armDrop = 0, neckDrop = 0 } = s;
   const armEnd = point(neckHalfWidth + shoulder * Math.cos(slope), armDrop);
   const down = point(-Math.sin(slope), Math.cos(slope));
@@ -116,7 +121,7 @@ function curveInto(from: Point, down: Point, to: Point, out: Point, outShare: nu
 }
 
 /** The neckline up to the raglan sleeve, and the edge from there to the underarm, square to both ends' seams. */
-function raglan(wholeNeck: Path, share: number, underarm: Point, side: Path): Record<string, Path> {
+function raglan(wholeNeck: Path, share: number, underarm: Point, side: Path): Arm {
   const [kept] = splitPath(wholeNeck, Math.min(share, pathLength(wholeNeck) * MOST_NECK_KEPT));
   const corner = end(kept);
   const leaving = right(endTangent(kept));

@@ -51,9 +51,6 @@ export const cape = assemble(
   [
     capePart,
     only(hooded, hoodPart(neckline)),
-    only(
-      bare,
-      bindingPart('binding', neckline, () => false),
-    ),
+    only(bare, bindingPart('binding', { edge: neckline, closed: () => false, ends: () => 'front' })),
   ],
 );

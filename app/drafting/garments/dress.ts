@@ -59,7 +59,7 @@ export const dress = assemble(
     only(hangs, { sizes: [waistSizes] }),
     only(isTank, { sizes: [tankSizes] }),
     only(hangs, sleevePart),
-    ...neckPart.map((part) => only(hangs, part)),
+    ...neckPart('back').map((part) => only(hangs, part)),
     only(hangs, armholePart),
     only(isBand, bandPart),
     skirtPart,

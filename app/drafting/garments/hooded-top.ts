@@ -2,6 +2,7 @@ import { assemble } from './garment';
 import { armholePart } from './parts/armhole';
 import { bodicePart, halfNeckline } from './parts/bodice';
 import { hoodPart } from './parts/hood';
+import { pocketChoice, pocketPart } from './parts/pocket';
 import { sleevePart } from './parts/sleeve';
 import { slitPart } from './parts/slit';
 
@@ -16,9 +17,10 @@ export const hoodedTop = assemble(
       sleeve: { kind: 'one', of: ['long', 'short', 'none'], fallback: 'long' },
       armhole: { kind: 'one', of: ['auto', 'set-in', 'raglan'], fallback: 'auto' },
       hood: { kind: 'one', of: ['auto', 'two', 'three'], fallback: 'auto' },
+      pocket: pocketChoice,
       hem: { kind: 'one', of: ['turned', 'casing', 'raw'], fallback: 'turned' },
     },
     auto: { opening: 'none', armhole: 'set-in', hood: 'two' },
   },
-  [bodicePart, sleevePart, hoodPart(halfNeckline), armholePart, slitPart('front')],
+  [bodicePart, sleevePart, hoodPart(halfNeckline), armholePart, slitPart('front'), pocketPart],
 );

@@ -28,7 +28,7 @@ export const nightshirt = assemble(
       fit: [{ place: 'hip', measure: 'hip-girth', garment: ({ sizes }) => sizes.hem ?? 0 }],
     },
     sleevePart,
-    ...neckPart,
+    ...neckPart('front'),
     slitPart('front'),
   ],
 );

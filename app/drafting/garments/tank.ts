@@ -18,5 +18,5 @@ export const tank = assemble(
     },
     auto: { opening: 'none' },
   },
-  [bodicePart, { sizes: [tankSizes] }, ...neckPart, armholePart, slitPart('back')],
+  [bodicePart, { sizes: [tankSizes] }, ...neckPart('back'), armholePart, slitPart('back')],
 );

@@ -19,5 +19,5 @@ export const tee = assemble(
     },
     auto: { opening: 'none', armhole: 'set-in' },
   },
-  [bodicePart, sleevePart, ...neckPart, slitPart('back')],
+  [bodicePart, sleevePart, ...neckPart('back'), slitPart('back')],
 );

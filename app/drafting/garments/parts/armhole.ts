@@ -5,13 +5,13 @@ import { hasSleeve } from './bodice';
 /** Armholes without a sleeve are bound: too hollow to turn. */
 export const armholePart: Part = only(
   (choices) => !hasSleeve(choices),
-  bindingPart(
-    'armhole-binding',
-    () => [
+  bindingPart('armhole-binding', {
+    edge: () => [
       { piece: 'front', edge: 'armhole', back: true },
       { piece: 'back', edge: 'armhole' },
     ],
-    () => true,
-    2,
-  ),
+    closed: () => true,
+    ends: () => 'front',
+    rings: 2,
+  }),
 );

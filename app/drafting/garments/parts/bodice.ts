@@ -35,6 +35,8 @@ function row(side: 'front' | 'back', arm: 'set-in' | 'raglan', open: boolean): P
       centreLength: `${side}Length`,
       neckShare: `${side}NeckKept`,
       slitLength: open ? 'noSlit' : `${side}Slit`,
+      pocketBeside: open ? 'pocketBeside' : 'notOpen',
+      ...(side === 'back' ? { pocket: 'noPocket' } : {}),
     },
     takes: () => ({ past: PAST_CENTRE_MM }),
     roles: (choices) => ({

@@ -2,7 +2,7 @@ import { flare } from '../../blocks/flare';
 import { neckFacing } from '../../blocks/neck-facing';
 import type { Choices } from '../../sizes/wearer';
 import { type Choice, only, type Part, sumOf } from '../garment';
-import { bindingPart } from './binding';
+import { bindingPart, fromFront } from './binding';
 import { halfNeckline, isOpen, isRaglan, wholeHalfNeckline } from './bodice';
 
 /** How a neckline is finished: concave, so never simply turned. */
@@ -14,6 +14,18 @@ export const neckChoice = {
 
 const finished = (way: string) => (choices: Choices) => choices.neck === way;
 const isClosed = (choices: Choices) => choices.opening === 'none' || choices.opening === undefined;
+/** Where a slit lies, and so where the ends of a collar or strip do. */
+type Side = 'front' | 'back';
+type Ends = (choices: Choices) => Side;
+const endsAt =
+  (slit: Side): Ends =>
+  ({ opening }) =>
+    opening === 'front' || (opening === 'slit' && slit === 'front') ? 'front' : 'back';
+/** A flat collar meets in front where nothing opens behind. */
+const flatEndsAt =
+  (slit: Side): Ends =>
+  (choices) =>
+    isClosed(choices) ? 'front' : endsAt(slit)(choices);
 
 /** A standing band is this share of the neck high, folded double; a flat collar this share wide (common practice). */
 const BAND_SHARE = 0.06;
@@ -24,7 +36,7 @@ const FLAT_ANGLE = 2;
 
 const self = (piece: string, edge: string) => ({ first: [{ piece, edge }], second: [{ piece, edge }] });
 
-const band: Part = {
+const bandPart = (ends: Ends): Part => ({
   pieces: [
     {
       name: 'collar-band',
@@ -46,7 +58,7 @@ const band: Part = {
       name: 'collar-neck',
       sewn: 2,
       first: halfNeckline,
-      second: [{ piece: 'collar-band', edge: 'top', back: true }],
+      second: (choices) => [fromFront('collar-band', ends(choices))],
       cornered: true,
     },
     {
@@ -57,9 +69,9 @@ const band: Part = {
       second: [{ piece: 'collar-band', edge: 'bottom' }],
     },
   ],
-};
+});
 
-const flat: Part = {
+const flatPart = (ends: Ends): Part => ({
   pieces: [
     {
       name: 'collar',
@@ -83,11 +95,11 @@ const flat: Part = {
       name: 'collar-neck',
       sewn: 2,
       first: halfNeckline,
-      second: [{ piece: 'collar', edge: 'top', back: true }],
+      second: (choices) => [fromFront('collar', ends(choices))],
       cornered: true,
     },
   ],
-};
+});
 
 const faced: Part = {
   pieces: (['front', 'back'] as const).flatMap((side) =>
@@ -124,11 +136,11 @@ const faced: Part = {
 };
 
 /** A bound, faced or collared neckline. A raglan's is bound where a facing was asked for: its neck has four pieces. */
-export const neckPart: readonly Part[] = [
-  only(finished('bound'), bindingPart('binding', wholeHalfNeckline, isClosed)),
+export const neckPart = (slit: Side): readonly Part[] => [
+  only(finished('bound'), bindingPart('binding', { edge: wholeHalfNeckline, closed: isClosed, ends: endsAt(slit) })),
   only(finished('faced'), faced),
-  only(finished('band'), band),
-  only(finished('flat'), flat),
+  only(finished('band'), bandPart(endsAt(slit))),
+  only(finished('flat'), flatPart(flatEndsAt(slit))),
   {
     instead: [
       {

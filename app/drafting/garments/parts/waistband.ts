@@ -1,4 +1,4 @@
-import { flare } from '../../blocks/flare';
+import { waistband } from '../../blocks/waistband';
 import type { Choices } from '../../sizes/wearer';
 import type { Part } from '../garment';
 import { isElastic, isPleated, skirtWaist } from './skirt';
@@ -16,14 +16,9 @@ export const waistbandPart: Part = {
       copies: 1,
       mirrored: false,
       onFold: true,
-      block: flare,
-      sizes: { flareTop: 'bandLong', flareBottom: 'bandLong', flareHeight: 'bandDeep', flareOpen: 'notOpen' },
-      takes: ({ sizes }) => ({
-        bandLong: sizes.bandHalf ?? 0,
-        bandDeep: 2 * (sizes.waistbandHeight ?? 0),
-        bandPast: PAST_MM,
-      }),
-      roles: () => ({ top: 'seam', side: 'closure', bottom: 'opening', centre: 'fold' }),
+      block: waistband,
+      takes: ({ sizes }) => ({ bandDeep: 2 * (sizes.waistbandHeight ?? 0), bandPast: PAST_MM }),
+      roles: () => ({ top: 'seam', 'top-end': 'opening', side: 'closure', bottom: 'seam', centre: 'fold' }),
       when: onBand,
     },
   ],
@@ -34,6 +29,7 @@ export const waistbandPart: Part = {
       first: [{ piece: 'waistband', edge: 'top' }],
       second: skirtWaist,
       longer: (choices) => (isPleated(choices) ? 'pleated' : 'gathered'),
+      cornered: true,
       when: onBand,
     },
     {
@@ -42,6 +38,17 @@ export const waistbandPart: Part = {
       kind: 'folded',
       first: [{ piece: 'waistband', edge: 'side' }],
       second: [],
+      when: onBand,
+    },
+    {
+      name: 'waistband-inside',
+      sewn: 2,
+      kind: 'laid',
+      first: [
+        { piece: 'waistband', edge: 'top' },
+        { piece: 'waistband', edge: 'top-end' },
+      ],
+      second: [{ piece: 'waistband', edge: 'bottom', back: true }],
       when: onBand,
     },
   ],

@@ -1,0 +1,73 @@
+import type { Block } from '../garments/garment';
+import { end, flatten, line, type Path, pathBounds, point, start } from '../geometry';
+import type { Sizes } from '../sizes/wearer';
+
+/** A pocket reaches this share of the narrowest half front, and its top this share of that (common practice, no source). */
+const WIDTH_SHARE = 0.62;
+const TOP_SHARE = 0.58;
+/** It covers this share of the front between neckline and hem, where the hand edges ask for no more. */
+const HEIGHT_SHARE = 0.45;
+/** Below its hand edges, a side of at least this share of the height, and this many mm. */
+const SIDE_SHARE = 0.22;
+const LEAST_SIDE_MM = 8;
+/** Clear of seams, neckline and slit by this much, so that its own hems lie free. */
+const CLEAR_MM = 12;
+/** What is drawn where there is no room at all: too small to be kept. */
+const NO_ROOM_MM = 4;
+const FLAT_MM = 0.5;
+
+/** Sizes a front needs to place a pocket: `pocket` 1 or 0, `pocketHand` the wished hand edge, `pocketFrom` the hem and `pocketBeside` the centre line to its near edge, mm. */
+export const pocketSizes = ['pocket', 'pocketHand', 'pocketFrom', 'pocketBeside'] as const;
+
+/** Seam lines of a half front that a pocket keeps clear of; `high` is where it may begin, mm below the shoulder. */
+export type Ground = { readonly armhole: Path; readonly side: Path; readonly hem: Path; readonly high: number };
+
+/** Where the pocket is stitched on a half front: a straight top, a slanted hand edge left open, a side and a bottom. */
+export function pocketLines({ pocketHand = 0, pocketFrom = 0, pocketBeside = 0 }: Sizes, ground: Ground) {
+  const { armhole, side, hem, high } = ground;
+  const narrowest = Math.min(start(side).x, end(side).x);
+  const out = Math.max(Math.min(narrowest * WIDTH_SHARE, narrowest - CLEAR_MM), pocketBeside + NO_ROOM_MM);
+  const low = lowest(hem, out) - pocketFrom;
+  const arm = pathBounds(armhole);
+  const room = Math.max(low - Math.max(high + CLEAR_MM, (arm.top + arm.bottom) / 2), NO_ROOM_MM);
+  const wished = Math.max(out * TOP_SHARE, pocketBeside + NO_ROOM_MM / 2);
+  const upright = Math.sqrt(Math.max(pocketHand ** 2 - (out - wished) ** 2, 0));
+  const height = Math.min(Math.max((low - high) * HEIGHT_SHARE, upright + LEAST_SIDE_MM), room);
+  const top = low - height;
+  const within = flatten(armhole, FLAT_MM).filter((p) => p.y > top - CLEAR_MM);
+  const near = Math.min(wished, ...within.map((p) => p.x - CLEAR_MM));
+  const inner = Math.max(near, pocketBeside + NO_ROOM_MM / 2);
+  const below = Math.min(Math.max(Math.min(height * SIDE_SHARE, height - upright), LEAST_SIDE_MM), height / 2);
+  const hand = low - below;
+  return {
+    'pocket-top': [line(point(pocketBeside, top), point(inner, top))],
+    'pocket-hand': [line(point(inner, top), point(out, hand))],
+    'pocket-side': [line(point(out, hand), point(out, low))],
+    'pocket-bottom': [line(point(out, low), point(pocketBeside, low))],
+    ...(pocketBeside > 0 ? { 'pocket-centre': [line(point(pocketBeside, low), point(pocketBeside, top))] } : {}),
+  };
+}
+
+/** The hem's highest place under the pocket. */
+function lowest(hem: Path, out: number): number {
+  return Math.min(...flatten(hem, FLAT_MM).flatMap((p) => (p.x <= out ? [p.y] : [])), end(hem).y);
+}
+
+/** The pocket itself, half of it: as its place on the front, whose lengths in mm it is drawn from. */
+export const pocket: Block = {
+  sizes: ['pocketTop', 'pocketHandEdge', 'pocketSide', 'pocketBottom'],
+  draw: ({ pocketTop = 0, pocketHandEdge = 0, pocketSide = 0, pocketBottom = 0 }) => {
+    const hand = Math.sqrt(Math.max(pocketHandEdge ** 2 - (pocketBottom - pocketTop) ** 2, 0));
+    const low = hand + pocketSide;
+    return {
+      edges: {
+        top: [line(point(0, 0), point(pocketTop, 0))],
+        hand: [line(point(pocketTop, 0), point(pocketBottom, hand))],
+        side: [line(point(pocketBottom, hand), point(pocketBottom, low))],
+        bottom: [line(point(pocketBottom, low), point(0, low))],
+        centre: [line(point(0, low), point(0, 0))],
+      },
+      lines: {},
+    };
+  },
+};

@@ -1,0 +1,23 @@
+import type { Block } from '../garments/garment';
+import { line, point } from '../geometry';
+
+/**
+ * Half a straight band beside its fold, folded lengthwise when sewn; x right from the fold, y down. Sizes in mm:
+ * `bandHalf` of the waist, `bandDeep` twice its finished height, `bandPast` how far each end laps past the opening.
+ */
+export const waistband: Block = {
+  sizes: ['bandHalf', 'bandDeep', 'bandPast'],
+  draw: ({ bandHalf = 0, bandDeep = 0, bandPast = 0 }) => {
+    const end = bandHalf + bandPast;
+    return {
+      edges: {
+        top: [line(point(0, 0), point(bandHalf, 0))],
+        'top-end': [line(point(bandHalf, 0), point(end, 0))],
+        side: [line(point(end, 0), point(end, bandDeep))],
+        bottom: [line(point(end, bandDeep), point(0, bandDeep))],
+        centre: [line(point(0, bandDeep), point(0, 0))],
+      },
+      lines: { middle: [line(point(0, bandDeep / 2), point(end, bandDeep / 2))] },
+    };
+  },
+};

@@ -1,0 +1,64 @@
+import { expect, test } from 'vitest';
+import { draft, fullOrder } from '../../app/drafting/draft';
+import { bodyFrom, demoCards } from '../../app/measuring';
+
+/** The order of sewing for every upright demo toy, a list of seam names each. */
+function orders(garment: string, choices: Record<string, string | boolean>): string[][] {
+  return demoCards
+    .filter((card) => card.toy.body === 'upright')
+    .map((card) => {
+      const full = fullOrder({ garment, choices }, card.taken);
+      if (!full.ok) throw new RangeError(full.fault.where);
+      const outcome = draft(bodyFrom(card), full.order, full.garment, card.toy.name);
+      if (!outcome.ok) throw new RangeError(outcome.flags.map((flag) => flag.code).join());
+      return outcome.draft.sewing.flatMap((step) => step.seams);
+    });
+}
+
+/** What is sewn before what, wherever both are sewn: how the trade goes about it (common practice, no source). */
+const practice: [string, string, Record<string, string | boolean>, string[]][] = [
+  [
+    'a pocket goes on while the front lies flat, its hand edges hemmed first',
+    'hooded-top',
+    {},
+    ['pocket-hand', 'pocket', 'shoulder'],
+  ],
+  [
+    'a raglan sleeve is set in before side and underarm',
+    'tee',
+    { armhole: 'raglan' },
+    ['front-raglan', 'back-raglan', 'side', 'underarm', 'cuff'],
+  ],
+  ['a sleeve is set in flat', 'tee', { armhole: 'set-in' }, ['shoulder', 'armhole', 'side', 'underarm', 'cuff']],
+  ['a collar is made up before it is sewn on', 'tee', { neck: 'flat' }, ['collar-round', 'collar-end', 'collar-neck']],
+  ['a standing collar is closed inside last', 'tee', { neck: 'band' }, ['collar-end', 'collar-neck', 'collar-inside']],
+  [
+    'a facing is made up before it is sewn on',
+    'tee',
+    { neck: 'faced', armhole: 'set-in' },
+    ['facing-shoulder', 'facing-neck'],
+  ],
+  [
+    'armholes are bound flat, their ends closed with the sides',
+    'tank',
+    {},
+    ['armhole-binding-edge', 'side', 'armhole-binding-end'],
+  ],
+  ['a hood is made up before it is sewn on', 'hooded-top', {}, ['hood-crown', 'hood-neck', 'hood-face']],
+  [
+    'tiers are rings before they are gathered',
+    'skirt',
+    { skirt: 'tiers' },
+    ['skirt-side', 'tier-2-side', 'tier-2', 'tier-hem'],
+  ],
+  ['a skirt is sewn up before it is hung', 'dress', {}, ['skirt-side', 'waist']],
+  ['a bodice is sewn up before a skirt hangs from it', 'dress', {}, ['side', 'waist', 'skirt-hem']],
+  ['a waistband is stitched down inside last', 'skirt', {}, ['waist', 'waistband-inside']],
+];
+
+test.each(practice)('%s', (_, garment, choices, inOrder) => {
+  for (const order of orders(garment, choices)) {
+    const sewn = inOrder.filter((seam) => order.includes(seam));
+    expect(order.filter((seam) => sewn.includes(seam))).toEqual(sewn);
+  }
+});
