@@ -21,7 +21,7 @@ import {
   marksOf,
   portrait,
   SMALL,
-  TALL,
+  SNUG,
   traitPicture,
   WIDE,
 } from '../../app/measuring/figure';
@@ -48,7 +48,7 @@ for (const kind of bodyKinds) {
     const theme = look === 'rabbit' ? 'dark' : 'light';
     const traits = { ...usualTraits, ...given };
     pages(`${kind}-${look}-wide`, () => steps(kind, traits, WIDE), { ...WIDE, across: 3, theme }, 12);
-    pages(`${kind}-${look}-tall`, () => steps(kind, traits, TALL), { ...TALL, across: 4, theme }, 12);
+    pages(`${kind}-${look}-snug`, () => steps(kind, traits, SNUG), { ...SNUG, across: 4, theme }, 12);
   }
 }
 pages('small', smallPictures, { ...SMALL, across: 8, theme: 'light' }, 64);

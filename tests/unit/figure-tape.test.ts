@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { type BodyKind, bodyKinds, type Knowns, type Traits, usualTraits } from '../../app/body';
-import { type Diagram, diagram, type Frame, figure, portrait, TALL, WIDE } from '../../app/measuring/figure';
+import { type Diagram, diagram, type Frame, figure, portrait, SNUG, WIDE } from '../../app/measuring/figure';
 import { gapTo, overlap } from '../../app/measuring/figure/labels';
 import { type Point, point } from '../../app/measuring/figure/point';
 import { seeded } from '../toys/seeded';
@@ -22,13 +22,13 @@ type Case = {
 
 const cases: readonly Case[] = bodyKinds.flatMap((kind) => {
   const random = seeded(kind.length);
-  const usual = [WIDE, TALL].map((frame) => ({ name: 'typical', kind, traits: usualTraits, knowns: {}, frame }));
+  const usual = [WIDE, SNUG].map((frame) => ({ name: 'typical', kind, traits: usualTraits, knowns: {}, frame }));
   const any = Array.from({ length: BODIES }, (_, index) => ({
     name: `random ${index}`,
     kind,
     traits: anyTraits(random),
     knowns: anyKnowns(kind, random),
-    frame: index % 2 === 0 ? WIDE : TALL,
+    frame: index % 2 === 0 ? WIDE : SNUG,
   }));
   return [...usual, ...any];
 });

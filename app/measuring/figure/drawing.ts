@@ -4,9 +4,10 @@ import type { Point } from './point';
 /** The size of the picture, in its own units: about one to a CSS pixel on a phone. */
 export type Frame = { readonly width: number; readonly height: number };
 
-/** Beside the number in portrait, and beside it in landscape. */
+/** Above the number, in portrait. */
 export const WIDE: Frame = { width: 360, height: 200 };
-export const TALL: Frame = { width: 300, height: 300 };
+/** Beside the number, in landscape: as many units as a small phone has pixels there, so that words stay readable. */
+export const SNUG: Frame = { width: 240, height: 182 };
 
 /** What a shape is made of; the part that draws it turns each into a class. */
 export type Look =

@@ -11,7 +11,7 @@
  * - `marksOf[kind]`, `markPicture(kind, traits, knowns, now, frame = WIDE)`: step zero, with a glow under the marks `now`.
  * - `viewOf(kind, measure)`: the side the toy is turned to for a measure.
  *
- * `knowns` may be empty: the figure is then the typical toy. `TALL` is for landscape, beside the number.
+ * `knowns` may be empty: the figure is then the typical toy. `SNUG` is for landscape, where the number stands beside it.
  */
 export { diagram, figure } from './diagram';
 export {
@@ -22,8 +22,8 @@ export {
   type Label,
   type Layer,
   type Look,
+  SNUG,
   type Strip,
-  TALL,
   type Tape,
   WIDE,
 } from './drawing';

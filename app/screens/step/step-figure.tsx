@@ -1,6 +1,6 @@
 import { useEffect, useMemo, useState } from 'preact/hooks';
 import type { MeasureId } from '../../body';
-import { diagram, TALL, WIDE } from '../../measuring';
+import { diagram, SNUG, WIDE } from '../../measuring';
 import { DiagramPicture, Icon, useWords } from '../../parts';
 import type { Making } from '../making';
 import { useReadAloud } from './read-aloud';
@@ -13,7 +13,7 @@ export function StepFigure({ making, measure }: { readonly making: Making; reado
   const { say, hand } = useWords();
   const { kind, traits, sizes } = making.body;
   const step = making.steps.find((each) => each.measure === measure);
-  const frame = useMatches(BESIDE) ? TALL : WIDE;
+  const frame = useMatches(BESIDE) ? SNUG : WIDE;
   const drawn = useMemo(() => diagram(kind, traits, sizes, measure, frame), [kind, traits, sizes, measure, frame]);
   const reader = useReadAloud(
     ['name', 'how', 'mind'].map((part) => say(`measure.${measure}.${part}`)).join('. '),
