@@ -1,7 +1,7 @@
 // What is taken on a page, so that words find room.
 
 import type { Draft } from '../draft-types';
-import { flatten, type Path, type Point } from '../geometry';
+import type { Path, Point } from '../geometry';
 import { type Board, type Box, block, blockBox, blockLine, emptyBoard } from '../packing';
 import { BOTTOM_MARGIN_MM, EDGE_MARGIN_MM } from '../sheets/area';
 import type { Page, Placed, Strip } from '../sheets/layout';
@@ -9,10 +9,8 @@ import { CLEAR_MM } from '../sheets/marks';
 import { moved } from '../sheets/move';
 import { outlineOf } from '../sheets/outline';
 import { OVERLAP_MM } from '../sheets/tiles';
-import type { Ink } from './ink';
-
-/** How closely lines are followed when words look for room among them, mm. */
-const FOLLOWED_MM = 0.2;
+import { inkOutline } from './crossing';
+import type { Ink, TextWidth } from './ink';
 
 /** A page with its margins, strip and cover taken. */
 export function furnished(page: Page): Board {
@@ -39,12 +37,9 @@ export function withPieces(board: Board, draft: Draft, page: Page): Board {
   }, board);
 }
 
-/** The board with all that is drawn taken. */
-export function withInk(board: Board, ink: readonly Ink[]): Board {
-  return ink.reduce(
-    (left, each) => (each.kind === 'stroke' ? blockLine(left, flatten(each.path, FOLLOWED_MM), CLEAR_MM / 2) : left),
-    board,
-  );
+/** The board with all that is drawn and written taken. */
+export function withInk(board: Board, ink: readonly Ink[], widthOf: TextWidth): Board {
+  return ink.reduce((left, each) => blockLine(left, inkOutline(each, widthOf), CLEAR_MM / 2), board);
 }
 
 /** The board with all but the window taken, and the overlaps round it too: what lies there may be cut off. */

@@ -19,6 +19,7 @@ import {
 } from '../geometry';
 import { FOLD_MARK_MM, foldStretch } from '../sheets/marks';
 import { arrowHead } from './arrow';
+import { crossesAny } from './crossing';
 import { centred } from './flow';
 import { type Ink, SMALLEST_PT, stroke, type TextWidth } from './ink';
 import { readingTurn } from './words-along';
@@ -59,9 +60,13 @@ export function cutOnAxis(piece: Piece): readonly Path[] {
   return piece.edges.filter((edge) => edge.role !== 'fold' && pathOnFold(edge.path)).map((edge) => edge.path);
 }
 
-/** The fold line as far as the paper is cut; on a half, arrows pointing at it with words between. */
+/**
+ * The fold line as far as the paper is cut; on a half, arrows pointing at it with words between, where they cross no
+ * other `ink` of the piece.
+ */
 export function foldInk(
   { piece, whole, to }: { readonly piece: Piece; readonly whole: boolean; readonly to: (p: Point) => Point },
+  ink: readonly Ink[],
   say: Say,
   widthOf: TextWidth,
 ): readonly Ink[] {
@@ -70,7 +75,7 @@ export function foldInk(
     const [from, until] = [start(edge.path), end(edge.path)];
     const fold = stroke('marks', 'fold', [line(to(reached(piece, from, until)), to(reached(piece, until, from)))]);
     const stretch = whole ? undefined : foldStretch(piece, edge);
-    return stretch ? [fold, ...arrows(stretch.map(to), say('label.place-on-fold'), widthOf)] : [fold];
+    return stretch ? [fold, ...arrows(stretch.map(to), say('label.place-on-fold'), ink, widthOf)] : [fold];
   });
 }
 
@@ -83,7 +88,12 @@ function reached(piece: Piece, at: Point, other: Point): Point {
 }
 
 /** Edges run clockwise, so that the piece lies on the right. */
-function arrows([from, until]: readonly Point[], words: string, widthOf: TextWidth): readonly Ink[] {
+function arrows(
+  [from, until]: readonly Point[],
+  words: string,
+  ink: readonly Ink[],
+  widthOf: TextWidth,
+): readonly Ink[] {
   if (!from || !until) return [];
   const length = distance(from, until);
   const along = unit(subtract(until, from));
@@ -93,13 +103,15 @@ function arrows([from, until]: readonly Point[], words: string, widthOf: TextWid
   const place = (s: number, deep: number): Point => add(middle, add(scale(along, s), scale(into, deep)));
   const tips = [place(-reach, TIP_MM), place(reach, TIP_MM)] as const;
   const back = [place(-reach, FOLD_MARK_MM), place(reach, FOLD_MARK_MM)] as const;
-  const ink: Ink[] = [
-    stroke('marks', 'mark', polyline([tips[0], ...back, tips[1]])),
+  const corners = [tips[0], ...back, tips[1]];
+  if (crossesAny(corners, ink, widthOf)) return [];
+  const mark: readonly Ink[] = [
+    stroke('marks', 'mark', polyline(corners)),
     ...tips.map((tip) => stroke('marks', 'mark', arrowHead(tip, scale(into, -1)))),
   ];
-  if (widthOf(words, SMALLEST_PT, false) > 2 * reach - 6) return ink;
+  if (widthOf(words, SMALLEST_PT, false) > 2 * reach - 6) return mark;
   const turn = readingTurn(from, until);
-  return [...ink, centred(words, place(0, FOLD_MARK_MM / 2), SMALLEST_PT, false, widthOf, turn)];
+  return [...mark, centred(words, place(0, FOLD_MARK_MM / 2), SMALLEST_PT, false, widthOf, turn)];
 }
 
 function liesOnFold(curve: Curve): boolean {

@@ -14,8 +14,12 @@ import { middleOf } from './middle';
 
 type Wording = { readonly say: Say; readonly units: Unit; readonly widthOf: TextWidth };
 
+/** A page as labels see it: what it holds, its board with the furniture taken, and the words its pieces bear already. */
+export type Labelled = { readonly page: Page; readonly free: Board; readonly words: readonly Ink[] };
+
 /** The labels of a page, one after another: each takes its place from those that follow. */
-export function labelsInk(draft: Draft, layout: Layout, page: Page, free: Board, wording: Wording): readonly Ink[] {
+export function labelsInk(draft: Draft, layout: Layout, on: Labelled, wording: Wording): readonly Ink[] {
+  const { page, free } = on;
   const ink: Ink[] = [];
   let left = withPieces(free, draft, page);
   for (const placed of page.placed) {
@@ -23,8 +27,8 @@ export function labelsInk(draft: Draft, layout: Layout, page: Page, free: Board,
     if (!piece) continue;
     const paragraphs = labelOf({ draft, piece, whole: placed.whole, units: wording.units }, wording.say);
     const label = placed.window
-      ? tileLabel(layout, page, piece, placed, paragraphs, left, wording)
-      : pieceLabel(piece, placed, paragraphs, free, left, wording.widthOf);
+      ? tileLabel(layout, on, piece, placed, paragraphs, left, wording)
+      : pieceLabel(on, piece, placed, paragraphs, left, wording.widthOf);
     if (!label) continue;
     ink.push(...label.ink);
     left = blockBox(left, label.box, CLEAR_MM);
@@ -33,23 +37,23 @@ export function labelsInk(draft: Draft, layout: Layout, page: Page, free: Board,
 }
 
 function pieceLabel(
+  { free, words }: Labelled,
   piece: Piece,
   placed: Placed,
   paragraphs: readonly Paragraph[],
-  free: Board,
   beside: Board,
   widthOf: TextWidth,
 ): Label {
   const outline = outlineOn(piece.seamLine, placed);
   const lines = withMarks(free, piece, placed.whole, moved(placed.move));
   const inside = labelInside(paragraphs, outline, lines, widthOf);
-  return inside ?? labelBeside(paragraphs, outline, { page: beside, lines, room: placed.room }, widthOf);
+  return inside ?? labelBeside(paragraphs, { outline, lines, words }, { page: beside, room: placed.room }, widthOf);
 }
 
 /** The whole label on the page nearest the piece's middle that holds it; on the others, piece and page. */
 function tileLabel(
   layout: Layout,
-  page: Page,
+  { page, words }: Labelled,
   piece: Piece,
   placed: Placed,
   paragraphs: readonly Paragraph[],
@@ -70,7 +74,7 @@ function tileLabel(
       furnished(page),
       page.tile?.window ?? { x: 0, y: 0, width: page.width, height: page.height },
     );
-    return labelBeside(paragraphs, outline, { page: beside, lines, room: undefined }, widthOf);
+    return labelBeside(paragraphs, { outline, lines, words }, { page: beside, room: undefined }, widthOf);
   }
   const title = say('print.tile-title', { name: page.name, piece: say(`piece.${piece.name}`) });
   return inside(page, placed, [{ text: title, bold: true }]);

@@ -21,8 +21,8 @@ export function pageInk(draft: Draft, layout: Layout, page: Page, wording: Wordi
   const free = furnished(page);
   return [
     ...pieces,
-    ...(page.tile ? tileInk(page.tile, withInk(free, pieces), say, widthOf) : []),
-    ...labelsInk(draft, layout, page, free, wording),
+    ...(page.tile ? tileInk(page.tile, withInk(free, pieces, widthOf), say, widthOf) : []),
+    ...labelsInk(draft, layout, { page, free, words: pieces.filter((ink) => ink.kind === 'words') }, wording),
     ...stripInk(draft, layout, page, say, widthOf),
     ...(page.cover ? coverInk(draft, layout, page.cover, say, widthOf) : []),
   ];

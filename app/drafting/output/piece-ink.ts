@@ -32,6 +32,9 @@ export type Drawn = {
 /** Length of a notch where there is no allowance to cross, mm; then it lies inside. */
 const INNER_NOTCH_MM = 4;
 
+/** What numbers lines of one kind: `fold-3`. */
+const NUMBER = /-\d+$/;
+
 /** Between the two ticks of a back notch, mm. */
 const TICKS_APART_MM = 2.5;
 
@@ -59,9 +62,9 @@ export function pieceInk(shown: Drawn, say: Say, widthOf: TextWidth): readonly I
       'marks',
       'notch',
     ),
-    ...foldInk(shown, say, widthOf),
     ...grain(shown),
   ];
+  ink.push(...foldInk(shown, ink, say, widthOf));
   for (const { text, ends } of wordings(shown, say)) {
     ink.push(...wordsAlong(text, [to(ends[0]), to(ends[1])], wordSide(ends, to), ink, widthOf));
   }
@@ -100,7 +103,7 @@ type Wording = { readonly text: string; readonly ends: readonly [Point, Point] }
 function wordings({ piece, nap }: Drawn, say: Say): readonly Wording[] {
   const grainWords: Wording = { text: say(nap ? 'label.grain-nap' : 'label.grain'), ends: piece.grain };
   const lines = piece.lines.flatMap(({ name, path }) =>
-    straight(path).map((ends) => ({ text: say(`line.${name}`), ends })),
+    straight(path).map((ends) => ({ text: say(`line.${name.replace(NUMBER, '')}`), ends })),
   );
   return [grainWords, ...lines];
 }

@@ -77,8 +77,10 @@ function placedInk(
   const outline = outlineOf(piece.seamLine, whole).map(to);
   const lines = withMarks(emptyBoard(page.width, page.height), piece, whole, to);
   const inside = beside ? undefined : labelInside(paragraphs, outline, lines, widthOf);
-  const label: Label = inside ?? labelBeside(paragraphs, outline, { page: lines, lines, room }, widthOf);
-  return [...pieceInk({ piece, whole, nap: hasNap(draft), to }, say, widthOf), ...label.ink];
+  const drawn = pieceInk({ piece, whole, nap: hasNap(draft), to }, say, widthOf);
+  const words = drawn.filter((ink) => ink.kind === 'words');
+  const label: Label = inside ?? labelBeside(paragraphs, { outline, lines, words }, { page: lines, room }, widthOf);
+  return [...drawn, ...label.ink];
 }
 
 function element(ink: Ink): string {

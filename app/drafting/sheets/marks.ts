@@ -7,6 +7,7 @@ import {
   end,
   flatten,
   left,
+  mirrorPath,
   type Path,
   type Point,
   scale,
@@ -39,8 +40,9 @@ const ON_AXIS_MM = 1e-4;
 export function withMarks(board: Board, piece: Piece, whole: boolean, to: (p: Point) => Point): Board {
   const folds = piece.edges.filter((edge) => edge.role === 'fold');
   const fold: Mm = whole || !folds.some((edge) => foldStretch(piece, edge)) ? CLEAR_MM : FOLD_MARK_MM + CLEAR_MM;
+  const inner = [...piece.lines.map((line) => line.path), ...piece.cuts];
   const lines = [
-    ...[...piece.lines.map((inner) => inner.path), ...piece.cuts].map((path) => ({ path, gap: CLEAR_MM })),
+    ...(whole ? [...inner, ...inner.map(mirrorPath)] : inner).map((path) => ({ path, gap: CLEAR_MM })),
     ...folds.map(({ path }) => ({ path, gap: fold })),
   ];
   const taken = lines.reduce(
