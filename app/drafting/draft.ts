@@ -11,7 +11,7 @@ import { active, type Garment } from './garments/garment';
 import { notesOf } from './notes';
 import { pieceOf } from './piece';
 import { walk } from './seams';
-import { settle } from './settle';
+import { settle, suit } from './settle';
 import { sewingOrder } from './sewing';
 import { cloths } from './sizes/cloths';
 import { type Fit, fits, LEAST_EASE_MM } from './sizes/ease';
@@ -22,7 +22,7 @@ export { ENGINE } from './engine';
 export { fullOrder, type OrderFault, type OrderResult } from './order';
 
 /** An estimate vaguer than this share of its value is no ground to cut cloth on. */
-const VAGUEST = 0.6;
+const VAGUEST = 1;
 /**
  * Drafts a garment for a body. Refuses, with flags and never an exception, a body the garment does not suit, an
  * impossible one, one with a measure that nobody can estimate, and a seam that cannot be made to match. `order` comes
@@ -33,7 +33,8 @@ export function draft(body: Body, order: FullOrder, garment: Garment, toy: strin
   const cloth = cloths.find((each) => each.id === order.cloth);
   if (!cloth) return refuse([impossible('unknown-cloth', [])]);
   const allowances = allowancesFor(cloth, order.allowances);
-  const needed = new Set(active(garment.needs, order.choices).map((need) => need.measure));
+  const suited = suit(garment, order.choices, body.traits);
+  const needed = new Set(active(garment.needs, suited.choices).map((need) => need.measure));
   const flags = flagsOf(body, { hemAllowance: allowances.hem }).filter((flag) =>
     flag.measures.some((id) => needed.has(id)),
   );
@@ -42,7 +43,7 @@ export function draft(body: Body, order: FullOrder, garment: Garment, toy: strin
 
   const share = fits[order.fit as Fit];
   const dress = (choices: FullOrder['choices']) => wearerOf(body, { cloth, share, choices, hem: allowances.hem });
-  const { matched, opened, adjustments, stopped } = settle(garment, order.choices, dress, body.corrections);
+  const { matched, opened, adjustments, stopped } = settle(garment, suited.choices, dress, body.corrections);
   if (stopped.length > 0) return refuse(stopped);
   if (matched.failed) return refuse([impossible(`${matched.failed.what}-cannot-match`, matched.failed.check)]);
   const { drawing } = matched;
@@ -67,7 +68,7 @@ export function draft(body: Body, order: FullOrder, garment: Garment, toy: strin
       seams: walked.seams,
       fit: fitOf(garment, drawing),
       openings: opened.rows,
-      adjustments,
+      adjustments: [...suited.adjustments, ...adjustments],
       flags: [...flags, ...opened.flags, ...notesOf(garment, drawing)],
       sewing: sewingOrder(walked.seams, drawing),
     },

@@ -1,7 +1,7 @@
 import { edgeAllowance } from './allowances';
 import type { Edge, InnerLine, Notch, Piece, Role } from './draft-types';
 import type { Drawn } from './drawing';
-import { cutLine, flatten, type Path, type Point, pathLength, point, transformPath } from './geometry';
+import { cutLine, flatten, lerp, type Path, type Point, pathLength, point, polyline } from './geometry';
 import type { Choices } from './sizes/wearer';
 
 /** Roles whose allowance is turned back over the edge itself. */
@@ -51,11 +51,20 @@ export function pieceOf(
   };
 }
 
-/** The union of a cut line is rounded: what lies beyond the fold by no more than that lies on it. */
+/** Rounding of a cut line's union: what lies beyond the fold by no more than this lies on it. */
 const ROUNDED_MM = 0.001;
 
+/** Nothing is cut beyond the fold, however far a tight corner's allowance would reach: the ring is clipped at x = 0. */
 function onFold(folded: boolean, path: Path): Path {
-  return folded ? transformPath(path, (p) => (p.x < 0 && p.x > -ROUNDED_MM ? point(0, p.y) : p)) : path;
+  if (!folded || path.every(({ from }) => from.x >= 0)) return path;
+  const ring = path.flatMap(({ from, to }) => {
+    const kept = from.x > -ROUNDED_MM ? [point(Math.max(from.x, 0), from.y)] : [];
+    const crosses = from.x < -ROUNDED_MM !== to.x < -ROUNDED_MM;
+    return crosses
+      ? [...kept, lerp(from, to, from.x / (from.x - to.x))].map((p) => point(Math.max(p.x, 0), p.y))
+      : kept;
+  });
+  return polyline([...ring, ...ring.slice(0, 1)]);
 }
 
 /** The lengthwise thread: upright, where the piece is longest, a little inside it. */

@@ -15,8 +15,8 @@ const STEEPEST_TAPER = 0.9;
 const MOST_BOW = 0.3;
 /** Of the underarm, what a short sleeve covers (common practice, no source). */
 const SHORT_SHARE = 0.3;
-/** A cap rises at most this share of the sleeve's width. */
-const HIGHEST_CAP = 0.7;
+/** A cap rises at most this share of the arm's length. */
+const HIGHEST_CAP = 0.45;
 /** Where one of the two arm lengths was not taken: the usual share of the outer one that lies below the bicep line. */
 const USUAL_UNDERARM = 0.76;
 
@@ -24,12 +24,11 @@ const USUAL_UNDERARM = 0.76;
 export const sleeveSizes: SizeMaker = (wearer): Made => {
   const paw = wearer.girth('paw-girth', ONE_SEAM, LEAST_LIMB_EASE_MM);
   const passes = paw * (wearer.traits.stuffing === 'soft' ? SOFT_PASS : 1);
-  const arm = Math.max(wearer.of('upper-arm-girth'), wearer.of('paw-girth') * SOFT_PASS);
   const [outer, under] = [wearer.taken('arm-length'), wearer.taken('underarm-length')];
   const armLength = outer || !under ? wearer.of('arm-length') : wearer.of('underarm-length') / USUAL_UNDERARM;
   const underarm = under || !outer ? wearer.of('underarm-length') : armLength * USUAL_UNDERARM;
   const least = wearer.hem + LEAST_SIDE_MM;
-  const capHeight = Math.max(0, Math.min(armLength - underarm, arm * HIGHEST_CAP, armLength - least));
+  const capHeight = Math.max(0, Math.min(armLength - underarm, armLength * HIGHEST_CAP, armLength - least));
   const long = Math.max(armLength - capHeight, least);
   const upperArm = Math.max(wearer.girth('upper-arm-girth', ONE_SEAM, LEAST_LIMB_EASE_MM), passes);
   const bicep = Math.max(upperArm, paw - mostTaper(long, paw));
