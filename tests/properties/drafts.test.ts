@@ -10,6 +10,8 @@ import { randomCard, seeded } from '../toys/random';
 /** Drafts tried in CI over all garments; `npm run fuzz` tries as many as asked. */
 const DRAFTS = 3000;
 const NASTY_SHARE = 0.3;
+/** A size that a seam solves leans a little on its neighbours (a widened sleeve on its cuff's taper), as a share. */
+const LEANS = 0.002;
 const EACH = Math.ceil(DRAFTS / garments.length);
 
 describe.each(garments.map((garment) => [garment.id, garment] as const))('%s', (id) => {
@@ -47,7 +49,7 @@ describe.each(garments.map((garment) => [garment.id, garment] as const))('%s', (
         const after = drafted(grown(card, measure, 1 + 0.08 * random()), id, choices);
         const [was, is] = [settled, after].map((each) => each?.fit.find((row) => row.place === place)?.garment);
         const same = JSON.stringify(after?.order.choices) === JSON.stringify(settled?.order.choices);
-        if (was !== undefined && is !== undefined && same && is < was - 0.05)
+        if (was !== undefined && is !== undefined && same && is < was * (1 - LEANS))
           smaller.push(`#${n} ${place}: ${was} → ${is}`);
       }
     }
