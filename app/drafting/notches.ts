@@ -12,11 +12,15 @@ const CLEAR_OF_BREAKS_MM = 12;
 /** A break in a chain whose corner is this near to straight is no corner: it is marked by a notch. */
 const STRAIGHT = 0.2;
 
+/** Both ends of a seam, as shares of it. */
+const ENDS = [0, 1] as const;
+
 export type Placed = { readonly piece: string; readonly notch: Notch };
 
 /**
  * Notches pair: at the same share of both chains, so that ease spreads evenly between them. They stand halfway along
- * every longer edge of the first chain and wherever an edge of either chain ends on the other's middle.
+ * every longer edge of the first chain, wherever an edge of either chain ends on the other's middle, and where a seam ends
+ * but its edge runs straight on: at an opening.
  */
 export function notchesOf(seam: Seam, drawing: Drawing): Placed[] {
   // Where both halves of a fold piece lie in one chain, a mark on the half would show twice: such strips go by their fold.
@@ -32,7 +36,7 @@ export function notchesOf(seam: Seam, drawing: Drawing): Placed[] {
   const apart = halves.filter((half) =>
     breaks.every((each) => Math.abs(each - half) * seam.firstLength > CLEAR_OF_BREAKS_MM),
   );
-  return [...apart, ...breaks].flatMap((share) => {
+  return [...apart, ...breaks, ...ENDS].flatMap((share) => {
     const [one, two] = [
       markAt(first, share * seam.firstLength, drawing),
       markAt(second, share * seam.secondLength, drawing),

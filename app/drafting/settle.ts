@@ -1,4 +1,4 @@
-import type { Body, Flag } from '../body';
+import type { Body, Flag, Traits } from '../body';
 import type { Adjustment } from './draft-types';
 import type { Garment } from './garments/garment';
 import { type Matched, match } from './match';
@@ -14,6 +14,19 @@ export type Settled = {
   readonly adjustments: readonly Adjustment[];
   readonly stopped: readonly Flag[];
 };
+
+/** The choices as asked, but for those that make no sense for this toy; and what is said of the change. */
+export function suit(
+  garment: Garment,
+  asked: Choices,
+  traits: Traits,
+): Pick<Settled, 'adjustments'> & { choices: Choices } {
+  const rows = garment.unsuited.filter((row) => asked[row.choice] === row.from && row.when(traits));
+  return {
+    choices: { ...asked, ...Object.fromEntries(rows.map((row) => [row.choice, row.to])) },
+    adjustments: rows.map((row) => ({ code: row.code, by: 0, because: row.choice, check: [] })),
+  };
+}
 
 /**
  * Settles what the maker left to us: sizes, then the opening, then the seams; made another way, from the start, wherever

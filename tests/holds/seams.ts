@@ -139,7 +139,7 @@ type Marks = { readonly notches: readonly number[]; readonly ends: readonly numb
 function marksOf(refs: readonly Ref[], pieces: ReadonlyMap<string, Piece>): Marks {
   const whole = refs.reduce((total, ref) => total + (lengthOf(ref, pieces) ?? 0), 0);
   const notches: number[] = [];
-  const ends: number[] = [];
+  const ends: number[] = [0];
   let walked = 0;
   for (const ref of refs) {
     const length = lengthOf(ref, pieces) ?? 0;

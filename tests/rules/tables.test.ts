@@ -29,14 +29,14 @@ const wanted: Record<string, readonly string[]> = {
   pieces: garments.flatMap(({ pieces }) => pieces.map(({ name }) => `piece.${name}`)),
   seams: garments.flatMap(({ seams }) => seams.map(({ name }) => `seam.${name}`)),
   'sewing steps': ['sew', 'ease', 'gather', 'pleat', 'lay', 'turn'].map((step) => `sewing.${step}`),
-  'what seams are matched by': garments.flatMap(({ match, instead }) => [
+  'what seams are matched by': garments.flatMap(({ match, unsuited, instead }) => [
     ...match.flatMap(({ what, rest, turn }) => [
       `because.${what}`,
       ...(rest === 'accept' ? [] : [`flag.${what}-cannot-match`]),
       ...(rest === 'gather' ? [`adjustment.${what}-gathered`] : []),
       ...turn.flatMap(({ code }) => (code ? [`adjustment.${code}`] : [])),
     ]),
-    ...instead.flatMap(({ choice, code }) => [`adjustment.${code}`, `because.${choice}`]),
+    ...[...unsuited, ...instead].flatMap(({ choice, code }) => [`adjustment.${code}`, `because.${choice}`]),
   ]),
   notes: garments.flatMap(({ notes }) => notes.map(({ code }) => `flag.${code}`)),
   places: garments.flatMap(({ fit, passages }) =>

@@ -1,30 +1,56 @@
 import type { Block } from '../garments/garment';
-import { brent, cubic, end, hermite, line, type Path, type Point, pathLength, point, splitPath } from '../geometry';
+import {
+  brent,
+  cubic,
+  end,
+  flatten,
+  hermite,
+  line,
+  type Path,
+  type Point,
+  pathLength,
+  point,
+  splitPath,
+} from '../geometry';
+import type { Sizes } from '../sizes/wearer';
 
 /** Where the head is deepest, as a share of the face edge's height, from the neck up (common practice, no source). */
 const DEEPEST_AT = 0.52;
 /** The nape stays below this share of the face edge's height. */
 const HIGHEST_NAPE = 0.35;
 const SOLVED_MM = 1e-5;
+/** An ear's opening keeps this far from the ends of its seam, and a slit this far from the edges. */
+const LEAST_SEAM_MM = 12;
+const FLAT_MM = 0.2;
+
+/** Where an ear comes through: how far from the face edge, how long the opening in the seam; or a slit so far below the crown. */
+const EAR = ['earFrom', 'earOpen', 'earSlit', 'earInset'] as const;
 
 /**
  * One side of a hood: chin at the origin, face edge up to the crown, y down, the back of the head at the right. The
  * crown is square to the face edge and to the neck edge. Sizes in mm: `hoodFront` half the face edge, `hoodDepth` face
  * edge to back of the head, `hoodNeck` the neck edge's length; `hoodRound` how full the crown is (0.4
  * flat, 0.85 boxy) and `napeRise` how much higher the nape lies than the chin, as a share of the neck edge;
- * `napeOpen` is the share of the crown left open above the nape.
+ * `napeOpen` is the share of the crown left open above the nape. `earOpen` mm of the crown, or a slit of `earSlit` mm
+ * inside, are left for an ear as far as there is room.
  */
 export const hoodSide: Block = {
-  sizes: ['hoodFront', 'hoodDepth', 'hoodNeck', 'hoodRound', 'napeRise', 'napeOpen'],
-  draw: ({ hoodFront = 0, hoodDepth = 0, hoodNeck = 0, hoodRound = 0.6, napeRise = 0.12, napeOpen = 0 }) => {
+  sizes: ['hoodFront', 'hoodDepth', 'hoodNeck', 'hoodRound', 'napeRise', 'napeOpen', ...EAR],
+  draw: (sizes) => {
+    const { hoodFront = 0, hoodDepth = 0, hoodNeck = 0, hoodRound = 0.6, napeRise = 0.12, napeOpen = 0 } = sizes;
     const neck = neckEdge(hoodNeck, napeRise, hoodFront);
     const nape = neck[0]?.from ?? point(hoodNeck, 0);
     const top = point(0, -hoodFront);
     const whole = crown(top, nape, hoodDepth, hoodFront, hoodRound);
     const [sewn, opening] = splitPath(whole, pathLength(whole) * (1 - napeOpen));
     return {
-      edges: { face: [line(point(0, 0), top)], crown: sewn, ...(napeOpen > 0 ? { opening } : {}), neck },
-      lines: {},
+      edges: {
+        face: [line(point(0, 0), top)],
+        ...withEar('crown', sewn, sizes),
+        ...(napeOpen > 0 ? { opening } : {}),
+        neck,
+      },
+      lines: (sizes.earSlit ?? 0) > 0 ? { ear: earSlit(whole, neck, sizes) } : {},
     };
   },
 };
@@ -55,13 +81,14 @@ function crown(top: Point, nape: Point, depth: number, front: number, fullness: 
  * nape. Its long edge is square to both ends. Sizes in mm: `stripFace`, `stripNape` half widths, `hoodCrown` along the fold.
  */
 export const hoodStrip: Block = {
-  sizes: ['stripFace', 'stripNape', 'hoodCrown'],
-  draw: ({ stripFace = 0, stripNape = 0, hoodCrown = 0 }) => {
+  sizes: ['stripFace', 'stripNape', 'hoodCrown', ...EAR],
+  draw: (sizes) => {
+    const { stripFace = 0, stripNape = 0, hoodCrown = 0 } = sizes;
     const down = point(0, 1);
     return {
       edges: {
         face: [line(point(0, 0), point(stripFace, 0))],
-        side: [hermite(point(stripFace, 0), down, point(stripNape, hoodCrown), down, 0.4, 0.4)],
+        ...withEar('side', [hermite(point(stripFace, 0), down, point(stripNape, hoodCrown), down, 0.4, 0.4)], sizes),
         nape: [line(point(stripNape, hoodCrown), point(0, hoodCrown))],
         centre: [line(point(0, hoodCrown), point(0, 0))],
       },
@@ -69,3 +96,34 @@ export const hoodStrip: Block = {
     };
   },
 };
+
+/** A seam over the head, whole or with an opening for an ear between its front and its back. */
+function withEar(name: string, path: Path, { earFrom = 0, earOpen = 0 }: Sizes): Record<string, Path> {
+  if (earOpen <= 0) return { [name]: path };
+  const length = pathLength(path);
+  const from = Math.min(Math.max(earFrom, LEAST_SEAM_MM), length / 2);
+  const open = Math.min(earOpen, length - from - Math.min(LEAST_SEAM_MM, length / 4));
+  const [front, behind] = splitPath(path, from);
+  const [ear, back] = splitPath(behind, open);
+  return { [`${name}-front`]: front, ear, [`${name}-back`]: back };
+}
+
+/** Upright, below the crown, as far from the face edge as the ear; moved up where the neck edge is too near. */
+function earSlit(crown: Path, neck: Path, { earFrom = 0, earSlit: length = 0, earInset = 0 }: Sizes): Path {
+  const x = Math.max(earFrom, LEAST_SEAM_MM);
+  const high = heightAt(crown, x) + LEAST_SEAM_MM;
+  const low = heightAt(neck, x) - LEAST_SEAM_MM;
+  const wished = Math.min(Math.max(high + earInset - LEAST_SEAM_MM, high), low - length);
+  const top = Math.max(wished, high);
+  return [line(point(x, top), point(x, Math.max(Math.min(top + length, low), top + 1)))];
+}
+
+/** How high a path lies at x, y down; its last point where it does not come so far. */
+function heightAt(path: Path, x: number): number {
+  const points = flatten(path, FLAT_MM);
+  for (const [index, to] of points.entries()) {
+    const from = points[index - 1] ?? to;
+    if (from.x <= x !== to.x <= x) return from.y + ((to.y - from.y) * (x - from.x)) / (to.x - from.x);
+  }
+  return end(path).y;
+}

@@ -37,7 +37,7 @@ export const raglanSleeve: Block = {
     const middle = point((from.x + to.x) / 2, (from.y + to.y) / 2);
     return {
       edges: { 'front-raglan': front, neck: [neckEdge(from, to)], 'back-raglan': back, ...tube.edges },
-      lines: { 'over-arm': [line(middle, point(middle.x, s.underarmLength ?? 0))] },
+      lines: { 'over-arm': [line(middle, point(middle.x, 0))] },
     };
   },
 };

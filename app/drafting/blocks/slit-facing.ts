@@ -5,11 +5,12 @@ import { line, point } from '../geometry';
 const BESIDE_MM = 25;
 const BELOW_MM = 20;
 
-/** The facing sewn round a slit before it is cut, half of it beside the fold. `slitLength` in mm. */
+/** The facing sewn round a slit before it is cut, half of it beside the fold. Sizes in mm: the slit's length, and how far it begins below the facing's top. */
 export const slitFacing: Block = {
-  sizes: ['slitLength'],
-  draw: ({ slitLength = 0 }) => {
-    const low = slitLength + BELOW_MM;
+  sizes: ['slitLength', 'slitAbove'],
+  draw: ({ slitLength = 0, slitAbove = 0 }) => {
+    const slit = slitAbove + slitLength;
+    const low = slit + BELOW_MM;
     return {
       edges: {
         top: [line(point(0, 0), point(BESIDE_MM, 0))],
@@ -17,7 +18,7 @@ export const slitFacing: Block = {
         bottom: [line(point(BESIDE_MM, low), point(0, low))],
         centre: [line(point(0, low), point(0, 0))],
       },
-      lines: { slit: [line(point(0, 0), point(0, slitLength))] },
+      lines: { slit: [line(point(0, slitAbove), point(0, slit))] },
     };
   },
 };

@@ -5,6 +5,7 @@ import type { Choices } from '../sizes/wearer';
 import { assemble, only, type Part } from './garment';
 import { bindingPart } from './parts/binding';
 import { hemRole } from './parts/bodice';
+import { earsChoice, earsPart } from './parts/ears';
 import { hoodPart } from './parts/hood';
 
 const hooded = (choices: Choices) => choices.hood !== 'none';
@@ -44,6 +45,7 @@ export const cape = assemble(
     bodies: ['upright'],
     choices: {
       hood: { kind: 'one', of: ['auto', 'none', 'two', 'three'], fallback: 'none' },
+      ears: earsChoice,
       hem: { kind: 'one', of: ['turned', 'raw'], fallback: 'turned' },
     },
     auto: { hood: 'two' },
@@ -51,6 +53,7 @@ export const cape = assemble(
   [
     capePart,
     only(hooded, hoodPart(neckline)),
+    only(hooded, earsPart),
     only(bare, bindingPart('binding', { edge: neckline, closed: () => false, ends: () => 'front' })),
   ],
 );

@@ -1,4 +1,4 @@
-import type { BodyKind, MeasureId, Mm } from '../../body';
+import type { BodyKind, MeasureId, Mm, Traits } from '../../body';
 import type { Ref, Role } from '../draft-types';
 import type { Path } from '../geometry';
 import type { Choices, SizeMaker, Sizes, Wearer } from '../sizes/wearer';
@@ -109,6 +109,9 @@ export type FitPlace = When & {
   readonly why?: (look: Look) => string | null;
 };
 
+/** A choice that makes no sense for a toy of these traits: it changes before anything is measured. */
+export type Unsuited = Omit<Instead, 'check' | 'when' | 'onlyAuto'> & { readonly when: (traits: Traits) => boolean };
+
 /** Something worth telling of a draft: the numbers that explain it, or null where there is nothing to tell. */
 export type NoteRow = When & {
   readonly code: string;
@@ -142,6 +145,7 @@ export type Garment = {
   readonly pieces: readonly PieceRow[];
   readonly seams: readonly SeamRow[];
   readonly match: readonly MatchRow[];
+  readonly unsuited: readonly Unsuited[];
   readonly instead: readonly Instead[];
   readonly notes: readonly NoteRow[];
   readonly fit: readonly FitPlace[];
@@ -163,6 +167,7 @@ export function only(when: (choices: Choices) => boolean, part: Part): Part {
     pieces: rows(part.pieces),
     seams: rows(part.seams),
     match: rows(part.match),
+    unsuited: part.unsuited ?? [],
     instead: (part.instead ?? []).map((row) => ({
       ...row,
       when: (look, failed) => when(look.choices) && row.when(look, failed),
@@ -186,6 +191,7 @@ export function assemble(
     pieces: parts.flatMap((part) => part.pieces ?? []),
     seams: parts.flatMap((part) => part.seams ?? []),
     match: parts.flatMap((part) => part.match ?? []),
+    unsuited: parts.flatMap((part) => part.unsuited ?? []),
     instead: parts.flatMap((part) => part.instead ?? []),
     notes: parts.flatMap((part) => part.notes ?? []),
     fit: parts.flatMap((part) => part.fit ?? []),

@@ -1,6 +1,7 @@
 import { assemble } from './garment';
 import { armholePart } from './parts/armhole';
 import { bodicePart, halfNeckline } from './parts/bodice';
+import { earsChoice, earsPart } from './parts/ears';
 import { hoodPart } from './parts/hood';
 import { pocketChoice, pocketPart } from './parts/pocket';
 import { sleevePart } from './parts/sleeve';
@@ -17,10 +18,11 @@ export const hoodedTop = assemble(
       sleeve: { kind: 'one', of: ['long', 'short', 'none'], fallback: 'long' },
       armhole: { kind: 'one', of: ['auto', 'set-in', 'raglan'], fallback: 'auto' },
       hood: { kind: 'one', of: ['auto', 'two', 'three'], fallback: 'auto' },
+      ears: earsChoice,
       pocket: pocketChoice,
       hem: { kind: 'one', of: ['turned', 'casing', 'raw'], fallback: 'turned' },
     },
     auto: { opening: 'none', armhole: 'set-in', hood: 'two' },
   },
-  [bodicePart, sleevePart, hoodPart(halfNeckline), armholePart, slitPart('front'), pocketPart],
+  [bodicePart, sleevePart, hoodPart(halfNeckline), armholePart, slitPart('front'), pocketPart, earsPart],
 );

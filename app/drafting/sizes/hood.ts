@@ -1,4 +1,5 @@
-import type { Made, SizeMaker } from './wearer';
+import type { Mm } from '../../body';
+import type { Made, SizeMaker, Wearer } from './wearer';
 
 /** Width of the strip of a three-part hood, as a share of the head's girth, and of that at the nape (common practice). */
 const STRIP_SHARE = 0.18;
@@ -6,11 +7,19 @@ const NAPE_SHARE = 0.6;
 /** A little more than half the face edge, so that the hood's edge frames the face (common practice, no source). */
 const LEAST_FACE_EASE_MM = 6;
 
+/** The seam beside a strip may move this far, as shares of the strip's usual half width, to pass over the ears. */
+const OVER_EARS = [0.6, 1.5] as const;
+/** An opening is this much longer than the ear is wide or flat, and a firm ear passes with so much room. */
+const EAR_OVER = 1.1;
+const FIRM_EAR_MM = 6;
+
 /** A hood over the head: face edge, depth and crown eased; strip widths for three parts. */
 export const hoodSizes: SizeMaker = (wearer): Made => {
   const face = wearer.surface('face-edge', LEAST_FACE_EASE_MM);
   const three = wearer.choices.hood === 'three';
-  const strip = three ? Math.min(wearer.of('head-girth') * STRIP_SHARE, face * 0.4) : 0;
+  const usual = three ? Math.min(wearer.of('head-girth') * STRIP_SHARE, face * 0.4) : 0;
+  const open = wearer.choices.ears === 'open';
+  const strip = open ? Math.min(overEars(wearer, usual), face * 0.4) : usual;
   return {
     sizes: {
       hoodFace: face,
@@ -21,6 +30,30 @@ export const hoodSizes: SizeMaker = (wearer): Made => {
       napeRise: 0.12,
       stripFace: strip / 2,
       stripNape: (strip * NAPE_SHARE) / 2,
+    },
+  };
+};
+
+/** Twice the way from the middle of the head to the middle of an ear, as far as a strip can be that wide. */
+function overEars(wearer: Wearer, usual: Mm): Mm {
+  const [least, most] = OVER_EARS;
+  const ear = 2 * wearer.of('ear-inset') + wearer.of('ear-base');
+  return Math.min(Math.max(ear, usual * least), usual * most);
+}
+
+/** Openings for the ears: in the seams beside a strip, or slits in a hood of two parts. */
+export const earSizes: SizeMaker = (wearer): Made => {
+  const [base, girth] = [wearer.of('ear-base'), wearer.of('ear-girth')];
+  const length = Math.max(base, girth / 2) * EAR_OVER;
+  const open = wearer.traits.stuffing === 'soft' ? length : Math.max(length, (girth + FIRM_EAR_MM) / 2);
+  const three = wearer.choices.hood === 'three';
+  return {
+    sizes: {
+      ear: open,
+      earOpen: three ? open : 0,
+      earSlit: three ? 0 : open,
+      earFrom: wearer.of('ear-from-face-edge'),
+      earInset: wearer.of('ear-inset'),
     },
   };
 };

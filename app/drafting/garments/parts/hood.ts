@@ -3,7 +3,10 @@ import type { Ref } from '../../draft-types';
 import { hoodSizes } from '../../sizes/hood';
 import type { Choices } from '../../sizes/wearer';
 import { type Look, type MatchRow, type Part, sumOf, type Turn } from '../garment';
+import { overHead } from './ears';
 
+const crown = overHead('hood', 'crown');
+const stripSide = overHead('strip', 'side');
 const threeParts = (choices: Choices) => choices.hood === 'three';
 const twoParts = (choices: Choices) => choices.hood === 'two';
 
@@ -23,7 +26,7 @@ const flatter: Turn = { size: 'hoodRound', limit: () => ROUND.flattest };
 /** A garment that opens behind opens into the hood, so it has no strip, and the crown is left open above the nape. */
 const opensBehind = (choices: Choices) => choices.opening === 'back';
 const NAPE_OPEN = 0.4;
-const wholeCrown = (look: Look) => look.length('hood', 'crown') / (1 - (opensBehind(look.choices) ? NAPE_OPEN : 0));
+const wholeCrown = (look: Look) => sumOf(crown(look.choices), look) / (1 - (opensBehind(look.choices) ? NAPE_OPEN : 0));
 
 /** Half the neckline a hood is sewn to, from centre front to centre back. */
 type Neckline = (choices: Choices) => readonly Ref[];
@@ -53,7 +56,7 @@ const match: readonly MatchRow[] = [
   },
   {
     what: 'hood-crown',
-    ratio: (look) => look.length('hood', 'crown') / look.length('strip', 'side'),
+    ratio: (look) => sumOf(crown(look.choices), look) / sumOf(stripSide(look.choices), look),
     aim: () => [1, 1],
     turn: [
       flatter,
@@ -96,7 +99,7 @@ export const hoodPart = (neckline: Neckline): Part => ({
       onFold: true,
       block: hoodStrip,
       takes: (look) => ({ stripNape: hoodNeck(look, neckline).stripNape }),
-      roles: () => ({ face: 'hem', side: 'seam', nape: 'seam', centre: 'fold' }),
+      roles: () => ({ face: 'hem', ear: 'opening', nape: 'seam', centre: 'fold' }),
       when: threeParts,
     },
     {
@@ -109,7 +112,8 @@ export const hoodPart = (neckline: Neckline): Part => ({
         hoodNeck: hoodNeck(look, neckline).hoodNeck,
         napeOpen: opensBehind(look.choices) ? NAPE_OPEN : 0,
       }),
-      roles: () => ({ face: 'hem', crown: 'seam', opening: 'opening', neck: 'seam' }),
+      roles: () => ({ face: 'hem', ear: 'opening', opening: 'opening', neck: 'seam' }),
+      cuts: ['ear'],
     },
   ],
   seams: [
@@ -125,7 +129,7 @@ export const hoodPart = (neckline: Neckline): Part => ({
       sewn: 2,
       first: [{ piece: 'strip', edge: 'side' }],
       second: [{ piece: 'hood', edge: 'crown' }],
-      when: threeParts,
+      when: (choices) => threeParts(choices) && choices.ears !== 'open',
     },
     {
       name: 'hood-face',
@@ -181,6 +185,8 @@ export const hoodPart = (neckline: Neckline): Part => ({
       place: 'crown',
       measure: 'crown-arc',
       garment: (look) => (threeParts(look.choices) ? (look.sizes.hoodCrown ?? 0) : wholeCrown(look)),
+      why: (look) =>
+        twoParts(look.choices) && wholeCrown(look) < (look.sizes.hoodCrown ?? 0) ? 'hood-crown-differs' : null,
     },
   ],
 });

@@ -109,6 +109,6 @@ export const sleeveMatch: readonly MatchRow[] = [
 
 /** How high a raglan head rises: cap and shoulder together, and never so flat that its edges buckle. */
 const FLATTEST_HEAD = 0.4;
-const rise = (look: Look) => look.length('sleeve', 'over-arm') - (look.sizes.underarmLength ?? 0);
+const rise = (look: Look) => look.length('sleeve', 'over-arm');
 const leastRise = ({ sizes }: Look) =>
   Math.max((sizes.capHeight ?? 0) + (sizes.shoulder ?? 0), ((sizes.bicep ?? 0) / 2) * FLATTEST_HEAD);
