@@ -1,4 +1,14 @@
-import { type Body, estimate, findMeasure, type Known, type Measure, type MeasureId, type View } from '../body';
+import {
+  type Body,
+  type BodyKind,
+  estimate,
+  findMeasure,
+  type Known,
+  type Measure,
+  type MeasureId,
+  type View,
+} from '../body';
+import { viewOf } from './figure';
 import { followers } from './follows';
 
 /** One thing to measure or to choose. Steps keep their place whatever is done, so that a resumed plan is the same plan. */
@@ -40,7 +50,7 @@ export function plan(needs: readonly MeasureId[], body: Body, { done = [], skipp
     [...wanted].filter((id) => !skipped.includes(id) || answered.has(id)),
     answered,
   );
-  const rows = [...wanted].filter((id) => !worksOut.includes(id)).flatMap((id) => findMeasure(id) ?? []);
+  const rows = [...wanted].filter((id) => !worksOut.includes(id)).flatMap((id) => seenFrom(body.kind, id) ?? []);
   const steps: Step[] = [];
   let facing: View = 'front';
   for (const { id, nature, view } of inOrder(rows)) {
@@ -50,6 +60,12 @@ export function plan(needs: readonly MeasureId[], body: Body, { done = [], skipp
     steps.push({ measure: id, view, turn, state, suggested: nature === 'wish' ? estimate(body, id) : null });
   }
   return { steps, turns: steps.filter((step) => step.turn).length, worksOut };
+}
+
+/** A measure's row, with the side its picture shows: what the maker turns the toy to. */
+function seenFrom(kind: BodyKind, id: MeasureId): Row | undefined {
+  const row = findMeasure(id);
+  return row && { ...row, view: viewOf(kind, id) ?? row.view };
 }
 
 const isTaken = (known: Known | undefined) => known?.from === 'tape' || known?.from === 'photo';
