@@ -7,7 +7,7 @@ import { mkdirSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { parseArgs } from 'node:util';
 import { type Draft, draft, fullOrder, type Outcome } from '../drafting/draft';
-import { toJson, toPdf, toSvg } from '../drafting/output';
+import { lettersWithout, toJson, toPdf, toSvg } from '../drafting/output';
 import { findPaper, layOut, USUAL_EFFORT } from '../drafting/sheets';
 import { bodyFrom } from '../measuring';
 import { createSay, locales } from '../words';
@@ -46,6 +46,8 @@ async function run(words: readonly string[]): Promise<number> {
   const say = await createSay(locale);
   const layout = layOut(outcome.draft, sheet, { effort: USUAL_EFFORT, seed: SEED });
   const pdf = await toPdf(outcome.draft, layout, { say, units });
+  const missing = lettersWithout(file.card.toy.name);
+  if (missing.length > 0) console.error(`note letters-drawn-as-boxes ${missing.join('')}`);
   return write(out, outcome.draft, pdf, toSvg(outcome.draft, say));
 }
 

@@ -21,7 +21,7 @@ export const cloths: readonly Cloth[] = [
     thickness: 0.3,
     frays: true,
     nap: false,
-    easesIn: 0.03,
+    easesIn: 0.028,
   },
   {
     id: 'linen',
@@ -29,7 +29,7 @@ export const cloths: readonly Cloth[] = [
     thickness: 0.3,
     frays: true,
     nap: false,
-    easesIn: 0.03,
+    easesIn: 0.028,
   },
   {
     id: 'flannel',
@@ -37,7 +37,7 @@ export const cloths: readonly Cloth[] = [
     thickness: 0.7,
     frays: true,
     nap: false,
-    easesIn: 0.03,
+    easesIn: 0.028,
   },
   {
     id: 'jersey',
@@ -45,7 +45,7 @@ export const cloths: readonly Cloth[] = [
     thickness: 0.7,
     frays: false,
     nap: false,
-    easesIn: 0.03,
+    easesIn: 0.028,
   },
   {
     id: 'sweatshirt-fleece',
@@ -53,7 +53,7 @@ export const cloths: readonly Cloth[] = [
     thickness: 1.5,
     frays: false,
     nap: false,
-    easesIn: 0.02,
+    easesIn: 0.018,
   },
   {
     id: 'polar-fleece',
@@ -61,7 +61,7 @@ export const cloths: readonly Cloth[] = [
     thickness: 2.2,
     frays: false,
     nap: false,
-    easesIn: 0.01,
+    easesIn: 0.009,
   },
   {
     id: 'felt',
@@ -69,7 +69,7 @@ export const cloths: readonly Cloth[] = [
     thickness: 1.2,
     frays: false,
     nap: false,
-    easesIn: 0.01,
+    easesIn: 0.009,
   },
   {
     id: 'minky',
@@ -77,7 +77,7 @@ export const cloths: readonly Cloth[] = [
     thickness: 2.5,
     frays: true,
     nap: true,
-    easesIn: 0.01,
+    easesIn: 0.009,
   },
 ];
 
