@@ -24,8 +24,11 @@ export type Entry = {
   readonly put: (mm: Mm) => Promise<boolean>;
   /** Keeps what stands in the field now. True where it is kept, or nothing was typed. */
   readonly keep: () => Promise<boolean>;
-  /** Empties the field: for one more reading, or to measure anew in the place of what is there. */
-  readonly clear: (more: boolean) => void;
+  /**
+   * Keeps what stands in the field and empties it at once: for one more reading, or to measure anew in the place of
+   * what is there. What cannot be kept stays in the field.
+   */
+  readonly clear: (more: boolean) => Promise<boolean>;
   /** Shows a length that is kept already. */
   readonly show: (mm: Mm) => void;
   /** Writes the same length in another unit; what is kept stays. */
@@ -33,8 +36,8 @@ export type Entry = {
 };
 
 /**
- * What is known of the text in the field: `exact`, the length it stands for, where it was not typed; `own`, the
- * reading it was kept as on this visit; `typed`, that it is not kept yet.
+ * A number on its way: `exact`, the length its text stands for, where it was not typed; `own`, the reading it was kept
+ * as on this visit; `typed`, that it is not kept yet.
  */
 type Writing = { text: string; exact: Mm | null; own: Reading | null; adding: boolean; typed: boolean };
 
@@ -46,45 +49,50 @@ const blank: Writing = { text: '', exact: null, own: null, adding: false, typed:
  * before in it; what was measured on an earlier visit stays in the history.
  */
 export function useEntry(toyId: string, measureId: MeasureId, readings: readonly Reading[], hand: Hand): Entry {
-  const [writing] = useState<Writing>(() => begun(readings, hand));
-  const [shown, setShown] = useState({ text: writing.text, adding: false });
+  const writing = useRef<Writing | null>(null);
+  writing.current ??= begun(readings, hand);
+  const [shown, setShown] = useState({ text: writing.current.text, adding: false });
   const [state, setState] = useState<EntryState>({ is: 'rest' });
   const queue = useRef<Promise<boolean>>(Promise.resolve(true));
   const now = useRef({ readings, hand });
   now.current = { readings, hand };
+  const inField = () => writing.current ?? blank;
 
-  const change = (to: Partial<Writing>, next: EntryState = { is: 'rest' }) => {
-    Object.assign(writing, to);
-    setShown({ text: writing.text, adding: writing.adding });
-    setState(next);
+  const show = (next: Writing, said: EntryState = { is: 'rest' }) => {
+    writing.current = next;
+    setShown({ text: next.text, adding: next.adding });
+    setState(said);
   };
 
-  const write = async (mm: Mm): Promise<boolean> => {
-    const typed = writing.text;
-    setState({ is: 'saving' });
+  const write = async (number: Writing, mm: Mm): Promise<boolean> => {
+    const { text } = number;
+    const said = (next: EntryState) => number === inField() && setState(next);
+    said({ is: 'saving' });
     try {
-      const how = writing.own
-        ? { instead: writing.own.id }
-        : { anew: !writing.adding && now.current.readings.length > 0 };
-      writing.own = await saveReading(toyId, measureId, mm, 'tape', how);
-      if (writing.text !== typed) return true;
-      writing.typed = false;
-      writing.exact = mm;
-      setState({ is: 'saved' });
+      const how = number.own ? { instead: number.own.id } : { anew: !number.adding && now.current.readings.length > 0 };
+      number.own = await saveReading(toyId, measureId, mm, 'tape', how);
+      if (number.text !== text) return true;
+      number.typed = false;
+      number.exact = mm;
+      said({ is: 'saved' });
       return true;
     } catch (error) {
       noteHappening(error);
-      setState({ is: 'failed', error: error as StoreError, typed });
+      const failed: EntryState = { is: 'failed', error: error as StoreError, typed: text };
+      // The field may be waiting for the next reading already: this one comes back into it.
+      if (inField().text === '') show(number, failed);
+      else setState(failed);
       return false;
     }
   };
 
   const keep = useCallback((): Promise<boolean> => {
+    const number = inField();
     queue.current = queue.current.then(async () => {
-      if (!writing.typed) return true;
-      if (writing.exact !== null) return write(writing.exact);
-      const parsed = parseLength(writing.text, now.current.hand);
-      if (parsed.ok) return write(parsed.mm);
+      if (!number.typed) return true;
+      if (number.exact !== null) return write(number, number.exact);
+      const parsed = parseLength(number.text, now.current.hand);
+      if (parsed.ok) return write(number, parsed.mm);
       setState({ is: 'wrong', code: parsed.code });
       return false;
     });
@@ -92,7 +100,8 @@ export function useEntry(toyId: string, measureId: MeasureId, readings: readonly
   }, []);
 
   usePause(shown.text, () => {
-    if (writing.exact !== null || parseLength(writing.text, hand).ok) void keep();
+    const { exact, text } = inField();
+    if (exact !== null || parseLength(text, hand).ok) void keep();
   });
   useLeaving(keep);
 
@@ -100,18 +109,26 @@ export function useEntry(toyId: string, measureId: MeasureId, readings: readonly
     ...shown,
     state,
     keep,
-    type: (text) => change({ text, exact: null, typed: text.trim() !== '' }),
-    clear: (more) => change({ ...blank, adding: more }),
-    show: (mm) => change({ ...blank, text: fieldText(mm, hand), exact: mm }, { is: 'saved' }),
+    type: (text) => {
+      // Changed in place: it is the same number, whatever of it is being kept this moment.
+      show(Object.assign(inField(), { text, exact: null, typed: text.trim() !== '' }));
+    },
+    clear: (more) => {
+      const { text, typed } = inField();
+      const kept = keep();
+      if (!typed || parseLength(text, hand).ok) show({ ...blank, adding: more });
+      return kept;
+    },
+    show: (mm) => show({ ...blank, text: fieldText(mm, hand), exact: mm }, { is: 'saved' }),
     put: (mm) => {
-      change({ text: fieldText(mm, hand), exact: mm });
-      queue.current = queue.current.then(() => write(mm));
-      return queue.current;
+      show(Object.assign(inField(), { text: fieldText(mm, hand), exact: mm, typed: true }));
+      return keep();
     },
     rewrite: (next) => {
-      const parsed = parseLength(writing.text, hand);
-      const mm = writing.exact ?? (parsed.ok ? parsed.mm : null);
-      if (mm !== null) change({ text: fieldText(mm, next), exact: mm }, state);
+      const { exact, text } = inField();
+      const parsed = parseLength(text, hand);
+      const mm = exact ?? (parsed.ok ? parsed.mm : null);
+      if (mm !== null) show(Object.assign(inField(), { text: fieldText(mm, next), exact: mm }), state);
     },
   };
 }

@@ -54,7 +54,7 @@ function useQuietWords({ making, measure, entry, suggestion }: Omit<StatusLinePr
     return say(settled.ask ? 'screen.step.third' : 'screen.step.mean', values);
   }
   if (entry.state.is === 'saved') return say('screen.step.saved');
-  if (entry.adding) return say('screen.step.adding', { first: shownLength(settled?.value ?? 0, hand) });
+  if (entry.adding && settled) return say('screen.step.adding', { first: shownLength(settled.value, hand) });
   if (suggestion !== null) return say('screen.step.suggested', { wish: suggestion });
   if (settled) return say('screen.step.taken');
   return awake === false ? say('screen.step.asleep') : null;

@@ -4,7 +4,7 @@ import { Header, Keypad, LengthField, TapeLine, useHeading, useWords } from '../
 import { setSetting } from '../../storage';
 import { doubtsNow, type Making, nextStep } from '../making';
 import { usePlace } from '../places';
-import { putRight } from '../remedy';
+import { putRight, type Remedy } from '../remedy';
 import { go, to } from '../route';
 import { useAttempt } from '../shell/attempt';
 import { useEntry } from './entry';
@@ -46,7 +46,10 @@ export function StepPage({ making, measure, then }: StepPageProps) {
     const kept = empty && suggestion !== null && taken.length === 0 ? await entry.put(suggestion) : await entry.keep();
     if (!kept) return field.current?.focus();
     await attempt(async () => {
-      const doubts = await doubtsNow(making, measure);
+      // A doubt that led here is settled where it was raised, or she would go round in circles.
+      const doubts = (await doubtsNow(making, measure)).filter(
+        ({ measures }) => !measures.some((id) => id === then?.measure),
+      );
       if (doubts.length > 0) setAsked(doubts);
       else leave();
     });
@@ -56,11 +59,18 @@ export function StepPage({ making, measure, then }: StepPageProps) {
     setAsked([]);
     entry.type(text);
   };
-  const again = async () => {
-    if (!(await entry.keep())) return field.current?.focus();
-    entry.clear(true);
+  const again = (more: boolean) => {
+    setAsked([]);
+    void entry.clear(more);
     field.current?.focus();
   };
+  const remedy = (chosen: Remedy) =>
+    attempt(async () => {
+      await putRight(toy.id, chosen);
+      setAsked([]);
+      const here = chosen.meant.find((each) => each.measure === measure);
+      if (here) entry.show(here.mm);
+    });
   const before = steps[at - 1]?.measure;
 
   return (
@@ -97,35 +107,27 @@ export function StepPage({ making, measure, then }: StepPageProps) {
             suggestion={suggestion}
             wrong={missing || entry.state.is === 'wrong'}
           />
-          <StatusLine making={making} measure={measure} entry={entry} missing={missing} suggestion={suggestion} />
-          {asked.length > 0 ? (
-            <FlagSlip
-              making={making}
-              measure={measure}
-              flags={asked}
-              onRemedy={(remedy) =>
-                attempt(async () => {
-                  await putRight(toy.id, remedy);
-                  setAsked([]);
-                  const here = remedy.meant.find((each) => each.measure === measure);
-                  if (here) entry.show(here.mm);
-                })
-              }
-              onAgain={(more) => {
-                setAsked([]);
-                entry.clear(more);
-                field.current?.focus();
-              }}
-              onDone={leave}
-            />
-          ) : (
-            <Keypad text={entry.text} onText={type} />
-          )}
+          <div class="step-under">
+            <div class={asked.length > 0 ? 'step-keys away' : 'step-keys'}>
+              <StatusLine making={making} measure={measure} entry={entry} missing={missing} suggestion={suggestion} />
+              <Keypad text={entry.text} onText={type} />
+            </div>
+            {asked.length > 0 && (
+              <FlagSlip
+                making={making}
+                measure={measure}
+                flags={asked}
+                onRemedy={remedy}
+                onAgain={again}
+                onDone={leave}
+              />
+            )}
+          </div>
         </div>
       </main>
       <StepActs
         onSkip={leave}
-        onAgain={again}
+        onAgain={() => again(true)}
         onNext={onward}
         canRepeat={taken.length > 0 || entry.text.trim() !== ''}
         wish={findMeasure(measure)?.nature === 'wish'}
