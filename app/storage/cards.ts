@@ -15,13 +15,13 @@ export async function cardOf(toyId: string, unit: Unit): Promise<Card> {
   if (!toy) throw new StoreError('store-gone');
   const sets = Object.entries(await readingsOf(toyId));
   const garments = await garmentsOf(toyId);
-  const lastTaken = Math.max(toy.createdAt, ...sets.flatMap(([, set]) => set.map((reading) => reading.takenAt)));
+  const moments = sets.flatMap(([, set]) => set.map((reading) => reading.takenAt));
   return {
     format: 'hemling-card',
     version: 1,
     toy: { name: toy.name, body: toy.kind, traits: toy.traits },
     unit,
-    taken: dayOf(lastTaken),
+    taken: dayOf(moments.length > 0 ? Math.max(...moments) : toy.createdAt),
     note: toy.note,
     readings: Object.fromEntries(sets.map(([id, set]) => [id, set.map((reading) => reading.mm)])),
     ...(Object.keys(toy.corrections).length > 0 && { corrections: toy.corrections }),
@@ -41,7 +41,7 @@ export async function addCard(card: Card): Promise<Toy> {
     corrections: card.corrections ?? {},
   });
   const readings = Object.entries(card.readings).flatMap(([id, lengths]) =>
-    readingsFrom(toy.id, id as MeasureId, lengths),
+    readingsFrom(toy.id, id as MeasureId, lengths, noonOf(card.taken)),
   );
   const garments = (card.orders ?? []).flatMap((order) => garmentFrom(toy.id, order));
   const photo = card.photo === undefined ? null : photoFrom(toy.id, card.photo);
@@ -69,10 +69,11 @@ const traitOf = (card: Card, id: string) => {
   return value === undefined ? [] : [[id, value] as const];
 };
 
-function readingsFrom(toyId: string, measureId: MeasureId, lengths: readonly number[]): Reading[] {
+/** Taken on the card's day, in the order the card gives them. */
+function readingsFrom(toyId: string, measureId: MeasureId, lengths: readonly number[], noon: number): Reading[] {
   const set = nextMoment();
-  return lengths.map((mm) => {
-    const row = { id: newId(), toyId, measureId, mm, from: 'tape' as const, set, takenAt: nextMoment() };
+  return lengths.map((mm, place) => {
+    const row = { id: newId(), toyId, measureId, mm, from: 'tape' as const, set, takenAt: noon + place };
     if (!readRow('readings', row)) throw new StoreError('store-bad-value', row);
     return row;
   });
@@ -88,6 +89,12 @@ function garmentFrom(toyId: string, given: unknown): Garment[] {
 function photoFrom(toyId: string, address: string): Photo | null {
   const row = readRow('photos', { toyId, ...fromDataAddress(address), changedAt: nextMoment() });
   return row && isPicture(row) ? row : null;
+}
+
+/** The middle of a calendar day where the maker is; now for a day that no clock had. */
+function noonOf(day: string): number {
+  const noon = Date.parse(`${day}T12:00:00`);
+  return noon > 0 ? noon : Date.now();
 }
 
 /** The calendar day of a moment where the maker is, ISO 8601. */
