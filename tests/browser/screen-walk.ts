@@ -24,6 +24,7 @@ export const screenWalk: readonly (readonly [name: string, reach: (maker: Maker)
   ['step-flag', (maker) => maker.doubt()],
   ['step-wish', (maker) => maker.step('body-length')],
   ['step-cm', (maker) => maker.press('centimetres')],
+  ['photo', async (maker) => maker.step('armhole-depth').then(() => maker.press('By photo'))],
   ['review', (maker) => maker.go('review', 'Draw the pattern')],
   ['toys', (maker) => maker.toys()],
 ];

@@ -3,6 +3,7 @@ import type { MeasureId } from '../../body';
 import { diagram, SNUG, WIDE } from '../../measuring';
 import { DiagramPicture, Icon, useWords } from '../../parts';
 import type { Making } from '../making';
+import { PhotoLink } from '../photo/photo-link';
 import { useReadAloud } from './read-aloud';
 
 /** A phone on its side: the figure stands beside the number, in a box about as high as wide. */
@@ -23,6 +24,7 @@ export function StepFigure({ making, measure }: { readonly making: Making; reado
     <div class="step-figure">
       {drawn && <DiagramPicture diagram={drawn} say={say} />}
       {step?.turn && <p class="step-turn">{say(`screen.step.turn.${step.view}`)}</p>}
+      <PhotoLink making={making} measure={measure} />
       {reader && (
         <button
           type="button"
