@@ -78,9 +78,7 @@ function closesRound(seam: Seam, one: Seam, other: Seam, drawing: Drawing): bool
   if (one === other || seam === other || finishes(other)) return false;
   const [first, second] = [keys(seam.first), keys(seam.second)];
   const ends = (of: Seam, at: ReadonlySet<string>) =>
-    sides(of).findIndex((side) =>
-      side.some((ref) => at.has(beside(ref, 'start', drawing)) || at.has(beside(ref, 'end', drawing))),
-    );
+    sides(of).findIndex((side) => endsOf(side, drawing).some((end) => at.has(end)));
   const across = (of: Seam, at: ReadonlySet<string>) => {
     const side = ends(of, at);
     return side < 0 ? undefined : sides(of)[1 - side]?.[0]?.piece;
@@ -127,8 +125,7 @@ function crosses(seam: Seam, chain: readonly Ref[], drawing: Drawing): boolean {
     const next = chain[index + 1];
     return next && joins(beside(ref, 'end', drawing), beside(next, 'start', drawing));
   });
-  const tail = chain[chain.length - 1];
-  const end = tail && beside(tail, 'end', drawing);
+  const end = endsOf(chain, drawing)[1];
   return within || (end !== undefined && mirrors(seam) && joins(end, end));
 }
 
@@ -142,13 +139,17 @@ function mirrors(seam: Seam): boolean {
   );
 }
 
+/** The edges beside a chain's two ends. */
+function endsOf(chain: readonly Ref[], drawing: Drawing): string[] {
+  const [head, tail] = [chain[0], chain[chain.length - 1]];
+  return head && tail ? [beside(head, 'start', drawing), beside(tail, 'end', drawing)] : [];
+}
+
 /** The seam joins the far ends of one chain of the other: sewn first, it would close that chain into a ring. */
 function closes(seam: Seam, other: Seam, drawing: Drawing): boolean {
   const [first, second] = [keys(seam.first), keys(seam.second)];
   return sides(other).some((chain) => {
-    const [head, tail] = [chain[0], chain[chain.length - 1]];
-    if (!head || !tail) return false;
-    const [a, b] = [beside(head, 'start', drawing), beside(tail, 'end', drawing)];
+    const [a = '', b = ''] = endsOf(chain, drawing);
     return (first.has(a) && second.has(b)) || (first.has(b) && second.has(a));
   });
 }

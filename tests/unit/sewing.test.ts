@@ -53,6 +53,18 @@ const practice: [string, string, Record<string, string | boolean>, string[]][] =
   ],
   ['a skirt is sewn up before it is hung', 'dress', {}, ['skirt-side', 'waist']],
   ['a bodice is sewn up before a skirt hangs from it', 'dress', {}, ['side', 'waist', 'skirt-hem']],
+  [
+    'a sleeveless lining is sewn in flat, before the sides',
+    'tank',
+    { neck: 'lined', opening: 'back' },
+    ['shoulder', 'lining-neck', 'lining-armhole', 'side', 'lining-side', 'lining-hem'],
+  ],
+  [
+    'a lining is stitched down over the waist last',
+    'dress',
+    { bodice: 'band', lining: true },
+    ['side', 'lining-top', 'waist', 'lining-hem'],
+  ],
   ['a waistband is stitched down inside last', 'skirt', {}, ['waist', 'waistband-inside']],
 ];
 

@@ -4,6 +4,7 @@ import type { Choices } from '../sizes/wearer';
 import { assemble, only, type Part } from './garment';
 import { armholePart } from './parts/armhole';
 import { bandPart, isBand, isRound } from './parts/band';
+import { bandTopParts } from './parts/band-top';
 import { bodicePart } from './parts/bodice';
 import { neckChoice, neckPart } from './parts/neck';
 import { isPleated, skirtChoice, skirtPart, skirtWaist } from './parts/skirt';
@@ -49,6 +50,7 @@ export const dress = assemble(
       armhole: { kind: 'one', of: ['auto', 'set-in', 'raglan'], fallback: 'auto' },
       straps: { kind: 'one', of: ['straight', 'crossed', 'neck', 'none'], fallback: 'straight' },
       neck: neckChoice,
+      lining: { kind: 'yes', fallback: false },
       opening: { kind: 'one', of: ['auto', 'back', 'none'], fallback: 'auto' },
       hem: { kind: 'one', of: ['turned', 'raw'], fallback: 'turned' },
     },
@@ -61,7 +63,7 @@ export const dress = assemble(
     only(hangs, sleevePart),
     ...neckPart('back').map((part) => only(hangs, part)),
     only(hangs, armholePart),
-    only(isBand, bandPart),
+    ...[bandPart, ...bandTopParts].map((part) => only(isBand, part)),
     skirtPart,
     waist,
   ],

@@ -1,3 +1,4 @@
+import type { Mm } from '../../body';
 import { LEAST_SIDE_MM } from './bodice';
 import { LEAST_INSET_MM, LEAST_SHOULDER_DRAWN_MM } from './shoulder';
 import type { Made, SizeMaker, Sizes, Wearer } from './wearer';
@@ -80,8 +81,30 @@ export const bandSizes: SizeMaker = (wearer): Made => {
       halterHeight: wearer.of('armhole-depth') * 0.8,
       roundHeight: height + wearer.of('armhole-depth') * 0.5,
       strapWidth: strapped ? strapWidth : 0,
-      strapLength: Math.max(wearer.of('strap-length') * (kind === 'halter' ? 0.5 : 1), 3 * strapWidth),
+      strapLength: Math.max(strapOf(wearer, topHalf), 3 * strapWidth),
       strapAt: STRAP_AT,
     },
   };
 };
+
+/** What a strap laps at its closure behind the neck. */
+const LAP_MM = 10;
+/** How much of the armhole's depth a halter and a half circle reach up already, and how much of the neck a strap goes round. */
+const REACHED: Readonly<Record<string, number>> = { halter: 1, 'half-circle': 0.5 };
+const ROUND_NECK: Readonly<Record<string, number>> = { halter: 0.5 - HALTER_SHARE, 'half-circle': 0.4 };
+const USUAL_ROUND_NECK = 0.35;
+
+/**
+ * Over the shoulder to the back edge, aslant where the two cross; or up to the neck and round behind it, where a halter, a
+ * half circle and straps that ask for it are fastened.
+ */
+function strapOf(wearer: Wearer, topHalf: Mm): Mm {
+  const kind = String(wearer.choices.bodice);
+  const over = wearer.of('strap-length');
+  if (wearer.choices.straps === 'neck' || kind in REACHED) {
+    const up = wearer.of('armhole-depth') * (1 - (REACHED[kind] ?? 0));
+    return up + wearer.of('neck-girth') * (ROUND_NECK[kind] ?? USUAL_ROUND_NECK) + LAP_MM;
+  }
+  const behind = over / 2;
+  return wearer.choices.straps === 'crossed' ? behind + Math.hypot(behind, 2 * topHalf * STRAP_AT) : over;
+}

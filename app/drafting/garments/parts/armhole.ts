@@ -1,10 +1,10 @@
 import { only, type Part } from '../garment';
 import { bindingPart } from './binding';
-import { hasSleeve } from './bodice';
+import { hasSleeve, isLined } from './bodice';
 
-/** Armholes without a sleeve are bound: too hollow to turn. */
+/** Armholes without a sleeve are bound, too hollow to turn; or lined. */
 export const armholePart: Part = only(
-  (choices) => !hasSleeve(choices),
+  (choices) => !hasSleeve(choices) && !isLined(choices),
   bindingPart('armhole-binding', {
     edge: () => [
       { piece: 'front', edge: 'armhole', back: true },

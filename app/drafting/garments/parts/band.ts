@@ -14,16 +14,22 @@ const tops: Readonly<Record<string, BandTop>> = {
 };
 export const isBand = (choices: Choices) => String(choices.bodice) in tops;
 export const isRound = (choices: Choices) => choices.bodice === 'half-circle';
-const isHalter = (choices: Choices) => choices.bodice === 'halter';
+export const isHalter = (choices: Choices) => choices.bodice === 'halter';
 const isStrapped = (choices: Choices) => choices.straps !== 'none';
 /** A strap behind the neck leaves the back alone, and so do a halter's and a half circle's. */
 const behindNeck = (choices: Choices) => choices.straps === 'neck' || isHalter(choices) || isRound(choices);
 
+/** A lining is sewn to it round the top and the opening, and turned inside; else the top is bound. */
+export const isLined = (choices: Choices) => choices.lining === true;
+
 const PAST_CENTRE_MM = 10;
 
-function row(side: 'front' | 'back', top: BandTop, open: boolean): PieceRow {
+/** The shell, or its lining cut alike: without a strap's place. */
+function row(layer: '' | '-lining', side: 'front' | 'back', top: BandTop, open: boolean): PieceRow {
+  const lining = layer !== '';
+  const strap = side === 'back' ? 'backStrapWidth' : 'strapWidth';
   return {
-    name: side,
+    name: side + layer,
     copies: open ? 2 : 1,
     mirrored: open,
     onFold: !open,
@@ -31,24 +37,20 @@ function row(side: 'front' | 'back', top: BandTop, open: boolean): PieceRow {
     sizes: {
       dip: side === 'front' ? 'frontDip' : 'noDip',
       ...(top === 'round' ? { bandHeight: 'roundHeight' } : {}),
-      ...(side === 'back' ? { strapWidth: 'backStrapWidth' } : {}),
+      strapWidth: lining ? 'noStrap' : strap,
     },
     takes: ({ choices, sizes }) => ({
       past: PAST_CENTRE_MM,
       backStrapWidth: behindNeck(choices) ? 0 : (sizes.strapWidth ?? 0),
     }),
-    roles: () => ({
-      neckline: 'neckline',
-      armhole: 'neckline',
-      side: 'seam',
-      hem: 'seam',
-      'neck-end': 'neckline',
+    roles: (choices) => ({
       'hem-end': 'opening',
-      centre: open ? 'closure' : 'fold',
+      centre: !open ? 'fold' : isLined(choices) ? 'seam' : 'closure',
     }),
     ...(side === 'back' ? { back: true as const } : {}),
     when: (choices) =>
       isBand(choices) &&
+      (isLined(choices) || !lining) &&
       isOpen(side)(choices) === open &&
       topOf(side, choices) === top &&
       !(side === 'back' && isRound(choices)),
@@ -75,9 +77,11 @@ export const bandPart: Part = {
   ),
   sizes: [bandSizes],
   pieces: [
-    ...(['straight', 'round', 'halter'] as const).map((top) => row('front', top, false)),
-    row('back', 'straight', false),
-    row('back', 'straight', true),
+    ...(['', '-lining'] as const).flatMap((layer) => [
+      ...(['straight', 'round', 'halter'] as const).map((top) => row(layer, 'front', top, false)),
+      row(layer, 'back', 'straight', false),
+      row(layer, 'back', 'straight', true),
+    ]),
     {
       name: 'strap',
       copies: 2,
@@ -108,7 +112,7 @@ export const bandPart: Part = {
       kind: 'folded',
       first: [{ piece: 'back', edge: 'centre' }],
       second: [],
-      when: (choices) => isOpen('back')(choices) && !isRound(choices),
+      when: (choices) => isOpen('back')(choices) && !isRound(choices) && !isLined(choices),
     },
     strap('front'),
     strap('back'),

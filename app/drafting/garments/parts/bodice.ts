@@ -6,7 +6,7 @@ import type { Choices } from '../../sizes/wearer';
 import { type Part, type PieceRow, sumOf } from '../garment';
 
 /** A centre opened all the way laps this far past the centre line on either side. */
-const PAST_CENTRE_MM = 10;
+export const PAST_CENTRE_MM = 10;
 
 export const isOpen = (side: 'front' | 'back') => (choices: Choices) => choices.opening === side;
 export const hasSleeve = (choices: Choices) => choices.sleeve !== undefined && choices.sleeve !== 'none';
@@ -17,8 +17,26 @@ const hemRoles: Record<string, Role> = { turned: 'hem', casing: 'casing', raw: '
 export const hemRole = (choices: Choices): Role => hemRoles[String(choices.hem)] ?? 'hem';
 
 /** A garment with a choice of bodices has a skirt sewn to its waist. */
-const isWaisted = (choices: Choices) => choices.bodice !== undefined;
+export const isWaisted = (choices: Choices) => choices.bodice !== undefined;
 const hasHem = (choices: Choices) => !isWaisted(choices);
+/** A lining is sewn to it round neck, opening and hem, and both are turned out. */
+export const isLined = (choices: Choices) => choices.neck === 'lined';
+export const isBagged = (choices: Choices) => isLined(choices) && hasHem(choices) && choices.hem === 'turned';
+
+/** What a front or back takes from the finished sizes. */
+export function bodiceFeed(side: 'front' | 'back', open: boolean): Record<string, string> {
+  return {
+    neckDrop: `${side}NeckDrop`,
+    tummyHalf: `${side}Tummy`,
+    hemHalf: `${side}Hem`,
+    sideGather: `${side}Gather`,
+    centreLength: `${side}Length`,
+    neckShare: `${side}NeckKept`,
+    slitLength: open ? 'noSlit' : `${side}Slit`,
+    pocketBeside: open ? 'pocketBeside' : 'notOpen',
+    ...(side === 'back' ? { pocket: 'noPocket' } : {}),
+  };
+}
 
 function row(side: 'front' | 'back', arm: 'set-in' | 'raglan', open: boolean): PieceRow {
   return {
@@ -27,27 +45,17 @@ function row(side: 'front' | 'back', arm: 'set-in' | 'raglan', open: boolean): P
     mirrored: open,
     onFold: !open,
     block: bodice({ arm, centre: open ? 'open' : 'fold' }),
-    sizes: {
-      neckDrop: `${side}NeckDrop`,
-      tummyHalf: `${side}Tummy`,
-      hemHalf: `${side}Hem`,
-      sideGather: `${side}Gather`,
-      centreLength: `${side}Length`,
-      neckShare: `${side}NeckKept`,
-      slitLength: open ? 'noSlit' : `${side}Slit`,
-      pocketBeside: open ? 'pocketBeside' : 'notOpen',
-      ...(side === 'back' ? { pocket: 'noPocket' } : {}),
-    },
+    sizes: bodiceFeed(side, open),
     takes: () => ({ past: PAST_CENTRE_MM }),
     roles: (choices) => ({
       neckline: 'seam',
       shoulder: 'seam',
       armhole: 'seam',
       side: 'seam',
-      hem: isWaisted(choices) ? 'seam' : hemRole(choices),
-      'neck-end': 'neckline',
-      'hem-end': isWaisted(choices) ? 'opening' : hemRole(choices),
-      centre: open ? 'closure' : 'fold',
+      hem: isWaisted(choices) || isBagged(choices) ? 'seam' : hemRole(choices),
+      'neck-end': isLined(choices) ? 'seam' : 'neckline',
+      'hem-end': isWaisted(choices) ? 'opening' : isBagged(choices) ? 'seam' : hemRole(choices),
+      centre: !open ? 'fold' : isLined(choices) ? 'seam' : 'closure',
     }),
     cuts: ['slit'],
     ...(side === 'back' ? { back: true as const } : {}),
@@ -124,7 +132,7 @@ export const bodicePart: Part = {
         kind: 'folded' as const,
         first: [{ piece: side, edge: 'hem' }],
         second: [],
-        when: hasHem,
+        when: (choices: Choices) => hasHem(choices) && !isBagged(choices),
       },
       {
         name: `${side}-closure`,
@@ -132,7 +140,7 @@ export const bodicePart: Part = {
         kind: 'folded' as const,
         first: [{ piece: side, edge: 'centre' }],
         second: [],
-        when: isOpen(side),
+        when: (choices: Choices) => isOpen(side)(choices) && !isLined(choices),
       },
     ]),
   ],

@@ -4,11 +4,12 @@ import type { Choices } from '../../sizes/wearer';
 import { type Choice, only, type Part, sumOf } from '../garment';
 import { bindingPart, fromFront } from './binding';
 import { halfNeckline, isOpen, isRaglan, wholeHalfNeckline } from './bodice';
+import { liningPart } from './lining';
 
 /** How a neckline is finished: concave, so never simply turned. */
 export const neckChoice = {
   kind: 'one',
-  of: ['bound', 'faced', 'band', 'flat'],
+  of: ['bound', 'faced', 'lined', 'band', 'flat'],
   fallback: 'bound',
 } as const satisfies Choice;
 
@@ -135,22 +136,21 @@ const faced: Part = {
   ],
 };
 
-/** A bound, faced or collared neckline. A raglan's is bound where a facing was asked for: its neck has four pieces. */
+/** A bound, faced, lined or collared neckline. A raglan's is bound where another was asked for inside: its neck has four pieces. */
 export const neckPart = (slit: Side): readonly Part[] => [
   only(finished('bound'), bindingPart('binding', { edge: wholeHalfNeckline, closed: isClosed, ends: endsAt(slit) })),
   only(finished('faced'), faced),
+  liningPart(slit),
   only(finished('band'), bandPart(endsAt(slit))),
   only(finished('flat'), flatPart(flatEndsAt(slit))),
   {
-    instead: [
-      {
-        choice: 'neck',
-        from: 'faced',
-        to: 'bound',
-        code: 'bound-instead',
-        check: [],
-        when: (look) => isRaglan(look.choices),
-      },
-    ],
+    instead: ['faced', 'lined'].map((from) => ({
+      choice: 'neck',
+      from,
+      to: 'bound',
+      code: 'bound-instead',
+      check: [],
+      when: (look) => isRaglan(look.choices),
+    })),
   },
 ];

@@ -1,8 +1,10 @@
 import { slitFacing } from '../../blocks/slit-facing';
 import type { Choices } from '../../sizes/wearer';
 import type { Part } from '../garment';
+import { isLined } from './bodice';
 
-const isSlit = (choices: Choices) => choices.opening === 'slit';
+/** A lining faces the slit by itself. */
+const isFaced = (choices: Choices) => choices.opening === 'slit' && !isLined(choices);
 
 /** A slit down the centre of one side, faced: for a head that does not pass the neckline. */
 export const slitPart = (side: 'front' | 'back'): Part => ({
@@ -15,7 +17,7 @@ export const slitPart = (side: 'front' | 'back'): Part => ({
       block: slitFacing,
       roles: () => ({ top: 'opening', side: 'edge', bottom: 'edge', centre: 'fold' }),
       cuts: ['slit'],
-      when: isSlit,
+      when: isFaced,
     },
   ],
   seams: [
@@ -25,7 +27,7 @@ export const slitPart = (side: 'front' | 'back'): Part => ({
       kind: 'laid',
       first: [{ piece: side, edge: 'slit', times: 2 }],
       second: [{ piece: 'slit-facing', edge: 'slit', times: 2 }],
-      when: isSlit,
+      when: isFaced,
     },
   ],
 });
