@@ -1,4 +1,4 @@
-import type { Picture, Stroke } from './garment-pictures';
+import type { Picture, Stroke } from './strokes';
 
 const swatch: Stroke = { as: 'cloth', d: 'M10 12h52v48H10z' };
 const rows = (count: number, gap: number, draw: (y: number) => string) =>

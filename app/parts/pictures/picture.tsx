@@ -1,6 +1,7 @@
+import { choicePictures } from './choice-pictures';
 import { clothPictures } from './cloth-pictures';
-import type { Picture } from './garment-pictures';
-import { choicePictures, garmentPictures } from './garment-pictures';
+import { garmentPictures } from './garment-pictures';
+import type { Picture } from './strokes';
 import './picture.css';
 
 type SmallProps = { readonly of: Picture | undefined };

@@ -1,0 +1,71 @@
+import { bodicePictures } from './bodice-pictures';
+import { neckPictures } from './neck-pictures';
+import { skirtPictures } from './skirt-pictures';
+import {
+  cloth,
+  deep,
+  face,
+  hood,
+  line,
+  longSleeves,
+  measured,
+  neckHole,
+  type Picture,
+  puffedSleeves,
+  shortSleeves,
+  skin,
+  stitch,
+  trunk,
+} from './strokes';
+
+const plain = [shortSleeves, trunk, neckHole];
+const long = [longSleeves, trunk, neckHole];
+const hooded = [longSleeves, trunk, hood, face];
+const fromBehind = [shortSleeves, trunk];
+const buttons = line('M33 34h6m-6 8h6m-6 8h6');
+const side = cloth('M14 60C10 14 58 2 58 34v26z');
+/** A circle round the middle of the frame: the toy's tummy seen from above, and the cloth round it. */
+const round = (size: number): string => `M36 ${38 - size}a${size} ${size} 0 1 1-.1 0z`;
+
+/** Each value of each choice, `choice.value`, and each fit. */
+export const choicePictures: Readonly<Record<string, Picture>> = {
+  ...bodicePictures,
+  ...neckPictures,
+  ...skirtPictures,
+  'opening.auto': [...plain, measured],
+  'opening.none': plain,
+  'opening.slit': [...plain, stitch('M36 28v14')],
+  'opening.front': [...plain, stitch('M36 28v32'), buttons],
+  'opening.back': [...fromBehind, stitch('M36 26v34'), buttons],
+  'sleeve.long': long,
+  'sleeve.short': plain,
+  'sleeve.puffed': [puffedSleeves, trunk, neckHole],
+  'sleeve.none': [trunk, neckHole, stitch('M24.5 40c-2-7-1-12 1.5-16M47.5 40c2-7 1-12-1.5-16')],
+  'armhole.auto': [...long, measured],
+  'armhole.set-in': [...long, stitch('M25 39c4-4 4-11 1-15M47 39c-4-4-4-11-1-15')],
+  'armhole.raglan': [...long, stitch('M25 39c3-4 5-8 6-12M47 39c-3-4-5-8-6-12')],
+  'hood.auto': [side, measured],
+  'hood.none': long,
+  'hood.two': [side, stitch('M18 58C15 20 54 8 54 34')],
+  'hood.three': [side, deep('M14 60C10 14 58 2 58 34l-7 2C50 14 20 20 23 60z'), stitch('M23 60C20 20 50 14 51 36')],
+  'ears.covered': [cloth('M26 44C12 10 60 10 46 44c-4 4-16 4-20 0z'), deep('M29 43c-6-17 20-17 14 0-3 2-11 2-14 0z')],
+  'ears.open': [
+    skin('M24 24C12 4 22 0 30 18zM48 24C60 4 50 0 42 18z'),
+    cloth('M26 44C12 10 60 10 46 44c-4 4-16 4-20 0z'),
+    deep('M29 43c-6-17 20-17 14 0-3 2-11 2-14 0z'),
+  ],
+  'pocket.true': [...hooded, cloth('M28 42h16l3 12H25z')],
+  'pocket.false': hooded,
+  'lining.true': [cloth('M16 26h40v32H16z'), deep('M16 26h40v9q-20 9-40 0z'), line('M22 27v9m9-9v11m10-11v11m9-11v9')],
+  'lining.false': [cloth('M16 26h40v32H16z'), stitch('M16 31h40')],
+  'hem.turned': [cloth('M10 14h52v44H10z'), deep('M10 46h52v12H10z'), stitch('M12 48h48')],
+  'hem.casing': [
+    cloth('M10 14h52l-6 28 4 6-4 10H16l-4-10 4-6z'),
+    stitch('M17 43h38M17 56h38'),
+    line('M22 44l-2 6 2 5m8-11-2 6 2 5m8-11-2 6 2 5m8-11-2 6 2 5'),
+  ],
+  'hem.raw': [cloth('M10 14h52v44H10z'), line('M12 58v4m6-4v3m6-3v4m6-4v3m6-3v4m6-4v3m6-3v4m6-4v3m6-3v4')],
+  'fit.close': [skin(round(20)), line(round(23))],
+  'fit.easy': [skin(round(18)), line(round(24))],
+  'fit.roomy': [skin(round(15)), line(round(26))],
+};
