@@ -87,6 +87,8 @@ function Contents({ card }: { readonly card: Card }) {
   const looks = Object.entries(card.toy.traits).map(
     ([trait, value]) => [trait, say(`trait.${trait}.name`), say(`trait.${trait}.${value}`)] as const,
   );
+  const corrections = Object.keys(card.corrections ?? {}).length;
+  const learnt = corrections > 0 ? [['corrections', say('card.part.corrections'), String(corrections)] as const] : [];
   const clothes = (card.orders ?? []).map(
     ({ garment }, at) =>
       [`order ${at}`, say('card.clothes'), sayFirst(say, [`garment.${garment}.name`, garment])] as const,
@@ -95,7 +97,7 @@ function Contents({ card }: { readonly card: Card }) {
     <>
       {card.note && <p class="card-note">{card.note}</p>}
       <dl class="card-numbers">
-        {[...numbers, ...looks, ...clothes].map(([key, name, value]) => (
+        {[...numbers, ...looks, ...learnt, ...clothes].map(([key, name, value]) => (
           <div key={key}>
             <dt>{name}</dt>
             <dd>{value}</dd>
