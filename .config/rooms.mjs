@@ -40,7 +40,6 @@ export const PACKAGES = {
   'bezier-js': ['app/drafting/geometry'],
   'clipper2-ts': ['app/drafting/geometry'],
   jspdf: ['app/drafting/output'],
-  fflate: ['app/sharing'],
   qr: ['app/sharing'],
   uqr: ['app/sharing'],
   'workbox-precaching': ['sw'],
@@ -50,7 +49,7 @@ export const PACKAGES = {
 };
 
 /** What the first page may not reach through static imports: each waits for a dynamic import or the worker. */
-export const NOT_ON_FIRST_PAGE = ['app/drafting', 'jspdf', 'clipper2-ts', 'bezier-js', 'fflate', 'qr', 'uqr'];
+export const NOT_ON_FIRST_PAGE = ['app/drafting', 'jspdf', 'clipper2-ts', 'bezier-js', 'qr', 'uqr'];
 export const FIRST_PAGE = 'app/main.tsx';
 
 /** Rooms where the clock and chance are handed in, so that the same input gives the same output. */
