@@ -15,4 +15,3 @@ export { Portrait, TraitPicture } from './portrait';
 export { sayFirst, useWords, type Words, WordsContext } from './say';
 export { TableScene } from './table-scene';
 export { TapeLine } from './tape-line';
-export { UnitToggle } from './unit-toggle';

@@ -1,5 +1,6 @@
 import type { Unit } from '../body';
 import type { Settings } from '../storage';
+import { locales } from '../words';
 
 export type Theme = 'auto' | 'light' | 'dark';
 
@@ -19,17 +20,12 @@ export type Liking = {
 const INCHES = ['US', 'LR', 'MM'];
 const LETTER = ['BZ', 'CA', 'CL', 'CO', 'CR', 'GT', 'MX', 'NI', 'PA', 'PH', 'PR', 'SV', 'US', 'VE'];
 
-/** The languages the app speaks: those with a file in locales/. */
-export const languages = ['en'] as const;
-
 export function likingFrom(settings: Settings, device: readonly string[]): Liking {
-  const spoken = device
-    .map((tag) => new Intl.Locale(tag))
-    .find((locale) => languages.some((each) => each === locale.language));
+  const spoken = device.find((tag) => locales.some((each) => each === new Intl.Locale(tag).language));
   const territory = new Intl.Locale(device[0] ?? 'en-US').maximize().region ?? 'US';
   return {
     unit: oneOf(settings.unit, ['in', 'cm']) ?? (INCHES.includes(territory) ? 'in' : 'cm'),
-    locale: typeof settings.locale === 'string' ? settings.locale : (spoken?.toString() ?? 'en'),
+    locale: typeof settings.locale === 'string' ? settings.locale : (spoken ?? 'en'),
     theme: oneOf(settings.theme, ['auto', 'light', 'dark']) ?? 'auto',
     paper: typeof settings.paper === 'string' ? settings.paper : LETTER.includes(territory) ? 'letter' : 'a4',
     halves: settings.halves !== false,
