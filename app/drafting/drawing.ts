@@ -4,7 +4,7 @@ import { pathLength } from './geometry';
 import type { Sizes, Wearer } from './sizes/wearer';
 
 /** All pieces of a garment drawn with one set of sizes. */
-export type Drawing = Look & { readonly drawn: ReadonlyMap<string, Drawn> };
+export type Drawing = Look & { readonly rows: readonly PieceRow[]; readonly drawn: ReadonlyMap<string, Drawn> };
 
 /** One piece's seam lines, and what it was drawn from, so that it need not be drawn again. */
 export type Drawn = {
@@ -16,26 +16,34 @@ export type Drawn = {
 
 /**
  * Draws the garment's pieces in the order of their rows; a row may take sizes from edges drawn before it. Pieces fed as
- * in `before` are taken from there: turning one knob redraws only what hangs on it.
+ * in `before`, drawn with the same choices, are taken from there: turning one knob redraws only what hangs on it.
  */
 export function draw(garment: Garment, wearer: Wearer, start: Sizes, before?: Drawing): Drawing {
   const drawn = new Map<string, Drawn>();
   const sizes: Record<string, Mm> = { ...start };
   const length = (piece: string, edge: string): Mm => edgeLength(drawn, piece, edge);
   const look = { sizes, choices: wearer.choices, wearer, length };
-  for (const row of active(garment.pieces, wearer.choices)) {
+  const rows = before?.rows ?? active(garment.pieces, wearer.choices);
+  for (const row of rows) {
     if (row.takes) Object.assign(sizes, row.takes(look));
-    const fed = feed(row, sizes);
     const earlier = before?.drawn.get(row.name);
-    const same = earlier && earlier.row === row && row.block.sizes.every((name) => earlier.fed[name] === fed[name]);
-    drawn.set(row.name, same ? earlier : { row, fed, shape: row.block.draw(fed), lengths: new Map() });
+    drawn.set(row.name, earlier && isFedAlike(earlier, sizes) ? earlier : drawPiece(row, sizes));
   }
-  return { ...look, drawn };
+  return { ...look, rows, drawn };
 }
 
-/** The block's own size names, fed from the finished sizes. */
-function feed(row: PieceRow, sizes: Sizes): Sizes {
-  return Object.fromEntries(row.block.sizes.map((name) => [name, sizes[row.sizes?.[name] ?? name] ?? 0]));
+/** What a block's own size name is fed from. */
+function sizeOf(row: PieceRow, name: string, sizes: Sizes): Mm {
+  return sizes[row.sizes?.[name] ?? name] ?? 0;
+}
+
+function isFedAlike({ row, fed }: Drawn, sizes: Sizes): boolean {
+  return row.block.sizes.every((name) => fed[name] === sizeOf(row, name, sizes));
+}
+
+function drawPiece(row: PieceRow, sizes: Sizes): Drawn {
+  const fed = Object.fromEntries(row.block.sizes.map((name) => [name, sizeOf(row, name, sizes)]));
+  return { row, fed, shape: row.block.draw(fed), lengths: new Map() };
 }
 
 function edgeLength(drawn: ReadonlyMap<string, Drawn>, piece: string, edge: string): Mm {

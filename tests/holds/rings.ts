@@ -31,7 +31,6 @@ export function brokenRings(piece: Piece): string[] {
     ...numbers(piece),
     ...ring(piece),
     ...lengths(piece),
-    ...lostAllowances(piece),
     ...enclosed(piece),
     ...allowances(piece),
     ...fold(piece),
@@ -61,15 +60,6 @@ function ring(piece: Piece): string[] {
   if (signedArea(piece.seamLine) <= 0) faults.push('seam line is not clockwise');
   if (signedArea(piece.cutLine) <= 0) faults.push('cut line is not clockwise');
   return faults;
-}
-
-/** Edges that are sewn have all of their allowance, whatever their shape: only curved hems take less. */
-function lostAllowances(piece: Piece): string[] {
-  const sewn = piece.edges.filter((edge) => edge.role === 'seam');
-  const usual = Math.max(...sewn.map((edge) => edge.allowance));
-  return sewn
-    .filter((edge) => edge.allowance < usual)
-    .map((edge) => `edge ${edge.name} lost its allowance: ${edge.allowance}`);
 }
 
 function lengths(piece: Piece): string[] {
