@@ -56,7 +56,7 @@ export function draft(body: Body, order: FullOrder, garment: Garment, toy: strin
       })),
     );
   const pieces = [...drawing.drawn.values()].map((drawn) =>
-    pieceOf(drawn, drawing.choices, allowances, walked.notches.get(drawn.row.name) ?? []),
+    pieceOf(drawn, drawing, allowances, walked.notches.get(drawn.row.name) ?? []),
   );
   return {
     ok: true,

@@ -1,18 +1,19 @@
 import { edgeAllowance } from './allowances';
 import type { Edge, InnerLine, Notch, Piece, Role } from './draft-types';
 import type { Drawn } from './drawing';
+import type { Look } from './garments/garment';
 import { cutLine, flatten, lerp, type Path, type Point, pathLength, point, polyline } from './geometry';
-import type { Choices } from './sizes/wearer';
 
 /** Roles whose allowance is turned back over the edge itself. */
 const turnedRoles: readonly Role[] = ['hem', 'casing', 'closure'];
 const GRAIN_SHARE = 0.6;
 const GRAIN_FLAT_MM = 0.5;
+const GRAIN_CLEAR_MM = 4;
 
 /** A piece from what was drawn: roles, allowances, the cut line, grain, and the notches its seams gave it. */
 export function pieceOf(
   drawn: Drawn,
-  choices: Choices,
+  { choices, sizes }: Pick<Look, 'choices' | 'sizes'>,
   allowances: Readonly<Record<Role, number>>,
   notches: readonly Notch[],
 ): Piece {
@@ -28,7 +29,7 @@ export function pieceOf(
   const seamLine = edges.flatMap((edge) => edge.path);
   return {
     name: row.name,
-    copies: row.copies,
+    copies: typeof row.copies === 'function' ? row.copies(sizes) : row.copies,
     mirrored: row.mirrored,
     onFold: row.onFold,
     edges,
@@ -45,7 +46,10 @@ export function pieceOf(
         })),
       ).path,
     ),
-    grain: grainOf(seamLine),
+    grain: grainOf(
+      seamLine,
+      lines.map((each) => each.path),
+    ),
     notches,
     cuts: lines.filter((line) => row.cuts?.includes(line.name)).map((line) => line.path),
   };
@@ -67,12 +71,15 @@ function onFold(folded: boolean, path: Path): Path {
   return polyline([...ring, ...ring.slice(0, 1)]);
 }
 
-/** The lengthwise thread: upright, where the piece is longest, a little inside it. */
-function grainOf(ring: Path): [Point, Point] {
+/** The lengthwise thread: upright, where the piece is longest, a little inside it and clear of upright lines. */
+function grainOf(ring: Path, lines: readonly Path[]): [Point, Point] {
   const outline = flatten(ring, GRAIN_FLAT_MM);
   const xs = outline.map((each) => each.x);
   const [low, high] = [Math.min(...xs), Math.max(...xs)];
-  const chords = [0.5, 0.4, 0.6, 0.3, 0.7].map((share) => chordAt(outline, low + (high - low) * share));
+  const uprights = lines.flatMap((path) => path.flatMap(({ from, to }) => (from.x === to.x ? [from.x] : [])));
+  const places = [0.5, 0.4, 0.6, 0.3, 0.7, 0.45, 0.55].map((share) => low + (high - low) * share);
+  const clear = places.filter((x) => uprights.every((each) => Math.abs(each - x) > GRAIN_CLEAR_MM));
+  const chords = (clear.length > 0 ? clear : places).map((x) => chordAt(outline, x));
   const best = chords.reduce((longest, each) => (each.length > longest.length * 1.15 ? each : longest));
   const margin = (best.length * (1 - GRAIN_SHARE)) / 2;
   return [point(best.x, best.top + margin), point(best.x, best.top + best.length - margin)];

@@ -41,7 +41,7 @@ export function walk(garment: Garment, drawing: Drawing): Walked {
 }
 
 function seamOf(row: SeamRow, drawing: Drawing): Seam {
-  const [ours, theirs] = [refsOf(row.first, drawing.choices), refsOf(row.second, drawing.choices)];
+  const [ours, theirs] = [refsOf(row.first, drawing), refsOf(row.second, drawing)];
   const [one, two] = [chainLength(ours, drawing), chainLength(theirs, drawing)];
   const swapped = theirs.length > 0 && one > two + SEAM_MATCH_MM;
   const [first, second] = swapped ? [theirs, ours] : [ours, theirs];

@@ -21,10 +21,10 @@ export function suit(
   asked: Choices,
   traits: Traits,
 ): Pick<Settled, 'adjustments'> & { choices: Choices } {
-  const rows = garment.unsuited.filter((row) => asked[row.choice] === row.from && row.when(traits));
+  const rows = garment.unsuited.filter((row) => asked[row.choice] === row.from && row.when(traits, asked));
   return {
     choices: { ...asked, ...Object.fromEntries(rows.map((row) => [row.choice, row.to])) },
-    adjustments: rows.map((row) => ({ code: row.code, by: 0, because: row.choice, check: [] })),
+    adjustments: rows.flatMap(({ code, choice }) => (code ? [{ code, by: 0, because: choice, check: [] }] : [])),
   };
 }
 

@@ -36,7 +36,9 @@ const wanted: Record<string, readonly string[]> = {
       ...(rest === 'gather' ? [`adjustment.${what}-gathered`] : []),
       ...turn.flatMap(({ code }) => (code ? [`adjustment.${code}`] : [])),
     ]),
-    ...[...unsuited, ...instead].flatMap(({ choice, code }) => [`adjustment.${code}`, `because.${choice}`]),
+    ...[...unsuited, ...instead].flatMap(({ choice, code }) =>
+      code ? [`adjustment.${code}`, `because.${choice}`] : [],
+    ),
   ]),
   notes: garments.flatMap(({ notes }) => notes.map(({ code }) => `flag.${code}`)),
   places: garments.flatMap(({ fit, passages }) =>
@@ -70,7 +72,9 @@ function codesOf(outcome: Outcome): string[] {
   if (!outcome.ok) return outcome.flags.map(({ code }) => `flag.${code}`);
   const { pieces, fit, openings, adjustments, flags } = outcome.draft;
   return [
-    ...pieces.flatMap(({ lines }) => lines.map(({ name }) => `line.${name.replace(/-\d+$/, '')}`)),
+    ...pieces.flatMap(({ lines }) =>
+      lines.filter(({ path }) => path.length === 1).map(({ name }) => `line.${name.replace(/-\d+$/, '')}`),
+    ),
     ...fit.flatMap(({ place, why }) => [`place.${place}`, ...(why ? [`why.${why}`] : [])]),
     ...openings.flatMap(({ through, closure }) => [`place.${through}`, `closure.${closure}`]),
     ...adjustments.flatMap(({ code, because }) => [`adjustment.${code}`, `because.${because}`]),

@@ -4,8 +4,8 @@ import { capeSizes } from '../sizes/cape';
 import type { Choices } from '../sizes/wearer';
 import { assemble, only, type Part } from './garment';
 import { bindingPart } from './parts/binding';
-import { hemRole } from './parts/bodice';
 import { earsChoice, earsPart } from './parts/ears';
+import { hemRole } from './parts/hem';
 import { hoodPart } from './parts/hood';
 
 const hooded = (choices: Choices) => choices.hood !== 'none';

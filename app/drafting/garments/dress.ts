@@ -7,23 +7,43 @@ import { bandPart, isBand, isRound } from './parts/band';
 import { bandTopParts } from './parts/band-top';
 import { bodicePart } from './parts/bodice';
 import { neckChoice, neckPart } from './parts/neck';
-import { isPleated, skirtChoice, skirtPart, skirtWaist } from './parts/skirt';
+import { isPleated, panelsChoice, skirtChoice, skirtPart, skirtWaist } from './parts/skirt';
 import { sleevePart } from './parts/sleeve';
+import { tiersPart } from './parts/tiers';
 
 const hangs = (choices: Choices) => !isBand(choices);
 const isTank = (choices: Choices) => choices.bodice === 'tank';
 
+/** The bodice goes all the way round; behind a half circle the skirt hangs from an elastic. */
+const isAround = (choices: Choices) => !isRound(choices);
+
 /** Where the skirt is sewn to the bodice: all round, or in front alone. */
 const waist: Part = {
   needs: (['waist-girth', 'underarm-to-waist'] as const).map((measure) => ({ measure })),
-  passages: [{ measure: 'head-girth', through: 'waist', gives: ({ waist: girth = 0 }) => girth, seamed: true }],
+  unsuited: ['back', 'auto'].map((from) => ({
+    choice: 'opening',
+    from,
+    to: 'none',
+    ...(from === 'back' ? { code: 'opening-none-instead' } : {}),
+    when: (_, choices) => isRound(choices),
+  })),
+  passages: [
+    { measure: 'head-girth', through: 'waist', gives: ({ waist: girth = 0 }) => girth, seamed: true, when: isAround },
+    {
+      measure: 'head-girth',
+      through: 'waist',
+      gives: ({ waist: girth = 0, skirtTop = 0 }) => girth / 2 + 2 * skirtTop,
+      seamed: true,
+      when: isRound,
+    },
+  ],
   seams: [
     {
       name: 'waist',
       sewn: 2,
       first: (choices) => [
         { piece: 'front', edge: 'hem', back: true },
-        ...(isRound(choices) ? [] : [{ piece: 'back', edge: 'hem' }]),
+        ...(isAround(choices) ? [{ piece: 'back', edge: 'hem' }] : []),
       ],
       second: (choices) => (isRound(choices) ? skirtWaist.slice(0, 1) : skirtWaist),
       longer: (choices) => (isPleated(choices) ? 'pleated' : 'gathered'),
@@ -46,6 +66,7 @@ export const dress = assemble(
         fallback: 'shoulder',
       },
       skirt: { ...skirtChoice, of: skirtChoice.of.filter((each) => each !== 'elastic') },
+      panels: panelsChoice,
       sleeve: { kind: 'one', of: ['short', 'long', 'puffed', 'none'], fallback: 'short' },
       armhole: { kind: 'one', of: ['auto', 'set-in', 'raglan'], fallback: 'auto' },
       straps: { kind: 'one', of: ['straight', 'crossed', 'neck', 'none'], fallback: 'straight' },
@@ -54,7 +75,7 @@ export const dress = assemble(
       opening: { kind: 'one', of: ['auto', 'back', 'none'], fallback: 'auto' },
       hem: { kind: 'one', of: ['turned', 'raw'], fallback: 'turned' },
     },
-    auto: { armhole: 'set-in', opening: 'none' },
+    auto: { panels: 'two', armhole: 'set-in', opening: 'none' },
   },
   [
     only(hangs, bodicePart),
@@ -65,6 +86,7 @@ export const dress = assemble(
     only(hangs, armholePart),
     ...[bandPart, ...bandTopParts].map((part) => only(isBand, part)),
     skirtPart,
+    tiersPart,
     waist,
   ],
 );

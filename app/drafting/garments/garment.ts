@@ -33,7 +33,7 @@ export type Look = {
 
 export type PieceRow = When & {
   readonly name: string;
-  readonly copies: number;
+  readonly copies: number | ((sizes: Sizes) => number);
   readonly mirrored: boolean;
   readonly onFold: boolean;
   readonly block: Block;
@@ -48,11 +48,11 @@ export type PieceRow = When & {
   readonly cuts?: readonly string[];
 };
 
-/** A chain of edges, which choices may change. */
-export type Refs = readonly Ref[] | ((choices: Choices) => readonly Ref[]);
+/** A chain of edges, which choices and sizes may change. */
+export type Refs = readonly Ref[] | ((choices: Choices, sizes: Sizes) => readonly Ref[]);
 
-export function refsOf(refs: Refs, choices: Choices): readonly Ref[] {
-  return typeof refs === 'function' ? refs(choices) : refs;
+export function refsOf(refs: Refs, { choices, sizes }: Pick<Look, 'choices' | 'sizes'>): readonly Ref[] {
+  return typeof refs === 'function' ? refs(choices, sizes) : refs;
 }
 
 export type SeamRow = When & {
@@ -109,8 +109,12 @@ export type FitPlace = When & {
   readonly why?: (look: Look) => string | null;
 };
 
-/** A choice that makes no sense for a toy of these traits: it changes before anything is measured. */
-export type Unsuited = Omit<Instead, 'check' | 'when' | 'onlyAuto'> & { readonly when: (traits: Traits) => boolean };
+/** A choice that makes no sense for a toy of these traits, or beside another: it changes before anything is measured. */
+export type Unsuited = Omit<Instead, 'code' | 'check' | 'when' | 'onlyAuto'> & {
+  /** Left out where the change is no news to the maker. */
+  readonly code?: string;
+  readonly when: (traits: Traits, choices: Choices) => boolean;
+};
 
 /** Something worth telling of a draft: the numbers that explain it, or null where there is nothing to tell. */
 export type NoteRow = When & {

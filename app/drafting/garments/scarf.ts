@@ -1,7 +1,7 @@
 import { flare } from '../blocks/flare';
 import { scarfSizes } from '../sizes/cape';
 import { assemble } from './garment';
-import { hemRole } from './parts/bodice';
+import { hemRole } from './parts/hem';
 
 const edges = ['top', 'side', 'bottom'] as const;
 

@@ -1,5 +1,6 @@
 import { assemble, type Passage } from './garment';
-import { skirtChoice, skirtPart } from './parts/skirt';
+import { panelsChoice, skirtChoice, skirtPart } from './parts/skirt';
+import { tiersPart } from './parts/tiers';
 import { waistbandPart } from './parts/waistband';
 
 /** Feet first: the hips pass the waist, or its opening. */
@@ -16,9 +17,10 @@ export const skirt = assemble(
     bodies: ['upright'],
     choices: {
       skirt: skirtChoice,
+      panels: panelsChoice,
       hem: { kind: 'one', of: ['turned', 'raw'], fallback: 'turned' },
     },
-    auto: {},
+    auto: { panels: 'two' },
   },
-  [skirtPart, waistbandPart, { passages: [hips] }],
+  [skirtPart, tiersPart, waistbandPart, { passages: [hips] }],
 );

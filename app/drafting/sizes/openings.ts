@@ -31,7 +31,8 @@ type Passing = { readonly passage: Passage; readonly needs: Mm; readonly gives: 
 export function openingFor(garment: Garment, wearer: Wearer, sizes: Sizes): Opened {
   const passings = active(garment.passages, wearer.choices).map((passage) => passingOf(passage, wearer, sizes));
   const wish = String(wearer.choices.opening ?? 'none');
-  const centre = (sizes.frontLength ?? 0) - (sizes.frontNeckDrop ?? 0);
+  const centre = (sizes.frontLength ?? sizes.bandHeight ?? 0) - (sizes.frontNeckDrop ?? 0);
+  const whole = centre + (sizes.skirtOpen ?? 0);
   const tight = passings.filter((each) => each.gives < each.needs);
   const neckOnly = tight.every((each) => each.passage.atNeck);
   const slitNeeded = Math.max(0, ...tight.map((each) => (each.needs - each.gives) / 2 + SLIT_ROOM_MM));
@@ -41,7 +42,7 @@ export function openingFor(garment: Garment, wearer: Wearer, sizes: Sizes): Open
   const opening = wish === 'auto' ? automatic : wish;
   const wished = Math.max(slitNeeded, centre * WISHED_SLIT, LEAST_SLIT_MM);
   const slitLength = opening === 'slit' ? Math.min(wished, longest) : 0;
-  const rows = passings.map((each) => rowOf(each, opening, slitLength, centre));
+  const rows = passings.map((each) => rowOf(each, opening, slitLength, whole));
   const blocked = rows.flatMap((row, index) => (row.gives < row.needs ? [willNotPass(row, passings[index])] : []));
   return { opening, slitLength, rows, flags: [...notes(wish, opening, slitLength), ...blocked] };
 }
@@ -65,14 +66,14 @@ function passingOf(passage: Passage, wearer: Wearer, sizes: Sizes): Passing {
   return { passage, needs, gives: passage.gives(sizes) * (1 + stretch) };
 }
 
-/** With the front or back open all the way, everything from neck to hem opens with it. */
-function rowOf({ passage, needs, gives }: Passing, opening: string, slit: Mm, centre: Mm): OpeningRow {
+/** With the front or back open all the way, everything from neck to hem, or to the end of a skirt's opening, opens with it. */
+function rowOf({ passage, needs, gives }: Passing, opening: string, slit: Mm, whole: Mm): OpeningRow {
   const open = passage.measure === 'head-girth' && ['front', 'back'].includes(opening);
   const slitHere = passage.atNeck && opening === 'slit';
   return {
     through: passage.through,
     needs,
-    gives: open ? gives + 2 * centre : slitHere ? gives + 2 * slit : gives,
+    gives: open ? gives + 2 * whole : slitHere ? gives + 2 * slit : gives,
     closure: open ? 'hook-and-loop' : slitHere ? 'slit' : 'none',
   };
 }

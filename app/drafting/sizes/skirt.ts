@@ -1,17 +1,12 @@
 import type { Mm } from '../../body';
-import { type Cloth, GATHERS_UP_TO_MM } from './cloths';
+import { gathers, meetingWidth } from './fullness';
 import type { Made, SizeMaker, Wearer } from './wearer';
 
-/** Gathers take twice the finished width in thin cloth, 1.5 times up to 1 mm (textbooks: two to three times; practice). */
-const GATHERS = { thin: 2, upToMm: 0.4, thick: 1.5 } as const;
-/** Pleats that meet take three times the finished width (textbooks: 50 cm finished = 150 cm). */
-const PLEATS = 3;
-/** A pleat is never narrower, nor, where it can be helped, wider than this share of half the front. */
-const NARROWEST_PLEAT_MM = 8;
-const USUAL_PLEAT_MM = 18;
+/** What a pleat shows: about as wide as is usual, and never so narrow that its folds are under 8 mm deep (common practice, no source). */
+const PLEAT = { knife: { usual: 18, narrowest: 8 }, box: { usual: 32, narrowest: 16 } } as const;
 /** Each tier gathers on to the one above by this much. */
-const TIER_GATHERS = 1.5;
-export const TIERS = 3;
+export const TIER_GATHERS = 1.5;
+const TIERS = 3;
 /** A cut on the round gives on the bias: drafted this much small, stay-stitched (common practice; under the 3 % eased). */
 const BIAS_SMALLER = 0.972;
 /** An A-line hem over its waist. */
@@ -40,11 +35,8 @@ export const skirtSizes: SizeMaker = (wearer): Made => {
       skirtRatio: top / waist,
       skirtHem: hemOf(style, top, hip, length) / 4,
       skirtLength: length / tiers,
-      skirtOpen:
-        style === 'elastic' || wearer.choices.opening === 'none' ? 0 : openLength(wearer, waist, length / tiers),
-      tier2: (top * TIER_GATHERS) / 4,
-      tier3: (top * TIER_GATHERS ** 2) / 4,
-      pleats: pleatsIn(waist / 4),
+      skirtOpen: style === 'elastic' ? 0 : openLength(wearer, waist, length / tiers),
+      pleats: pleatsIn(waist / 4, style),
       bandHalf: waist / 2,
       waistbandHeight: BAND_HEIGHT_MM,
     },
@@ -53,19 +45,9 @@ export const skirtSizes: SizeMaker = (wearer): Made => {
 
 function topShare(style: string, wearer: Wearer): number {
   if (style === 'gathered' || style === 'tiers') return gathers(wearer.cloth);
-  if (style === 'box' || style === 'knife') return PLEATS;
+  if (style === 'box' || style === 'knife') return meetingWidth(1, 1);
   if (style === 'half-circle' || style === 'circle') return BIAS_SMALLER;
   return style === 'elastic' ? ELASTIC_WIDER : 1;
-}
-
-/** How much fuller cloth of a thickness is cut to be gathered. */
-export function gathers(cloth: Cloth): number {
-  return cloth.thickness <= GATHERS.upToMm ? GATHERS.thin : GATHERS.thick;
-}
-
-/** Cloth too thick to gather well. */
-export function tooThick(cloth: Cloth): boolean {
-  return cloth.thickness > GATHERS_UP_TO_MM;
 }
 
 /** Hem round, from the top round: circle skirts turn through π or 2π (radius = waist/2π·share: geometry). */
@@ -82,7 +64,8 @@ function openLength(wearer: Wearer, waist: Mm, length: Mm): Mm {
 }
 
 /** Pleats in a quarter of the waist: a whole number, so that they end evenly at the centre and the side. */
-function pleatsIn(quarter: Mm): number {
-  const most = Math.max(Math.floor(quarter / NARROWEST_PLEAT_MM), 1);
-  return Math.min(Math.max(Math.round(quarter / USUAL_PLEAT_MM), 2), most);
+function pleatsIn(quarter: Mm, style: string): number {
+  const { usual, narrowest } = style === 'box' ? PLEAT.box : PLEAT.knife;
+  const most = Math.max(Math.floor(quarter / narrowest), 1);
+  return Math.min(Math.max(Math.round(quarter / usual), 1), most);
 }

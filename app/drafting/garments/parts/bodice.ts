@@ -1,9 +1,10 @@
 import { bodice } from '../../blocks/bodice';
-import type { Ref, Role } from '../../draft-types';
+import type { Ref } from '../../draft-types';
 import { bodiceSizes } from '../../sizes/bodice';
 import { neckSizes } from '../../sizes/neck';
 import type { Choices } from '../../sizes/wearer';
 import { type Part, type PieceRow, sumOf } from '../garment';
+import { hemRole } from './hem';
 
 /** A centre opened all the way laps this far past the centre line on either side. */
 export const PAST_CENTRE_MM = 10;
@@ -11,10 +12,6 @@ export const PAST_CENTRE_MM = 10;
 export const isOpen = (side: 'front' | 'back') => (choices: Choices) => choices.opening === side;
 export const hasSleeve = (choices: Choices) => choices.sleeve !== undefined && choices.sleeve !== 'none';
 export const isRaglan = (choices: Choices) => hasSleeve(choices) && choices.armhole === 'raglan';
-
-/** How each way of finishing a hem is an edge. */
-const hemRoles: Record<string, Role> = { turned: 'hem', casing: 'casing', raw: 'edge' };
-export const hemRole = (choices: Choices): Role => hemRoles[String(choices.hem)] ?? 'hem';
 
 /** A garment with a choice of bodices has a skirt sewn to its waist. */
 export const isWaisted = (choices: Choices) => choices.bodice !== undefined;

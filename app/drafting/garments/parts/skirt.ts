@@ -1,9 +1,13 @@
+import type { Mm } from '../../../body';
 import { flare } from '../../blocks/flare';
 import { pleated } from '../../blocks/pleats';
+import { CLOTH_WIDE_MM, sectorReach } from '../../sizes/fullness';
 import { skirtSizes } from '../../sizes/skirt';
 import type { Choices } from '../../sizes/wearer';
-import type { Choice, Part, PieceRow, SeamRow } from '../garment';
-import { hemRole } from './bodice';
+import type { Choice, Look, Part, PieceRow, SeamRow } from '../garment';
+import { hemRole } from './hem';
+import { thickness } from './thick';
+import { isTiered } from './tiers';
 
 export const skirtChoice = {
   kind: 'one',
@@ -11,8 +15,9 @@ export const skirtChoice = {
   fallback: 'gathered',
 } as const satisfies Choice;
 
+export const panelsChoice = { kind: 'one', of: ['auto', 'two', 'four'], fallback: 'auto' } as const satisfies Choice;
+
 export const isPleated = (choices: Choices) => choices.skirt === 'knife' || choices.skirt === 'box';
-const isTiered = (choices: Choices) => choices.skirt === 'tiers';
 export const isElastic = (choices: Choices) => choices.skirt === 'elastic';
 /** A garment that can open elsewhere needs no opening in its skirt unless it opens behind. */
 const isClosed = (choices: Choices) =>
@@ -21,20 +26,30 @@ const isClosed = (choices: Choices) =>
 const isCased = (side: 'front' | 'back') => (choices: Choices) =>
   isElastic(choices) || (side === 'back' && choices.bodice === 'half-circle');
 
-/** A quarter of the skirt: the front on the fold, the back a mirrored pair with its opening at the centre. */
-function panel(side: 'front' | 'back', block: 'flare' | 'pleated', closed: boolean): PieceRow {
-  const back = side === 'back' && !closed;
+/** How a quarter of the skirt is cut: on the fold, with a seam at the centre, or with one that opens. */
+type Cut = 'fold' | 'seam' | 'open';
+
+const isFour = (choices: Choices) => choices.panels === 'four';
+
+function cutOf(side: 'front' | 'back', choices: Choices): Cut {
+  if (side === 'back' && !isClosed(choices)) return 'open';
+  return isFour(choices) ? 'seam' : 'fold';
+}
+
+/** A quarter of the skirt: on the fold, or one of a mirrored pair. */
+function panel(side: 'front' | 'back', block: 'flare' | 'pleated', cut: Cut): PieceRow {
+  const parted = cut !== 'fold';
   return {
     name: `skirt-${side}`,
-    copies: back ? 2 : 1,
-    mirrored: back,
-    onFold: !back,
+    copies: parted ? 2 : 1,
+    mirrored: parted,
+    onFold: !parted,
     block: block === 'flare' ? flare : pleated,
     sizes: {
       flareTop: `${side}SkirtTop`,
       flareBottom: `${side}SkirtHem`,
       flareHeight: 'skirtLength',
-      flareOpen: back ? 'skirtOpen' : 'notOpen',
+      flareOpen: cut === 'open' ? 'skirtOpen' : 'notOpen',
       box: 'box',
     },
     takes: (look) => {
@@ -52,58 +67,13 @@ function panel(side: 'front' | 'back', block: 'flare' | 'pleated', closed: boole
       top: isCased(side)(choices) ? 'casing' : 'seam',
       side: 'seam',
       bottom: isTiered(choices) ? 'seam' : hemRole(choices),
-      centre: back ? 'seam' : 'fold',
+      centre: parted ? 'seam' : 'fold',
       opening: 'opening',
     }),
     ...(side === 'back' ? { back: true as const } : {}),
-    when: (choices) => isPleated(choices) === (block === 'pleated') && isClosed(choices) === closed,
+    when: (choices) => isPleated(choices) === (block === 'pleated') && cutOf(side, choices) === cut,
   };
 }
-
-function tier(n: 2 | 3): PieceRow {
-  return {
-    name: `tier-${n}`,
-    copies: 2,
-    mirrored: false,
-    onFold: true,
-    block: flare,
-    sizes: { flareTop: `tier${n}`, flareBottom: `tier${n}`, flareHeight: 'skirtLength', flareOpen: 'notOpen' },
-    roles: (choices) => ({ top: 'seam', side: 'seam', bottom: n === 3 ? hemRole(choices) : 'seam', centre: 'fold' }),
-    when: isTiered,
-  };
-}
-
-/** A tier is gathered on to the one above, front and back alike. */
-const tierSeams: readonly SeamRow[] = [
-  ...([2, 3] as const).map(
-    (n): SeamRow => ({
-      name: `tier-${n}-side`,
-      sewn: 2,
-      first: [{ piece: `tier-${n}`, edge: 'side' }],
-      second: [{ piece: `tier-${n}`, edge: 'side' }],
-      when: isTiered,
-    }),
-  ),
-  {
-    name: 'tier-2',
-    sewn: 2,
-    first: [
-      { piece: 'skirt-front', edge: 'bottom', back: true },
-      { piece: 'skirt-back', edge: 'bottom' },
-    ],
-    second: [{ piece: 'tier-2', edge: 'top', times: 2 }],
-    longer: 'gathered',
-    when: isTiered,
-  },
-  {
-    name: 'tier-3',
-    sewn: 2,
-    first: [{ piece: 'tier-2', edge: 'bottom', times: 2 }],
-    second: [{ piece: 'tier-3', edge: 'top', times: 2 }],
-    longer: 'gathered',
-    when: isTiered,
-  },
-];
 
 /** The waist of the skirt, half of it, from centre front to centre back. */
 export const skirtWaist = [
@@ -116,14 +86,13 @@ export const skirtPart: Part = {
   needs: (['waist-girth', 'hip-girth', 'waist-to-hem'] as const).map((measure) => ({ measure })),
   sizes: [skirtSizes],
   pieces: [
-    ...(['front', 'back'] as const).flatMap((side) => [
-      panel(side, 'flare', false),
-      panel(side, 'flare', true),
-      panel(side, 'pleated', false),
-      panel(side, 'pleated', true),
+    ...(['flare', 'pleated'] as const).flatMap((block) => [
+      panel('front', block, 'fold'),
+      panel('front', block, 'seam'),
+      panel('back', block, 'fold'),
+      panel('back', block, 'seam'),
+      panel('back', block, 'open'),
     ]),
-    tier(2),
-    tier(3),
   ],
   seams: [
     {
@@ -132,13 +101,15 @@ export const skirtPart: Part = {
       first: [{ piece: 'skirt-back', edge: 'side' }],
       second: [{ piece: 'skirt-front', edge: 'side' }],
     },
-    {
-      name: 'skirt-back',
-      sewn: 1,
-      first: [{ piece: 'skirt-back', edge: 'centre' }],
-      second: [{ piece: 'skirt-back', edge: 'centre' }],
-      when: (choices) => !isClosed(choices),
-    },
+    ...(['front', 'back'] as const).map(
+      (side): SeamRow => ({
+        name: `skirt-${side}`,
+        sewn: 1,
+        first: [{ piece: `skirt-${side}`, edge: 'centre' }],
+        second: [{ piece: `skirt-${side}`, edge: 'centre' }],
+        when: (choices) => cutOf(side, choices) !== 'fold',
+      }),
+    ),
     ...(['front', 'back'] as const).map(
       (side): SeamRow => ({
         name: `skirt-${side}-casing`,
@@ -160,15 +131,40 @@ export const skirtPart: Part = {
       second: [],
       when: (choices) => !isTiered(choices),
     },
+  ],
+  instead: [
     {
-      name: 'tier-hem',
-      sewn: 2,
-      kind: 'folded',
-      first: [{ piece: 'tier-3', edge: 'bottom', times: 2 }],
-      second: [],
-      when: isTiered,
+      choice: 'panels',
+      from: 'two',
+      to: 'four',
+      code: 'panels-added',
+      check: ['waist-girth', 'waist-to-hem'],
+      onlyAuto: true,
+      when: (look) => widest(look) > CLOTH_WIDE_MM,
     },
-    ...tierSeams,
+  ],
+  notes: [
+    {
+      code: 'wider-than-cloth',
+      measures: ['waist-girth'],
+      told: (look) => (widest(look) > CLOTH_WIDE_MM ? { width: widest(look), cloth: CLOTH_WIDE_MM } : null),
+    },
+    {
+      code: 'too-thick-to-gather',
+      measures: [],
+      told: thickness,
+      when: ({ skirt }) => ['gathered', 'elastic', 'tiers'].includes(String(skirt)),
+    },
+    { code: 'too-thick-to-pleat', measures: [], told: thickness, when: isPleated },
+    {
+      code: 'pleats-narrow',
+      measures: ['waist-girth'],
+      told: ({ sizes: { waist = 0, pleats = 1 }, choices }) => {
+        const deep = waist / 4 / pleats / (choices.skirt === 'box' ? 2 : 1);
+        return deep < NARROWEST_FOLD_MM ? { deep } : null;
+      },
+      when: isPleated,
+    },
   ],
   fit: [
     {
@@ -180,3 +176,16 @@ export const skirtPart: Part = {
     },
   ],
 };
+
+/** Folds less deep than this do not stay (common practice, no source). */
+const NARROWEST_FOLD_MM = 8;
+
+/** The widest piece of the skirt as it is cut, unfolded, mm. */
+function widest({ sizes, choices }: Look): Mm {
+  return Math.max(
+    ...(['front', 'back'] as const).map((side) => {
+      const { [`${side}SkirtTop`]: top = 0, [`${side}SkirtHem`]: hem = 0, skirtLength = 1 } = sizes;
+      return sectorReach(top, hem, skirtLength) * (cutOf(side, choices) === 'fold' ? 2 : 1);
+    }),
+  );
+}

@@ -4,8 +4,10 @@ import { sleeve } from '../../blocks/sleeve';
 import { LEAST_INSET_MM, LEAST_SHOULDER_MM } from '../../sizes/shoulder';
 import { sleeveSizes } from '../../sizes/sleeve';
 import type { Part, PieceRow } from '../garment';
-import { hasSleeve, hemRole, isRaglan } from './bodice';
+import { hasSleeve, isRaglan } from './bodice';
+import { hemRole } from './hem';
 import { armhole, isPuffed, setIn, sleeveMatch } from './sleeve-match';
+import { thickness } from './thick';
 
 const shared = { name: 'sleeve', copies: 2, mirrored: true, onFold: false } as const;
 
@@ -125,6 +127,7 @@ export const sleevePart: Part = {
     },
   ],
   match: sleeveMatch,
+  notes: [{ code: 'too-thick-to-puff', measures: [], told: thickness, when: isPuffed }],
   instead: [
     {
       choice: 'sleeve',
