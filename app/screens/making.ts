@@ -61,7 +61,9 @@ export const flagKey = ({ code, measures }: Flag): string => `${code} ${measures
 export const flagNumbers = (flag: Flag, body: Body): string =>
   flag.measures.map((id) => Math.round((body.sizes[id]?.value ?? 0) * 100) / 100).join(' ');
 
-const isKept = (toy: Toy, flag: Flag, body: Body): boolean => toy.kept[flagKey(flag)] === flagNumbers(flag, body);
+/** Whether the maker has set this doubt aside, for these very numbers. */
+export const isKept = (toy: Toy, flag: Flag, body: Body): boolean =>
+  toy.kept[flagKey(flag)] === flagNumbers(flag, body);
 
 /** Flags that a maker is asked about at a step: those its number has a part in. */
 export const flagsAt = (flags: readonly Flag[], measure: MeasureId): readonly Flag[] =>

@@ -1,18 +1,23 @@
 import type { Draft } from '../../drafting/draft-types';
 import { sayFirst, useWords } from '../../parts';
 import { flagWords } from '../flag-words';
-import type { Making } from '../making';
+import { isKept, type Making } from '../making';
 import { to } from '../route';
 
 /** What was changed so that the seams meet, and why; with the measures worth a second look. */
-export function Adjusted({ draft, making: { toy, garment } }: { readonly draft: Draft; readonly making: Making }) {
+export function Adjusted({
+  draft,
+  making: { toy, garment, body },
+}: {
+  readonly draft: Draft;
+  readonly making: Making;
+}) {
   const { say } = useWords();
+  const flags = draft.flags.filter((flag) => !isKept(toy, flag, body));
   return (
     <section class="told">
       <h2>{say('screen.pattern.adjusted')}</h2>
-      {draft.adjustments.length === 0 && draft.flags.length === 0 && (
-        <p class="soft">{say('screen.pattern.as-measured')}</p>
-      )}
+      {draft.adjustments.length === 0 && flags.length === 0 && <p class="soft">{say('screen.pattern.as-measured')}</p>}
       <ul class="told-list">
         {draft.adjustments.map((adjustment, index) => (
           <li key={index}>
@@ -30,7 +35,7 @@ export function Adjusted({ draft, making: { toy, garment } }: { readonly draft: 
             )}
           </li>
         ))}
-        {draft.flags.map((flag) => (
+        {flags.map((flag) => (
           <li key={flag.code + flag.measures.join()}>{flagWords(say, flag)}</li>
         ))}
       </ul>
