@@ -7,6 +7,7 @@ import { allowancesFor } from './allowances';
 import type { FitRow, FullOrder, Outcome } from './draft-types';
 import type { Drawing } from './drawing';
 import { ENGINE } from './engine';
+import { garments } from './garments';
 import { active, type Garment } from './garments/garment';
 import { notesOf } from './notes';
 import { pieceOf } from './piece';
@@ -29,7 +30,7 @@ const VAGUEST = 1;
  * from `fullOrder`, `garment` with it; `toy` is the name to print.
  */
 export function draft(body: Body, order: FullOrder, garment: Garment, toy: string): Outcome {
-  if (!garment.bodies.includes(body.kind)) return refuse([impossible('body-not-suited', [])]);
+  if (!garment.bodies.includes(body.kind)) return refuse([impossible('body-not-suited', []), ...wearsInstead(body)]);
   const cloth = cloths.find((each) => each.id === order.cloth);
   if (!cloth) return refuse([impossible('unknown-cloth', [])]);
   const allowances = allowancesFor(cloth, order.allowances);
@@ -73,6 +74,16 @@ export function draft(body: Body, order: FullOrder, garment: Garment, toy: strin
       sewing: sewingOrder(walked.seams, drawing),
     },
   };
+}
+
+/** As many garments that do suit this kind of body are named, at most. */
+const MOST_NAMED = 3;
+
+function wearsInstead({ kind }: Body): Flag[] {
+  return garments
+    .filter((garment) => garment.bodies.includes(kind))
+    .slice(0, MOST_NAMED)
+    .map(({ id }) => ({ code: `wears-${id}`, severity: 'note', measures: [], values: {} }));
 }
 
 function unknown(body: Body, needed: ReadonlySet<MeasureId>): Flag[] {

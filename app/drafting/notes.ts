@@ -1,11 +1,19 @@
 import type { Flag } from '../body';
 import type { Drawing } from './drawing';
-import { active, type Garment } from './garments/garment';
+import { active, type Garment, type NoteRow } from './garments/garment';
+import { THICK_FROM_MM } from './sizes/cloths';
 
-/** What a garment's own rows tell of a draft that nobody needs to change: notes, in the order of the rows. */
+/** What a draft tells that nobody needs to change: what its cloth asks for, then its garment's own rows in their order. */
 export function notesOf(garment: Garment, drawing: Drawing): Flag[] {
-  return active(garment.notes, drawing.choices).flatMap(({ code, measures, told }): Flag[] => {
+  return active([thickCloth, ...garment.notes], drawing.choices).flatMap(({ code, measures, told }): Flag[] => {
     const values = told(drawing);
     return values ? [{ code, severity: 'note', measures, values }] : [];
   });
 }
+
+/** Single hems and thin facings. */
+const thickCloth: NoteRow = {
+  code: 'thick-cloth',
+  measures: [],
+  told: ({ wearer: { cloth } }) => (cloth.thickness > THICK_FROM_MM ? { thickness: cloth.thickness } : null),
+};

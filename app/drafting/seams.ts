@@ -4,12 +4,13 @@ import type { Join, Notch, Seam } from './draft-types';
 import type { Drawing } from './drawing';
 import { active, type Garment, refsOf, type SeamRow } from './garments/garment';
 import { notchesOf } from './notches';
-import type { Choices } from './sizes/wearer';
 
 /** Two edges sewn as they are may differ by this much: the width of a pencil line is ten times it. */
 export const SEAM_MATCH_MM = 0.05;
 /** What a seam can ease in without a gather, as a ratio (common practice, no source). */
 export const MOST_EASED = 1.03;
+/** A ratio solved for a limit may miss it by this. */
+const EASED_EXACT = 2e-5;
 /** How far two corners that are joined may be off a straight run, radians: three degrees. */
 const SMOOTH = (3 * Math.PI) / 180;
 
@@ -49,7 +50,7 @@ function seamOf(row: SeamRow, drawing: Drawing): Seam {
   const ratio = theirs.length > 0 ? Math.max(secondLength / firstLength, 1) : 1;
   return {
     name: row.name,
-    join: joinOf(row, firstLength, secondLength, drawing.choices),
+    join: joinOf(row, firstLength, secondLength, drawing),
     sewn: row.sewn,
     first,
     second,
@@ -59,11 +60,11 @@ function seamOf(row: SeamRow, drawing: Drawing): Seam {
   };
 }
 
-function joinOf(row: SeamRow, first: Mm, second: Mm, choices: Choices): Join {
+function joinOf(row: SeamRow, first: Mm, second: Mm, { choices, wearer }: Drawing): Join {
   if (row.kind) return row.kind;
   if (Math.abs(second - first) <= SEAM_MATCH_MM) return 'sewn';
   const longer = typeof row.longer === 'function' ? row.longer(choices) : row.longer;
-  return second / first <= MOST_EASED ? 'eased' : (longer ?? 'eased');
+  return second / first <= 1 + wearer.cloth.easesIn + EASED_EXACT ? 'eased' : (longer ?? 'eased');
 }
 
 function defectsOf(row: SeamRow, seam: Seam | undefined, drawing: Drawing): Defect[] {

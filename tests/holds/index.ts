@@ -1,4 +1,5 @@
 import type { Draft } from '../../app/drafting/draft-types';
+import { clothUnheeded } from './cloth';
 import { brokenFit } from './fit';
 import { strayLines } from './lines';
 import { foldedOverOpenings } from './openings';
@@ -35,6 +36,7 @@ export function brokenIn(draft: Draft): string[] {
     ...draft.pieces.flatMap(strayLines),
     ...brokenSeams(draft),
     ...foldedOverOpenings(draft),
+    ...clothUnheeded(draft),
     ...brokenFit(draft),
   ];
 }

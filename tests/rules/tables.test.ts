@@ -25,7 +25,7 @@ const wanted: Record<string, readonly string[]> = {
     ...values.map((value) => `trait.${trait}.${value}`),
   ]),
   rules: rules.map(({ code }) => `flag.${code}`),
-  garments: garments.flatMap(({ id }) => [`garment.${id}.name`, `garment.${id}.note`]),
+  garments: garments.flatMap(({ id }) => [`garment.${id}.name`, `garment.${id}.note`, `flag.wears-${id}`]),
   pieces: garments.flatMap(({ pieces }) => pieces.map(({ name }) => `piece.${name}`)),
   seams: garments.flatMap(({ seams }) => seams.map(({ name }) => `seam.${name}`)),
   'sewing steps': ['sew', 'ease', 'gather', 'pleat', 'lay', 'turn'].map((step) => `sewing.${step}`),

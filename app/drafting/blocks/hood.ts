@@ -71,8 +71,8 @@ function crown(top: Point, nape: Point, depth: number, front: number, fullness: 
   const level = -front * DEEPEST_AT;
   const back = point(deep, level);
   const over = cubic(top, point(deep * fullness, top.y), point(deep, level + (top.y - level) * fullness), back);
-  const inward = deep - nape.x;
-  const handle = 0.36 + 0.1 * Math.min(inward / (nape.y - level), 1);
+  const [inward, drop] = [deep - nape.x, nape.y - level];
+  const handle = Math.min(0.36 + 0.1 * Math.min(inward / drop, 1), drop / Math.hypot(inward, drop));
   return [over, hermite(end([over]), point(0, 1), nape, point(0, 1), handle, handle)];
 }
 

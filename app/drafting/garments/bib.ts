@@ -1,6 +1,7 @@
 import { flare } from '../blocks/flare';
 import { bibSizes } from '../sizes/cape';
 import { assemble } from './garment';
+import { scrapNeck } from './parts/thick';
 
 const self = (edge: string) => ({ first: [{ piece: 'bib', edge }], second: [{ piece: 'bib', edge }] });
 
@@ -25,6 +26,7 @@ export const bib = assemble({ id: 'bib', bodies: ['upright'], choices: {}, auto:
       { name: 'bib-round', sewn: 2, ...self('bottom') },
       { name: 'bib-end', sewn: 2, ...self('side'), cornered: true },
     ],
+    notes: [scrapNeck],
     fit: [{ place: 'neck', measure: 'neck-girth', garment: (look) => 2 * look.length('bib', 'top') }],
   },
 ]);

@@ -1,12 +1,14 @@
 import { flare } from '../blocks/flare';
 import type { Ref } from '../draft-types';
 import { capeSizes } from '../sizes/cape';
+import { CLOTH_WIDE_MM, sectorReach } from '../sizes/fullness';
 import type { Choices } from '../sizes/wearer';
 import { assemble, only, type Part } from './garment';
 import { bindingPart } from './parts/binding';
 import { earsChoice, earsPart } from './parts/ears';
 import { hemRole } from './parts/hem';
 import { hoodPart } from './parts/hood';
+import { scrapNeck } from './parts/thick';
 
 const hooded = (choices: Choices) => choices.hood !== 'none';
 const bare = (choices: Choices) => !hooded(choices);
@@ -31,6 +33,17 @@ const capePart: Part = {
   seams: [
     { name: 'cape-front', sewn: 2, kind: 'folded', first: [{ piece: 'cape', edge: 'side' }], second: [] },
     { name: 'cape-hem', sewn: 1, kind: 'folded', first: [{ piece: 'cape', edge: 'bottom', times: 2 }], second: [] },
+  ],
+  notes: [
+    scrapNeck,
+    {
+      code: 'wider-than-cloth',
+      measures: ['cape-length'],
+      told: ({ sizes: { capeNeck = 0, capeHem = 0, capeLength = 1 } }) => {
+        const width = 2 * sectorReach(capeNeck, capeHem, capeLength);
+        return width > CLOTH_WIDE_MM ? { width, cloth: CLOTH_WIDE_MM } : null;
+      },
+    },
   ],
   fit: [
     { place: 'neck', measure: 'neck-girth', garment: (look) => 2 * look.length('cape', 'top') },

@@ -5,7 +5,7 @@ import { hemRole } from './parts/hem';
 
 const edges = ['top', 'side', 'bottom'] as const;
 
-/** A straight scarf, half of it on the fold. Short enough not to tangle: see the care notes. */
+/** A straight scarf, cut along the cloth with its middle on the fold. Short enough not to tangle: see the care notes. */
 export const scarf = assemble(
   {
     id: 'scarf',
@@ -24,7 +24,7 @@ export const scarf = assemble(
           mirrored: false,
           onFold: true,
           block: flare,
-          sizes: { flareTop: 'scarfHalf', flareBottom: 'scarfHalf', flareHeight: 'scarfWidth', flareOpen: 'notOpen' },
+          sizes: { flareTop: 'scarfHalf', flareBottom: 'scarfHalf', flareHeight: 'scarfLong', flareOpen: 'notOpen' },
           roles: (choices) => ({
             ...Object.fromEntries(edges.map((edge) => [edge, hemRole(choices)])),
             centre: 'fold',

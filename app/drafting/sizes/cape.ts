@@ -38,5 +38,5 @@ const NARROWEST_SCARF_MM = 20;
 
 export const scarfSizes: SizeMaker = (wearer): Made => {
   const length = wearer.of('scarf-length');
-  return { sizes: { scarfHalf: length / 2, scarfWidth: Math.max(length * SCARF_WIDTH, NARROWEST_SCARF_MM) } };
+  return { sizes: { scarfLong: length, scarfHalf: Math.max(length * SCARF_WIDTH, NARROWEST_SCARF_MM) / 2 } };
 };

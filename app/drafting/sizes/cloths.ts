@@ -53,7 +53,7 @@ export const cloths: readonly Cloth[] = [
     thickness: 1.5,
     frays: false,
     nap: false,
-    easesIn: 0.018,
+    easesIn: 0.009,
   },
   {
     id: 'polar-fleece',
@@ -85,3 +85,6 @@ export const USUAL_CLOTH = 'quilting-cotton';
 
 /** Cloth up to this thickness gathers into a seam (common practice, no source). */
 export const GATHERS_UP_TO_MM = 1;
+
+/** Cloth over this thickness wants single hems and thin facings (common practice, no source). */
+export const THICK_FROM_MM = 2;

@@ -7,8 +7,8 @@ const PLEAT = { knife: { usual: 18, narrowest: 8 }, box: { usual: 32, narrowest:
 /** Each tier gathers on to the one above by this much. */
 export const TIER_GATHERS = 1.5;
 const TIERS = 3;
-/** A cut on the round gives on the bias: drafted this much small, stay-stitched (common practice; under the 3 % eased). */
-const BIAS_SMALLER = 0.972;
+/** A cut on the round gives on the bias: drafted small by nearly all the cloth eases in, stay-stitched (common practice, no source). */
+const BIAS_SHARE = 0.96;
 /** An A-line hem over its waist. */
 const A_LINE_HEM = 1.45;
 /** An elastic waist is cut to pass the hip, and at least this much wider than the waist. */
@@ -46,7 +46,7 @@ export const skirtSizes: SizeMaker = (wearer): Made => {
 function topShare(style: string, wearer: Wearer): number {
   if (style === 'gathered' || style === 'tiers') return gathers(wearer.cloth);
   if (style === 'box' || style === 'knife') return meetingWidth(1, 1);
-  if (style === 'half-circle' || style === 'circle') return BIAS_SMALLER;
+  if (style === 'half-circle' || style === 'circle') return 1 / (1 + BIAS_SHARE * wearer.cloth.easesIn);
   return style === 'elastic' ? ELASTIC_WIDER : 1;
 }
 

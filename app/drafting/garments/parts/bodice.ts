@@ -5,6 +5,7 @@ import { neckSizes } from '../../sizes/neck';
 import type { Choices } from '../../sizes/wearer';
 import { type Part, type PieceRow, sumOf } from '../garment';
 import { hemRole } from './hem';
+import { scrapNeck } from './thick';
 
 /** A centre opened all the way laps this far past the centre line on either side. */
 export const PAST_CENTRE_MM = 10;
@@ -141,6 +142,7 @@ export const bodicePart: Part = {
       },
     ]),
   ],
+  notes: [scrapNeck],
   fit: [
     {
       place: 'neck',

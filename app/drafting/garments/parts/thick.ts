@@ -1,8 +1,19 @@
-import { GATHERS_UP_TO_MM } from '../../sizes/cloths';
-import type { Look } from '../garment';
+import { GATHERS_UP_TO_MM, THICK_FROM_MM } from '../../sizes/cloths';
+import type { Look, NoteRow } from '../garment';
 
 /** The cloth's thickness, where it is too thick to gather or pleat well; else nothing to tell. */
-export function thickness({ wearer }: Look): { readonly thickness: number } | null {
+export function thickness(look: Look): { readonly thickness: number } | null {
+  return over(GATHERS_UP_TO_MM, look);
+}
+
+/** A neck in cloth so thick is tried in scrap before the garment's own is cut. */
+export const scrapNeck: NoteRow = {
+  code: 'neck-in-scrap',
+  measures: ['neck-girth'],
+  told: (look) => over(THICK_FROM_MM, look),
+};
+
+function over(limit: number, { wearer }: Look): { readonly thickness: number } | null {
   const { thickness } = wearer.cloth;
-  return thickness > GATHERS_UP_TO_MM ? { thickness } : null;
+  return thickness > limit ? { thickness } : null;
 }
