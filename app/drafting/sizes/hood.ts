@@ -4,6 +4,7 @@ import type { Made, SizeMaker, Wearer } from './wearer';
 /** Width of the strip of a three-part hood, as a share of the head's girth, and of that at the nape (common practice). */
 const STRIP_SHARE = 0.18;
 const NAPE_SHARE = 0.6;
+const NARROWEST_STRIP_MM = 14;
 /** A little more than half the face edge, so that the hood's edge frames the face (common practice, no source). */
 const LEAST_FACE_EASE_MM = 6;
 
@@ -17,7 +18,7 @@ const FIRM_EAR_MM = 6;
 export const hoodSizes: SizeMaker = (wearer): Made => {
   const face = wearer.surface('face-edge', LEAST_FACE_EASE_MM);
   const three = wearer.choices.hood === 'three';
-  const usual = three ? Math.min(wearer.of('head-girth') * STRIP_SHARE, face * 0.4) : 0;
+  const usual = three ? Math.min(Math.max(wearer.of('head-girth') * STRIP_SHARE, NARROWEST_STRIP_MM), face * 0.4) : 0;
   const open = wearer.choices.ears === 'open';
   const strip = open ? Math.min(overEars(wearer, usual), face * 0.4) : usual;
   return {

@@ -1,3 +1,4 @@
+import type { Mm } from '../../../body';
 import { hoodSide, hoodStrip } from '../../blocks/hood';
 import type { Ref } from '../../draft-types';
 import { hoodSizes } from '../../sizes/hood';
@@ -184,12 +185,16 @@ export const hoodPart = (neckline: Neckline): Part => ({
     {
       place: 'crown',
       measure: 'crown-arc',
-      garment: (look) => (threeParts(look.choices) ? (look.sizes.hoodCrown ?? 0) : wholeCrown(look)),
-      why: (look) =>
-        twoParts(look.choices) && wholeCrown(look) < (look.sizes.hoodCrown ?? 0) ? 'hood-crown-differs' : null,
+      garment: overCrown,
+      why: (look) => (overCrown(look) < look.wearer.surface('crown-arc') - 0.01 ? 'hood-crown-differs' : null),
     },
   ],
 });
+
+/** What the hood gives over the head: along the middle of the strip, or along the seam. */
+function overCrown(look: Look): Mm {
+  return threeParts(look.choices) ? (look.sizes.hoodCrown ?? 0) : wholeCrown(look);
+}
 
 /** The crown of a two-part hood cannot meet both the arc and the depth. */
 function crownFar(look: Look): boolean {
