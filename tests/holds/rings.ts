@@ -6,7 +6,6 @@ import {
   left,
   type Path,
   type Point,
-  pathLength,
   pointAtLength,
   ringIsSimple,
   signedArea,
@@ -24,6 +23,7 @@ const SQUARE = (1.5 * Math.PI) / 180;
 /** How far a ring may stand beyond the fold line: rounding only. */
 const BEYOND_FOLD_MM = 1e-6;
 const FLAT_MM = 0.01;
+const FINE_MM = 0.002;
 
 /** What is broken in one piece, a line each: closed, simple, clockwise, enclosed, true to its allowances, square on the fold. */
 export function brokenRings(piece: Piece): string[] {
@@ -62,9 +62,14 @@ function ring(piece: Piece): string[] {
   return faults;
 }
 
+/** Each edge is as long as its own path data says, measured here by chords so short that they cannot hide a difference. */
 function lengths(piece: Piece): string[] {
   return piece.edges.flatMap((edge) => {
-    const off = Math.abs(pathLength(edge.path) - edge.length);
+    const chords = flatten(edge.path, FINE_MM);
+    const along = chords
+      .slice(1)
+      .reduce((sum, p, n) => sum + Math.hypot(p.x - (chords[n]?.x ?? 0), p.y - (chords[n]?.y ?? 0)), 0);
+    const off = Math.abs(along - edge.length);
     return off > LENGTH_MM || !(edge.length > 0.5) ? [`edge ${edge.name} is ${edge.length} long, off by ${off}`] : [];
   });
 }
