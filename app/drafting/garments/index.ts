@@ -16,7 +16,18 @@ export { type Cloth, cloths, USUAL_CLOTH } from '../sizes/cloths';
 export { fitIds, fits, USUAL_FIT } from '../sizes/ease';
 export { active, type Choice, type Garment } from './garment';
 
-export const garments: readonly Garment[] = [hoodedTop, tee, tank, nightshirt, dress, skirt, cape, bib, scarf];
+export const garments: readonly Garment[] = [
+  // In the order they are offered, a line each.
+  hoodedTop,
+  tee,
+  tank,
+  nightshirt,
+  dress,
+  skirt,
+  cape,
+  bib,
+  scarf,
+];
 
 export function findGarment(id: string): Garment | undefined {
   return garments.find((garment) => garment.id === id);
