@@ -10,6 +10,7 @@ import { scarf } from './scarf';
 import { skirt } from './skirt';
 import { tank } from './tank';
 import { tee } from './tee';
+import { wristWarmers } from './wrist-warmers';
 
 export { allowanceRoles, usualAllowances } from '../allowances';
 export { type Cloth, cloths, USUAL_CLOTH } from '../sizes/cloths';
@@ -27,6 +28,7 @@ export const garments: readonly Garment[] = [
   cape,
   bib,
   scarf,
+  wristWarmers,
 ];
 
 export function findGarment(id: string): Garment | undefined {
