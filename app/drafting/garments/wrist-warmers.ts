@@ -7,6 +7,8 @@ import { hemRole } from './parts/hem';
 /** Between its two hems, a tube shows at least this much. */
 const LEAST_SHOWN_MM = 10;
 const ONE_SEAM = 1;
+/** It widens by at most this much for each mm of its length. */
+const STEEPEST = 0.9;
 
 /** A tube up the lower arm, as much of it as is wished; both ends pass the paw. */
 const tube: SizeMaker = (wearer) => {
@@ -15,14 +17,9 @@ const tube: SizeMaker = (wearer) => {
     wearer.girth(id, ONE_SEAM, LEAST_LIMB_EASE_MM),
   );
   const [cuff = 0, upper = 0] = [paw, arm];
-  return {
-    sizes: {
-      cuff,
-      tubeCuff: cuff / 2,
-      tubeTop: Math.max(cuff, cuff + (upper - cuff) * share) / 2,
-      tubeLength: Math.max(wearer.of('arm-length') * share, 2 * wearer.hem + LEAST_SHOWN_MM),
-    },
-  };
+  const length = Math.max(wearer.of('arm-length') * share, 2 * wearer.hem + LEAST_SHOWN_MM);
+  const wider = Math.min(Math.max((upper - cuff) * share, 0), STEEPEST * length);
+  return { sizes: { cuff, tubeCuff: cuff / 2, tubeTop: (cuff + wider) / 2, tubeLength: length } };
 };
 
 /** A tube for each lower arm, hemmed at both ends. */

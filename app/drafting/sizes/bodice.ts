@@ -17,7 +17,7 @@ const MOST_GATHERED = 0.3;
 const LEAST_HEM_SHARE = 0.97;
 const TWO_SIDE_SEAMS = 2;
 /** Deeper than this share of the length, a neckline leaves no front. */
-const DEEPEST_NECK = 0.75;
+export const DEEPEST_NECK = 0.75;
 /** How far a side may lean out at the underarm, as a slope: about 20°. */
 const STEEPEST_SIDE = 0.36;
 /** What a deepened armhole may leave of the side, as the lean is judged. */

@@ -50,11 +50,12 @@ function topShare(style: string, wearer: Wearer): number {
   return style === 'elastic' ? ELASTIC_WIDER : 1;
 }
 
-/** Hem round, from the top round: circle skirts turn through π or 2π (radius = waist/2π·share: geometry). */
+/** Hem round, from the top round: circle skirts turn through π or 2π (radius = waist/2π·share: geometry), and nothing flares more. */
 function hemOf(style: string, top: Mm, hip: Mm, length: Mm): Mm {
+  const circle = top + 2 * Math.PI * length;
   if (style === 'half-circle') return top + Math.PI * length;
-  if (style === 'circle') return top + 2 * Math.PI * length;
-  return style === 'a-line' ? Math.max(top * A_LINE_HEM, hip * 1.05) : top;
+  if (style === 'circle') return circle;
+  return style === 'a-line' ? Math.min(Math.max(top * A_LINE_HEM, hip * 1.05), circle) : top;
 }
 
 /** The back opens far enough for the hips to pass the waist, and a hand the opening. */

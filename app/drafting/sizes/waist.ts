@@ -1,5 +1,5 @@
 import type { Mm } from '../../body';
-import { LEAST_SIDE_MM } from './bodice';
+import { DEEPEST_NECK, LEAST_SIDE_MM } from './bodice';
 import { LEAST_INSET_MM, LEAST_SHOULDER_DRAWN_MM } from './shoulder';
 import type { Made, SizeMaker, Sizes, Wearer } from './wearer';
 
@@ -10,8 +10,9 @@ const STEEPEST_SIDE = 0.5;
 
 /** A bodice from the shoulders that ends at the waist: level there, without a dip, a skirt hung from it. */
 export const waistSizes: SizeMaker = (wearer, sizes): Made => {
-  const { neckHalfWidth = 0, slope = 0, shoulder = 0, armholeDepth = 0, armDrop = 0 } = sizes;
-  const side = sideOf(wearer);
+  const { neckHalfWidth = 0, slope = 0, shoulder = 0, armholeDepth = 0, armDrop = 0, frontNeckDrop = 0 } = sizes;
+  const wished = sideOf(wearer);
+  const side = Math.max(wished, frontNeckDrop / DEEPEST_NECK - armDrop - armholeDepth);
   const waistHalf = waistOf(wearer) / 4;
   const chestHalf = Math.max(
     wearer.girth('chest-girth', TWO_SEAMS) / 4,
@@ -29,6 +30,17 @@ export const waistSizes: SizeMaker = (wearer, sizes): Made => {
       ...both(hemHalf, level + armDrop),
       sideLevel: level,
     },
+    adjustments:
+      side > wished + 0.5
+        ? [
+            {
+              code: 'body-lengthened',
+              by: side - wished,
+              because: 'neckline',
+              check: ['underarm-to-waist', 'neck-girth'],
+            },
+          ]
+        : [],
   };
 };
 

@@ -1,6 +1,7 @@
 import type { Mm } from '../../../body';
 import { flare } from '../../blocks/flare';
 import { pleated } from '../../blocks/pleats';
+import { LEAST_EASE_MM } from '../../sizes/ease';
 import { CLOTH_WIDE_MM, sectorReach } from '../../sizes/fullness';
 import { skirtSizes } from '../../sizes/skirt';
 import type { Choices } from '../../sizes/wearer';
@@ -172,7 +173,9 @@ export const skirtPart: Part = {
       measure: 'hip-girth',
       garment: ({ sizes }) => 4 * Math.max(sizes.skirtHem ?? 0, sizes.skirtTop ?? 0),
       why: ({ sizes, wearer }) =>
-        4 * Math.max(sizes.skirtHem ?? 0, sizes.skirtTop ?? 0) < wearer.of('hip-girth') ? 'above-the-hip' : null,
+        4 * Math.max(sizes.skirtHem ?? 0, sizes.skirtTop ?? 0) < wearer.of('hip-girth') + LEAST_EASE_MM
+          ? 'above-the-hip'
+          : null,
     },
   ],
 };
