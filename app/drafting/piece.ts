@@ -2,7 +2,7 @@ import { edgeAllowance } from './allowances';
 import type { Edge, InnerLine, Notch, Piece, Role } from './draft-types';
 import type { Drawn } from './drawing';
 import type { Look } from './garments/garment';
-import { cutLine, flatten, lerp, type Path, type Point, pathLength, point, polyline } from './geometry';
+import { cutLine, distance, flatten, lerp, type Path, type Point, pathLength, point, polyline } from './geometry';
 
 /** Roles whose allowance is turned back over the edge itself. */
 const turnedRoles: readonly Role[] = ['hem', 'casing', 'closure'];
@@ -58,7 +58,7 @@ export function pieceOf(
 /** Rounding of a cut line's union: what lies beyond the fold by no more than this lies on it. */
 const ROUNDED_MM = 0.001;
 
-/** Nothing is cut beyond the fold, however far a tight corner's allowance would reach: the ring is clipped at x = 0. */
+/** Nothing is cut beyond the fold, however far a tight corner's allowance would reach: the ring is clipped at x = 0, without steps that are only rounding. */
 function onFold(folded: boolean, path: Path): Path {
   if (!folded || path.every(({ from }) => from.x >= 0)) return path;
   const ring = path.flatMap(({ from, to }) => {
@@ -68,7 +68,8 @@ function onFold(folded: boolean, path: Path): Path {
       ? [...kept, lerp(from, to, from.x / (from.x - to.x))].map((p) => point(Math.max(p.x, 0), p.y))
       : kept;
   });
-  return polyline([...ring, ...ring.slice(0, 1)]);
+  const apart = ring.filter((p, at) => distance(p, ring[at === 0 ? ring.length - 1 : at - 1] ?? p) > ROUNDED_MM);
+  return polyline([...apart, ...apart.slice(0, 1)]);
 }
 
 /** The lengthwise thread: upright, where the piece is longest, a little inside it and clear of upright lines. */

@@ -1,18 +1,7 @@
 import type { Block } from '../garments/garment';
-import {
-  brent,
-  cubic,
-  end,
-  flatten,
-  hermite,
-  line,
-  type Path,
-  type Point,
-  pathLength,
-  point,
-  splitPath,
-} from '../geometry';
+import { brent, cubic, end, hermite, line, type Path, type Point, pathLength, point, splitPath } from '../geometry';
 import type { Sizes } from '../sizes/wearer';
+import { heightAt } from './height';
 
 /** Where the head is deepest, as a share of the face edge's height, from the neck up (common practice, no source). */
 const DEEPEST_AT = 0.52;
@@ -21,7 +10,6 @@ const HIGHEST_NAPE = 0.35;
 const SOLVED_MM = 1e-5;
 /** An ear's opening keeps this far from the ends of its seam, and a slit this far from the edges. */
 const LEAST_SEAM_MM = 12;
-const FLAT_MM = 0.2;
 
 /** Where an ear comes through: how far from the face edge, how long the opening in the seam; or a slit so far below the crown. */
 const EAR = ['earFrom', 'earOpen', 'earSlit', 'earInset'] as const;
@@ -116,14 +104,4 @@ function earSlit(crown: Path, neck: Path, { earFrom = 0, earSlit: length = 0, ea
   const wished = Math.min(Math.max(high + earInset - LEAST_SEAM_MM, high), low - length);
   const top = Math.max(wished, high);
   return [line(point(x, top), point(x, Math.max(Math.min(top + length, low), top + 1)))];
-}
-
-/** How high a path lies at x, y down; its last point where it does not come so far. */
-function heightAt(path: Path, x: number): number {
-  const points = flatten(path, FLAT_MM);
-  for (const [index, to] of points.entries()) {
-    const from = points[index - 1] ?? to;
-    if (from.x <= x !== to.x <= x) return from.y + ((to.y - from.y) * (x - from.x)) / (to.x - from.x);
-  }
-  return end(path).y;
 }

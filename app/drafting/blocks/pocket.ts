@@ -1,6 +1,7 @@
 import type { Block } from '../garments/garment';
 import { end, flatten, line, type Path, pathBounds, point, start } from '../geometry';
 import type { Sizes } from '../sizes/wearer';
+import { heightAt } from './height';
 
 /** A pocket reaches this share of the narrowest half front, and its top this share of that (common practice, no source). */
 const WIDTH_SHARE = 0.62;
@@ -50,7 +51,7 @@ export function pocketLines({ pocketHand = 0, pocketFrom = 0, pocketBeside = 0 }
 
 /** The hem's highest place under the pocket. */
 function lowest(hem: Path, out: number): number {
-  return Math.min(...flatten(hem, FLAT_MM).flatMap((p) => (p.x <= out ? [p.y] : [])), end(hem).y);
+  return Math.min(...flatten(hem, FLAT_MM).flatMap((p) => (p.x <= out ? [p.y] : [])), heightAt(hem, out));
 }
 
 /** The pocket itself, half of it: as its place on the front, whose lengths in mm it is drawn from. */
