@@ -36,7 +36,7 @@ const mutants: readonly Mutant[] = [
     what: 'a side not as long as its partner',
     file: `${drafting}/blocks/side.ts`,
     from: 'Math.max(sideLevel - armholeDepth, 1) + sideGather',
-    to: 'Math.max(sideLevel - armholeDepth, 1) * (1 + tummyHalf / 9000) + sideGather',
+    to: 'Math.max(sideLevel - armholeDepth, 1) * (1 + tummyHalf / 4000) + sideGather',
   },
   {
     what: 'a cap not square to its underarm',

@@ -20,6 +20,7 @@ export function brokenSeams(draft: Draft): string[] {
   const pieces = new Map(draft.pieces.map((piece) => [piece.name, piece]));
   return [
     ...draft.seams.flatMap((seam) => [...brokenSeam(seam, pieces), ...unpaired(seam, pieces)]),
+    ...unlikeSides(draft),
     ...order(draft),
     ...strayNotches(draft),
   ];
@@ -90,6 +91,24 @@ function lengthOf(ref: Ref, pieces: ReadonlyMap<string, Piece>): number | undefi
 function sum(refs: readonly Ref[], pieces: ReadonlyMap<string, Piece>): number {
   return refs.reduce((total, ref) => total + (lengthOf(ref, pieces) ?? Number.NaN) * (ref.times ?? 1), 0);
 }
+
+/** A side is as long in front as behind, unless the draft says that one of them is gathered in. */
+function unlikeSides(draft: Draft): string[] {
+  const said = draft.adjustments.some((each) => each.code === 'side-gathered');
+  return draft.seams
+    .filter(
+      (seam) =>
+        PARTNERS.includes(seam.name) &&
+        seam.join !== 'sewn' &&
+        !said &&
+        seam.secondLength - seam.firstLength > UNSAID_MM,
+    )
+    .map((seam) => `seam ${seam.name}: ${seam.firstLength} to ${seam.secondLength}, and nothing says why`);
+}
+
+/** Seams whose two edges are partners; less than this much is no news to the maker. */
+const PARTNERS = ['side', 'shoulder', 'underarm', 'skirt-side', 'hood-crown'];
+const UNSAID_MM = 0.55;
 
 /** Every seam is sewn once, and every edge with the role of a seam is in one. */
 function order(draft: Draft): string[] {

@@ -117,24 +117,27 @@ function sides(wearer: Wearer, sizes: Sizes, widths: Widths, arm: Arm): Made {
   const sideLevel = wished + raised;
   const backLevel = backTaken ? Math.max(back, sideLevel) : sideLevel;
   const most = (sideLevel - arm.armholeDepth) * MOST_GATHERED;
+  const frontGather = Math.min(over(front, widths.frontHem, sideLevel), most);
+  const backGather = Math.min(over(backLevel, widths.backHem, sideLevel), most);
   return {
     sizes: {
       sideLevel,
       frontLength: front + arm.armDrop,
       backLength: backLevel + arm.armDrop,
-      frontGather: Math.min(over(front, widths.frontHem, sideLevel), most),
-      backGather: Math.min(over(backLevel, widths.backHem, sideLevel), most),
+      frontGather,
+      backGather,
     },
     adjustments: [
       ...news('side-changed', wearer.taken('side-length') ? sideLevel - wish : 0, SIDE_CHECK),
+      ...news('side-gathered', frontGather + backGather, SIDE_CHECK),
       ...news('body-lengthened', front + arm.armDrop - wearer.of('body-length'), ['body-length', 'armhole-depth']),
     ],
   };
 }
 
 /**
- * A short side cannot bulge far: where it would lean at its ends by more than STEEPEST_SIDE, the hem is cut wider, then
- * the chest, and the armhole moves out with it. `lean` is a side's rise over its ends' thirds, from its inner points.
+ * A short side cannot bulge far, nor lean in: where it would lean at its ends by more than STEEPEST_SIDE, the hem is cut
+ * wider, then the chest, and the armhole moves out with it. `lean` is a side's rise over its ends' thirds, from its inner points.
  */
 function straightened(widths: Widths, arm: Arm, whole: Mm): Sizes {
   const lean = STEEPEST_SIDE * whole * SIDE_LEFT;
@@ -145,13 +148,15 @@ function straightened(widths: Widths, arm: Arm, whole: Mm): Sizes {
     Math.max(hem, (bulging * tummy - atHem * widths.chestHalf - lean) / (bulging * FULLEST + 1));
   const chestFor = (tummy: Mm, hem: Mm) =>
     Math.max(hem - lean, (bulging * tummy - atChest * hem - lean) / (bulging * (1 - FULLEST) + 1));
-  const frontHem = hemFor(widths.frontTummy, widths.frontHem);
-  const backHem = hemFor(widths.backTummy, widths.backHem);
+  const wideFront = hemFor(widths.frontTummy, widths.frontHem);
+  const wideBack = hemFor(widths.backTummy, widths.backHem);
   const chestHalf = Math.max(
     widths.chestHalf,
-    chestFor(widths.frontTummy, frontHem),
-    chestFor(widths.backTummy, backHem),
+    chestFor(widths.frontTummy, wideFront),
+    chestFor(widths.backTummy, wideBack),
   );
+  const frontHem = Math.max(wideFront, chestHalf - lean);
+  const backHem = Math.max(wideBack, chestHalf - lean);
   const across = (hem: Mm) => (1 - FULLEST) * chestHalf + FULLEST * hem;
   const frontTummy = Math.max(widths.frontTummy, across(frontHem));
   const backTummy = Math.max(widths.backTummy, across(backHem));
