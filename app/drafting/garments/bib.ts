@@ -1,4 +1,4 @@
-import { flare } from '../blocks/flare';
+import { bib as bibBlock } from '../blocks/bib';
 import { bibSizes } from '../sizes/cape';
 import { assemble } from './garment';
 import { scrapNeck } from './parts/thick';
@@ -16,8 +16,7 @@ export const bib = assemble({ id: 'bib', bodies: ['upright'], choices: {}, auto:
         copies: 2,
         mirrored: false,
         onFold: true,
-        block: flare,
-        sizes: { flareTop: 'bibNeck', flareBottom: 'bibHem', flareHeight: 'bibLength', flareOpen: 'notOpen' },
+        block: bibBlock,
         roles: () => ({ top: 'seam', side: 'seam', bottom: 'seam', centre: 'fold' }),
       },
     ],

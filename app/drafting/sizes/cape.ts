@@ -1,4 +1,5 @@
 import type { Mm } from '../../body';
+import { BIB_REACH } from '../blocks/bib';
 import { easedNeck } from './ease';
 import type { Made, SizeMaker } from './wearer';
 
@@ -20,16 +21,22 @@ export const capeSizes: SizeMaker = (wearer): Made => {
   return { sizes: { neck, capeNeck: top / 2, capeHem: hem / 2, capeLength: length } };
 };
 
-/** How far a bib reaches round, as an angle of half of it: it lies flat and closes behind. */
-const BIB_ANGLE = 2;
+/** A bib's arms lap behind the neck; they are this share of the neck wide, within limits (common practice, no source). */
 const BIB_PAST_MM = 10;
+const ARM = { share: 0.09, least: 16, most: 28 } as const;
 
-/** A bib: a ring sector that closes behind the neck. */
+/** A bib: arms round the neck that lap behind it, and a front as long as wished. */
 export const bibSizes: SizeMaker = (wearer): Made => {
   const neck = easedNeck(wearer.of('neck-girth'), wearer.cloth);
-  const top = Math.max(neck / 2 + BIB_PAST_MM, TIGHTEST_MM * BIB_ANGLE);
-  const length = wearer.of('bib-length');
-  return { sizes: { neck, bibNeck: top, bibHem: top + BIB_ANGLE * length, bibLength: length } };
+  const bibArm = Math.min(Math.max(neck * ARM.share, ARM.least), ARM.most);
+  return {
+    sizes: {
+      neck,
+      bibNeck: Math.max(neck / 2 + BIB_PAST_MM, TIGHTEST_MM * BIB_REACH),
+      bibLength: Math.max(wearer.of('bib-length'), bibArm),
+      bibArm,
+    },
+  };
 };
 
 /** A scarf is about this wide for its length (common practice, no source), never under this. */
