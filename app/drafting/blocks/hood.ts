@@ -96,9 +96,10 @@ function withEar(name: string, path: Path, { earFrom = 0, earOpen = 0 }: Sizes):
   return { [`${name}-front`]: front, ear, [`${name}-back`]: back };
 }
 
-/** Upright, below the crown, as far from the face edge as the ear; moved up where the neck edge is too near. */
+/** Upright, below the crown, as far from the face edge as the ear but within the neck; moved up where the neck edge is too near. */
 function earSlit(crown: Path, neck: Path, { earFrom = 0, earSlit: length = 0, earInset = 0 }: Sizes): Path {
-  const x = Math.max(earFrom, LEAST_SEAM_MM);
+  const nape = neck[0]?.from.x ?? 0;
+  const x = Math.min(Math.max(earFrom, LEAST_SEAM_MM), nape - LEAST_SEAM_MM);
   const high = heightAt(crown, x) + LEAST_SEAM_MM;
   const low = heightAt(neck, x) - LEAST_SEAM_MM;
   const wished = Math.min(Math.max(high + earInset - LEAST_SEAM_MM, high), low - length);
