@@ -7,6 +7,8 @@ import { cutLine, distance, flatten, lerp, type Path, type Point, pathLength, po
 /** Roles whose allowance is turned back over the edge itself. */
 const turnedRoles: readonly Role[] = ['hem', 'casing', 'closure'];
 const GRAIN_SHARE = 0.6;
+/** On the bias it reaches this share of the room to either side, and as far up and down. */
+const BIAS_SHARE = 0.35;
 const GRAIN_FLAT_MM = 0.5;
 const GRAIN_CLEAR_MM = 4;
 
@@ -49,6 +51,7 @@ export function pieceOf(
     grain: grainOf(
       seamLine,
       lines.map((each) => each.path),
+      row.bias === true,
     ),
     notches,
     cuts: lines.filter((line) => row.cuts?.includes(line.name)).map((line) => line.path),
@@ -72,18 +75,22 @@ function onFold(folded: boolean, path: Path): Path {
   return polyline([...apart, ...apart.slice(0, 1)]);
 }
 
-/** The lengthwise thread: upright, where the piece is longest, a little inside it and clear of upright lines. */
-function grainOf(ring: Path, lines: readonly Path[]): [Point, Point] {
+/** The lengthwise thread: upright, where the piece is longest, a little inside it and clear of upright lines; aslant on the bias. */
+function grainOf(ring: Path, lines: readonly Path[], bias: boolean): [Point, Point] {
   const outline = flatten(ring, GRAIN_FLAT_MM);
   const xs = outline.map((each) => each.x);
   const [low, high] = [Math.min(...xs), Math.max(...xs)];
-  const uprights = lines.flatMap((path) => path.flatMap(({ from, to }) => (from.x === to.x ? [from.x] : [])));
+  const uprights = [ring, ...lines].flatMap((path) =>
+    path.flatMap(({ from, to }) => (from.x === to.x ? [from.x] : [])),
+  );
   const places = [0.5, 0.4, 0.6, 0.3, 0.7, 0.45, 0.55].map((share) => low + (high - low) * share);
   const clear = places.filter((x) => uprights.every((each) => Math.abs(each - x) > GRAIN_CLEAR_MM));
   const chords = (clear.length > 0 ? clear : places).map((x) => chordAt(outline, x));
   const best = chords.reduce((longest, each) => (each.length > longest.length * 1.15 ? each : longest));
   const margin = (best.length * (1 - GRAIN_SHARE)) / 2;
-  return [point(best.x, best.top + margin), point(best.x, best.top + best.length - margin)];
+  if (!bias) return [point(best.x, best.top + margin), point(best.x, best.top + best.length - margin)];
+  const [middle, half] = [best.top + best.length / 2, Math.min(best.length, best.x - low, high - best.x) * BIAS_SHARE];
+  return [point(best.x - half, middle - half), point(best.x + half, middle + half)];
 }
 
 type Chord = { readonly x: number; readonly top: number; readonly length: number };

@@ -14,7 +14,8 @@ const verbs: Readonly<Record<Seam['join'], string>> = {
 /**
  * The order of sewing, worked out from the seams alone. A seam that crosses another comes first; a seam that closes a
  * piece into a tube comes after what is sewn along the tube's end while it still lies flat; what is turned back, or
- * stitched down over a seam, comes after the seams that end there. A piece sewn to its own other
+ * stitched down over a seam, comes after the seams that end there; but a closure is folded back before what is sewn over its
+ * end. A piece sewn to its own other
  * half is made up before it is joined to others, unless it lies along an end that is still flat. Of several that may come
  * next, one that joins pieces not yet joined is sewn before one that closes a ring; other ties keep the order of the rows.
  */
@@ -59,8 +60,9 @@ function join(seam: Seam, joined: Map<string, string>): void {
 function comesBefore(early: Seam, late: Seam, all: readonly Seam[], drawing: Drawing): boolean {
   if (liesInside(early, drawing)) return !liesInside(late, drawing) && !hemsOf(late, early) && touches(early, late);
   if (liesInside(late, drawing)) return hemsOf(early, late);
+  if (closure(late, drawing) && endsAt(early, late, drawing)) return false;
   if (finishes(late)) return !finishes(early) && sides(late).some((side) => endsOn(early, side, drawing));
-  if (finishes(early)) return false;
+  if (finishes(early)) return closure(early, drawing) && endsAt(late, early, drawing);
   if (mirrors(early) && !mirrors(late) && piecesOf(late).some((piece) => piecesOf(early).includes(piece)))
     return !all.some((other) => closes(other, late, drawing));
   return (
@@ -94,6 +96,19 @@ function closesRound(seam: Seam, one: Seam, other: Seam, drawing: Drawing): bool
 function liesInside(seam: Seam, drawing: Drawing): boolean {
   const [on] = seam.first;
   return seam.join === 'laid' && on !== undefined && !drawing.drawn.get(on.piece)?.shape.edges[on.edge];
+}
+
+/** Folded back behind a closure. */
+function closure(seam: Seam, drawing: Drawing): boolean {
+  const [on] = seam.first;
+  const row = on && drawing.drawn.get(on.piece)?.row;
+  return seam.join === 'folded' && on !== undefined && row?.roles(drawing.choices)[on.edge] === 'closure';
+}
+
+/** A seam ends where another's edge begins: a neckline bound to the very edge of an opening is bound over its fold. */
+function endsAt(seam: Seam, other: Seam, drawing: Drawing): boolean {
+  const at = keys(other.first);
+  return sides(seam).some((side) => endsOf(side, drawing).some((end) => at.has(end)));
 }
 
 /** Turned back, or stitched down over a seam that is there already. */

@@ -3,6 +3,7 @@ import { waistSizes } from '../sizes/waist';
 import type { Choices } from '../sizes/wearer';
 import { assemble, only, type Part } from './garment';
 import { armholePart } from './parts/armhole';
+import { backCasingPart } from './parts/back-casing';
 import { bandPart, isBand, isRound } from './parts/band';
 import { bandTopParts } from './parts/band-top';
 import { bodicePart } from './parts/bodice';
@@ -87,6 +88,7 @@ export const dress = assemble(
     ...[bandPart, ...bandTopParts].map((part) => only(isBand, part)),
     skirtPart,
     tiersPart,
+    backCasingPart,
     waist,
   ],
 );

@@ -46,6 +46,8 @@ export type PieceRow = When & {
   readonly back?: true;
   /** Lines along which the piece is cut open. */
   readonly cuts?: readonly string[];
+  /** Cut across the grain at 45°, so that it follows a curve. */
+  readonly bias?: true;
 };
 
 /** A chain of edges, which choices and sizes may change. */

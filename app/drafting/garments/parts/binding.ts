@@ -25,6 +25,7 @@ export function bindingPart(name: string, { edge, closed, ends, rings }: Bound):
         copies: rings ?? 1,
         mirrored: false,
         onFold: true,
+        bias: true,
         block: flare,
         sizes: { flareTop: half, flareBottom: half, flareHeight: `${name}Cut`, flareOpen: 'notOpen' },
         takes: (look) => ({ [half]: sumOf(edge(look.choices), look) / (rings ?? 1), [`${name}Cut`]: CUT_MM }),

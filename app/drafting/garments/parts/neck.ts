@@ -32,6 +32,8 @@ const flatEndsAt =
 const BAND_SHARE = 0.06;
 const FLAT_SHARE = 0.13;
 const NARROWEST_MM = 8;
+/** A facing lies under the shoulder: narrower than this it will not stay inside (common practice, no source). */
+const NARROWEST_FACING_MM = 12;
 /** How far a flat collar turns, half of it, radians: nearly as far as the neckline itself, so that it lies flat. */
 const FLAT_ANGLE = 2;
 
@@ -102,7 +104,7 @@ const flatPart = (ends: Ends): Part => ({
   ],
 });
 
-const faced: Part = {
+const facedPart = (slit: Side): Part => ({
   pieces: (['front', 'back'] as const).flatMap((side) =>
     [false, true].map((open) => ({
       name: `${side}-facing`,
@@ -110,7 +112,8 @@ const faced: Part = {
       mirrored: open,
       onFold: !open,
       block: neckFacing,
-      sizes: { neckDrop: `${side}NeckDrop` },
+      sizes: { neckDrop: `${side}NeckDrop`, slitLength: open ? 'noSlit' : `${side}Slit` },
+      cuts: ['slit'],
       roles: () => ({ neckline: 'seam', shoulder: 'seam', outer: 'edge', centre: open ? 'opening' : 'fold' }) as const,
       ...(side === 'back' ? { back: true as const } : {}),
       when: (choices: Choices) => isOpen(side)(choices) === open,
@@ -133,13 +136,21 @@ const faced: Part = {
       ],
       cornered: true,
     },
+    {
+      name: 'slit',
+      sewn: 1,
+      kind: 'laid',
+      first: [{ piece: slit, edge: 'slit', times: 2 }],
+      second: [{ piece: `${slit}-facing`, edge: 'slit', times: 2 }],
+      when: (choices) => choices.opening === 'slit',
+    },
   ],
-};
+});
 
 /** A bound, faced, lined or collared neckline. A raglan's is bound where another was asked for inside: its neck has four pieces. */
 export const neckPart = (slit: Side): readonly Part[] => [
   only(finished('bound'), bindingPart('binding', { edge: wholeHalfNeckline, closed: isClosed, ends: endsAt(slit) })),
-  only(finished('faced'), faced),
+  only(finished('faced'), facedPart(slit)),
   liningPart(slit),
   only(finished('band'), bandPart(endsAt(slit))),
   only(finished('flat'), flatPart(flatEndsAt(slit))),
@@ -150,7 +161,7 @@ export const neckPart = (slit: Side): readonly Part[] => [
       to: 'bound',
       code: 'bound-instead',
       check: [],
-      when: (look) => isRaglan(look.choices),
+      when: (look) => isRaglan(look.choices) || (from === 'faced' && (look.sizes.shoulder ?? 0) < NARROWEST_FACING_MM),
     })),
   },
 ];

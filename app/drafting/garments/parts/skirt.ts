@@ -23,9 +23,8 @@ export const isElastic = (choices: Choices) => choices.skirt === 'elastic';
 /** A garment that can open elsewhere needs no opening in its skirt unless it opens behind. */
 const isClosed = (choices: Choices) =>
   isElastic(choices) || (choices.opening !== undefined && choices.opening !== 'back');
-/** The front alone hangs from a half circle; the back ends in a casing. */
-const isCased = (side: 'front' | 'back') => (choices: Choices) =>
-  isElastic(choices) || (side === 'back' && choices.bodice === 'half-circle');
+/** The front alone hangs from a half circle; the back is drawn in by an elastic. */
+const isLoose = (side: 'front' | 'back', choices: Choices) => side === 'back' && choices.bodice === 'half-circle';
 
 /** How a quarter of the skirt is cut: on the fold, with a seam at the centre, or with one that opens. */
 type Cut = 'fold' | 'seam' | 'open';
@@ -55,7 +54,7 @@ function panel(side: 'front' | 'back', block: 'flare' | 'pleated', cut: Cut): Pi
     },
     takes: (look) => {
       const { skirtTop = 0, skirtHem = 0, skirtRatio = 1 } = look.sizes;
-      const hung = look.choices.bodice !== undefined && !isCased(side)(look.choices);
+      const hung = look.choices.bodice !== undefined && !isLoose(side, look.choices);
       const top = hung ? look.length(side, 'hem') * skirtRatio : skirtTop;
       const widened = top - skirtTop;
       return {
@@ -65,14 +64,15 @@ function panel(side: 'front' | 'back', block: 'flare' | 'pleated', cut: Cut): Pi
       };
     },
     roles: (choices) => ({
-      top: isCased(side)(choices) ? 'casing' : 'seam',
+      top: isElastic(choices) ? 'casing' : 'seam',
       side: 'seam',
       bottom: isTiered(choices) ? 'seam' : hemRole(choices),
       centre: parted ? 'seam' : 'fold',
       opening: 'opening',
     }),
     ...(side === 'back' ? { back: true as const } : {}),
-    when: (choices) => isPleated(choices) === (block === 'pleated') && cutOf(side, choices) === cut,
+    when: (choices) =>
+      (isPleated(choices) && !isLoose(side, choices)) === (block === 'pleated') && cutOf(side, choices) === cut,
   };
 }
 
@@ -118,7 +118,7 @@ export const skirtPart: Part = {
         kind: 'folded',
         first: [{ piece: `skirt-${side}`, edge: 'top' }],
         second: [],
-        when: isCased(side),
+        when: isElastic,
       }),
     ),
     {

@@ -3,8 +3,8 @@ import type { Choices } from '../../sizes/wearer';
 import type { Part } from '../garment';
 import { isLined } from './bodice';
 
-/** A lining faces the slit by itself. */
-const isFaced = (choices: Choices) => choices.opening === 'slit' && !isLined(choices);
+/** A lining, or the neck's own facing, faces the slit by itself. */
+const isFaced = (choices: Choices) => choices.opening === 'slit' && !isLined(choices) && choices.neck !== 'faced';
 
 /** A slit down the centre of one side, faced: for a head that does not pass the neckline. */
 export const slitPart = (side: 'front' | 'back'): Part => ({
