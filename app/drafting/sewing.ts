@@ -63,8 +63,11 @@ function comesBefore(early: Seam, late: Seam, all: readonly Seam[], drawing: Dra
   if (closure(late, drawing) && endsAt(early, late, drawing)) return false;
   if (finishes(late)) return !finishes(early) && sides(late).some((side) => endsOn(early, side, drawing));
   if (finishes(early)) return closure(early, drawing) && endsAt(late, early, drawing);
-  if (mirrors(early) && !mirrors(late) && piecesOf(late).some((piece) => piecesOf(early).includes(piece)))
-    return !all.some((other) => closes(other, late, drawing));
+  if (mirrors(early) !== mirrors(late) && piecesOf(late).some((piece) => piecesOf(early).includes(piece))) {
+    const [own, other] = mirrors(early) ? [early, late] : [late, early];
+    const flat = all.some((seam) => seam !== own && closes(seam, other, drawing));
+    return flat !== mirrors(early);
+  }
   return (
     sides(late).some((side) => crosses(early, side, drawing)) ||
     closes(late, early, drawing) ||

@@ -44,6 +44,19 @@ const practice: [string, string, Record<string, string | boolean>, string[]][] =
     {},
     ['armhole-binding-edge', 'side', 'armhole-binding-end'],
   ],
+  [
+    'armholes are bound flat under a hood too',
+    'hooded-top',
+    { sleeve: 'none' },
+    ['armhole-binding-edge', 'side', 'armhole-binding-end'],
+  ],
+  ['cuffs are bound flat', 'tee', { sleeve: 'puffed', armhole: 'set-in' }, ['cuff-band', 'underarm', 'cuff-band-end']],
+  [
+    'a closure is folded back before the neck is bound over it',
+    'tee',
+    { opening: 'back', neck: 'bound' },
+    ['back-closure', 'binding-edge'],
+  ],
   ['a hood is made up before it is sewn on', 'hooded-top', {}, ['hood-crown', 'hood-neck', 'hood-face']],
   [
     'tiers are rings before they are gathered',

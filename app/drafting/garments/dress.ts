@@ -33,7 +33,7 @@ const waist: Part = {
     {
       measure: 'head-girth',
       through: 'waist',
-      gives: ({ waist: girth = 0, skirtTop = 0 }) => girth / 2 + 2 * skirtTop,
+      gives: ({ waist: girth = 0, looseTop = 0 }) => girth / 2 + 2 * looseTop,
       seamed: true,
       when: isRound,
     },

@@ -33,6 +33,7 @@ export const skirtSizes: SizeMaker = (wearer): Made => {
       hip,
       skirtTop: top / 4,
       skirtRatio: top / waist,
+      looseTop: Math.max(top, waist * ELASTIC_WIDER) / 4,
       skirtHem: hemOf(style, top, hip, length) / 4,
       skirtLength: length / tiers,
       skirtOpen: style === 'elastic' ? 0 : openLength(wearer, waist, length / tiers),

@@ -53,9 +53,10 @@ function panel(side: 'front' | 'back', block: 'flare' | 'pleated', cut: Cut): Pi
       box: 'box',
     },
     takes: (look) => {
-      const { skirtTop = 0, skirtHem = 0, skirtRatio = 1 } = look.sizes;
+      const { skirtTop = 0, skirtHem = 0, skirtRatio = 1, looseTop = 0 } = look.sizes;
+      const own = isLoose(side, look.choices) ? looseTop : skirtTop;
       const hung = look.choices.bodice !== undefined && !isLoose(side, look.choices);
-      const top = hung ? look.length(side, 'hem') * skirtRatio : skirtTop;
+      const top = hung ? look.length(side, 'hem') * skirtRatio : own;
       const widened = top - skirtTop;
       return {
         box: look.choices.skirt === 'box' ? 1 : 0,
