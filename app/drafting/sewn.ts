@@ -1,0 +1,69 @@
+import { neighbour } from './chain';
+import type { Ref, Seam } from './draft-types';
+import type { Drawing } from './drawing';
+
+/** One side of a seam, as the order of sewing sees it; edges are named `piece.edge`. */
+export type SewnChain = {
+  /** The edges beside its two ends. */
+  readonly ends: readonly [string, string];
+  /** The two edges that meet wherever it passes from one piece to the next. */
+  readonly joints: readonly (readonly [string, string])[];
+  /** Its own edges and those beside them. */
+  readonly around: readonly string[];
+  /** The piece on the other side of the seam. */
+  readonly across: string | undefined;
+};
+
+/** A seam with all that the order of sewing asks about it, looked up once. */
+export type Sewn = {
+  readonly seam: Seam;
+  readonly first: ReadonlySet<string>;
+  readonly second: ReadonlySet<string>;
+  readonly chains: readonly SewnChain[];
+  readonly pieces: readonly string[];
+  /** Turned back, or stitched down over a seam that is there already. */
+  readonly finishes: boolean;
+  /** Stitched on a line inside a piece, as a pocket is. */
+  readonly inside: boolean;
+  /** Folded back behind a closure. */
+  readonly closure: boolean;
+  /** An edge sewn to itself on the piece's other half. */
+  readonly mirrored: boolean;
+};
+
+export function sewnOf(seam: Seam, drawing: Drawing): Sewn {
+  const { join, first, second } = seam;
+  const [on] = first;
+  const ground = on && drawing.drawn.get(on.piece);
+  const [one, two] = [new Set(first.map(keyOf)), new Set(second.map(keyOf))];
+  return {
+    seam,
+    first: one,
+    second: two,
+    chains: [chainOf(first, second, drawing), chainOf(second, first, drawing)].flatMap((chain) => chain ?? []),
+    pieces: [...new Set([...first, ...second].map((ref) => ref.piece))],
+    finishes: join === 'folded' || join === 'laid',
+    inside: join === 'laid' && on !== undefined && !ground?.shape.edges[on.edge],
+    closure: join === 'folded' && on !== undefined && ground?.row.roles(drawing.choices)[on.edge] === 'closure',
+    mirrored: first.length === 1 && second.length === 1 && [...one].every((edge) => two.has(edge)),
+  };
+}
+
+function chainOf(refs: readonly Ref[], others: readonly Ref[], drawing: Drawing): SewnChain | undefined {
+  const [head, tail] = [refs[0], refs[refs.length - 1]];
+  if (!head || !tail) return undefined;
+  const starts = refs.map((ref) => beside(ref, 'start', drawing));
+  const stops = refs.map((ref) => beside(ref, 'end', drawing));
+  return {
+    ends: [starts[0] ?? '', stops[stops.length - 1] ?? ''],
+    joints: starts.slice(1).map((start, index) => [stops[index] ?? '', start] as const),
+    around: [...refs.map(keyOf), ...starts, ...stops],
+    across: others[0]?.piece,
+  };
+}
+
+const keyOf = ({ piece, edge }: Ref) => `${piece}.${edge}`;
+
+function beside(ref: Ref, side: 'start' | 'end', drawing: Drawing): string {
+  return `${ref.piece}.${neighbour(ref, side, drawing)}`;
+}
