@@ -29,9 +29,10 @@ export function match(garment: Garment, wearer: Wearer, start: Sizes): Matched {
   const turned = new Map<Turn, string>();
   let open: MatchRow[] = [];
   for (let round = 0; round < MOST_ROUNDS; round++) {
+    const before = drawing;
     for (const row of rows) drawing = turnRow(garment, wearer, row, drawing, start, turned);
     open = rows.filter((row) => missedBy(row, drawing) !== 0);
-    if (open.length === 0) break;
+    if (open.length === 0 || drawing === before) break;
   }
   const failed = open.find((row) => !settlesFor(row, drawing)) ?? null;
   const accepted = open.filter((row) => row !== failed).map((row) => left(row, drawing));
