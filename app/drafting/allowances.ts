@@ -21,6 +21,8 @@ export const usualAllowances: Readonly<Record<Role, Mm>> = {
 const CURVED_HEM = 0.45;
 const SHARPEST_HOLLOW_MM = 40;
 const MOST_CURVED_HEM_MM = 6;
+/** Where along each curve it is asked how hollow it is. */
+const HOLLOW_AT = [0.02, 0.05, 0.1, 0.25, 0.4, 0.5, 0.6, 0.75, 0.9, 0.95, 0.98] as const;
 
 export const allowanceRoles = Object.keys(usualAllowances) as readonly Role[];
 
@@ -42,5 +44,5 @@ function turns(path: Path): number {
 
 /** Clockwise as seen, a hollow curve bends left: negative curvature. */
 function hollow(path: Path): boolean {
-  return path.some((curve) => [0.1, 0.3, 0.5, 0.7, 0.9].some((t) => curvature(curve, t) < -1 / SHARPEST_HOLLOW_MM));
+  return path.some((curve) => HOLLOW_AT.some((t) => curvature(curve, t) < -1 / SHARPEST_HOLLOW_MM));
 }

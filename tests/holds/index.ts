@@ -5,6 +5,7 @@ import { strayLines } from './lines';
 import { foldedOverOpenings } from './openings';
 import { brokenRings } from './rings';
 import { brokenSeams } from './seams';
+import { turnedTooFar } from './turned';
 
 /** Allowances by role, mm (drafting: ¼ in seams and necklines, 20 folded back behind a closure); only hems may take less. */
 const ALLOWANCES: Readonly<Record<string, number>> = {
@@ -34,6 +35,7 @@ export function brokenIn(draft: Draft): string[] {
     ...draft.pieces.flatMap(brokenRings),
     ...lostAllowances(draft),
     ...draft.pieces.flatMap(strayLines),
+    ...draft.pieces.flatMap(turnedTooFar),
     ...brokenSeams(draft),
     ...foldedOverOpenings(draft),
     ...clothUnheeded(draft),
