@@ -8,7 +8,25 @@ export function bodyOf({ toy, readings }: Pick<ToyWatched, 'toy' | 'readings'>):
     toy: { body: toy?.kind ?? 'upright', traits: toy?.traits ?? {} },
     readings: lengthsOf(readings),
     corrections: toy?.corrections ?? {},
+    fromPhoto: photoGives(readings),
   });
+}
+
+/**
+ * A length read off a photo may be this share of itself off, at least this much: what the photo screen states of a mark
+ * set by its loupe at the edge of its reach. The statement itself is not kept with the reading.
+ */
+const PHOTO_GIVE_SHARE = 0.03;
+const LEAST_PHOTO_GIVE_MM = 2;
+
+/** Measures with a reading off a photo among those that count, and how far off each may be, mm. */
+function photoGives(readings: ReadingsByMeasure): { readonly [M in MeasureId]?: Mm } {
+  return Object.fromEntries(
+    Object.entries(readings).flatMap(([id, taken]) => {
+      const longest = Math.max(...taken.filter(({ from }) => from === 'photo').map(({ mm }) => mm));
+      return longest > 0 ? [[id, Math.max(LEAST_PHOTO_GIVE_MM, longest * PHOTO_GIVE_SHARE)]] : [];
+    }),
+  );
 }
 
 /** The readings that count as plain lengths, mm, in the order taken. */
