@@ -9,6 +9,9 @@ import { hemRole } from './hem';
 
 export const isTiered = (choices: Choices) => choices.skirt === 'tiers';
 
+/** Tiers less deep than this are all seam (common practice, no source). */
+const NARROWEST_TIER_MM = 18;
+
 type Tier = 2 | 3;
 const last: Tier = 3;
 const above = (tier: Tier, look: Look): Mm =>
@@ -71,5 +74,12 @@ export const tiersPart: Part = only(isTiered, {
     },
     { name: 'tier-3', sewn: 1, first: round(2, 'bottom'), second: round(3, 'top'), longer: 'gathered' },
     { name: 'tier-hem', sewn: 1, kind: 'folded', first: round(last, 'bottom'), second: [] },
+  ],
+  notes: [
+    {
+      code: 'tiers-narrow',
+      measures: ['waist-to-hem'],
+      told: ({ sizes: { skirtLength = 0 } }) => (skirtLength < NARROWEST_TIER_MM ? { deep: skirtLength } : null),
+    },
   ],
 });
