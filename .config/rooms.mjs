@@ -1,6 +1,6 @@
 // Who may import whom: the table of rooms as data, and the reading of the code against it.
-import { dirname, relative, resolve, sep } from 'node:path';
-import { modulesOf, walk } from './syntax.mjs';
+import { fileOf, readModules } from './imports.mjs';
+import { ringsOf } from './rings.mjs';
 
 /** Every room, and the rooms (or single modules) of ours it may import. `null`: all of them. */
 export const ROOMS = {
@@ -29,6 +29,14 @@ export const SIDE_DOORS = [
   'app/work/keep-offline',
   'app/sharing/inbox',
 ];
+
+/**
+ * Rooms with an order of their own: what each folder (or module) may import of the same room beside itself. `*`: every
+ * folder not named; `null`: all of the room.
+ */
+export const INSIDE = {
+  'app/screens': { index: ['shell'], shell: ['shared'], 'shell/screens': null, shared: [], '*': ['shared'] },
+};
 
 /** Every package the app uses, and the only places that may name it. */
 export const PACKAGES = {
@@ -64,57 +72,16 @@ const inside = (/** @type {string} */ path, /** @type {string} */ place) =>
  * @returns {string[]}
  */
 export function breachesOf(root) {
-  const modules = modulesOf(root, ['app', 'sw']).map((module) => readModule(root, module));
+  const modules = readModules(root, ['app', 'sw']);
   const known = new Set(modules.map((module) => module.path));
   return [
-    ...modules.flatMap((module) => [...wrongImports(module, known), ...impurities(module)]),
+    ...modules.flatMap((module) => [...wrongImports(module, known), ...insideBreaches(module), ...impurities(module)]),
     ...firstPageBreaches(new Map(modules.map((module) => [module.path, module])), known),
+    ...ringsOf(modules, known).map((ring) => `a ring of imports: ${ring.join(' > ')}`),
   ];
 }
 
-/** @typedef {{ from: string, target: string, kind: 'static' | 'type' | 'lazy' }} Import `target`: a path of ours or a package */
-/** @typedef {{ path: string, imports: Import[], impure: string[] }} Module */
-
-/** @param {string} root @param {ReturnType<typeof modulesOf>[number]} module @returns {Module} */
-function readModule(root, { path, source, program }) {
-  /** @type {Import[]} */
-  const imports = [];
-  /** @type {string[]} */
-  const impure = [];
-  const add = (/** @type {unknown} */ from, /** @type {Import['kind']} */ kind) => {
-    if (typeof from === 'string') imports.push({ from, target: targetOf(root, path, from), kind });
-  };
-  walk(program, (node) => {
-    const from = node.source?.value;
-    if (node.type === 'ImportExpression') add(from, 'lazy');
-    else if (node.type === 'TSImportType') add(from, 'type');
-    else if (node.type === 'ImportDeclaration' || node.type.startsWith('Export')) add(from, kindOf(node, from));
-    else if (isClockOrChance(node)) impure.push(source.slice(node.start, node.end));
-  });
-  return { path, imports, impure };
-}
-
-/** A worker's module is loaded by address, never with the page that names it. @returns {Import['kind']} */
-function kindOf(/** @type {any} */ node, /** @type {unknown} */ from) {
-  if (typeof from === 'string' && /\?.*\b(worker|url)\b/.test(from)) return 'lazy';
-  const names = node.specifiers ?? [];
-  const allTypes = names.length > 0 && names.every((/** @type {any} */ n) => (n.importKind ?? n.exportKind) === 'type');
-  return node.importKind === 'type' || node.exportKind === 'type' || allTypes ? 'type' : 'static';
-}
-
-/** @param {string} root @param {string} path @param {string} from */
-function targetOf(root, path, from) {
-  const bare = from.replace(/\?.*$/, '');
-  if (bare.startsWith('.'))
-    return relative(root, resolve(root, dirname(path), bare))
-      .split(sep)
-      .join('/');
-  if (bare.startsWith('node:')) return 'node';
-  return bare
-    .split('/')
-    .slice(0, bare.startsWith('@') ? 2 : 1)
-    .join('/');
-}
+/** @typedef {import('./imports.mjs').Module} Module */
 
 /** @param {Module} module @param {Set<string>} known */
 function wrongImports({ path, imports }, known) {
@@ -134,6 +101,22 @@ function wrongImports({ path, imports }, known) {
       ? []
       : [`${path}: ${target} is not a door of ${roomOf(target)}`];
   });
+}
+
+/** @param {Module} module */
+function insideBreaches({ path, imports }) {
+  const room = roomOf(path);
+  /** @type {Record<string, string[] | null> | undefined} */
+  const order = INSIDE[/** @type {keyof typeof INSIDE} */ (room)];
+  if (!order) return [];
+  const within = (/** @type {string} */ name) => name.slice(room.length + 1).replace(/\.tsx?$/, '');
+  const folderOf = (/** @type {string} */ name) => within(name).split('/')[0] ?? '';
+  const [own, name] = [folderOf(path), [within(path), folderOf(path), '*'].find((each) => each in order)];
+  const allowed = order[name ?? ''] ?? null;
+  if (allowed === null) return [];
+  return imports
+    .filter(({ target }) => target.startsWith(`${room}/`) && ![own, ...allowed].includes(folderOf(target)))
+    .map(({ target }) => `${path}: ${own} may not import ${target}`);
 }
 
 /** @param {string} target @param {Set<string>} known */
@@ -156,8 +139,7 @@ function firstPageBreaches(modules, known) {
   for (const [path, chain] of reached) {
     for (const { target, kind } of modules.get(path)?.imports ?? []) {
       if (kind !== 'static') continue;
-      const file =
-        [target, `${target}.ts`, `${target}.tsx`, `${target}/index.ts`].find((name) => known.has(name)) ?? target;
+      const file = fileOf(target, known) ?? target;
       if (NOT_ON_FIRST_PAGE.some((heavy) => inside(file, heavy))) found.push(`first page reaches ${file}: ${chain}`);
       else if (!reached.has(file)) reached.set(file, `${chain} > ${file}`);
     }
@@ -169,11 +151,4 @@ function firstPageBreaches(modules, known) {
 function roomOf(path) {
   const [top = '', next = ''] = path.split('/');
   return `${top}/${next}` in ROOMS ? `${top}/${next}` : top;
-}
-
-function isClockOrChance(/** @type {any} */ node) {
-  const callee = node.callee;
-  if (node.type === 'NewExpression') return callee.name === 'Date' && node.arguments.length === 0;
-  if (node.type !== 'CallExpression' || callee.type !== 'MemberExpression') return false;
-  return ['Math.random', 'Date.now'].includes(`${callee.object.name}.${callee.property.name}`);
 }

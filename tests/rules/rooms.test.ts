@@ -104,11 +104,55 @@ describe('the pure rooms', () => {
   );
 });
 
-test('a ring of imports is found', () => {
-  const lint = () => copy.tool('biome', 'lint', '--config-path=.config/style.json', 'app');
-  copy.planted('app/body/planted-one.ts', "export { two as one } from './planted-two';\n", () =>
-    copy.planted('app/body/planted-two.ts', "export { one as two } from './planted-one';\n", () =>
-      expect(lint()).toMatch('noImportCycles'),
-    ),
-  );
+describe('a ring of imports', () => {
+  const ringOf = (...texts: string[]) =>
+    texts.reduceRight<() => string[]>(
+      (look, text, n) => () => copy.planted(`app/body/planted-${n}.ts`, text, look),
+      () => breachesOf(copy.root).filter((found) => !already.has(found)),
+    )();
+  const [one, two, three] = [0, 1, 2].map((n) => `app/body/planted-${n}.ts`);
+
+  test.each([
+    ['values', "export { b as a } from './planted-1';", "export { a as b } from './planted-0';"],
+    ['a type', "import type { B } from './planted-1';", "export { a as B } from './planted-0';"],
+    ['a type by address', "export type A = import('./planted-1').B;", "import { A } from './planted-0';"],
+    ['a lazy import', "const b = () => import('./planted-1');", "import { a } from './planted-0';"],
+  ])('of %s is found', (_, ...texts) => {
+    expect(ringOf(...texts)).toEqual([`a ring of imports: ${one} > ${two} > ${one}`]);
+  });
+
+  test('of three is found, and told once', () => {
+    const ring = [1, 2, 0].map((n) => `import './planted-${n}';`);
+    expect(ringOf(...ring)).toEqual([`a ring of imports: ${one} > ${two} > ${three} > ${one}`]);
+  });
+
+  test('is none where two lead to the same third', () => {
+    expect(ringOf("import './planted-1'; import './planted-2';", "import './planted-2';", 'export {};')).toEqual([]);
+  });
+});
+
+describe('the screens', () => {
+  test.each([
+    ['a screen', 'app/screens/review/planted.ts', '../step/entry'],
+    ['a screen, for a type', 'app/screens/review/planted.ts', '../step/then'],
+    ['a screen, for its looks', 'app/screens/review/planted.ts', '../choices/choices.css'],
+    ['what runs them', 'app/screens/review/planted.ts', '../shell/app'],
+    ['a screen from what is shared', 'app/screens/shared/planted.ts', '../step/entry'],
+    ['a screen from what runs them', 'app/screens/shell/planted.ts', '../step/entry'],
+    ['a screen from the door', 'app/screens/index.ts', './step/entry'],
+  ])('may not import %s', (_, path, target) => {
+    for (const text of [`import '${target}';`, `import type { X } from '${target}';`, `const x = import('${target}');`])
+      expect(breachesWith(path, text)).toEqual([expect.stringMatching(`^${path}: \\w+ may not import app/screens/`)]);
+  });
+
+  test('may import themselves, and what is shared', () => {
+    const text = "import './step'; import '../shared/route'; import '../shared/making/making';";
+    expect(breachesWith('app/screens/step/planted.ts', text)).toEqual([]);
+  });
+
+  test('are named by their list alone', () => {
+    const found = [...already].filter((line) => line.includes('may not import'));
+    expect(found).toEqual([]);
+    expect(breachesWith('app/screens/shell/screens.ts', "const x = import('../step/step');")).toEqual([]);
+  });
 });

@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { bodyOf } from '../../app/screens/body-of';
+import { bodyOf } from '../../app/screens/shared/making/body-of';
 import type { ReadingsByMeasure } from '../../app/storage';
 
 const reading = (from: 'tape' | 'photo', mm: number) => ({

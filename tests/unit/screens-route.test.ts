@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
-import { likingFrom } from '../../app/screens/defaults';
-import { placeAddress } from '../../app/screens/places';
-import { readRoute, to } from '../../app/screens/route';
+import { likingFrom } from '../../app/screens/shared/defaults';
+import { placeAddress } from '../../app/screens/shared/places';
+import { readRoute, to } from '../../app/screens/shared/route';
 
 describe('addresses', () => {
   test('lead back to what they were made of, whatever the parts hold', () => {

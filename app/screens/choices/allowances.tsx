@@ -1,7 +1,7 @@
 import type { Order } from '../../body';
 import { usualAllowances } from '../../drafting/garments';
 import { useWords } from '../../parts';
-import { AmountField } from './amount-field';
+import { AmountField } from '../shared/making/amount-field';
 
 /** What a maker sets herself, and how far it may go, mm: beyond this a small piece has no room for it. */
 const offered = { seam: [3, 20], hem: [3, 40], neckline: [3, 15] } as const;
@@ -12,7 +12,7 @@ type AllowanceFieldsProps = { readonly order: Order; readonly onChange: (more: P
 export function AllowanceFields({ order, onChange }: AllowanceFieldsProps) {
   const { say } = useWords();
   return (
-    <details class="allowances">
+    <details class="folded-fields">
       <summary>{say('screen.allowance.name')}</summary>
       <p class="soft small">{say('screen.choices.allowances')}</p>
       {Object.entries(offered).map(([role, [min, max]]) => (

@@ -1,6 +1,6 @@
 import type { Choice } from '../../drafting/garments';
 import { ChoicePicture, hasPictures, Picks, sayFirst, useWords } from '../../parts';
-import { AmountField } from './amount-field';
+import { AmountField } from '../shared/making/amount-field';
 
 type ChoicePicksProps = {
   readonly choice: string;

@@ -1,10 +1,10 @@
 import { GarmentPicture, Page, useWords } from '../../parts';
 import { saveGarment } from '../../storage';
-import { useGarments } from '../garments-known';
-import { go, to } from '../route';
-import { useAttempt } from '../shell/attempt';
-import type { ScreenProps } from '../shell/screens';
-import { WithToy } from '../with-toy';
+import { useGarments } from '../shared/making/garments-known';
+import { go, to } from '../shared/route';
+import type { ScreenProps } from '../shared/screen-props';
+import { useAttempt } from '../shared/trouble/attempt';
+import { WithToy } from '../shared/with-toy';
 import './garments.css';
 
 /** What to make, by picture: whatever suits this kind of body. */

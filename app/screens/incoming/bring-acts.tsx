@@ -1,8 +1,8 @@
 import { useRef } from 'preact/hooks';
 import { Icon, useWords } from '../../parts';
-import { to } from '../route';
-import { useNotice } from '../shell/notice';
-import { bring } from './arrivals';
+import { bring } from '../shared/arrivals';
+import { to } from '../shared/route';
+import { useNotice } from '../shared/trouble/notice';
 
 /** The ways in that the maker starts herself. Links, dropped and shared things come by themselves. */
 export function BringActs() {

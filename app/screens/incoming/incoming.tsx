@@ -1,6 +1,6 @@
 import { Page, useWords } from '../../parts';
-import { to } from '../route';
-import type { ScreenProps } from '../shell/screens';
+import { to } from '../shared/route';
+import type { ScreenProps } from '../shared/screen-props';
 import { BringActs } from './bring-acts';
 import { faultWords } from './fault-words';
 import { Preview } from './preview';

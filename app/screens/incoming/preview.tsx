@@ -2,12 +2,12 @@ import { type Card, type Flag, flagsOf, measures } from '../../body';
 import { bodyFrom, settle } from '../../measuring';
 import { Icon, Page, Portrait, sayFirst, shownLength, useWords } from '../../parts';
 import { addCard, type Toy } from '../../storage';
-import { flagWords } from '../flag-words';
-import { useToys } from '../keeping';
-import { go, to } from '../route';
-import { useAttempt } from '../shell/attempt';
-import { useNotice } from '../shell/notice';
-import { forgetArrivals } from './arrivals';
+import { forgetArrivals } from '../shared/arrivals';
+import { useToys } from '../shared/keeping';
+import { flagWords } from '../shared/making/flag-words';
+import { go, to } from '../shared/route';
+import { useAttempt } from '../shared/trouble/attempt';
+import { useNotice } from '../shared/trouble/notice';
 import { Skipped } from './skipped';
 
 type PreviewProps = { readonly card: Card; readonly skipped: readonly string[] };
@@ -68,7 +68,7 @@ function Doubt({ flag }: { readonly flag: Flag }) {
   const { say } = useWords();
   return (
     <section class={flag.severity === 'impossible' ? 'slip warn' : 'slip ask'}>
-      <h2 class="doubt-title">
+      <h2 class="slip-title">
         <Icon name="warn" />
         {say(`screen.flag.${flag.severity}`)}
       </h2>

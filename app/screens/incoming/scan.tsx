@@ -1,8 +1,8 @@
 import { useEffect, useRef, useState } from 'preact/hooks';
 import { Page, useWords } from '../../parts';
-import { go, to } from '../route';
-import { noteHappening } from '../shell/happened';
-import { bring } from './arrivals';
+import { bring } from '../shared/arrivals';
+import { go, to } from '../shared/route';
+import { noteHappening } from '../shared/trouble/happened';
 import { pixelsOf } from './unpack';
 import './incoming.css';
 

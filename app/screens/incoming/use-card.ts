@@ -1,7 +1,7 @@
 import { useEffect, useState } from 'preact/hooks';
 import type { CardResult } from '../../sharing';
-import { noteHappening } from '../shell/happened';
-import { type Arrival, useArrivals } from './arrivals';
+import { type Arrival, useArrivals } from '../shared/arrivals';
+import { noteHappening } from '../shared/trouble/happened';
 import { unpack } from './unpack';
 
 export type Reading =

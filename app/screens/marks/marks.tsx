@@ -1,11 +1,11 @@
 import { useState } from 'preact/hooks';
 import { type MarkId, markPicture, marksOf } from '../../measuring';
 import { FigurePicture, Page, useWords } from '../../parts';
-import { type Making, nextStep } from '../making';
-import { usePlace } from '../places';
-import { to } from '../route';
-import type { ScreenProps } from '../shell/screens';
-import { WithMaking } from '../with-making';
+import { type Making, nextStep } from '../shared/making/making';
+import { WithMaking } from '../shared/making/with-making';
+import { usePlace } from '../shared/places';
+import { to } from '../shared/route';
+import type { ScreenProps } from '../shared/screen-props';
 import './marks.css';
 
 /** Step zero, never skipped: threads and bits of tape that the steps speak of. */

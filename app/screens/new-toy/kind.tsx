@@ -1,11 +1,11 @@
 import { type BodyKind, usualTraits } from '../../body';
 import { Page, Picks, Portrait, useWords } from '../../parts';
 import { changeToy } from '../../storage';
-import { kindsDressed, useGarments } from '../garments-known';
-import { to } from '../route';
-import { useAttempt } from '../shell/attempt';
-import type { ScreenProps } from '../shell/screens';
-import { WithToy } from '../with-toy';
+import { kindsDressed, useGarments } from '../shared/making/garments-known';
+import { to } from '../shared/route';
+import type { ScreenProps } from '../shared/screen-props';
+import { useAttempt } from '../shared/trouble/attempt';
+import { WithToy } from '../shared/with-toy';
 
 /** What kind of body, by picture. */
 export function KindScreen({ params, query }: ScreenProps) {

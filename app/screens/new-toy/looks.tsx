@@ -1,10 +1,10 @@
 import { type TraitId, type Traits, traitValues } from '../../body';
 import { Page, Picks, TraitPicture, useWords } from '../../parts';
 import { changeToy, type Toy } from '../../storage';
-import { to } from '../route';
-import { useAttempt } from '../shell/attempt';
-import type { ScreenProps } from '../shell/screens';
-import { WithToy } from '../with-toy';
+import { to } from '../shared/route';
+import type { ScreenProps } from '../shared/screen-props';
+import { useAttempt } from '../shared/trouble/attempt';
+import { WithToy } from '../shared/with-toy';
 import { traitsOf } from './kinds';
 
 /** How this toy is built, by picture; whatever is left alone is as most toys are. */

@@ -1,10 +1,10 @@
 import { useId, useState } from 'preact/hooks';
 import { Page, useWords } from '../../parts';
 import { askToPersist, listToys, saveToy } from '../../storage';
-import { kindsDressed, loadGarments } from '../garments-known';
-import { go, to } from '../route';
-import { useAttempt } from '../shell/attempt';
-import { useNotice } from '../shell/notice';
+import { kindsDressed, loadGarments } from '../shared/making/garments-known';
+import { go, to } from '../shared/route';
+import { useAttempt } from '../shared/trouble/attempt';
+import { useNotice } from '../shared/trouble/notice';
 import './new-toy.css';
 
 const STEPS = 3;

@@ -1,8 +1,8 @@
 import type { Draft } from '../../drafting/draft-types';
 import { sayFirst, useWords } from '../../parts';
-import { flagWords } from '../flag-words';
-import { isKept, type Making } from '../making';
-import { to } from '../route';
+import { flagWords } from '../shared/making/flag-words';
+import { isKept, type Making } from '../shared/making/making';
+import { to } from '../shared/route';
 
 /** What was changed so that the seams meet, and why; with the measures worth a second look. */
 export function Adjusted({

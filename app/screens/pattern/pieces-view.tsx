@@ -1,8 +1,8 @@
 import { useEffect, useMemo, useRef, useState } from 'preact/hooks';
 import type { Draft, Piece } from '../../drafting/draft-types';
 import { shownLength, useWords } from '../../parts';
-import { drawPiece, type PieceDrawing } from './piece-drawing';
-import { PiecePicture } from './piece-picture';
+import { drawPiece, type PieceDrawing } from '../shared/pieces/piece-drawing';
+import { PiecePicture } from '../shared/pieces/piece-picture';
 
 /** A piece is drawn no larger than this many pixels to the millimetre: a tiny pattern need not fill a desk. */
 const LARGEST_SCALE = 1.6;

@@ -2,10 +2,9 @@ import { useRef } from 'preact/hooks';
 import { findMeasure, LONGEST_MM, type MeasureId, type Mm } from '../../body';
 import { useWords } from '../../parts';
 import { saveReading } from '../../storage';
-import { AmountField } from '../choices/amount-field';
-import type { Making } from '../making';
-import { useAttempt } from '../shell/attempt';
-import '../choices/choices.css';
+import { AmountField } from '../shared/making/amount-field';
+import type { Making } from '../shared/making/making';
+import { useAttempt } from '../shared/trouble/attempt';
 
 /** No wish is shorter than this, mm: there would be nothing to sew. */
 const SHORTEST_WISH_MM = 5;
@@ -24,7 +23,7 @@ export function WishFields({ making }: { readonly making: Making }) {
       own.current[measure] = (await saveReading(making.toy.id, measure, mm, 'tape', how)).id;
     });
   return (
-    <details class="allowances wishes">
+    <details class="folded-fields">
       <summary>{say('screen.pattern.wishes')}</summary>
       {wishes.map(({ measure }) => (
         <AmountField

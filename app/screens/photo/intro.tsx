@@ -2,7 +2,7 @@ import { useRef } from 'preact/hooks';
 import type { MeasureId } from '../../body';
 import { Icon, Page, useWords } from '../../parts';
 import type { Toy } from '../../storage';
-import { to } from '../route';
+import { to } from '../shared/route';
 import { IntroPicture } from './intro-picture';
 import './intro.css';
 

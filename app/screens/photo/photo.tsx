@@ -1,12 +1,12 @@
 import { useState } from 'preact/hooks';
 import { findMeasure, type Known } from '../../body';
 import { saveReading } from '../../storage';
-import type { Making } from '../making';
-import { go, to } from '../route';
-import { useAttempt } from '../shell/attempt';
-import type { ScreenProps } from '../shell/screens';
-import { Trouble } from '../shell/trouble';
-import { WithMaking } from '../with-making';
+import type { Making } from '../shared/making/making';
+import { WithMaking } from '../shared/making/with-making';
+import { go, to } from '../shared/route';
+import type { ScreenProps } from '../shared/screen-props';
+import { useAttempt } from '../shared/trouble/attempt';
+import { Trouble } from '../shared/trouble/trouble';
 import { Intro } from './intro';
 import { openPicture } from './open-picture';
 import { Sight } from './sight';

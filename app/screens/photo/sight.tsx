@@ -2,7 +2,7 @@ import { useMemo, useState } from 'preact/hooks';
 import type { Known, MeasureId } from '../../body';
 import { Header, useHeading, useWords } from '../../parts';
 import type { Toy } from '../../storage';
-import { to } from '../route';
+import { to } from '../shared/route';
 import { Loupe } from './loupe';
 import { isCoarse, type MarkIndex, nextWaiting, type Spot, setMark, verdictOf, waitingMarks } from './marks';
 import { Nudges } from './nudges';

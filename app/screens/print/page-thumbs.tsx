@@ -2,7 +2,7 @@ import { useMemo } from 'preact/hooks';
 import type { Draft } from '../../drafting/draft-types';
 import type { Layout, Page } from '../../drafting/sheets';
 import { useWords } from '../../parts';
-import { drawPiece, type PieceDrawing } from '../pattern/piece-drawing';
+import { drawPiece, type PieceDrawing } from '../shared/pieces/piece-drawing';
 import './page-thumbs.css';
 
 /** The pages drawn small: how many there are, and what lies on each. */

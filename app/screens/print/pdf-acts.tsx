@@ -1,6 +1,6 @@
 import { Icon, useWords } from '../../parts';
-import { fileName } from '../file-name';
-import { saveFile } from '../save-file';
+import { fileName } from '../shared/file-name';
+import { saveFile } from '../shared/save-file';
 import type { Pdf } from './use-pdf';
 
 /** Save the file, or hand it to another app where the system has a way to. */

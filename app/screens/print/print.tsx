@@ -1,13 +1,13 @@
 import { Page, useWords } from '../../parts';
 import { setSetting } from '../../storage';
-import { bodyKnown, type Making } from '../making';
-import { usePlace } from '../places';
-import { to } from '../route';
-import { troubleWords, useAttempt } from '../shell/attempt';
-import { useLiking } from '../shell/liking';
-import type { ScreenProps } from '../shell/screens';
-import { draftOf, useDraft } from '../use-draft';
-import { WithMaking } from '../with-making';
+import { useLiking } from '../shared/liking';
+import { bodyKnown, type Making } from '../shared/making/making';
+import { draftOf, useDraft } from '../shared/making/use-draft';
+import { WithMaking } from '../shared/making/with-making';
+import { usePlace } from '../shared/places';
+import { to } from '../shared/route';
+import type { ScreenProps } from '../shared/screen-props';
+import { troubleWords, useAttempt } from '../shared/trouble/attempt';
 import { Care } from './care';
 import { PageThumbs } from './page-thumbs';
 import { PaperPicks } from './paper-picks';
@@ -15,7 +15,6 @@ import { PdfActs } from './pdf-acts';
 import { TrueScale } from './true-scale';
 import { layoutOf, usePdf } from './use-pdf';
 import './print.css';
-import '../choices/choices.css';
 
 /** The pattern on paper: which paper, how many pages, the PDF to save or share. */
 export function PrintScreen({ params }: ScreenProps) {

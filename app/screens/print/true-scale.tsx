@@ -2,6 +2,7 @@ import { useId, useState } from 'preact/hooks';
 import { formatLength, parseLength } from '../../body';
 import { CHECK_MM, LARGEST_CORRECTION } from '../../drafting/sheets';
 import { useWords } from '../../parts';
+import '../shared/making/amount-field.css';
 
 type TrueScaleProps = { readonly correction: number; readonly onCorrection: (correction: number) => void };
 

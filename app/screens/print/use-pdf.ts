@@ -3,7 +3,7 @@ import type { Draft } from '../../drafting/draft-types';
 import type { Layout } from '../../drafting/sheets';
 import { useWords } from '../../parts';
 import { layOut, print, WorkError } from '../../work/bridge';
-import { codeOf, noteHappening } from '../shell/happened';
+import { codeOf, noteHappening } from '../shared/trouble/happened';
 
 /** How the PDF stands. It is made before it is asked for: a share sheet opens only straight from a tap. */
 export type Pdf =

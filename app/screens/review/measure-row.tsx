@@ -1,7 +1,7 @@
 import type { MeasureId } from '../../body';
 import { Icon, shownLength, useWords } from '../../parts';
-import type { Making } from '../making';
-import { to } from '../route';
+import type { Making } from '../shared/making/making';
+import { to } from '../shared/route';
 
 type MeasureRowProps = { readonly making: Making; readonly measure: MeasureId; readonly doubted: boolean };
 

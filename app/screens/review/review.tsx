@@ -1,11 +1,11 @@
 import { Page, useWords } from '../../parts';
-import { flagWords } from '../flag-words';
-import type { Making } from '../making';
-import { usePlace } from '../places';
-import { to } from '../route';
-import type { ScreenProps } from '../shell/screens';
-import { WithMaking } from '../with-making';
-import { DoubtCard } from './doubt-card';
+import { DoubtCard } from '../shared/making/doubt-card';
+import { flagWords } from '../shared/making/flag-words';
+import type { Making } from '../shared/making/making';
+import { WithMaking } from '../shared/making/with-making';
+import { usePlace } from '../shared/places';
+import { to } from '../shared/route';
+import type { ScreenProps } from '../shared/screen-props';
 import { MeasureRow } from './measure-row';
 import './review.css';
 

@@ -1,10 +1,10 @@
 import { useState } from 'preact/hooks';
 import { Page, useWords } from '../../parts';
 import { forgetEverything } from '../../storage';
-import { go, to } from '../route';
-import { useAttempt } from '../shell/attempt';
-import { CopyHappened } from '../shell/copy-happened';
-import { engineVersion } from '../shell/engine';
+import { engineVersion } from '../shared/engine';
+import { go, to } from '../shared/route';
+import { useAttempt } from '../shared/trouble/attempt';
+import { CopyHappened } from '../shared/trouble/copy-happened';
 import './settings.css';
 
 /** What this is, which version, what to send to whoever helps, and how to leave no trace. */

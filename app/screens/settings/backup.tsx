@@ -1,9 +1,9 @@
 import { useRef, useState } from 'preact/hooks';
 import { Icon, Page, useWords } from '../../parts';
 import { backedUp, loadBackup, type ReadBackup } from '../../storage';
-import { to } from '../route';
-import { saveFile } from '../save-file';
-import { troubleWords, useAttempt } from '../shell/attempt';
+import { to } from '../shared/route';
+import { saveFile } from '../shared/save-file';
+import { troubleWords, useAttempt } from '../shared/trouble/attempt';
 import { RestorePreview } from './restore-preview';
 import './settings.css';
 

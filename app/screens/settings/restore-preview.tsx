@@ -1,7 +1,7 @@
 import { useEffect, useState } from 'preact/hooks';
 import { useWords } from '../../parts';
 import { type Changes, loadBackup, type ReadBackup, type Way } from '../../storage';
-import { useAttempt } from '../shell/attempt';
+import { useAttempt } from '../shared/trouble/attempt';
 
 type RestorePreviewProps = { readonly backup: ReadBackup; readonly onDone: (what: 'restored' | 'unchanged') => void };
 

@@ -3,10 +3,10 @@ import { papers } from '../../drafting/sheets';
 import { Icon, Page, Picks, useWords } from '../../parts';
 import { setSetting } from '../../storage';
 import { locales } from '../../words';
-import type { Theme } from '../defaults';
-import { to } from '../route';
-import { useAttempt } from '../shell/attempt';
-import { useLiking } from '../shell/liking';
+import type { Theme } from '../shared/defaults';
+import { useLiking } from '../shared/liking';
+import { to } from '../shared/route';
+import { useAttempt } from '../shared/trouble/attempt';
 import { StoreHealth } from './store-health';
 import './settings.css';
 

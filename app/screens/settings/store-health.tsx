@@ -1,8 +1,8 @@
 import { useEffect, useState } from 'preact/hooks';
 import { useWords } from '../../parts';
 import { askToPersist, type Health, health } from '../../storage';
-import { useAttempt } from '../shell/attempt';
-import { noteHappening } from '../shell/happened';
+import { useAttempt } from '../shared/trouble/attempt';
+import { noteHappening } from '../shared/trouble/happened';
 
 const MB = 1_000_000;
 

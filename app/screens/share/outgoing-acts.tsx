@@ -1,8 +1,8 @@
 import { useState } from 'preact/hooks';
 import { Icon, useWords } from '../../parts';
-import { fileName } from '../file-name';
-import { saveFile } from '../save-file';
-import { useNotice } from '../shell/notice';
+import { fileName } from '../shared/file-name';
+import { saveFile } from '../shared/save-file';
+import { useNotice } from '../shared/trouble/notice';
 import { PrintCard } from './print-card';
 import type { Outgoing } from './use-outgoing';
 

@@ -1,6 +1,6 @@
 import { useEffect, useRef, useState } from 'preact/hooks';
 import { useWords } from '../../parts';
-import { noteHappening } from '../shell/happened';
+import { noteHappening } from '../shared/trouble/happened';
 import { useAddress } from './use-address';
 
 /** The card on paper: drawn finer and on white, and handed to the printer once it is there. Seen in print only. */

@@ -2,7 +2,7 @@ import { useEffect, useState } from 'preact/hooks';
 import type { Card } from '../../body';
 import { useWords } from '../../parts';
 import { cardOf, photoOf } from '../../storage';
-import { codeOf, noteHappening } from '../shell/happened';
+import { codeOf, noteHappening } from '../shared/trouble/happened';
 import { homeAddress } from './home-address';
 import { smallPhoto } from './small-photo';
 

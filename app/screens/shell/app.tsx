@@ -3,16 +3,17 @@ import { useEffect, useErrorBoundary, useMemo, useState } from 'preact/hooks';
 import type { Hand, Say } from '../../body';
 import { printed, WordsContext } from '../../parts';
 import { onEnded, openStore, type Settings, type StoreCode, type StoreState } from '../../storage';
-import { likingFrom } from '../defaults';
-import { useSettings } from '../keeping';
-import { useRoute } from '../route';
-import { noteHappening } from './happened';
+import { likingFrom } from '../shared/defaults';
+import { useSettings } from '../shared/keeping';
+import { LikingContext } from '../shared/liking';
+import { useRoute } from '../shared/route';
+import type { ScreenProps } from '../shared/screen-props';
+import { noteHappening } from '../shared/trouble/happened';
+import { NoticeBoard } from '../shared/trouble/notice';
+import { Trouble } from '../shared/trouble/trouble';
 import { useLanguage } from './language';
-import { LikingContext } from './liking';
-import { NoticeBoard } from './notice';
-import { findScreen, type Screen, type ScreenProps } from './screens';
+import { findScreen, type Screen } from './screens';
 import { useTheme } from './theme';
-import { Trouble } from './trouble';
 import { useUpdateOffer } from './updates';
 
 type AppProps = {

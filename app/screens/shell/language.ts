@@ -1,7 +1,7 @@
 import { useEffect, useState } from 'preact/hooks';
 import type { Say } from '../../body';
 import { createSay } from '../../words';
-import { noteHappening } from './happened';
+import { noteHappening } from '../shared/trouble/happened';
 
 type InLanguage = { readonly say: Say; readonly locale: string };
 

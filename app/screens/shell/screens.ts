@@ -1,13 +1,7 @@
 import type { ComponentType } from 'preact';
+import { learnAll } from '../shared/learning';
+import type { ScreenProps } from '../shared/screen-props';
 import { ToysScreen } from '../toys/toys';
-import { learnAll } from './learning';
-
-export type ScreenProps = {
-  readonly params: Readonly<Record<string, string>>;
-  readonly query: URLSearchParams;
-  /** Whether the store was new, known, or found cleared by the browser. */
-  readonly found: 'new' | 'known' | 'cleared';
-};
 
 /** One row a screen: its address (`:name` stands for anything) and how it is fetched. */
 export type Screen = { readonly path: string; readonly load: () => Promise<ComponentType<ScreenProps>> };

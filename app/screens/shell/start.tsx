@@ -1,11 +1,11 @@
 import { render } from 'preact';
 import { openStore, type Settings, type StoreState, settings } from '../../storage';
 import { createLearner } from '../../words';
-import { likingFrom } from '../defaults';
-import { listenForArrivals } from '../incoming/arrivals';
+import { listenForArrivals } from '../shared/arrivals';
+import { likingFrom } from '../shared/defaults';
+import { learnFrom } from '../shared/learning';
+import { listenForTrouble } from '../shared/trouble/happened';
 import { App } from './app';
-import { listenForTrouble } from './happened';
-import { learnFrom } from './learning';
 import '../../parts/base.css';
 import '../../parts/buttons.css';
 import '../../parts/slip.css';

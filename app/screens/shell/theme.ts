@@ -1,5 +1,5 @@
 import { useEffect } from 'preact/hooks';
-import type { Theme } from '../defaults';
+import type { Theme } from '../shared/defaults';
 
 /** Light, dark, or as the device is set; the browser's own bars take the paper's colour. */
 export function useTheme(theme: Theme): void {

@@ -1,6 +1,6 @@
 import { useEffect, useState } from 'preact/hooks';
 import { useWords } from '../../parts';
-import { useNotice } from './notice';
+import { useNotice } from '../shared/trouble/notice';
 
 type Waiting = { readonly takeOver: () => void };
 

@@ -3,7 +3,7 @@ import { type Hand, type LengthFault, type MeasureId, type Mm, parseLength } fro
 import { settle } from '../../measuring';
 import { fieldText } from '../../parts';
 import { type Reading, type StoreError, saveReading } from '../../storage';
-import { noteHappening } from '../shell/happened';
+import { noteHappening } from '../shared/trouble/happened';
 import { useLeaving, usePause } from './moments';
 
 /** What the line under the field says. */

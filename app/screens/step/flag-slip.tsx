@@ -2,11 +2,11 @@ import { useEffect, useRef, useState } from 'preact/hooks';
 import type { Flag, MeasureId } from '../../body';
 import { useWords } from '../../parts';
 import { keepFlag } from '../../storage';
-import { flagWords } from '../flag-words';
-import { flagKey, flagNumbers, type Making } from '../making';
-import { type Remedy, remedyOf } from '../remedy';
-import { to } from '../route';
-import { useAttempt } from '../shell/attempt';
+import { flagWords } from '../shared/making/flag-words';
+import { flagKey, flagNumbers, type Making } from '../shared/making/making';
+import { type Remedy, remedyOf } from '../shared/making/remedy';
+import { to } from '../shared/route';
+import { useAttempt } from '../shared/trouble/attempt';
 
 type FlagSlipProps = {
   readonly making: Making;

@@ -1,8 +1,8 @@
 import type { MeasureId, Mm } from '../../body';
 import { settle } from '../../measuring';
 import { shownLength, useWords } from '../../parts';
-import type { Making } from '../making';
-import { troubleWords } from '../shell/attempt';
+import type { Making } from '../shared/making/making';
+import { troubleWords } from '../shared/trouble/attempt';
 import { useAwake } from './awake';
 import type { Entry } from './entry';
 import { saveUnsaved } from './unsaved';

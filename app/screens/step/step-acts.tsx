@@ -1,6 +1,6 @@
 import type { MeasureId } from '../../body';
 import { useWords } from '../../parts';
-import type { Then } from './step';
+import type { Then } from './then';
 
 type StepActsProps = {
   readonly onSkip: () => void;

@@ -2,8 +2,8 @@ import { useEffect, useMemo, useState } from 'preact/hooks';
 import type { MeasureId } from '../../body';
 import { diagram, SNUG, WIDE } from '../../measuring';
 import { DiagramPicture, Icon, useWords } from '../../parts';
-import type { Making } from '../making';
-import { PhotoLink } from '../photo/photo-link';
+import type { Making } from '../shared/making/making';
+import { PhotoLink } from './photo-link';
 import { useReadAloud } from './read-aloud';
 
 /** A phone on its side: the figure stands beside the number, in a box about as high as wide. */

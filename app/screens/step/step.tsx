@@ -1,10 +1,9 @@
-import type { MeasureId } from '../../body';
-import type { Making } from '../making';
-import { to } from '../route';
-import type { ScreenProps } from '../shell/screens';
-import { Trouble } from '../shell/trouble';
-import { WithMaking } from '../with-making';
+import { WithMaking } from '../shared/making/with-making';
+import { to } from '../shared/route';
+import type { ScreenProps } from '../shared/screen-props';
+import { Trouble } from '../shared/trouble/trouble';
 import { StepPage } from './step-page';
+import { thenOf } from './then';
 
 /** One measure, one screen. `?then=` names where to go afterwards when it was called up to be measured again. */
 export function StepScreen({ params, query }: ScreenProps) {
@@ -27,18 +26,4 @@ export function StepScreen({ params, query }: ScreenProps) {
       }}
     </WithMaking>
   );
-}
-
-/** Where a step that was called up leads back to: the review, the pattern, or the step that called it. */
-export type Then = {
-  readonly address: string;
-  readonly measure?: MeasureId;
-  readonly screen?: 'review' | 'pattern';
-} | null;
-
-function thenOf({ toy, garment, steps }: Making, wanted: string | null): Then {
-  if (wanted === 'review' || wanted === 'pattern')
-    return { screen: wanted, address: to('toy', toy.id, garment.id, wanted) };
-  const step = steps.find(({ measure }) => measure === wanted);
-  return step ? { measure: step.measure, address: to('toy', toy.id, garment.id, 'measure', step.measure) } : null;
 }

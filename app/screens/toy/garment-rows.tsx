@@ -1,10 +1,10 @@
 import { GarmentPicture, Icon, useWords } from '../../parts';
 import { removeGarment } from '../../storage';
-import { placeAddress } from '../places';
-import { to } from '../route';
-import { useAttempt } from '../shell/attempt';
-import { useNotice } from '../shell/notice';
-import type { Known } from '../with-toy';
+import { placeAddress } from '../shared/places';
+import { to } from '../shared/route';
+import { useAttempt } from '../shared/trouble/attempt';
+import { useNotice } from '../shared/trouble/notice';
+import type { Known } from '../shared/with-toy';
 
 /** What is being made, or was made, for a toy. */
 export function GarmentRows({ known: { toy, garments, place } }: { readonly known: Known }) {

@@ -1,9 +1,9 @@
 import { useRef } from 'preact/hooks';
 import { Icon, useWords } from '../../parts';
 import { changeToy, savePhoto, type Toy } from '../../storage';
-import { useAttempt } from '../shell/attempt';
-import { usePhoto } from '../toys/toy-face';
-import { redraw } from './redraw';
+import { redraw } from '../shared/face/redraw';
+import { usePhoto } from '../shared/face/toy-face';
+import { useAttempt } from '../shared/trouble/attempt';
 
 /** A photo in the place of the figure: taken or chosen, and taken away again. */
 export function PhotoActs({ toy }: { readonly toy: Toy }) {

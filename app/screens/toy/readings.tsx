@@ -3,8 +3,8 @@ import { measures } from '../../body';
 import { settle } from '../../measuring';
 import { shownLength, useWords } from '../../parts';
 import { historyOf, type Reading } from '../../storage';
-import { noteHappening } from '../shell/happened';
-import type { Known } from '../with-toy';
+import { noteHappening } from '../shared/trouble/happened';
+import type { Known } from '../shared/with-toy';
 
 /** All numbers of a toy; each opens to every reading ever taken of it. */
 export function Readings({ known: { toy, readings } }: { readonly known: Known }) {

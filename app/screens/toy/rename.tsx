@@ -1,7 +1,7 @@
 import { useEffect, useId, useRef, useState } from 'preact/hooks';
 import { useWords } from '../../parts';
 import { changeToy, type Toy } from '../../storage';
-import { useAttempt } from '../shell/attempt';
+import { useAttempt } from '../shared/trouble/attempt';
 
 /** Another name for a toy. */
 export function Rename({ toy, onDone }: { readonly toy: Toy; readonly onDone: () => void }) {

@@ -1,12 +1,12 @@
 import { useState } from 'preact/hooks';
 import { Icon, Page, useWords } from '../../parts';
 import { addCard, cardOf, removeToy } from '../../storage';
-import { go, to } from '../route';
-import { useAttempt } from '../shell/attempt';
-import { useNotice } from '../shell/notice';
-import type { ScreenProps } from '../shell/screens';
-import { ToyFace } from '../toys/toy-face';
-import { type Known, WithToy } from '../with-toy';
+import { ToyFace } from '../shared/face/toy-face';
+import { go, to } from '../shared/route';
+import type { ScreenProps } from '../shared/screen-props';
+import { useAttempt } from '../shared/trouble/attempt';
+import { useNotice } from '../shared/trouble/notice';
+import { type Known, WithToy } from '../shared/with-toy';
 import { GarmentRows } from './garment-rows';
 import { PhotoActs } from './photo-acts';
 import { Readings } from './readings';

@@ -1,8 +1,8 @@
 import { useEffect, useState } from 'preact/hooks';
 import { useWords } from '../../parts';
 import { type Health, health } from '../../storage';
-import { to } from '../route';
-import { noteHappening } from '../shell/happened';
+import { to } from '../shared/route';
+import { noteHappening } from '../shared/trouble/happened';
 
 /** A gentle word, after a good many numbers, that a backup would be wise. */
 export function BackupReminder() {

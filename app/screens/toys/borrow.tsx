@@ -1,8 +1,8 @@
 import { bodyFrom, demoCards } from '../../measuring';
 import { Portrait } from '../../parts';
 import { addCard } from '../../storage';
-import { go, to } from '../route';
-import { useAttempt } from '../shell/attempt';
+import { go, to } from '../shared/route';
+import { useAttempt } from '../shared/trouble/attempt';
 
 const SHOWN = 4;
 

@@ -1,8 +1,8 @@
 import { Icon, sayFirst, useWords } from '../../parts';
 import type { Place, Toy } from '../../storage';
-import { useToy } from '../keeping';
-import { placeAddress } from '../places';
-import { ToyFace } from './toy-face';
+import { ToyFace } from '../shared/face/toy-face';
+import { useToy } from '../shared/keeping';
+import { placeAddress } from '../shared/places';
 
 /** The way back to where she was, the first thing under the thumb. */
 export function GoOn({ toy, place }: { readonly toy: Toy; readonly place: Place }) {

@@ -1,8 +1,8 @@
 import { Icon, useWords } from '../../parts';
 import type { Toy } from '../../storage';
-import { useToy } from '../keeping';
-import { to } from '../route';
-import { ToyFace } from './toy-face';
+import { ToyFace } from '../shared/face/toy-face';
+import { useToy } from '../shared/keeping';
+import { to } from '../shared/route';
 
 /** One toy of the list: its face, its name, and what is being made for it. */
 export function ToyRow({ toy }: { readonly toy: Toy }) {

@@ -1,7 +1,7 @@
 import { useEffect, useState } from 'preact/hooks';
 import { Icon, useHeading, useWords } from '../../parts';
 import { type Place, type Toy, whereWasI } from '../../storage';
-import { noteHappening } from '../shell/happened';
+import { noteHappening } from '../shared/trouble/happened';
 import { BackupReminder } from './backup-reminder';
 import { GoOn } from './go-on';
 import { ToyRow } from './toy-row';

@@ -1,10 +1,10 @@
 import { Icon, useWords } from '../../parts';
-import { useToys } from '../keeping';
-import { to } from '../route';
-import { lazily } from '../shell/lazily';
-import { learnAll } from '../shell/learning';
-import type { ScreenProps } from '../shell/screens';
-import { Trouble } from '../shell/trouble';
+import { useToys } from '../shared/keeping';
+import { lazily } from '../shared/lazily';
+import { learnAll } from '../shared/learning';
+import { to } from '../shared/route';
+import type { ScreenProps } from '../shared/screen-props';
+import { Trouble } from '../shared/trouble/trouble';
 import { Welcome } from './welcome';
 import './toys.css';
 

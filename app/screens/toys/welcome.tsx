@@ -1,6 +1,6 @@
 import { TableScene, useHeading, useWords } from '../../parts';
-import { to } from '../route';
-import { lazily } from '../shell/lazily';
+import { lazily } from '../shared/lazily';
+import { to } from '../shared/route';
 
 /** Drawn after the words are there: the figures weigh as much as the whole first screen. */
 const Borrow = lazily(async () => (await import('./borrow')).Borrow);

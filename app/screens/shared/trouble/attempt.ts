@@ -1,5 +1,5 @@
-import type { Say } from '../../body';
-import { sayFirst, useWords } from '../../parts';
+import type { Say } from '../../../body';
+import { sayFirst, useWords } from '../../../parts';
 import { codeOf, noteHappening } from './happened';
 import { useNotice } from './notice';
 

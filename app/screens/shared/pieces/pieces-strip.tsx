@@ -1,5 +1,5 @@
-import { useWords } from '../../parts';
-import { type Drawn, draftOf } from '../use-draft';
+import { useWords } from '../../../parts';
+import { type Drawn, draftOf } from '../making/use-draft';
 import { drawPiece } from './piece-drawing';
 import { PieceLines } from './piece-picture';
 import './pieces-strip.css';

@@ -1,8 +1,8 @@
 import { useEffect, useMemo, useRef, useState } from 'preact/hooks';
-import type { Body, Flag, Order } from '../body';
-import type { Draft } from '../drafting/draft-types';
-import { draft, WorkError } from '../work/bridge';
-import { codeOf, noteHappening } from './shell/happened';
+import type { Body, Flag, Order } from '../../../body';
+import type { Draft } from '../../../drafting/draft-types';
+import { draft, WorkError } from '../../../work/bridge';
+import { codeOf, noteHappening } from '../trouble/happened';
 
 /** How the drawing stands. While a new one is made the last stays in sight. */
 export type Drawn =

@@ -1,6 +1,6 @@
 import { createContext } from 'preact';
 import { useContext } from 'preact/hooks';
-import { type Liking, likingFrom } from '../defaults';
+import { type Liking, likingFrom } from './defaults';
 
 export const LikingContext = createContext<Liking>(likingFrom({}, ['en']));
 

@@ -1,4 +1,4 @@
-import { noteHappening } from './happened';
+import { noteHappening } from './trouble/happened';
 
 let learn: () => Promise<void> = () => Promise.resolve();
 let learnt: Promise<void> | undefined;

@@ -1,11 +1,11 @@
-import type { Flag } from '../../body';
-import { Icon, useWords } from '../../parts';
-import { keepFlag } from '../../storage';
-import { flagWords } from '../flag-words';
-import { flagKey, flagNumbers, type Making } from '../making';
-import { putRight, remedyOf } from '../remedy';
+import type { Flag } from '../../../body';
+import { Icon, useWords } from '../../../parts';
+import { keepFlag } from '../../../storage';
 import { to } from '../route';
-import { useAttempt } from '../shell/attempt';
+import { useAttempt } from '../trouble/attempt';
+import { flagWords } from './flag-words';
+import { flagKey, flagNumbers, type Making } from './making';
+import { putRight, remedyOf } from './remedy';
 
 type DoubtCardProps = { readonly making: Making; readonly flag: Flag; readonly then?: 'review' | 'pattern' };
 
@@ -17,7 +17,7 @@ export function DoubtCard({ making, flag, then = 'review' }: DoubtCardProps) {
   const remedy = remedyOf(flag, say, hand);
   return (
     <section class={flag.severity === 'impossible' ? 'slip warn' : 'slip ask'}>
-      <h2 class="doubt-title">
+      <h2 class="slip-title">
         <Icon name="warn" />
         {say(`screen.flag.${flag.severity}`)}
       </h2>

@@ -1,4 +1,4 @@
-import { Page, useWords } from '../../parts';
+import { Page, useWords } from '../../../parts';
 import { CopyHappened } from './copy-happened';
 
 type TroubleProps = {

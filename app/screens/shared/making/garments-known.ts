@@ -1,13 +1,13 @@
 import { useEffect, useState } from 'preact/hooks';
-import { type BodyKind, bodyKinds } from '../body';
-import type { Garment } from '../drafting/garments';
-import { noteHappening } from './shell/happened';
+import { type BodyKind, bodyKinds } from '../../../body';
+import type { Garment } from '../../../drafting/garments';
+import { noteHappening } from '../trouble/happened';
 
 /** The garments, fetched when first needed: they bring their blocks along, too much for the first screen. */
 let loading: Promise<readonly Garment[]> | undefined;
 
 export function loadGarments(): Promise<readonly Garment[]> {
-  loading ??= import('../drafting/garments').then(({ garments }) => garments);
+  loading ??= import('../../../drafting/garments').then(({ garments }) => garments);
   return loading;
 }
 

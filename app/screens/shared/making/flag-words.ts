@@ -1,5 +1,5 @@
-import type { Flag, Say } from '../body';
-import { sayFirst } from '../parts';
+import type { Flag, Say } from '../../../body';
+import { sayFirst } from '../../../parts';
 
 /** A flag as a sentence: its numbers, and the names of its measures as `first`, `second`, `third`. */
 export function flagWords(say: Say, { code, measures, values }: Flag): string {

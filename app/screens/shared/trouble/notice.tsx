@@ -1,6 +1,6 @@
 import { type ComponentChildren, createContext } from 'preact';
 import { useCallback, useContext, useEffect, useRef, useState } from 'preact/hooks';
-import { Icon, useWords } from '../../parts';
+import { Icon, useWords } from '../../../parts';
 import './notice.css';
 
 /** Something said at the head of whatever screen is shown, until it is closed, replaced, or left behind. */

@@ -1,7 +1,7 @@
 import type { ComponentChildren } from 'preact';
-import type { Toy, ToyWatched } from '../storage';
+import type { Toy, ToyWatched } from '../../storage';
 import { useToy } from './keeping';
-import { Trouble } from './shell/trouble';
+import { Trouble } from './trouble/trouble';
 
 export type Known = Omit<ToyWatched, 'toy'> & { readonly toy: Toy };
 

@@ -1,8 +1,9 @@
 import { useEffect, useState } from 'preact/hooks';
-import { photoOf } from '../../storage';
+import { photoOf } from '../../../storage';
 import { useToy } from '../keeping';
-import { noteHappening } from '../shell/happened';
-import { lazily } from '../shell/lazily';
+import { lazily } from '../lazily';
+import { noteHappening } from '../trouble/happened';
+import './toy-face.css';
 
 const DrawnFace = lazily(async () => (await import('./drawn-face')).DrawnFace);
 

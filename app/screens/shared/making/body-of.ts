@@ -1,6 +1,6 @@
-import type { Body, MeasureId, Mm } from '../body';
-import { bodyFrom } from '../measuring';
-import type { ReadingsByMeasure, ToyWatched } from '../storage';
+import type { Body, MeasureId, Mm } from '../../../body';
+import { bodyFrom } from '../../../measuring';
+import type { ReadingsByMeasure, ToyWatched } from '../../../storage';
 
 /** The body of a toy as far as it is measured. */
 export function bodyOf({ toy, readings }: Pick<ToyWatched, 'toy' | 'readings'>): Body {

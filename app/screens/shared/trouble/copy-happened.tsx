@@ -1,6 +1,6 @@
 import { useState } from 'preact/hooks';
-import { useWords } from '../../parts';
-import { engineVersion } from './engine';
+import { useWords } from '../../../parts';
+import { engineVersion } from '../engine';
 import { whatHappened } from './happened';
 
 /** Copies what went wrong, for the maker to send to whoever helps her. It holds no names and no readings. */

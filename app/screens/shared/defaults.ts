@@ -1,6 +1,6 @@
-import type { Unit } from '../body';
-import type { Settings } from '../storage';
-import { locales } from '../words';
+import type { Unit } from '../../body';
+import type { Settings } from '../../storage';
+import { locales } from '../../words';
 
 export type Theme = 'auto' | 'light' | 'dark';
 

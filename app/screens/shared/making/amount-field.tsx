@@ -1,7 +1,8 @@
 import { useId, useState } from 'preact/hooks';
-import { parseLength } from '../../body';
-import type { Choice } from '../../drafting/garments';
-import { fieldText, useWords } from '../../parts';
+import { parseLength } from '../../../body';
+import type { Choice } from '../../../drafting/garments';
+import { fieldText, useWords } from '../../../parts';
+import './amount-field.css';
 
 type Amount = Extract<Choice, { kind: 'count' | 'share' | 'length' }>;
 

@@ -1,5 +1,5 @@
-import type { Mm } from '../../body';
-import type { Piece } from '../../drafting/draft-types';
+import type { Mm } from '../../../body';
+import type { Piece } from '../../../drafting/draft-types';
 
 type Path = Piece['seamLine'];
 type Spot = { readonly x: Mm; readonly y: Mm };

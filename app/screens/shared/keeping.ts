@@ -8,7 +8,7 @@ import {
   watchSettings,
   watchToy,
   watchToys,
-} from '../storage';
+} from '../../storage';
 
 /** What the store says: not yet anything, what it holds (kept up to date, whichever tab changes it), or why it cannot. */
 export type Kept<T> =

@@ -1,6 +1,6 @@
-import type { Flag, Hand, MeasureId, Mm, Say } from '../body';
-import { shownLength } from '../parts';
-import { saveReading } from '../storage';
+import type { Flag, Hand, MeasureId, Mm, Say } from '../../../body';
+import { shownLength } from '../../../parts';
+import { saveReading } from '../../../storage';
 
 /** What would put a doubt right in one tap: the readings that were most likely meant, and the words on the button. */
 export type Remedy = {

@@ -1,7 +1,7 @@
 import { useEffect } from 'preact/hooks';
-import { type Place, setPlace } from '../storage';
+import { type Place, setPlace } from '../../storage';
 import { to } from './route';
-import { noteHappening } from './shell/happened';
+import { noteHappening } from './trouble/happened';
 
 /** The address of the screen a maker was on; a step is the tail of its address. */
 export function placeAddress({ toyId, garmentId, step }: Pick<Place, 'toyId' | 'garmentId' | 'step'>): string {

@@ -1,10 +1,10 @@
 import type { ComponentChildren } from 'preact';
-import type { Garment as GarmentRow } from '../drafting/garments';
-import type { Garment } from '../storage';
+import type { Garment as GarmentRow } from '../../../drafting/garments';
+import type { Garment } from '../../../storage';
+import { Trouble } from '../trouble/trouble';
+import { type Known, WithToy } from '../with-toy';
 import { useGarments } from './garments-known';
 import { type Making, useMaking } from './making';
-import { Trouble } from './shell/trouble';
-import { type Known, WithToy } from './with-toy';
 
 type WithMakingProps = {
   readonly params: Readonly<Record<string, string>>;

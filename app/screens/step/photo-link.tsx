@@ -1,7 +1,7 @@
 import { findMeasure, type MeasureId } from '../../body';
 import { Icon, useWords } from '../../parts';
-import type { Making } from '../making';
-import { to, useRoute } from '../route';
+import type { Making } from '../shared/making/making';
+import { to, useRoute } from '../shared/route';
 import './photo-link.css';
 
 /** The way from a step to the same measure in a photo, where it is a straight one. */

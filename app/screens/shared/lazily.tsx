@@ -1,6 +1,6 @@
 import type { ComponentType, FunctionComponent } from 'preact';
 import { useEffect, useState } from 'preact/hooks';
-import { noteHappening } from './happened';
+import { noteHappening } from './trouble/happened';
 
 /**
  * A part of a screen that is fetched after the screen is shown: a picture the words can do without for a moment.

@@ -1,5 +1,5 @@
 import { useEffect, useState } from 'preact/hooks';
-import { to } from '../route';
+import { to } from './route';
 
 /** Something that may hold a card: a link, a card's text, a file or a picture. Nothing is believed of it yet. */
 export type Arrival = string | Blob;

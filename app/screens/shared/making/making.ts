@@ -1,8 +1,8 @@
 import { useMemo } from 'preact/hooks';
-import { type Body, type Flag, flagsOf, type MeasureId, type Order } from '../body';
-import { type Garment as GarmentRow, usualAllowances } from '../drafting/garments';
-import { plan, type Step } from '../measuring';
-import { type Garment, type ReadingsByMeasure, readingsOf, type Toy } from '../storage';
+import { type Body, type Flag, flagsOf, type MeasureId, type Order } from '../../../body';
+import { type Garment as GarmentRow, usualAllowances } from '../../../drafting/garments';
+import { plan, type Step } from '../../../measuring';
+import { type Garment, type ReadingsByMeasure, readingsOf, type Toy } from '../../../storage';
 import { bodyOf, lengthsOf } from './body-of';
 
 export type Choices = Readonly<Record<string, string | boolean | number>>;
