@@ -1,4 +1,5 @@
 // Who may import whom: the table of rooms as data, and the reading of the code against it.
+import { climbs } from './floors.mjs';
 import { fileOf, readModules } from './imports.mjs';
 import { ringsOf } from './rings.mjs';
 
@@ -20,6 +21,7 @@ export const ROOMS = {
 
 /** A folder is entered by its index; these few modules are doors beside it, so that who needs one does not load the room. */
 export const SIDE_DOORS = [
+  'app/body/point',
   'app/drafting/draft',
   'app/drafting/draft-types',
   'app/drafting/garments',
@@ -75,7 +77,12 @@ export function breachesOf(root) {
   const modules = readModules(root, ['app', 'sw']);
   const known = new Set(modules.map((module) => module.path));
   return [
-    ...modules.flatMap((module) => [...wrongImports(module, known), ...insideBreaches(module), ...impurities(module)]),
+    ...modules.flatMap((module) => [
+      ...wrongImports(module, known),
+      ...insideBreaches(module),
+      ...climbs(module),
+      ...impurities(module),
+    ]),
     ...firstPageBreaches(new Map(modules.map((module) => [module.path, module])), known),
     ...ringsOf(modules, known).map((ring) => `a ring of imports: ${ring.join(' > ')}`),
   ];

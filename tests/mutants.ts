@@ -22,7 +22,7 @@ const mutants: readonly Mutant[] = [
   },
   {
     what: 'a lost allowance: seams',
-    file: `${drafting}/piece.ts`,
+    file: `${drafting}/pieces/piece.ts`,
     from: 'allowance: edgeAllowance(role, path, allowances)',
     to: "allowance: role === 'seam' ? 0 : edgeAllowance(role, path, allowances)",
   },
@@ -58,7 +58,7 @@ const mutants: readonly Mutant[] = [
   },
   {
     what: 'the matcher stops before the seam matches',
-    file: `${drafting}/match.ts`,
+    file: `${drafting}/settling/match.ts`,
     from: 'if (!solved.ok) continue;',
     to: 'if (solved.ok) continue;',
   },
@@ -88,7 +88,7 @@ const mutants: readonly Mutant[] = [
   },
   {
     what: 'notches counted from the wrong end',
-    file: `${drafting}/notches.ts`,
+    file: `${drafting}/seams/notches.ts`,
     from: 'span.ref.back ? length - walked : walked',
     to: 'walked',
   },

@@ -3,17 +3,17 @@
  * in a worker and in Node. No DOM, no storage and no sentences ever live here: codes and numbers only.
  */
 import { type Body, type Flag, findMeasure, flagsOf, type MeasureId } from '../body';
-import { allowancesFor } from './allowances';
 import type { FitRow, FullOrder, Outcome } from './draft-types';
-import type { Drawing } from './drawing';
+import type { Drawing } from './drawing/draw';
 import { ENGINE } from './engine';
 import { garments } from './garments';
-import { active, type Garment } from './garments/garment';
 import { notesOf } from './notes';
-import { pieceOf } from './piece';
-import { walk } from './seams';
-import { settle, suit } from './settle';
-import { sewingOrder } from './sewing';
+import { pieceOf } from './pieces/piece';
+import { active, type Garment } from './rows/garment';
+import { walk } from './seams/walk';
+import { settleGarment, suit } from './settling/settle';
+import { sewingOrder } from './sewing/order';
+import { allowancesFor } from './sizes/allowances';
 import { cloths } from './sizes/cloths';
 import { type Fit, fits, LEAST_EASE_MM } from './sizes/ease';
 import { wearerOf } from './sizes/wearer';
@@ -44,7 +44,7 @@ export function draft(body: Body, order: FullOrder, garment: Garment, toy: strin
 
   const share = fits[order.fit as Fit];
   const dress = (choices: FullOrder['choices']) => wearerOf(body, { cloth, share, choices, hem: allowances.hem });
-  const { matched, opened, adjustments, stopped } = settle(garment, suited.choices, dress, body.corrections);
+  const { matched, opened, adjustments, stopped } = settleGarment(garment, suited.choices, dress, body.corrections);
   if (stopped.length > 0) return refuse(stopped);
   if (matched.failed) return refuse([impossible(`${matched.failed.what}-cannot-match`, matched.failed.check)]);
   const { drawing } = matched;

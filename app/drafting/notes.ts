@@ -1,6 +1,6 @@
 import type { Flag } from '../body';
-import type { Drawing } from './drawing';
-import { active, type Garment, type NoteRow } from './garments/garment';
+import type { Drawing } from './drawing/draw';
+import { active, type Garment, type NoteRow } from './rows/garment';
 import { THICK_FROM_MM } from './sizes/cloths';
 
 /** What a draft tells that nobody needs to change: what its cloth asks for, then its garment's own rows in their order. */

@@ -1,8 +1,8 @@
 import type { Order } from '../body';
-import { allowanceRoles } from './allowances';
 import type { FullOrder } from './draft-types';
 import { findGarment } from './garments';
-import type { Choice, Garment } from './garments/garment';
+import type { Choice, Garment } from './rows/garment';
+import { allowanceRoles } from './sizes/allowances';
 import { cloths, USUAL_CLOTH } from './sizes/cloths';
 import { fitIds, USUAL_FIT } from './sizes/ease';
 

@@ -50,6 +50,34 @@ describe('the rooms', () => {
     expect(breachesWith('app/screens/planted.ts', "import { toys } from '../../tests/toys';")).toHaveLength(1));
 });
 
+describe('the floors of drafting', () => {
+  test.each([
+    ['geometry', 'draft-types', "import type { Role } from '../draft-types';"],
+    ['sizes', 'blocks', "import { flare } from '../blocks/flare';"],
+    ['blocks', 'sizes', "import type { Sizes } from '../sizes/wearer';"],
+    ['blocks', 'rows', "export type G = import('../rows/garment').Garment;"],
+    ['rows', 'garments', "import { findGarment } from '../garments';"],
+    ['settling', 'garments', "import { garments } from '../garments';"],
+    ['seams', 'settling', "import { match } from '../settling/match';"],
+    ['garments/parts', 'garments', "import { cape } from '../cape';"],
+    ['packing', 'sheets', "import { layOut } from '../sheets';"],
+    ['sheets', 'output', "import { toPdf } from '../output';"],
+    ['pieces', 'draft', "const door = await import('../draft');"],
+  ])('%s may not import %s', (folder, other, text) => {
+    const path = `app/drafting/${folder}/planted.ts`;
+    const found = breachesWith(path, text).filter((line) => line.startsWith(path));
+    expect(found).toHaveLength(1);
+    expect(found[0]).toMatch(
+      `app/drafting/${folder} lies below or beside app/drafting/${other}`.replace(/garments$/, ''),
+    );
+  });
+
+  test('go up from the ground', () => {
+    const text = "import { pathLength } from '../geometry';\nimport { draw } from '../drawing/draw';";
+    expect(breachesWith('app/drafting/seams/planted.ts', text)).toEqual([]);
+  });
+});
+
 describe('the packages', () => {
   test.each([
     ['app/drafting/planted.ts', 'clipper2-ts'],

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
+import { distance, point } from '../../app/body/point';
 import { bandRound } from '../../app/measuring/figure/band';
 import { across, along, crossings } from '../../app/measuring/figure/outline';
-import { distance, point } from '../../app/measuring/figure/point';
 import { oval } from '../../app/measuring/figure/shapes';
 import { smoothPoints } from '../../app/measuring/figure/smooth';
 import { stretchOf } from '../../app/measuring/figure/stretch';

@@ -1,8 +1,8 @@
 import { describe, expect, it } from 'vitest';
 import { type BodyKind, bodyKinds, type Knowns, type Traits, usualTraits } from '../../app/body';
+import { type Point, point } from '../../app/body/point';
 import { type Diagram, diagram, type Frame, figure, portrait, SNUG, WIDE } from '../../app/measuring/figure';
 import { gapTo, overlap } from '../../app/measuring/figure/labels';
-import { type Point, point } from '../../app/measuring/figure/point';
 import { seeded } from '../toys/seeded';
 import { anyKnowns, anyTraits, drawnLine, gapToLine, isInside, pathsOf, pointsIn, steps } from './figure-support';
 

@@ -1,4 +1,3 @@
-import type { Block, Shape } from '../garments/garment';
 import {
   ellipseQuarter,
   end,
@@ -12,7 +11,7 @@ import {
   splitPath,
   translatePath,
 } from '../geometry';
-import type { Sizes } from '../sizes/wearer';
+import type { Block, Fed, Shape } from './block';
 
 const NAMES = [
   'topHalf',
@@ -32,14 +31,14 @@ export type BandTop = 'straight' | 'round' | 'halter';
 /**
  * Half a bodice without shoulders; x right from the centre line, y down from the underarm. `straight`: a band whose top may
  * dip at the centre; `round`: half a circle, squeezed or stretched to its height, standing on the waist; `halter`: drawn
- * up to the neck. Sizes in mm: `topHalf` at the underarm, `hemHalf` at the waist, `bandHeight` between; `past` how far an
+ * up to the neck. Fed in mm: `topHalf` at the underarm, `hemHalf` at the waist, `bandHeight` between; `past` how far an
  * open centre lies past the centre line.
  */
 export function band(top: BandTop, centre: 'fold' | 'open'): Block {
   return { sizes: NAMES, draw: (sizes) => (top === 'round' ? round(sizes) : straight(sizes, top, centre === 'open')) };
 }
 
-function straight(s: Sizes, top: BandTop, open: boolean): Shape {
+function straight(s: Fed, top: BandTop, open: boolean): Shape {
   const { topHalf = 0, hemHalf = 0, bandHeight = 0, past = 0 } = s;
   const underarm = point(topHalf, 0);
   const side = [line(underarm, point(hemHalf, bandHeight))];
@@ -65,7 +64,7 @@ function straight(s: Sizes, top: BandTop, open: boolean): Shape {
 type Upper = { readonly start: Point; readonly edges: Record<string, Path>; readonly lines: Record<string, Path> };
 
 /** The place of a strap's end: a strap's width of the top, just below it. */
-function dipped({ dip = 0, strapWidth = 0, strapAt = 0 }: Sizes, underarm: Point, out: Point): Upper {
+function dipped({ dip = 0, strapWidth = 0, strapAt = 0 }: Fed, underarm: Point, out: Point): Upper {
   const start = point(0, dip);
   const neckline = [hermite(start, point(1, 0), underarm, out, 1 / 3, 1 / 3)];
   const [, from] = splitPath(neckline, pathLength(neckline) * strapAt);
@@ -81,7 +80,7 @@ function dipped({ dip = 0, strapWidth = 0, strapAt = 0 }: Sizes, underarm: Point
 const BELOW_TOP_MM = 4;
 
 /** From the top of the centre along the narrow top, then down a hollow armhole, square to the side. */
-function halter({ halterHalf = 0, halterHeight = 0, strapWidth = 0 }: Sizes, underarm: Point, out: Point): Upper {
+function halter({ halterHalf = 0, halterHeight = 0, strapWidth = 0 }: Fed, underarm: Point, out: Point): Upper {
   const start = point(0, -halterHeight);
   const corner = point(halterHalf, -halterHeight);
   const armhole = hermite(corner, point(0, 1), underarm, out, 0.45, 0.45);
@@ -93,7 +92,7 @@ function halter({ halterHalf = 0, halterHeight = 0, strapWidth = 0 }: Sizes, und
   };
 }
 
-function round({ hemHalf = 0, bandHeight = 0, strapWidth = 0 }: Sizes): Shape {
+function round({ hemHalf = 0, bandHeight = 0, strapWidth = 0 }: Fed): Shape {
   const top = point(0, 0);
   const foot = point(hemHalf, bandHeight);
   const below = bandHeight * 0.25;

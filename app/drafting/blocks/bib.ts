@@ -1,8 +1,7 @@
-import type { Block } from '../garments/garment';
+import { BIB_REACH } from '../curves/shares';
 import { arc, ellipseQuarter, end, endTangent, hermite, line, type Path, point } from '../geometry';
+import type { Block } from './block';
 
-/** How far half a bib reaches round the neck, radians: it lies flat, and its arms stop short of each other. */
-export const BIB_REACH = 2.5;
 /** Where the arm round the neck passes into the front, radians from its middle. */
 const ARM_UNTIL = 1.45;
 /** The front is widest this share of its way down, and about this share as wide as it reaches below the neck's middle. */

@@ -1,4 +1,4 @@
-import type { Block, Shape } from '../garments/garment';
+import { neckline } from '../curves/neckline';
 import {
   dot,
   end,
@@ -15,8 +15,7 @@ import {
   startTangent,
   subtract,
 } from '../geometry';
-import type { Sizes } from '../sizes/wearer';
-import { neckline } from './neckline';
+import type { Block, Fed, Shape } from './block';
 import { pocketLines, pocketSizes } from './pocket';
 import { sideSeam } from './side';
 
@@ -56,14 +55,14 @@ const MOST_NECK_KEPT = 0.98;
 
 /**
  * Half a bodice hanging from the shoulder; x right from the centre line, y down from the high shoulder point. Curves
- * end square to the seam they end on. Sizes in mm, `slope` in radians, `past` how far the centre edge lies past the
+ * end square to the seam they end on. Fed in mm, `slope` in radians, `past` how far the centre edge lies past the
  * centre line, `neckShare` the length of neckline left beside a raglan sleeve.
  */
 export function bodice(cut: Cut): Block {
   return { sizes: NAMES, draw: (sizes) => draw(cut, sizes) };
 }
 
-function draw(cut: Cut, s: Sizes): Shape {
+function draw(cut: Cut, s: Fed): Shape {
   const {
     slope = 0,
     armholeDepth = 0,
@@ -100,7 +99,7 @@ function draw(cut: Cut, s: Sizes): Shape {
 
 type Arm = { readonly armhole: Path } & Readonly<Record<string, Path>>;
 
-function setIn(s: Sizes, underarm: Point, side: Path): Arm {
+function setIn(s: Fed, underarm: Point, side: Path): Arm {
   const { slope = 0, shoulder = 0, neckHalfWidth = 0, armDrop = 0, neckDrop = 0 } = s;
   const armEnd = point(neckHalfWidth + shoulder * Math.cos(slope), armDrop);
   const down = point(-Math.sin(slope), Math.cos(slope));

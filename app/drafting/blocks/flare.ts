@@ -1,6 +1,5 @@
-import type { Block } from '../garments/garment';
 import { arc, line, type Path, point } from '../geometry';
-import type { Sizes } from '../sizes/wearer';
+import type { Block, Fed } from './block';
 
 /** Flares under this angle, radians, are drawn straight: their arcs would have radii of many metres. */
 const STRAIGHT = 1e-4;
@@ -25,7 +24,7 @@ export const flare: Block = {
 
 type Sector = { readonly top: Path; readonly side: Path; readonly bottom: Path };
 
-function ringSector({ flareTop: wide = 0, flareBottom: low = 0, flareHeight: height = 0 }: Sizes): Sector {
+function ringSector({ flareTop: wide = 0, flareBottom: low = 0, flareHeight: height = 0 }: Fed): Sector {
   const angle = (low - wide) / height;
   if (Math.abs(angle) < STRAIGHT) {
     return {

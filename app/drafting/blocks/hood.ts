@@ -1,6 +1,5 @@
-import type { Block } from '../garments/garment';
 import { brent, cubic, end, hermite, line, type Path, type Point, pathLength, point, splitPath } from '../geometry';
-import type { Sizes } from '../sizes/wearer';
+import type { Block, Fed } from './block';
 import { heightAt } from './height';
 
 /** Where the head is deepest, as a share of the face edge's height, from the neck up (common practice, no source). */
@@ -16,7 +15,7 @@ const EAR = ['earFrom', 'earOpen', 'earSlit', 'earInset'] as const;
 
 /**
  * One side of a hood: chin at the origin, face edge up to the crown, y down, the back of the head at the right. The
- * crown is square to the face edge and to the neck edge. Sizes in mm: `hoodFront` half the face edge, `hoodDepth` face
+ * crown is square to the face edge and to the neck edge. Fed in mm: `hoodFront` half the face edge, `hoodDepth` face
  * edge to back of the head, `hoodNeck` the neck edge's length; `hoodRound` how full the crown is (0.4
  * flat, 0.85 boxy) and `napeRise` how much higher the nape lies than the chin, as a share of the neck edge;
  * `napeOpen` is the share of the crown left open above the nape. `earOpen` mm of the crown, or a slit of `earSlit` mm
@@ -66,7 +65,7 @@ function crown(top: Point, nape: Point, depth: number, front: number, fullness: 
 
 /**
  * The strip between the two sides of a three-part hood, half of it beside the fold; y down from the face edge to the
- * nape. Its long edge is square to both ends. Sizes in mm: `stripFace`, `stripNape` half widths, `hoodCrown` along the fold.
+ * nape. Its long edge is square to both ends. Fed in mm: `stripFace`, `stripNape` half widths, `hoodCrown` along the fold.
  */
 export const hoodStrip: Block = {
   sizes: ['stripFace', 'stripNape', 'hoodCrown', ...EAR],
@@ -86,7 +85,7 @@ export const hoodStrip: Block = {
 };
 
 /** A seam over the head, whole or with an opening for an ear between its front and its back. */
-function withEar(name: string, path: Path, { earFrom = 0, earOpen = 0 }: Sizes): Record<string, Path> {
+function withEar(name: string, path: Path, { earFrom = 0, earOpen = 0 }: Fed): Record<string, Path> {
   if (earOpen <= 0) return { [name]: path };
   const length = pathLength(path);
   const from = Math.min(Math.max(earFrom, LEAST_SEAM_MM), length / 2);
@@ -97,7 +96,7 @@ function withEar(name: string, path: Path, { earFrom = 0, earOpen = 0 }: Sizes):
 }
 
 /** Upright, below the crown, as far from the face edge as the ear but within the neck; moved up where the neck edge is too near. */
-function earSlit(crown: Path, neck: Path, { earFrom = 0, earSlit: length = 0, earInset = 0 }: Sizes): Path {
+function earSlit(crown: Path, neck: Path, { earFrom = 0, earSlit: length = 0, earInset = 0 }: Fed): Path {
   const nape = neck[0]?.from.x ?? 0;
   const x = Math.min(Math.max(earFrom, LEAST_SEAM_MM), nape - LEAST_SEAM_MM);
   const high = heightAt(crown, x) + LEAST_SEAM_MM;

@@ -1,6 +1,6 @@
-import type { Block } from '../garments/garment';
+import { neckline } from '../curves/neckline';
 import { brent, ellipseQuarter, end, line, type Path, pathLength, point, splitPath } from '../geometry';
-import { neckline } from './neckline';
+import type { Block } from './block';
 
 /** A facing is this wide, or as wide as the shoulder it lies under allows; beside and below a slit, so much. */
 const WIDTH_MM = 22;

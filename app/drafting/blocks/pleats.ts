@@ -1,5 +1,5 @@
-import type { Block } from '../garments/garment';
 import { line, type Path, point } from '../geometry';
+import type { Block } from './block';
 import { flare } from './flare';
 
 /** Folds are drawn this share of the way down, and the arrow from a fold to its place this share of that. */

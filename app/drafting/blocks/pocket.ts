@@ -1,6 +1,5 @@
-import type { Block } from '../garments/garment';
 import { end, flatten, line, type Path, pathBounds, point, start } from '../geometry';
-import type { Sizes } from '../sizes/wearer';
+import type { Block, Fed } from './block';
 import { heightAt } from './height';
 
 /** A pocket reaches this share of the narrowest half front, and its top this share of that (common practice, no source). */
@@ -17,14 +16,14 @@ const CLEAR_MM = 12;
 const NO_ROOM_MM = 4;
 const FLAT_MM = 0.5;
 
-/** Sizes a front needs to place a pocket: `pocket` 1 or 0, `pocketHand` the wished hand edge, `pocketFrom` the hem and `pocketBeside` the centre line to its near edge, mm. */
+/** Fed a front needs to place a pocket: `pocket` 1 or 0, `pocketHand` the wished hand edge, `pocketFrom` the hem and `pocketBeside` the centre line to its near edge, mm. */
 export const pocketSizes = ['pocket', 'pocketHand', 'pocketFrom', 'pocketBeside'] as const;
 
 /** Seam lines of a half front that a pocket keeps clear of; `high` is where it may begin, mm below the shoulder. */
 export type Ground = { readonly armhole: Path; readonly side: Path; readonly hem: Path; readonly high: number };
 
 /** Where the pocket is stitched on a half front: a straight top, a slanted hand edge left open, a side and a bottom. */
-export function pocketLines({ pocketHand = 0, pocketFrom = 0, pocketBeside = 0 }: Sizes, ground: Ground) {
+export function pocketLines({ pocketHand = 0, pocketFrom = 0, pocketBeside = 0 }: Fed, ground: Ground) {
   const { armhole, side, hem, high } = ground;
   const narrowest = Math.min(start(side).x, end(side).x);
   const out = Math.max(Math.min(narrowest * WIDTH_SHARE, narrowest - CLEAR_MM), pocketBeside + NO_ROOM_MM);

@@ -1,4 +1,3 @@
-import type { Block } from '../garments/garment';
 import {
   brent,
   type Curve,
@@ -11,7 +10,7 @@ import {
   point,
   reversePath,
 } from '../geometry';
-import type { Sizes } from '../sizes/wearer';
+import type { Block, Fed } from './block';
 import { lowerSleeve } from './sleeve';
 
 const HANDLE = 0.36;
@@ -25,7 +24,7 @@ const LOWEST_RISE = 0.25;
 /**
  * A raglan sleeve, laid flat: x right from the middle of the bicep line, front at the left; y down from that line, so the
  * sleeve's head has y < 0. Its two slanting edges are drawn as long as the body's, square to the level neck edge and to the
- * underarm seams; how high they rise follows, and how far the neck edge lies to the front. Sizes in mm: `frontRaglan`,
+ * underarm seams; how high they rise follows, and how far the neck edge lies to the front. Fed in mm: `frontRaglan`,
  * `backRaglan` (the body's edges), `neckTop` (the sleeve's share of the neckline), `bicep`, `cuff`, `underarmLength`.
  */
 export const raglanSleeve: Block = {
@@ -51,7 +50,7 @@ function neckEdge(from: Point, to: Point): Curve {
 type Head = { readonly front: Path; readonly back: Path; readonly from: Point; readonly to: Point };
 
 /** Both slanting edges, with the neck edge moved to where they rise equally high. */
-function head(s: Sizes, half: number, leave: Point): Head {
+function head(s: Fed, half: number, leave: Point): Head {
   const top = Math.min(s.neckTop ?? 0, half * WIDEST_TOP);
   const room = (half - top / 2) * FARTHEST_OFF;
   const front = (off: number) => rise(s.frontRaglan ?? 0, half, leave, top / 2 + off);

@@ -1,9 +1,8 @@
+import { FULLEST } from '../curves/shares';
 import { brent, cubic, type Path, type Point, pathLength, point } from '../geometry';
-import type { Sizes } from '../sizes/wearer';
+import type { Fed } from './block';
 
 const SOLVED_MM = 1e-5;
-/** Where down the side the tummy is fullest, as a share of the side. */
-export const FULLEST = 0.6;
 /** A cubic whose inner points stand out by k bulges by k times this there. */
 const BULGE = 3 * FULLEST * (1 - FULLEST);
 
@@ -11,7 +10,7 @@ const BULGE = 3 * FULLEST * (1 - FULLEST);
  * The side seam, from the underarm out past the tummy to the hem, bending one way only. Its length is what the side
  * level leaves below the armhole, plus what is gathered in: so front and back match whatever their widths.
  */
-export function sideSeam(underarm: Point, s: Sizes): Path {
+export function sideSeam(underarm: Point, s: Fed): Path {
   const { sideLevel = 0, armholeDepth = 0, tummyHalf = 0, hemHalf = 0, sideGather = 0 } = s;
   const length = Math.max(sideLevel - armholeDepth, 1) + sideGather;
   const across = hemHalf - underarm.x;

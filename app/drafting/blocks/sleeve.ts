@@ -1,4 +1,3 @@
-import type { Block, Shape } from '../garments/garment';
 import {
   add,
   cubic,
@@ -12,14 +11,14 @@ import {
   subtract,
   unit,
 } from '../geometry';
-import type { Sizes } from '../sizes/wearer';
+import type { Block, Fed, Shape } from './block';
 
 /** Handles of the cap, as shares of the half bicep: the cut of a tube aslant, a cosine (geometry), rounded at the top. */
 const CAP_UNDERARM = 0.42;
 const CAP_TOP = 0.4;
 
 /**
- * A set-in sleeve, laid flat: x right from the shoulder line, front at the left; y down from the cap's top. Sizes in mm:
+ * A set-in sleeve, laid flat: x right from the shoulder line, front at the left; y down from the cap's top. Fed in mm:
  * `bicep` and `cuff` round, `capHeight` down to the bicep line, `sleeveLength` down the middle; `capShare` is the front's
  * share of the cap's length, where the shoulder notch lies.
  */
@@ -45,7 +44,7 @@ export type Tube = {
  * The tube from the bicep line at y = capHeight to the cuff. The cuff is square to both underarm seams, so it bows; its
  * middle lies at `sleeveLength`. `taper` points down the back underarm seam.
  */
-export function lowerSleeve(s: Sizes): Tube {
+export function lowerSleeve(s: Fed): Tube {
   const { bicep = 0, cuff = 0, capHeight = 0, sleeveLength = 0 } = s;
   const half = bicep / 2;
   const halfCuff = cuff / 2;

@@ -1,5 +1,5 @@
-import type { Block } from '../garments/garment';
 import { line, point } from '../geometry';
+import type { Block } from './block';
 
 /** Round a slit, this much cloth on either side and below is turned to the inside (common practice, no source). */
 const BESIDE_MM = 25;

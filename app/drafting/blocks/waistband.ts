@@ -1,5 +1,5 @@
-import type { Block } from '../garments/garment';
 import { line, point } from '../geometry';
+import type { Block } from './block';
 
 /**
  * Half a straight band beside its fold, folded lengthwise when sewn; x right from the fold, y down. Sizes in mm:

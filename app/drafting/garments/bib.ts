@@ -1,6 +1,6 @@
 import { bib as bibBlock } from '../blocks/bib';
+import { assemble } from '../rows/garment';
 import { bibSizes } from '../sizes/cape';
-import { assemble } from './garment';
 import { scrapNeck } from './parts/thick';
 
 const self = (edge: string) => ({ first: [{ piece: 'bib', edge }], second: [{ piece: 'bib', edge }] });

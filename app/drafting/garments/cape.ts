@@ -1,9 +1,9 @@
 import { flare } from '../blocks/flare';
 import type { Ref } from '../draft-types';
+import { assemble, only, type Part } from '../rows/garment';
 import { capeSizes } from '../sizes/cape';
 import { CLOTH_WIDE_MM, sectorReach } from '../sizes/fullness';
 import type { Choices } from '../sizes/wearer';
-import { assemble, only, type Part } from './garment';
 import { bindingPart } from './parts/binding';
 import { earsChoice, earsPart } from './parts/ears';
 import { hemRole } from './parts/hem';

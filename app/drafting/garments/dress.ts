@@ -1,7 +1,7 @@
+import { assemble, only, type Part } from '../rows/garment';
 import { tankSizes } from '../sizes/tank';
 import { waistSizes } from '../sizes/waist';
 import type { Choices } from '../sizes/wearer';
-import { assemble, only, type Part } from './garment';
 import { armholePart } from './parts/armhole';
 import { backCasingPart } from './parts/back-casing';
 import { bandPart, isBand, isRound } from './parts/band';

@@ -1,4 +1,4 @@
-import { assemble } from './garment';
+import { assemble } from '../rows/garment';
 import { armholePart } from './parts/armhole';
 import { bodicePart, halfNeckline } from './parts/bodice';
 import { earsChoice, earsPart } from './parts/ears';

@@ -1,9 +1,9 @@
 /** The garments, one file each: data only. Nothing is computed here; the pipeline in drafting/ reads these rows. */
 
+import type { Garment } from '../rows/garment';
 import { bib } from './bib';
 import { cape } from './cape';
 import { dress } from './dress';
-import type { Garment } from './garment';
 import { hoodedTop } from './hooded-top';
 import { nightshirt } from './nightshirt';
 import { scarf } from './scarf';
@@ -12,10 +12,10 @@ import { tank } from './tank';
 import { tee } from './tee';
 import { wristWarmers } from './wrist-warmers';
 
-export { allowanceRoles, usualAllowances } from '../allowances';
+export { active, type Choice, type Garment } from '../rows/garment';
+export { allowanceRoles, usualAllowances } from '../sizes/allowances';
 export { type Cloth, cloths, USUAL_CLOTH } from '../sizes/cloths';
 export { fitIds, fits, USUAL_FIT } from '../sizes/ease';
-export { active, type Choice, type Garment } from './garment';
 
 export const garments: readonly Garment[] = [
   // In the order they are offered, a line each.

@@ -1,5 +1,5 @@
+import { assemble } from '../rows/garment';
 import { longSizes } from '../sizes/long';
-import { assemble } from './garment';
 import { bodicePart } from './parts/bodice';
 import { neckChoice, neckPart } from './parts/neck';
 import { sleevePart } from './parts/sleeve';

@@ -1,6 +1,6 @@
 import { flare } from '../blocks/flare';
+import { assemble } from '../rows/garment';
 import { scarfSizes } from '../sizes/cape';
-import { assemble } from './garment';
 import { hemRole } from './parts/hem';
 
 const edges = ['top', 'side', 'bottom'] as const;

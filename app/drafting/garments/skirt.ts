@@ -1,4 +1,4 @@
-import { assemble, type Passage } from './garment';
+import { assemble, type Passage } from '../rows/garment';
 import { panelsChoice, skirtChoice, skirtPart } from './parts/skirt';
 import { tiersPart } from './parts/tiers';
 import { waistbandPart } from './parts/waistband';

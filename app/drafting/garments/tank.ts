@@ -1,5 +1,5 @@
+import { assemble } from '../rows/garment';
 import { tankSizes } from '../sizes/tank';
-import { assemble } from './garment';
 import { armholePart } from './parts/armhole';
 import { bodicePart } from './parts/bodice';
 import { neckChoice, neckPart } from './parts/neck';

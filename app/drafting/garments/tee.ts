@@ -1,4 +1,4 @@
-import { assemble } from './garment';
+import { assemble } from '../rows/garment';
 import { bodicePart } from './parts/bodice';
 import { neckChoice, neckPart } from './parts/neck';
 import { sleevePart } from './parts/sleeve';

@@ -1,7 +1,7 @@
 import { flare } from '../blocks/flare';
+import { assemble } from '../rows/garment';
 import { LEAST_LIMB_EASE_MM } from '../sizes/ease';
 import type { SizeMaker } from '../sizes/wearer';
-import { assemble } from './garment';
 import { hemRole } from './parts/hem';
 
 /** Between its two hems, a tube shows at least this much. */

@@ -1,8 +1,8 @@
 // Arcs of circles as cubics.
 
+import { add, type Point, point, right, scale, subtract } from '../../body/point';
 import { type Curve, cubic } from './curve';
 import type { Path } from './path';
-import { add, type Point, point, right, scale, subtract } from './point';
 
 /** No piece turns farther, radians (30°): its radius is then true to 4 parts in ten million. */
 const WIDEST_PIECE = Math.PI / 6;

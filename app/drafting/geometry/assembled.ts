@@ -1,8 +1,8 @@
 // One ring from parallels and the corners that join them.
 
+import { dot, type Point, subtract } from '../../body/point';
 import type { Corner } from './corner';
 import { firstCrossing } from './meet';
-import { dot, type Point, subtract } from './point';
 
 export type Assembled = {
   readonly ring: readonly Point[];

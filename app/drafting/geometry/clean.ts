@@ -1,7 +1,7 @@
 // Rings of points made fit for paper: no crossings, no folds, no points to spare.
 
 import { Clipper, FillRule, type Path64 } from 'clipper2-ts';
-import { cross, dot, type Point, subtract } from './point';
+import { cross, dot, type Point, subtract } from '../../body/point';
 
 /** Whole steps the union counts in, per mm: a hundred-thousandth of a millimetre, far under any cutting. */
 const STEPS_PER_MM = 1e5;

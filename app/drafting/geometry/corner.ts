@@ -1,7 +1,7 @@
 // Corners of a cut line between edges that are simply sewn, or that end on a fold.
 
+import { add, cross, distance, dot, norm, type Point, scale, subtract, unit } from '../../body/point';
 import { beginning, firstCrossing, lineMeet } from './meet';
-import { add, cross, distance, dot, norm, type Point, scale, subtract, unit } from './point';
 
 /** One parallel as seen from a corner: its points going away from it, and the direction that leads past the corner. */
 export type Arm = {

@@ -1,7 +1,7 @@
 // Straight lines and cubic Béziers, run from `from` to `to` as t goes from 0 to 1. Lengths in mm, x right, y down.
 // A cubic's handles may have no length: directions then come from the next control point along.
 
-import { add, cross, dot, lerp, norm, type Point, scale, subtract, unit } from './point';
+import { add, cross, dot, lerp, norm, type Point, scale, subtract, unit } from '../../body/point';
 
 export type Line = { readonly kind: 'line'; readonly from: Point; readonly to: Point };
 

@@ -1,8 +1,8 @@
 // Curves as chords, for what only understands polygons: never for lengths.
 
+import { dot, norm, type Point, scale, subtract } from '../../body/point';
 import { at, type Cubic, type Curve, split } from './curve';
 import type { Path } from './path';
-import { dot, norm, type Point, scale, subtract } from './point';
 
 /** A cubic strays from its chord by at most this share of how far its farther control point does (Bernstein weights). */
 const HULL_SHARE = 3 / 4;

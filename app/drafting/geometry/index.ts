@@ -1,6 +1,7 @@
 // The door of geometry: points, curves, paths, parallels and solving, in millimetres and radians, x right, y down.
 // It knows nothing of sewing, toys or paper, and never will.
 
+export * from '../../body/point';
 export * from './arc';
 export * from './bounds';
 export * from './curve';
@@ -9,7 +10,6 @@ export * from './length';
 export * from './offset';
 export * from './parallel';
 export * from './path';
-export * from './point';
 export * from './ring';
 export * from './smooth';
 export * from './solve';

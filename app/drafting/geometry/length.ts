@@ -1,7 +1,7 @@
 // Lengths along a curve, in mm. Adaptive Gauss–Legendre: fixed rules are 0.1–0.3 mm wrong near a cusp, chords never exact.
 
+import { distance } from '../../body/point';
 import { type Cubic, type Curve, velocity } from './curve';
-import { distance } from './point';
 
 /** What one halving may still change, mm: a seam of twenty curves then stays well under 1e-6 mm. */
 const HALVING_MM = 1e-8;

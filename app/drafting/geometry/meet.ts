@@ -1,6 +1,6 @@
 // Where straight pieces, lines and chains of points meet.
 
-import { add, cross, distance, type Point, scale, subtract } from './point';
+import { add, cross, distance, type Point, scale, subtract } from '../../body/point';
 
 /** Directions whose cross product is under this do not meet: 1e-9 rad for directions one long. */
 const PARALLEL = 1e-9;

@@ -1,6 +1,7 @@
 // The cut line round a piece: every edge's parallel at its own allowance, joined at the corners by what the edges are.
 // Edges follow the ring clockwise as seen, so the outside is on the left of the direction of travel.
 
+import { norm, type Point, scale } from '../../body/point';
 import { assembled } from './assembled';
 import { simplified, united } from './clean';
 import { type Corner, foldCorner, plainCorner, turned } from './corner';
@@ -9,7 +10,6 @@ import { flatten } from './flatten';
 import { firstCrossing } from './meet';
 import { parallel } from './parallel';
 import { endTangent, type Path, polyline, start, startTangent } from './path';
-import { norm, type Point, scale } from './point';
 import { polygonIsSimple } from './ring';
 import { type LongArm, turnedCorner } from './turned-corner';
 

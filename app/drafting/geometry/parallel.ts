@@ -1,10 +1,10 @@
 // The true parallel of a path on its left, as points: offsets along exact normals, never an offset of chords.
 // A ring run clockwise as seen has its outside on the left, so a positive distance lies outside it.
 
+import { add, cross, distance, left, norm, type Point, scale, subtract } from '../../body/point';
 import { plainCorner } from './corner';
 import { at, type Curve, curvature, tangent } from './curve';
 import type { Path } from './path';
-import { add, cross, distance, left, norm, type Point, scale, subtract } from './point';
 
 /** How far chords stray, mm: 0.01 mm with what `simplified` adds. On the path itself a chord must not cut into the piece. */
 const STRAYS_MM = 0.008;

@@ -1,9 +1,9 @@
 // Paths: curves one after another, each starting where the last ended. Distances along a path are mm from its start.
 // A ring is a path whose end meets its start; clockwise as seen unless said otherwise.
 
+import type { Point } from '../../body/point';
 import { at, type Curve, line, reverse, split, tangent, transformCurve } from './curve';
 import { curveLength, paramAtLength } from './length';
-import type { Point } from './point';
 
 export type Path = readonly Curve[];
 

@@ -1,9 +1,9 @@
 // Closed outlines: their area, whether they close, whether they cross themselves.
 
+import { cross, distance, type Point } from '../../body/point';
 import type { Curve } from './curve';
 import { flatten } from './flatten';
 import { end, type Path, start } from './path';
-import { cross, distance, type Point } from './point';
 
 /** How closely a ring is followed when asked whether it crosses itself, mm. */
 const FOLLOWED_MM = 0.01;

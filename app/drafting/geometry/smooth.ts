@@ -1,7 +1,7 @@
 // Cubics shaped by the directions at their ends. Directions are those of travel, one long, at both ends.
 
+import { add, cross, distance, type Point, scale, subtract } from '../../body/point';
 import { type Cubic, cubic } from './curve';
-import { add, cross, distance, type Point, scale, subtract } from './point';
 
 /** Handle of a quarter circle as a share of its radius, 4/3·(√2 − 1) = 0.5523: true to 0.027 % of the radius. */
 export const QUARTER_HANDLE = (4 / 3) * (Math.SQRT2 - 1);

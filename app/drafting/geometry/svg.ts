@@ -1,8 +1,8 @@
 // Paths as SVG path data (W3C SVG 2, chapter 9) in mm: absolute commands only, one subpath.
 
+import { type Point, point } from '../../body/point';
 import { type Curve, cubic, line } from './curve';
 import { end, type Path } from './path';
-import { type Point, point } from './point';
 
 /** Output is rounded to 1e-4 mm: engines' trigonometry differs below that. */
 const STEPS_PER_MM = 1e4;

@@ -1,9 +1,9 @@
 // The corner between an edge that is turned back over its own line (a hem, a casing, a fold-back) and its neighbour.
 // The neighbour's cut line is mirrored over the turned edge's line, so that what is turned back lies exactly on the piece.
 
+import { add, cross, distance, dot, lerp, type Point, scale, subtract } from '../../body/point';
 import { type Arm, type Corner, farthest, upTo } from './corner';
 import { beginning, firstCrossing } from './meet';
-import { add, cross, distance, dot, lerp, type Point, scale, subtract } from './point';
 
 /** Past 150° between neighbour and turned edge the mirrored flank would run out sideways: it is cut as if sewn. */
 const FLATTEST_SINE = 0.5;

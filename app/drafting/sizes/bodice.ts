@@ -1,5 +1,5 @@
 import type { Flag, MeasureId, Mm } from '../../body';
-import { FULLEST } from '../blocks/side';
+import { FULLEST } from '../curves/shares';
 import type { Adjustment } from '../draft-types';
 import { LEAST_INSET_MM, LEAST_SHOULDER_DRAWN_MM } from './shoulder';
 import type { Made, SizeMaker, Sizes, Wearer } from './wearer';

@@ -1,5 +1,5 @@
 import type { Mm } from '../../body';
-import { BIB_REACH } from '../blocks/bib';
+import { BIB_REACH } from '../curves/shares';
 import { easedNeck } from './ease';
 import type { Made, SizeMaker } from './wearer';
 

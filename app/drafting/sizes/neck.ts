@@ -1,4 +1,4 @@
-import { neckline } from '../blocks/neckline';
+import { neckline } from '../curves/neckline';
 import { brent, pathLength } from '../geometry';
 import { easedNeck } from './ease';
 import { shoulderSlope } from './shoulder';

@@ -1,4 +1,4 @@
-import { neckline } from '../blocks/neckline';
+import { neckline } from '../curves/neckline';
 import { pathLength } from '../geometry';
 import { LEAST_SHOULDER_DRAWN_MM } from './shoulder';
 import type { Made, SizeMaker } from './wearer';

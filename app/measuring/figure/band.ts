@@ -1,5 +1,5 @@
+import { add, bearing, distance, lerp, moved, type Point, right, scale, subtract } from '../../body/point';
 import { across } from './outline';
-import { add, between, distance, minus, moved, type Point, times, turned, unit } from './point';
 
 /** How far a level band is seen to sag, as a share of its half width, and at most: the toy is seen from a little above. */
 const SAG = 0.2;
@@ -19,15 +19,15 @@ export function bandRound(
   toward: Point,
   width: number,
 ): { near: Half; far: Half } {
-  const ahead = unit(minus(toward, at));
-  const side = times(turned(ahead), -1);
+  const ahead = bearing(subtract(toward, at));
+  const side = scale(right(ahead), -1);
   const middle = halfAt(outline, at, side);
   const edge = (by: number) => {
     const here = moved(at, ahead, by);
     const found = halfAt(outline, here, side);
     const half = Math.min(Math.max(found.half, 0.72 * middle.half), 1.12 * middle.half);
     const center = moved(here, side, found.offset);
-    return (sign: number) => arc(center, times(side, half), times(ahead, sign * Math.min(SAG * middle.half, MOST_SAG)));
+    return (sign: number) => arc(center, scale(side, half), scale(ahead, sign * Math.min(SAG * middle.half, MOST_SAG)));
   };
   const [above, below] = [edge(-width / 2), edge(width / 2)];
   return { near: { above: above(1), below: below(1) }, far: { above: above(-1), below: below(-1) } };
@@ -35,18 +35,18 @@ export function bandRound(
 
 /** The line along the middle of a half band. */
 export const middleOf = ({ above, below }: Half): Point[] =>
-  above.map((here, index) => between(here, below[index] ?? here, 0.5));
+  above.map((here, index) => lerp(here, below[index] ?? here, 0.5));
 
 function halfAt(outline: readonly Point[], at: Point, side: Point) {
   const [from, to] = across(outline, at, side);
-  const center = between(from, to, 0.5);
-  const offset = minus(center, at);
+  const center = lerp(from, to, 0.5);
+  const offset = subtract(center, at);
   return { half: Math.max(distance(from, to) / 2 + 1, 3), offset: offset.x * side.x + offset.y * side.y };
 }
 
 function arc(center: Point, half: Point, sag: Point): Point[] {
   return Array.from({ length: POINTS + 1 }, (_, step) => {
     const angle = (Math.PI * step) / POINTS;
-    return add(center, add(times(half, -Math.cos(angle)), times(sag, Math.sin(angle))));
+    return add(center, add(scale(half, -Math.cos(angle)), scale(sag, Math.sin(angle))));
   });
 }

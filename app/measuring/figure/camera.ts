@@ -1,6 +1,6 @@
+import type { Point } from '../../body/point';
 import type { Frame } from './drawing';
 import { boundsOf } from './outline';
-import type { Point } from './point';
 import type { Mark, Part, Stage } from './stage';
 
 /** Toy units to frame units: scaled, then moved. */

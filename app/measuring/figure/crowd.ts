@@ -1,5 +1,5 @@
+import type { Point } from '../../body/point';
 import type { Box, Frame } from './drawing';
-import type { Point } from './point';
 
 /** How finely the picture is looked at when a place for words is sought, in frame units. */
 const CELL = 5;

@@ -1,11 +1,11 @@
 import { type BodyKind, findMeasure, type Knowns, type MeasureId, type Traits, type View } from '../../body';
+import type { Point } from '../../body/point';
 import { seen } from './camera';
 import { type Diagram, type Figure, type Frame, type Tape, WIDE } from './drawing';
 import { figureOf, wholeOf } from './figure-of';
 import { findTape, sheets } from './kinds';
 import { type Lay, passedBy, type TapeRow } from './lay';
 import { layTape } from './lay-tape';
-import type { Point } from './point';
 import type { Stage } from './stage';
 import { tapeOf } from './tape-of';
 

@@ -1,5 +1,5 @@
 import type { MeasureId, Nature, View } from '../../body';
-import type { Point } from './point';
+import type { Point } from '../../body/point';
 
 /** The size of the picture, in its own units: about one to a CSS pixel on a phone. */
 export type Frame = { readonly width: number; readonly height: number };

@@ -1,8 +1,8 @@
 import type { View } from '../../body';
+import type { Point } from '../../body/point';
 import type { Seen } from './camera';
 import type { Drawn, Figure, Frame } from './drawing';
 import { drawMarks } from './marks';
-import type { Point } from './point';
 import { smoothPath } from './smooth';
 import type { MarkId, Part, Stage } from './stage';
 

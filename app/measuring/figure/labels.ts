@@ -1,6 +1,6 @@
+import { distance, lerp, moved, type Point, point, right, toward } from '../../body/point';
 import type { Crowd } from './crowd';
 import type { Box, Frame, Label } from './drawing';
-import { between, distance, moved, type Point, point, toward, turned } from './point';
 
 /** Room kept for a word, in frame units: longer than any language's "start" or "end" at 13 units high. */
 export const WORD_ROOM = { width: 58, height: 17 };
@@ -93,7 +93,7 @@ function costOf({ box, from, to, least }: Candidate, best: number, around: Aroun
 
 /** A leader may cross fur, had better not cross the tape, and must not cross a word. */
 function leaderCost(from: Point, to: Point, { mark, taken, crowd, face, placed }: Around): number {
-  const line = Array.from({ length: SAMPLES }, (_, step) => between(from, to, step / SAMPLES));
+  const line = Array.from({ length: SAMPLES }, (_, step) => lerp(from, to, step / SAMPLES));
   const onTape = line.filter(
     (here) => distance(here, mark) > 13 && taken.some((each) => distance(here, each) < MARK_REACH),
   );
@@ -105,7 +105,7 @@ function leaderCost(from: Point, to: Point, { mark, taken, crowd, face, placed }
 
 function labelIn(word: Label['word'], box: Box, mark: Point): Label {
   const { from, to, leftward } = ends(box, mark);
-  const bend = moved(between(from, to, 0.5), turned(toward(from, to)), (leftward ? -1 : 1) * 0.12 * distance(from, to));
+  const bend = moved(lerp(from, to, 0.5), right(toward(from, to)), (leftward ? -1 : 1) * 0.12 * distance(from, to));
   const pair = ({ x, y }: Point) => `${Math.round(x * 10) / 10} ${Math.round(y * 10) / 10}`;
   return {
     word,

@@ -1,9 +1,9 @@
 import type { Nature } from '../../body';
+import type { Point } from '../../body/point';
 import { bandRound, middleOf } from './band';
 import type { Strip } from './drawing';
 import type { Lay } from './lay';
 import { along, boundsOf, inset } from './outline';
-import type { Point } from './point';
 import { smoothPoints } from './smooth';
 import type { Stage } from './stage';
 import { alongLine, bandStrip, lengthOf, lineStrip, rulerStrip, TAPE_WIDTH } from './strip';

@@ -1,8 +1,8 @@
+import { add, bearing, moved, type Point, right, scale, subtract } from '../../body/point';
 import { bandRound, middleOf } from './band';
 import type { Seen } from './camera';
 import type { Drawn } from './drawing';
 import { outlineOf } from './lay-tape';
-import { add, minus, moved, type Point, times, turned, unit } from './point';
 import { smoothPath, straightPath } from './smooth';
 import type { Mark, MarkId } from './stage';
 
@@ -32,7 +32,7 @@ function drawMark(stage: Seen, mark: Mark): Drawn[] {
       return mark.bow ? [thread, { layer, look: 'thread', path: bowPath(knot, BOW * size) }] : [thread];
     }
     case 'patch':
-      return [{ layer, look: 'patch', path: patchPath(mark.at, unit(minus(mark.toward, mark.at)), size) }];
+      return [{ layer, look: 'patch', path: patchPath(mark.at, bearing(subtract(mark.toward, mark.at)), size) }];
     case 'side-line':
       return [{ layer, look: 'side-line', path: straightPath([mark.from, mark.to], false) }];
   }
@@ -51,7 +51,7 @@ function bowPath(knot: Point, size: number): string {
 
 /** A small slip of tape, its long way along `ahead`. */
 function patchPath(at: Point, ahead: Point, size: number): string {
-  const aside = times(turned(ahead), (PATCH_WIDE / 2) * size);
+  const aside = scale(right(ahead), (PATCH_WIDE / 2) * size);
   const [near, far] = [moved(at, ahead, -0.35 * PATCH_LONG * size), moved(at, ahead, 0.65 * PATCH_LONG * size)];
-  return straightPath([add(near, aside), add(far, aside), minus(far, aside), minus(near, aside)], true);
+  return straightPath([add(near, aside), add(far, aside), subtract(far, aside), subtract(near, aside)], true);
 }

@@ -1,4 +1,4 @@
-import { point } from './point';
+import { point } from '../../body/point';
 
 type Hung = {
   readonly crease: number;

@@ -1,20 +1,20 @@
+import { add, bearing, distance, dot, moved, type Point, right, scale, subtract } from '../../body/point';
 import type { Box } from './drawing';
-import { add, distance, dot, minus, moved, type Point, times, turned, unit } from './point';
 
 /**
  * Where the straight line through `through` along `direction` leaves the closed `outline` on either side: the nearest
  * crossing backward, then the nearest forward. A line that misses gets `through` itself on the side that misses.
  */
 export function across(outline: readonly Point[], through: Point, direction: Point): [Point, Point] {
-  const along = unit(direction);
-  const side = turned(along);
+  const along = bearing(direction);
+  const side = right(along);
   let back = Number.NEGATIVE_INFINITY;
   let forth = Number.POSITIVE_INFINITY;
   edgesOf(outline, (from, to) => {
-    const [near, far] = [dot(minus(from, through), side), dot(minus(to, through), side)];
+    const [near, far] = [dot(subtract(from, through), side), dot(subtract(to, through), side)];
     if (near > 0 === far > 0) return;
     const share = near / (near - far);
-    const reach = dot(minus(add(from, times(minus(to, from), share)), through), along);
+    const reach = dot(subtract(add(from, scale(subtract(to, from), share)), through), along);
     if (reach <= 0) back = Math.max(back, reach);
     else forth = Math.min(forth, reach);
   });
@@ -40,8 +40,8 @@ export function along(outline: readonly Point[], from: Point, to: Point, by: Poi
 export function inset(line: readonly Point[], by: number, inside: Point): Point[] {
   return line.map((here, index) => {
     const [before, after] = [line[index - 1] ?? here, line[index + 1] ?? here];
-    const normal = turned(unit(minus(after, before)));
-    const sign = dot(normal, minus(inside, here)) >= 0 ? 1 : -1;
+    const normal = right(bearing(subtract(after, before)));
+    const sign = dot(normal, subtract(inside, here)) >= 0 ? 1 : -1;
     return moved(here, normal, sign * by);
   });
 }
@@ -54,11 +54,11 @@ export function crossings(one: readonly Point[], other: readonly Point[]): Point
     edgesOf(other, (c, d) => {
       // Most pairs of edges lie apart: said before anything is worked out.
       if ((c.y < low && d.y < low) || (c.y > high && d.y > high)) return;
-      const [run, cut, offset] = [minus(b, a), minus(d, c), minus(c, a)];
+      const [run, cut, offset] = [subtract(b, a), subtract(d, c), subtract(c, a)];
       const spread = run.x * cut.y - run.y * cut.x;
       const s = (offset.x * cut.y - offset.y * cut.x) / spread;
       const t = (offset.x * run.y - offset.y * run.x) / spread;
-      if (s >= 0 && s < 1 && t >= 0 && t < 1) found.push(add(a, times(run, s)));
+      if (s >= 0 && s < 1 && t >= 0 && t < 1) found.push(add(a, scale(run, s)));
     });
   });
   return found;

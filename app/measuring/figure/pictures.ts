@@ -7,11 +7,11 @@ import {
   usualTraits,
   type View,
 } from '../../body';
+import type { Point } from '../../body/point';
 import { seen } from './camera';
 import { type Figure, type Frame, WIDE } from './drawing';
 import { figureOf, wholeOf } from './figure-of';
 import { sheets } from './kinds';
-import type { Point } from './point';
 import { squeezed } from './squeezed';
 import type { MarkId, Stage } from './stage';
 

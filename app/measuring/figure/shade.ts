@@ -1,5 +1,5 @@
+import { type Point, point } from '../../body/point';
 import { along, inset } from './outline';
-import { type Point, point } from './point';
 import { limb } from './shapes';
 import { smoothPoints } from './smooth';
 import { closed, type Part } from './stage';

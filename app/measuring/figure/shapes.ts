@@ -1,11 +1,12 @@
-import { add, between, heading, moved, type Point, point, times, toward, turned, unit } from './point';
+import { add, bearing, heading, lerp, moved, type Point, point, right, scale, toward } from '../../body/point';
 
 /** A round or oval shape as points: half widths across and down, turned by `angle` radians. */
 export function oval(center: Point, halfAcross: number, halfDown: number, angle = 0): Point[] {
-  const [right, down] = [heading(angle), turned(heading(angle))];
+  const across = heading(angle);
+  const down = right(across);
   return Array.from({ length: 8 }, (_, step) => {
     const around = heading((step * Math.PI) / 4);
-    return add(center, add(times(right, around.x * halfAcross), times(down, around.y * halfDown)));
+    return add(center, add(scale(across, around.x * halfAcross), scale(down, around.y * halfDown)));
   });
 }
 
@@ -18,22 +19,22 @@ export function limb(axis: readonly Point[], halves: readonly number[]): Point[]
     const [before, after] = [axis[index - 1] ?? here, axis[index + 1] ?? here];
     return { here, ahead: toward(before, after), half: halves[index] ?? 0 };
   });
-  const side = (sign: number) => stations.map(({ here, ahead, half }) => moved(here, turned(ahead), sign * half));
+  const side = (sign: number) => stations.map(({ here, ahead, half }) => moved(here, right(ahead), sign * half));
   return [...side(-1), ...cap(stations.at(-1), 1), ...side(1).reverse(), ...cap(stations[0], -1)];
 }
 
 /** Where a limb's axis is at a share `t` of its length, and a place ahead of it. */
 export function station(axis: readonly Point[], t: number): { at: Point; toward: Point } {
   const [root, tip] = [axis[0] ?? point(0, 0), axis.at(-1) ?? point(0, 0)];
-  const bend = axis.length > 2 ? (axis[Math.floor(axis.length / 2)] ?? root) : between(root, tip, 0.5);
+  const bend = axis.length > 2 ? (axis[Math.floor(axis.length / 2)] ?? root) : lerp(root, tip, 0.5);
   const at = quadratic(root, bend, tip, t);
-  return { at, toward: add(at, unit(add(times(toward(root, bend), 1 - t), times(toward(bend, tip), t)))) };
+  return { at, toward: add(at, bearing(add(scale(toward(root, bend), 1 - t), scale(toward(bend, tip), t)))) };
 }
 
 /** Through `bend` at the middle. */
 function quadratic(root: Point, bend: Point, tip: Point, t: number): Point {
-  const handle = add(times(bend, 2), times(add(root, tip), -0.5));
-  return between(between(root, handle, t), between(handle, tip, t), t);
+  const handle = add(scale(bend, 2), scale(add(root, tip), -0.5));
+  return lerp(lerp(root, handle, t), lerp(handle, tip, t), t);
 }
 
 type Station = { readonly here: Point; readonly ahead: Point; readonly half: number };
@@ -44,7 +45,7 @@ function cap(end: Station | undefined, sign: number): Point[] {
   return [-0.7, 0, 0.7].map((across) =>
     add(
       here,
-      add(times(ahead, sign * half * Math.sqrt(1 - across * across)), times(turned(ahead), sign * half * across)),
+      add(scale(ahead, sign * half * Math.sqrt(1 - across * across)), scale(right(ahead), sign * half * across)),
     ),
   );
 }

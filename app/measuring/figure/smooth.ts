@@ -1,4 +1,4 @@
-import { add, distance, minus, type Point, times, unit } from './point';
+import { add, bearing, distance, type Point, scale, subtract } from '../../body/point';
 
 /** Handles as a share of the chord: 0.35 makes eight points on a circle a circle, to the eye. */
 const HANDLE = 0.35;
@@ -37,12 +37,12 @@ function bendsOf(points: readonly Point[], closed: boolean): Bend[] {
     const wanted = closed ? (index + points.length) % points.length : Math.min(Math.max(index, 0), last);
     return points[wanted] ?? { x: 0, y: 0 };
   };
-  const direction = (index: number) => unit(minus(pick(index + 1), pick(index - 1)));
+  const direction = (index: number) => bearing(subtract(pick(index + 1), pick(index - 1)));
   return Array.from({ length: closed ? points.length : last }, (_, index) => {
     const [from, to] = [pick(index), pick(index + 1)];
     const reach = HANDLE * distance(from, to);
-    const out = add(from, times(direction(index), reach));
-    return { from, out, into: add(to, times(direction(index + 1), -reach)), to };
+    const out = add(from, scale(direction(index), reach));
+    return { from, out, into: add(to, scale(direction(index + 1), -reach)), to };
   });
 }
 

@@ -1,5 +1,5 @@
+import { point } from '../../body/point';
 import type { Figure, Frame } from './drawing';
-import { point } from './point';
 import { limb } from './shapes';
 import { smoothPath } from './smooth';
 

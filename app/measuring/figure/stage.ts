@@ -1,5 +1,5 @@
+import type { Point } from '../../body/point';
 import type { Look } from './drawing';
-import type { Point } from './point';
 
 /**
  * One shape of a toy before the camera: a smooth curve through its points. `name` lets a tape lie on it; an unseen part

@@ -1,7 +1,7 @@
+import { bearing, distance, lerp, moved, type Point, right, subtract } from '../../body/point';
 import type { Half } from './band';
 import { middleOf } from './band';
 import type { Strip } from './drawing';
-import { between, distance, minus, moved, type Point, turned, unit } from './point';
 import { smoothPath, straightPath } from './smooth';
 
 /** Width of the cloth tape and of the ruler, in frame units, however near the camera is. */
@@ -29,7 +29,7 @@ export function lineStrip(line: readonly Point[]): Strip {
   const edge = (sign: number) =>
     even.map((here, index) => {
       const [before, after] = [even[index - 1] ?? here, even[index + 1] ?? here];
-      return moved(here, turned(unit(minus(after, before))), sign * (TAPE_WIDTH / 2));
+      return moved(here, right(bearing(subtract(after, before))), sign * (TAPE_WIDTH / 2));
     });
   const half = { above: edge(-1), below: edge(1) };
   const count = Math.max(2, Math.round(lengthOf(even) / TICK_GAP));
@@ -39,8 +39,8 @@ export function lineStrip(line: readonly Point[]): Strip {
 
 /** A ruler beside the straight line from `from` to `to`, its scale on the line, its body on one side. */
 export function rulerStrip(from: Point, to: Point, side: 1 | -1, stands = false): Strip {
-  const ahead = unit(minus(to, from));
-  const aside = turned(ahead);
+  const ahead = bearing(subtract(to, from));
+  const aside = right(ahead);
   const near = moved(from, ahead, stands ? -RULER_OVERHANG : 0);
   const far = moved(to, ahead, stands ? 0 : RULER_OVERHANG);
   const half = {
@@ -70,7 +70,7 @@ export function alongLine(line: readonly Point[], t: number): Point {
     const next = line[index + 1];
     if (!next) return here;
     const step = distance(here, next);
-    if (gone + step >= goal && step > 0) return between(here, next, (goal - gone) / step);
+    if (gone + step >= goal && step > 0) return lerp(here, next, (goal - gone) / step);
     gone += step;
   }
   return line[0] ?? { x: 0, y: 0 };
@@ -86,5 +86,5 @@ function ribbon({ above, below }: Half): string {
 
 function tick({ above, below }: Half, share: number, long: boolean): string {
   const [from, whole] = [alongLine(above, share), alongLine(below, share)];
-  return straightPath([from, between(from, whole, long ? 0.62 : 0.4)], false);
+  return straightPath([from, lerp(from, whole, long ? 0.62 : 0.4)], false);
 }

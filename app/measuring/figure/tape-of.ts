@@ -1,10 +1,10 @@
+import { bearing, moved, type Point, right, subtract } from '../../body/point';
 import { bandRound, middleOf } from './band';
 import { crowdOf } from './crowd';
 import type { Frame } from './drawing';
 import { placeLabels } from './labels';
 import type { Guide } from './lay';
 import { type Laid, outlineOf } from './lay-tape';
-import { minus, moved, type Point, turned, unit } from './point';
 import { smoothPath, smoothPoints, straightPath } from './smooth';
 import type { Part, Stage } from './stage';
 import { alongLine, lengthOf } from './strip';
@@ -25,7 +25,7 @@ export function tapeOf(laid: Laid, stage: Stage, guides: readonly Guide<string>[
   const { way, ring } = laid;
   const start = way[0] ?? { x: 0, y: 0 };
   const last = way.at(-1) ?? start;
-  const ahead = unit(minus(last, way.at(-2) ?? start));
+  const ahead = bearing(subtract(last, way.at(-2) ?? start));
   const shown = laid.hidden.length > 0 ? lengthOf(laid.visible[0]?.points ?? []) : lengthOf(way);
   const size = Math.min(Math.max(shown / ROOM_FOR_MARKS, SMALLEST_MARK), 1);
   const end = ring ? moved(start, ahead, -DOT * size - 1) : last;
@@ -70,7 +70,7 @@ function guideLine(guide: Guide<string>, stage: Stage): Point[] {
 
 function arrowPath(tip: Point, ahead: Point, size: number): string {
   const back = moved(tip, ahead, -ARROW.long * size);
-  const aside = turned(ahead);
+  const aside = right(ahead);
   return straightPath([tip, moved(back, aside, ARROW.half * size), moved(back, aside, -ARROW.half * size)], true);
 }
 

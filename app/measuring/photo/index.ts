@@ -4,9 +4,10 @@
  * that goes round or over a toy can be seen this way. Pure: pictures are looked at elsewhere.
  */
 import type { Known, Mm } from '../../body';
+import { distance } from '../../body/point';
 import { costOf, type Fit, fitView, type Prior, slopesOf } from './fit';
 import { solveLinear } from './linear';
-import { apart, type Spot } from './space';
+import type { Spot } from './space';
 import { laidOn, mirrored, type View, viewOf } from './view';
 
 /** ISO/IEC 7810: a card of format ID-1 (bank cards, identity cards) measures 85.60 × 53.98 mm. */
@@ -54,7 +55,7 @@ export function seePlane(
   const bends = taps.map((spot, at) => bend(taps[(at + 3) % 4] ?? spot, spot, taps[(at + 1) % 4] ?? spot));
   if (!bends.every((each) => each > 0) && !bends.every((each) => each < 0))
     return { ok: false, code: 'photo.not-a-card' };
-  const sides = taps.map((spot, at) => apart(spot, taps[(at + 1) % 4] ?? spot));
+  const sides = taps.map((spot, at) => distance(spot, taps[(at + 1) % 4] ?? spot));
   if (Math.min(...sides) < LEAST_CARD_PX) return { ok: false, code: 'photo.card-too-small' };
   const focal = FOCAL_PER_DIAGONAL * Math.hypot(picture.width, picture.height);
   const priors = ZOOMS.map((zoom) => ({
@@ -130,7 +131,7 @@ const apartEnough = (a: View, b: View) =>
 
 function distanceIn(view: View, a: Spot, b: Spot): Mm | null {
   const [one, other] = [laidOn(view, a), laidOn(view, b)];
-  return one && other ? apart(one, other) : null;
+  return one && other ? distance(one, other) : null;
 }
 
 /** First-order: what the view's looseness and the two taps' own misses do to the distance. */

@@ -1,5 +1,7 @@
+import type { Point } from '../../body/point';
+
 /** A point of a picture (px from its middle, x right, y down) or of the card's plane (mm). */
-export type Spot = { readonly x: number; readonly y: number };
+export type Spot = Point;
 
 export type Vector = readonly [number, number, number];
 
@@ -17,5 +19,3 @@ export function turned(vector: Vector, axis: Vector): Vector {
   const along = scale(unit, inner(unit, vector) * (1 - Math.cos(angle)));
   return plus(plus(scale(vector, Math.cos(angle)), scale(cross(unit, vector), Math.sin(angle))), along);
 }
-
-export const apart = (a: Spot, b: Spot): number => Math.hypot(a.x - b.x, a.y - b.y);

@@ -1,4 +1,4 @@
-import { only, type Part } from '../garment';
+import { only, type Part } from '../../rows/garment';
 import { bindingPart } from './binding';
 import { hasSleeve, isLined } from './bodice';
 

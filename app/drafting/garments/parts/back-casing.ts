@@ -1,5 +1,5 @@
 import { flare } from '../../blocks/flare';
-import { only, type Part } from '../garment';
+import { only, type Part } from '../../rows/garment';
 import { isRound } from './band';
 
 /** Folded lengthwise, it holds a 6 mm elastic with 8 mm to turn and stitch. */

@@ -1,6 +1,6 @@
 import type { Ref } from '../../draft-types';
+import { only, type Part } from '../../rows/garment';
 import type { Choices } from '../../sizes/wearer';
-import { only, type Part } from '../garment';
 import { isHalter, isLined, isRound } from './band';
 import { bindingPart } from './binding';
 import { isOpen } from './bodice';

@@ -1,8 +1,8 @@
 import { type BandTop, band } from '../../blocks/band';
 import { flare } from '../../blocks/flare';
+import type { Part, PieceRow, SeamRow } from '../../rows/garment';
 import { bandSizes } from '../../sizes/waist';
 import type { Choices } from '../../sizes/wearer';
-import type { Part, PieceRow, SeamRow } from '../garment';
 import { isOpen } from './bodice';
 
 /** The bodices that hang from straps, and how each ends above. */

@@ -1,7 +1,7 @@
 import { flare } from '../../blocks/flare';
 import type { Ref } from '../../draft-types';
+import { type Part, sumOf } from '../../rows/garment';
 import type { Choices } from '../../sizes/wearer';
-import { type Part, sumOf } from '../garment';
 
 /** A binding is cut four times as wide as it shows. */
 const CUT_MM = 24;

@@ -1,9 +1,9 @@
 import { bodice } from '../../blocks/bodice';
 import type { Ref } from '../../draft-types';
+import { type Part, type PieceRow, sumOf } from '../../rows/garment';
 import { bodiceSizes } from '../../sizes/bodice';
 import { neckSizes } from '../../sizes/neck';
 import type { Choices } from '../../sizes/wearer';
-import { type Part, type PieceRow, sumOf } from '../garment';
 import { hemRole } from './hem';
 import { scrapNeck } from './thick';
 

@@ -1,8 +1,8 @@
 import { slitFacing } from '../../blocks/slit-facing';
 import type { Ref } from '../../draft-types';
+import { type Choice, type Look, only, type Part } from '../../rows/garment';
 import { earSizes } from '../../sizes/hood';
 import type { Choices } from '../../sizes/wearer';
-import { type Choice, type Look, only, type Part } from '../garment';
 
 export const earsChoice = { kind: 'one', of: ['covered', 'open'], fallback: 'covered' } as const satisfies Choice;
 

@@ -1,9 +1,9 @@
 import type { Mm } from '../../../body';
 import { hoodSide, hoodStrip } from '../../blocks/hood';
 import type { Ref } from '../../draft-types';
+import { type Look, type MatchRow, type Part, sumOf, type Turn } from '../../rows/garment';
 import { hoodSizes } from '../../sizes/hood';
 import type { Choices } from '../../sizes/wearer';
-import { type Look, type MatchRow, type Part, sumOf, type Turn } from '../garment';
 import { overHead } from './ears';
 
 const crown = overHead('hood', 'crown');
@@ -20,7 +20,7 @@ const MOST_PLEATED = 1.5;
 const WIDEST_NAPE = 0.25;
 const ROUND = { flattest: 0.5, full: 0.75, fullest: 0.85 } as const;
 /** The nape rises at most this share of the neck edge above the chin. */
-const HIGHEST_NAPE = 0.22;
+const MOST_NAPE_RISE = 0.22;
 
 const flatter: Turn = { size: 'hoodRound', limit: () => ROUND.flattest };
 
@@ -50,7 +50,11 @@ const match: readonly MatchRow[] = [
     what: 'hood-crown',
     ratio: (look) => wholeCrown(look) / (look.sizes.hoodCrown ?? 1),
     aim: (wearer) => (wearer.taken('crown-arc') ? [1, CROWN_OVER] : [0.8, 1.25]),
-    turn: [flatter, { size: 'hoodRound', limit: () => ROUND.fullest }, { size: 'napeRise', limit: () => HIGHEST_NAPE }],
+    turn: [
+      flatter,
+      { size: 'hoodRound', limit: () => ROUND.fullest },
+      { size: 'napeRise', limit: () => MOST_NAPE_RISE },
+    ],
     rest: 'accept',
     check: HOOD_CHECK,
     when: twoParts,
@@ -61,7 +65,7 @@ const match: readonly MatchRow[] = [
     aim: () => [1, 1],
     turn: [
       flatter,
-      { size: 'napeRise', limit: () => HIGHEST_NAPE },
+      { size: 'napeRise', limit: () => MOST_NAPE_RISE },
       { size: 'hoodRound', limit: () => ROUND.full },
       {
         size: 'hoodDepth',

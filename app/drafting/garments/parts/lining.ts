@@ -1,7 +1,7 @@
 import { bodice } from '../../blocks/bodice';
 import type { Ref, Role } from '../../draft-types';
+import { only, type Part, type PieceRow, type SeamRow } from '../../rows/garment';
 import type { Choices } from '../../sizes/wearer';
-import { only, type Part, type PieceRow, type SeamRow } from '../garment';
 import {
   bodiceFeed,
   hasSleeve,

@@ -1,7 +1,7 @@
 import { flare } from '../../blocks/flare';
 import { neckFacing } from '../../blocks/neck-facing';
+import { type Choice, only, type Part, sumOf } from '../../rows/garment';
 import type { Choices } from '../../sizes/wearer';
-import { type Choice, only, type Part, sumOf } from '../garment';
 import { bindingPart, fromFront } from './binding';
 import { halfNeckline, isOpen, isRaglan, wholeHalfNeckline } from './bodice';
 import { liningPart } from './lining';

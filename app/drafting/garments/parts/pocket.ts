@@ -1,8 +1,8 @@
 import type { Mm } from '../../../body';
 import { pocket } from '../../blocks/pocket';
 import type { Role } from '../../draft-types';
+import { type Look, only, type Part, type PieceRow } from '../../rows/garment';
 import type { Choices } from '../../sizes/wearer';
-import { type Look, only, type Part, type PieceRow } from '../garment';
 import { isOpen } from './bodice';
 
 export const pocketChoice = { kind: 'yes', fallback: true } as const;

@@ -1,11 +1,11 @@
 import type { Mm } from '../../../body';
 import { flare } from '../../blocks/flare';
 import { pleated } from '../../blocks/pleats';
+import type { Choice, Look, Part, PieceRow, SeamRow } from '../../rows/garment';
 import { LEAST_EASE_MM } from '../../sizes/ease';
 import { CLOTH_WIDE_MM, sectorReach } from '../../sizes/fullness';
 import { skirtSizes } from '../../sizes/skirt';
 import type { Choices } from '../../sizes/wearer';
-import type { Choice, Look, Part, PieceRow, SeamRow } from '../garment';
 import { hemRole } from './hem';
 import { thickness } from './thick';
 import { isTiered } from './tiers';

@@ -1,6 +1,6 @@
+import type { Look, MatchRow, Turn } from '../../rows/garment';
 import { LEAST_SIDE_MM } from '../../sizes/bodice';
 import type { Choices } from '../../sizes/wearer';
-import type { Look, MatchRow, Turn } from '../garment';
 import { hasSleeve, isRaglan } from './bodice';
 
 export const setIn = (choices: Choices) => hasSleeve(choices) && !isRaglan(choices);
@@ -17,7 +17,7 @@ const LEAST_RAGLAN_SIDE_SHARE = 0.3;
 const MOST_RAGLAN_GATHERED = 2.5;
 const FLATTEST_CAP = 2 / 3;
 const WIDEST_SLEEVE = 1.15;
-const HIGHEST_CAP = 1.2;
+const MOST_RAISED_CAP = 1.2;
 
 export const armhole = (look: Look) => look.length('front', 'armhole') + look.length('back', 'armhole');
 const cap = (look: Look) => look.length('sleeve', 'front-cap') + look.length('sleeve', 'back-cap');
@@ -44,7 +44,7 @@ const flatten: Turn = {
   code: 'cap-changed',
   check: ['arm-length', 'underarm-length'],
 };
-const raise: Turn = { ...flatten, limit: from('capHeight', HIGHEST_CAP) };
+const raise: Turn = { ...flatten, limit: from('capHeight', MOST_RAISED_CAP) };
 const widen: Turn = {
   size: 'bicep',
   limit: from('bicep', WIDEST_SLEEVE),

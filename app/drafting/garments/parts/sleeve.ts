@@ -1,9 +1,9 @@
 import { flare } from '../../blocks/flare';
 import { raglanSleeve } from '../../blocks/raglan';
 import { sleeve } from '../../blocks/sleeve';
+import type { Part, PieceRow } from '../../rows/garment';
 import { LEAST_INSET_MM, LEAST_SHOULDER_MM } from '../../sizes/shoulder';
 import { sleeveSizes } from '../../sizes/sleeve';
-import type { Part, PieceRow } from '../garment';
 import { hasSleeve, isRaglan } from './bodice';
 import { hemRole } from './hem';
 import { armhole, isPuffed, setIn, sleeveMatch } from './sleeve-match';

@@ -1,6 +1,6 @@
 import { slitFacing } from '../../blocks/slit-facing';
+import type { Part } from '../../rows/garment';
 import type { Choices } from '../../sizes/wearer';
-import type { Part } from '../garment';
 import { isLined } from './bodice';
 
 /** A lining, or the neck's own facing, faces the slit by itself. */

@@ -1,5 +1,5 @@
+import type { Look, NoteRow } from '../../rows/garment';
 import { GATHERS_UP_TO_MM, THICK_FROM_MM } from '../../sizes/cloths';
-import type { Look, NoteRow } from '../garment';
 
 /** The cloth's thickness, where it is too thick to gather or pleat well; else nothing to tell. */
 export function thickness(look: Look): { readonly thickness: number } | null {

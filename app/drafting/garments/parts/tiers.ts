@@ -1,10 +1,10 @@
 import type { Mm } from '../../../body';
 import { flare } from '../../blocks/flare';
 import type { Ref } from '../../draft-types';
+import { type Look, only, type Part, type PieceRow, type SeamRow } from '../../rows/garment';
 import { panelsIn } from '../../sizes/fullness';
 import { TIER_GATHERS } from '../../sizes/skirt';
 import type { Choices, Sizes } from '../../sizes/wearer';
-import { type Look, only, type Part, type PieceRow, type SeamRow } from '../garment';
 import { hemRole } from './hem';
 
 export const isTiered = (choices: Choices) => choices.skirt === 'tiers';

@@ -1,6 +1,6 @@
 import type { Ref } from '../../draft-types';
+import type { SeamRow } from '../../rows/garment';
 import type { Choices } from '../../sizes/wearer';
-import type { SeamRow } from '../garment';
 
 /** A seam of a shell to the same edges of its lining, whose pieces are named after the shell's. */
 export function twin(

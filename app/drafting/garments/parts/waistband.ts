@@ -1,6 +1,6 @@
 import { waistband } from '../../blocks/waistband';
+import type { Part } from '../../rows/garment';
 import type { Choices } from '../../sizes/wearer';
-import type { Part } from '../garment';
 import { isElastic, isPleated, skirtWaist } from './skirt';
 
 const onBand = (choices: Choices) => !isElastic(choices);

@@ -1,8 +1,8 @@
+import { mirror, type Point, point } from '../../../body/point';
 import { earParts, earPlaces } from '../head/ears';
 import { headParts } from '../head/front';
 import { headOutline, headPlaces, onHead } from '../head/places';
 import { neckwear } from '../neckwear';
-import { mirror, type Point, point } from '../point';
 import { groundUnder, shadeOf } from '../shade';
 import { limb, oval } from '../shapes';
 import { closed, type Mark, open, type Part, type Stage } from '../stage';

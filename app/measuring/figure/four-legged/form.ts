@@ -1,6 +1,6 @@
 import type { Knowns, Traits } from '../../../body';
+import { point } from '../../../body/point';
 import { headForm } from '../head/form';
-import { point } from '../point';
 import { stretchOf } from '../stretch';
 
 /**

@@ -1,4 +1,4 @@
-import { moved, type Point, point, toward } from '../point';
+import { moved, type Point, point, toward } from '../../../body/point';
 import { limb, oval, station } from '../shapes';
 import { closed, type Part } from '../stage';
 import type { FourLeggedForm } from './form';

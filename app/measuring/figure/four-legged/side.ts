@@ -1,6 +1,6 @@
+import { bearing, moved, type Point, point, right } from '../../../body/point';
 import { onSide, sideEar, sideFace, sideHead, sideHeadParts, sideHeadPlaces } from '../head/side';
 import { across } from '../outline';
-import { moved, type Point, point, turned, unit } from '../point';
 import { groundUnder, shadeOf } from '../shade';
 import { limb, station } from '../shapes';
 import { smoothPoints } from '../smooth';
@@ -9,7 +9,7 @@ import type { FourLeggedForm } from './form';
 import { sideLegs } from './legs';
 
 /** Up the neck, toward the head. */
-const UP_NECK = unit({ x: 0.55, y: -0.83 });
+const UP_NECK = bearing({ x: 0.55, y: -0.83 });
 
 /** A four-legged toy from its right side, its face to the viewer's right. */
 export function fourLeggedSide(form: FourLeggedForm) {
@@ -56,7 +56,7 @@ const neckMiddle = ({ half }: FourLeggedForm): Point => point(half + 8, -15);
 function sideTrunk(form: FourLeggedForm): Point[] {
   const { half, neckHalf } = form;
   const [chest, belly] = [2 * form.chestHalf, 2 * form.bellyHalf];
-  const across = turned(UP_NECK);
+  const across = right(UP_NECK);
   const neck = neckMiddle(form);
   const top = moved(neck, UP_NECK, 26);
   return [
@@ -91,7 +91,7 @@ function trunkPlaces(form: FourLeggedForm, trunk: readonly Point[]) {
   return {
     neckMiddle: neck,
     neckBase: moved(neck, UP_NECK, -20),
-    napeThread: across(dense, neck, turned(UP_NECK))[0],
+    napeThread: across(dense, neck, right(UP_NECK))[0],
     chestRing: point(0.12 * half, form.chestHalf),
     bellyRing: point(-0.25 * half, form.bellyHalf),
     towardTail: point(-2 * half, form.chestHalf),

@@ -1,4 +1,4 @@
-import { between, mirror, type Point, point } from '../point';
+import { lerp, mirror, type Point, point } from '../../../body/point';
 import { limb, oval, station } from '../shapes';
 import { closed, type Part } from '../stage';
 import type { HeadForm } from './form';
@@ -41,9 +41,9 @@ function earOutline(head: HeadForm, share: number): Point[] {
   const size = head.earSize * share;
   const axis = earAxis(head);
   if (head.ears !== 'top')
-    return oval(between(axis[0] ?? point(0, 0), axis[2] ?? point(0, 0), 0.52), 17 * size, 17 * size);
+    return oval(lerp(axis[0] ?? point(0, 0), axis[2] ?? point(0, 0), 0.52), 17 * size, 17 * size);
   const [root, middle, tip] = [axis[0] ?? point(0, 0), axis[1] ?? point(0, 0), axis[2] ?? point(0, 0)];
-  return limb([root, middle, between(middle, tip, share)], [11 * size, 13 * size, 8 * size]);
+  return limb([root, middle, lerp(middle, tip, share)], [11 * size, 13 * size, 8 * size]);
 }
 
 /** From inside the head to near the ear's tip. */

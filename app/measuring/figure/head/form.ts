@@ -1,5 +1,5 @@
 import type { MeasureId, Traits } from '../../../body';
-import type { Point } from '../point';
+import type { Point } from '../../../body/point';
 
 /** A head by itself, for every kind that has one: half widths, height, and where its chin is from either side. */
 export type HeadForm = {

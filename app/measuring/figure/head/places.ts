@@ -1,4 +1,4 @@
-import { mirror, type Point, point } from '../point';
+import { mirror, type Point, point } from '../../../body/point';
 import type { HeadForm } from './form';
 
 /** Shares of the head's half width, and of its height up from the chin. */

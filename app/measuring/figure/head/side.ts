@@ -1,4 +1,4 @@
-import { type Point, point } from '../point';
+import { type Point, point } from '../../../body/point';
 import { shadeOf } from '../shade';
 import { limb, oval } from '../shapes';
 import { closed, open, type Part } from '../stage';

@@ -1,4 +1,4 @@
-import { heading, mirror, moved, type Point, point } from '../point';
+import { heading, mirror, moved, type Point, point } from '../../../body/point';
 import { limb, oval } from '../shapes';
 import { closed, type Part } from '../stage';
 import type { RoundForm } from './form';

@@ -1,8 +1,8 @@
+import { mirror, type Point, point } from '../../../body/point';
 import { earParts, earPlaces } from '../head/ears';
 import { faceParts, tuft } from '../head/front';
 import { headPlaces } from '../head/places';
 import { neckwear } from '../neckwear';
-import { mirror, type Point, point } from '../point';
 import { groundUnder, shadeOf } from '../shade';
 import { limb } from '../shapes';
 import { closed, open, type Part, type Stage } from '../stage';

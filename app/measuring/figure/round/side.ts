@@ -1,6 +1,6 @@
+import { point } from '../../../body/point';
 import { tuft } from '../head/front';
 import { sideEar, sideFace, sideHeadPlaces } from '../head/side';
-import { point } from '../point';
 import { groundUnder, shadeOf } from '../shade';
 import { limb, oval, station } from '../shapes';
 import { closed, type Stage } from '../stage';

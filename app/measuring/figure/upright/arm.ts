@@ -1,6 +1,6 @@
 import type { Traits } from '../../../body';
+import { dot, heading, lerp, mirror, moved, type Point, point, right, subtract, toward } from '../../../body/point';
 import { across, crossings } from '../outline';
-import { between, dot, heading, minus, mirror, moved, type Point, point, toward, turned } from '../point';
 import { limb, station } from '../shapes';
 import { smoothPoints } from '../smooth';
 import type { UprightForm } from './form';
@@ -22,7 +22,7 @@ export function armOf(form: UprightForm, trunk: readonly Point[], held: Held) {
   const ahead = heading(BELOW[held] - (held === 'close' ? SPREAD * (form.overArms - 1) : 0));
   const root = point(shoulderHalf - 8, shoulderHeight + 0.8 * armRootHalf);
   const reach = Math.max(length - pawHalf, 12);
-  const sag = turned(ahead);
+  const sag = right(ahead);
   const axis = [root, moved(moved(root, ahead, 0.5 * reach), sag, -0.05 * reach), moved(root, ahead, reach)];
   const swell = held === 'forward' ? 1.25 : 1;
   const outline = limb(axis, [armRootHalf, upperArmHalf, pawHalf * swell]);
@@ -36,7 +36,7 @@ export const otherSide = (points: readonly Point[]): Point[] => points.map(mirro
 function placesOf(axis: readonly Point[], outline: readonly Point[], trunk: readonly Point[], sag: Point) {
   const root = axis[0] ?? point(0, 0);
   const met = crossings(trunk, outline).filter(({ x }) => x > 0);
-  const sorted = met.sort((a, b) => dot(minus(a, root), sag) - dot(minus(b, root), sag));
+  const sorted = met.sort((a, b) => dot(subtract(a, root), sag) - dot(subtract(b, root), sag));
   const armRoot = station(axis, 0.26);
   const upperArm = station(axis, 0.5);
   const paw = station(axis, 0.93);
@@ -65,6 +65,6 @@ function placesOf(axis: readonly Point[], outline: readonly Point[], trunk: read
 /** Just inside both edges of the arm at a share `t` of its axis. */
 function edges(outline: readonly Point[], axis: readonly Point[], t: number) {
   const { at, toward: next } = station(axis, t);
-  const [outer, inner] = across(outline, at, turned(toward(at, next)));
-  return { outer: between(outer, at, 0.16), inner: between(inner, at, 0.16) };
+  const [outer, inner] = across(outline, at, right(toward(at, next)));
+  return { outer: lerp(outer, at, 0.16), inner: lerp(inner, at, 0.16) };
 }

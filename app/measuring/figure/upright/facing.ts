@@ -1,7 +1,7 @@
+import { mirror, type Point, point } from '../../../body/point';
 import { earParts, earPlaces } from '../head/ears';
 import { headParts } from '../head/front';
 import { headOutline, headPlaces, onHead } from '../head/places';
-import { mirror, type Point, point } from '../point';
 import { groundUnder } from '../shade';
 import { oval } from '../shapes';
 import { closed, type Mark, type MarkId, type Part, type Stage } from '../stage';

@@ -1,5 +1,5 @@
+import { lerp, mirror, type Point, point, right, toward } from '../../../body/point';
 import { across } from '../outline';
-import { between, mirror, type Point, point, toward, turned } from '../point';
 import { limb, oval, station } from '../shapes';
 import { smoothPoints } from '../smooth';
 import { closed, open, type Part } from '../stage';
@@ -32,7 +32,7 @@ function placesOf(form: UprightForm, axis: readonly Point[], outline: readonly P
   const thigh = station(axis, form.traits.posture === 'stands' ? 0.45 : 0.12);
   const inner = (t: number) => {
     const { at, toward: next } = station(axis, t);
-    return between(across(dense, at, turned(toward(at, next)))[1], at, 0.14);
+    return lerp(across(dense, at, right(toward(at, next)))[1], at, 0.14);
   };
   return {
     thigh: thigh.at,

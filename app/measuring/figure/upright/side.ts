@@ -1,5 +1,5 @@
+import { add, heading, lerp, moved, type Point, point, right, toward } from '../../../body/point';
 import { onSide, sideEar, sideFace, sideHead, sideHeadParts, sideHeadPlaces } from '../head/side';
-import { add, between, heading, moved, type Point, point, toward, turned } from '../point';
 import { groundUnder, shadeOf } from '../shade';
 import { limb, oval } from '../shapes';
 import { closed, type Part, type Stage } from '../stage';
@@ -133,10 +133,10 @@ function sideLeg(form: UprightForm) {
 
 /** Over the instep and under the heel: the middle of that loop, and the way it faces. */
 function footPlaces(instep: Point, heel: Point) {
-  const middle = between(instep, heel, 0.5);
-  return { instep, heel, footMiddle: middle, footToward: add(middle, turned(toward(heel, instep))) };
+  const middle = lerp(instep, heel, 0.5);
+  return { instep, heel, footMiddle: middle, footToward: add(middle, right(toward(heel, instep))) };
 }
 
 /** What a tape over instep and heel goes round. */
 const footLoop = ({ instep, heel }: { instep: Point; heel: Point }) =>
-  closed('foot-loop', 'unseen', limb([between(instep, heel, 0.12), between(instep, heel, 0.88)], [10, 10]));
+  closed('foot-loop', 'unseen', limb([lerp(instep, heel, 0.12), lerp(instep, heel, 0.88)], [10, 10]));

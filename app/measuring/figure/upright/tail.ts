@@ -1,4 +1,4 @@
-import { type Point, point } from '../point';
+import { type Point, point } from '../../../body/point';
 import { limb, station } from '../shapes';
 import { closed, type Part } from '../stage';
 import type { UprightForm } from './form';

@@ -1,6 +1,6 @@
+import { mirror, type Point, point } from '../../../body/point';
 import { neckwear } from '../neckwear';
 import { across } from '../outline';
-import { mirror, type Point, point } from '../point';
 import { smoothPoints } from '../smooth';
 import type { UprightForm } from './form';
 import { trunkOutline } from './trunk';

@@ -1,4 +1,4 @@
-import { mirror, type Point, point } from '../point';
+import { mirror, type Point, point } from '../../../body/point';
 import { shadeOf } from '../shade';
 import { closed, open, type Part } from '../stage';
 import type { UprightForm } from './form';

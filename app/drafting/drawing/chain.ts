@@ -1,7 +1,7 @@
-import type { Mm } from '../body';
-import type { Ref } from './draft-types';
-import type { Drawing } from './drawing';
-import { endTangent, type Path, type Point, scale, startTangent } from './geometry';
+import type { Mm } from '../../body';
+import type { Ref } from '../draft-types';
+import { cross, endTangent, type Path, scale, startTangent } from '../geometry';
+import type { Drawing } from './draw';
 
 /** Length of a chain of edges for one sewing, mm. */
 export function chainLength(refs: readonly Ref[], drawing: Drawing): Mm {
@@ -37,10 +37,6 @@ export function cornerAt(ref: Ref, side: 'start' | 'end', drawing: Drawing): num
 export function interior(arriving: Path, leaving: Path): number {
   const back = scale(endTangent(arriving), -1);
   const on = startTangent(leaving);
-  const turn = Math.atan2(crossOf(on, back), on.x * back.x + on.y * back.y);
+  const turn = Math.atan2(cross(on, back), on.x * back.x + on.y * back.y);
   return turn < 0 ? turn + 2 * Math.PI : turn;
-}
-
-function crossOf(a: Point, b: Point): number {
-  return a.x * b.y - a.y * b.x;
 }

@@ -1,13 +1,14 @@
-import type { Mm } from '../body';
-import { active, type Garment, type Look, type PieceRow, type Shape } from './garments/garment';
-import { pathLength } from './geometry';
-import type { Sizes, Wearer } from './sizes/wearer';
+import type { Mm } from '../../body';
+import type { Shape } from '../blocks/block';
+import { pathLength } from '../geometry';
+import { active, type Garment, type Look, type PieceRow } from '../rows/garment';
+import type { Sizes, Wearer } from '../sizes/wearer';
 
 /** All pieces of a garment drawn with one set of sizes. */
-export type Drawing = Look & { readonly rows: readonly PieceRow[]; readonly drawn: ReadonlyMap<string, Drawn> };
+export type Drawing = Look & { readonly rows: readonly PieceRow[]; readonly drawn: ReadonlyMap<string, DrawnPiece> };
 
 /** One piece's seam lines, and what it was drawn from, so that it need not be drawn again. */
-export type Drawn = {
+export type DrawnPiece = {
   readonly row: PieceRow;
   readonly fed: Sizes;
   readonly shape: Shape;
@@ -19,7 +20,7 @@ export type Drawn = {
  * in `before`, drawn with the same choices, are taken from there: turning one knob redraws only what hangs on it.
  */
 export function draw(garment: Garment, wearer: Wearer, start: Sizes, before?: Drawing): Drawing {
-  const drawn = new Map<string, Drawn>();
+  const drawn = new Map<string, DrawnPiece>();
   const sizes: Record<string, Mm> = { ...start };
   const length = (piece: string, edge: string): Mm => edgeLength(drawn, piece, edge);
   const look = { sizes, choices: wearer.choices, wearer, length };
@@ -37,16 +38,16 @@ function sizeOf(row: PieceRow, name: string, sizes: Sizes): Mm {
   return sizes[row.sizes?.[name] ?? name] ?? 0;
 }
 
-function isFedAlike({ row, fed }: Drawn, sizes: Sizes): boolean {
+function isFedAlike({ row, fed }: DrawnPiece, sizes: Sizes): boolean {
   return row.block.sizes.every((name) => fed[name] === sizeOf(row, name, sizes));
 }
 
-function drawPiece(row: PieceRow, sizes: Sizes): Drawn {
+function drawPiece(row: PieceRow, sizes: Sizes): DrawnPiece {
   const fed = Object.fromEntries(row.block.sizes.map((name) => [name, sizeOf(row, name, sizes)]));
   return { row, fed, shape: row.block.draw(fed), lengths: new Map() };
 }
 
-function edgeLength(drawn: ReadonlyMap<string, Drawn>, piece: string, edge: string): Mm {
+function edgeLength(drawn: ReadonlyMap<string, DrawnPiece>, piece: string, edge: string): Mm {
   const found = drawn.get(piece);
   const path = found?.shape.edges[edge] ?? found?.shape.lines[edge];
   if (!found || !path) throw new RangeError(`no such edge: ${piece}.${edge}`);

@@ -1,8 +1,8 @@
-import { edgeAllowance } from './allowances';
-import type { Edge, InnerLine, Notch, Piece, Role } from './draft-types';
-import type { Drawn } from './drawing';
-import type { Look } from './garments/garment';
-import { cutLine, distance, flatten, lerp, type Path, type Point, pathLength, point, polyline } from './geometry';
+import type { Edge, InnerLine, Notch, Piece, Role } from '../draft-types';
+import type { DrawnPiece } from '../drawing/draw';
+import { cutLine, distance, flatten, lerp, type Path, type Point, pathLength, point, polyline } from '../geometry';
+import type { Look } from '../rows/garment';
+import { edgeAllowance } from './edge-allowance';
 
 /** Roles whose allowance is turned back over the edge itself. */
 const turnedRoles: readonly Role[] = ['hem', 'casing', 'closure'];
@@ -14,7 +14,7 @@ const GRAIN_CLEAR_MM = 4;
 
 /** A piece from what was drawn: roles, allowances, the cut line, grain, and the notches its seams gave it. */
 export function pieceOf(
-  drawn: Drawn,
+  drawn: DrawnPiece,
   { choices, sizes }: Pick<Look, 'choices' | 'sizes'>,
   allowances: Readonly<Record<Role, number>>,
   notches: readonly Notch[],

@@ -1,21 +1,6 @@
-import type { Mm } from '../body';
-import type { Role } from './draft-types';
-import { angleBetween, curvature, endTangent, type Path, startTangent } from './geometry';
-import type { Cloth } from './sizes/cloths';
-
-/** Usual allowances by role, mm (¼ in seams, ½ in hems; common practice, no source). */
-export const usualAllowances: Readonly<Record<Role, Mm>> = {
-  seam: 6,
-  hem: 12,
-  neckline: 6,
-  opening: 6,
-  /** Folded back behind the closure. */
-  closure: 20,
-  /** A 6 mm elastic and 8 mm to turn and stitch. */
-  casing: 14,
-  fold: 0,
-  edge: 0,
-};
+import type { Mm } from '../../body';
+import type { Role } from '../draft-types';
+import { angleBetween, curvature, endTangent, type Path, startTangent } from '../geometry';
 
 /** A hem that curves more than this, radians from end to end, or hollows more sharply than this radius, does not lie flat when turned far. */
 const CURVED_HEM = 0.45;
@@ -23,14 +8,6 @@ const SHARPEST_HOLLOW_MM = 40;
 const MOST_CURVED_HEM_MM = 6;
 /** Where along each curve it is asked how hollow it is. */
 const HOLLOW_AT = [0.02, 0.05, 0.1, 0.25, 0.4, 0.5, 0.6, 0.75, 0.9, 0.95, 0.98] as const;
-
-export const allowanceRoles = Object.keys(usualAllowances) as readonly Role[];
-
-/** Allowances by role with the maker's own laid over; cloth that does not fray has its hems cut off, not turned. */
-export function allowancesFor(cloth: Cloth, own: Readonly<Record<string, Mm>>): Readonly<Record<Role, Mm>> {
-  const hem = cloth.frays || cloth.stretch > 0 ? usualAllowances.hem : 0;
-  return { ...usualAllowances, hem, ...own, fold: 0 };
-}
 
 /** Allowance of one edge: its role's, less where a curved hem would not lie flat. */
 export function edgeAllowance(role: Role, path: Path, allowances: Readonly<Record<Role, Mm>>): Mm {

@@ -1,6 +1,6 @@
 import type { BodyKind, MeasureId, Mm, Traits } from '../../body';
+import type { Block } from '../blocks/block';
 import type { Ref, Role } from '../draft-types';
-import type { Path } from '../geometry';
 import type { Choices, SizeMaker, Sizes, Wearer } from '../sizes/wearer';
 
 export type Choice =
@@ -12,12 +12,6 @@ export type Choice =
       readonly max: number;
       readonly fallback: number;
     };
-
-/** Seam lines of one piece: named edges that form the ring in order, clockwise as seen; named lines inside it. */
-export type Shape = { readonly edges: Readonly<Record<string, Path>>; readonly lines: Readonly<Record<string, Path>> };
-
-/** Pure: finished sizes in (by the block's own names), seam lines out. Draws its best for any finite sizes. */
-export type Block = { readonly sizes: readonly string[]; readonly draw: (sizes: Sizes) => Shape };
 
 /** A row that counts only with some choices. */
 export type When = { readonly when?: (choices: Choices) => boolean };

@@ -1,6 +1,6 @@
-import { neighbour } from './chain';
-import type { Ref, Seam } from './draft-types';
-import type { Drawing } from './drawing';
+import type { Ref, Seam } from '../draft-types';
+import { neighbour } from '../drawing/chain';
+import type { Drawing } from '../drawing/draw';
 
 /** One side of a seam, as the order of sewing sees it; edges are named `piece.edge`. */
 export type SewnChain = {

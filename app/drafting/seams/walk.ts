@@ -1,8 +1,8 @@
-import type { Mm } from '../body';
-import { chainCorners, chainLength } from './chain';
-import type { Join, Notch, Seam } from './draft-types';
-import type { Drawing } from './drawing';
-import { active, type Garment, refsOf, type SeamRow } from './garments/garment';
+import type { Mm } from '../../body';
+import type { Join, Notch, Seam } from '../draft-types';
+import { chainCorners, chainLength } from '../drawing/chain';
+import type { Drawing } from '../drawing/draw';
+import { active, type Garment, refsOf, type SeamRow } from '../rows/garment';
 import { notchesOf } from './notches';
 
 /** Two edges sewn as they are may differ by this much: the width of a pencil line is ten times it. */

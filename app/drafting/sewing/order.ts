@@ -1,5 +1,5 @@
-import type { Seam, SewingStep } from './draft-types';
-import type { Drawing } from './drawing';
+import type { Seam, SewingStep } from '../draft-types';
+import type { Drawing } from '../drawing/draw';
 import { type Sewn, sewnOf } from './sewn';
 
 const verbs: Readonly<Record<Seam['join'], string>> = {

@@ -1,7 +1,7 @@
 import type { Flag, Mm } from '../../body';
 import type { OpeningRow } from '../draft-types';
-import { active, type Garment, type Passage } from '../garments/garment';
-import type { Sizes, Wearer } from './wearer';
+import { active, type Garment, type Passage } from '../rows/garment';
+import type { Sizes, Wearer } from '../sizes/wearer';
 
 /** Soft stuffing gives way by about a tenth; a firm head passes only with room to spare (common practice, no source). */
 const SOFT_PASS = 0.9;

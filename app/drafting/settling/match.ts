@@ -1,10 +1,10 @@
-import type { MeasureId } from '../body';
-import type { Adjustment } from './draft-types';
-import { type Drawing, draw } from './drawing';
-import { active, type Garment, type MatchRow, type Turn } from './garments/garment';
-import { brent } from './geometry';
-import { GATHERS_UP_TO_MM } from './sizes/cloths';
-import type { Sizes, Wearer } from './sizes/wearer';
+import type { MeasureId } from '../../body';
+import type { Adjustment } from '../draft-types';
+import { type Drawing, draw } from '../drawing/draw';
+import { brent } from '../geometry';
+import { active, type Garment, type MatchRow, type Turn } from '../rows/garment';
+import { GATHERS_UP_TO_MM } from '../sizes/cloths';
+import type { Sizes, Wearer } from '../sizes/wearer';
 
 /** How near a solved ratio comes to its aim: on a 300 mm seam, 0.003 mm. */
 const RATIO_SOLVED = 1e-5;

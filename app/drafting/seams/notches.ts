@@ -1,7 +1,7 @@
-import type { Mm } from '../body';
-import { cornerAt } from './chain';
-import type { Notch, Ref, Seam } from './draft-types';
-import type { Drawing } from './drawing';
+import type { Mm } from '../../body';
+import type { Notch, Ref, Seam } from '../draft-types';
+import { cornerAt } from '../drawing/chain';
+import type { Drawing } from '../drawing/draw';
 
 /** Edges shorter than this are matched by their ends alone, mm. */
 const SHORTEST_NOTCHED_MM = 40;

@@ -1,14 +1,14 @@
-import type { Body, Flag, Traits } from '../body';
-import type { Adjustment } from './draft-types';
-import type { Garment } from './garments/garment';
+import type { Body, Flag, Traits } from '../../body';
+import type { Adjustment } from '../draft-types';
+import type { Garment } from '../rows/garment';
+import { type Choices, finishedSizes, type Wearer } from '../sizes/wearer';
 import { type Matched, match } from './match';
-import { type Opened, openingFor } from './sizes/openings';
-import { type Choices, finishedSizes, type Wearer } from './sizes/wearer';
+import { type Opened, openingFor } from './openings';
 
 /** Making it another way can call for another way again; no garment goes round more often. */
 const MOST_CHANGES = 8;
 
-export type Settled = {
+export type SettledGarment = {
   readonly matched: Matched;
   readonly opened: Opened;
   readonly adjustments: readonly Adjustment[];
@@ -20,7 +20,7 @@ export function suit(
   garment: Garment,
   asked: Choices,
   traits: Traits,
-): Pick<Settled, 'adjustments'> & { choices: Choices } {
+): Pick<SettledGarment, 'adjustments'> & { choices: Choices } {
   const rows = garment.unsuited.filter((row) => asked[row.choice] === row.from && row.when(traits, asked));
   return {
     choices: { ...asked, ...Object.fromEntries(rows.map((row) => [row.choice, row.to])) },
@@ -32,12 +32,12 @@ export function suit(
  * Settles what the maker left to us: sizes, then the opening, then the seams; made another way, from the start, wherever
  * one of the garment's rows says that another way is better.
  */
-export function settle(
+export function settleGarment(
   garment: Garment,
   asked: Choices,
   dress: (choices: Choices) => Wearer,
   corrections: Body['corrections'],
-): Settled {
+): SettledGarment {
   const changes: Adjustment[] = [];
   let choices: Choices = Object.fromEntries(
     Object.entries(asked).map(([name, value]) => [name, value === 'auto' ? (garment.auto[name] ?? value) : value]),

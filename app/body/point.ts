@@ -1,7 +1,7 @@
-// Points and directions on the plane of the paper: mm, x right, y down. Turns are named as seen: with y down,
-// a positive angle and a positive cross product turn clockwise.
+// Points and directions on a plane (paper, a figure, a picture): x right, y down. Turns are named as seen: with y down, a
+// positive angle and a positive cross product turn clockwise. The one vector library; geometry in drafting builds on it.
 
-/** A place, or a step from one place to another, in mm. */
+/** A place, or a step from one place to another. */
 export type Point = { readonly x: number; readonly y: number };
 
 export function point(x: number, y: number): Point {
@@ -69,4 +69,29 @@ export function left(p: Point): Point {
 /** The unsigned angle between two directions, in [0, π]; 0 where either has no length. */
 export function angleBetween(u: Point, v: Point): number {
   return Math.atan2(Math.abs(cross(u, v)), dot(u, v));
+}
+
+/** Its mirror image about the centre line. */
+export function mirror(p: Point): Point {
+  return { x: -p.x, y: p.y };
+}
+
+/** `from`, moved `along` a direction. */
+export function moved(from: Point, along: Point, by: number): Point {
+  return add(from, scale(along, by));
+}
+
+/** The direction at `angle` radians, clockwise as seen from straight right. */
+export function heading(angle: number): Point {
+  return { x: Math.cos(angle), y: Math.sin(angle) };
+}
+
+/** The direction of p, one long; straight right where p has none. */
+export function bearing(p: Point): Point {
+  return norm(p) > 0 ? unit(p) : { x: 1, y: 0 };
+}
+
+/** The direction from a to b, one long; straight right where they are one. */
+export function toward(a: Point, b: Point): Point {
+  return bearing(subtract(b, a));
 }
