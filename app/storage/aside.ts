@@ -1,19 +1,30 @@
 import { disconnect, write } from './connection';
 import type { Aside, TableName } from './rows';
 import { type Rows, readRow } from './shapes';
+import { isNewer } from './sound';
 
 /**
- * The rows of `found` that can be read. Those that cannot are set aside (copied word for word to a table of their own
- * and taken out), a moment later, outside whatever query found them; they go into every backup.
+ * The rows of `found` that can be read. What a newer build wrote stays where it is, unread. What is damaged is set
+ * aside (copied word for word to a table of its own and taken out), a moment later, outside whatever query found it; it
+ * goes into every backup, and is tried again at every start (see care.ts).
  */
-export function readable<T extends TableName>(table: T, found: readonly unknown[]): Rows[T][] {
+export const readable = <T extends TableName>(table: T, found: readonly unknown[]): Rows[T][] =>
+  sorted(table, found).rows;
+
+/** The same, with what a newer build wrote told apart. */
+export function sorted<T extends TableName>(
+  table: T,
+  found: readonly unknown[],
+): { rows: Rows[T][]; newer: unknown[] } {
   const rows: Rows[T][] = [];
+  const newer: unknown[] = [];
   for (const each of found) {
     const row = readRow(table, each);
     if (row) rows.push(row);
+    else if (isNewer(table, each)) newer.push(each);
     else later(table, each);
   }
-  return rows;
+  return { rows, newer };
 }
 
 const waiting: Aside[] = [];

@@ -1,13 +1,14 @@
 import { type Card, type MeasureId, traitValues, type Unit } from '../body';
+import { nextMoment, wallClock } from './clock';
 import { write } from './connection';
 import { StoreError } from './errors';
 import { garmentsOf } from './garments';
-import { newId, nextMoment } from './ids';
+import { newId } from './ids';
 import { fromDataAddress, isPicture } from './pictures';
-import { readingsOf } from './readings';
+import { countReadings, readingsOf } from './readings';
 import type { Garment, Photo, Reading, Toy } from './rows';
 import { readOrder, readRow } from './shapes';
-import { findToy, newToy } from './toys';
+import { findToy, newToy, nextToyMoment } from './toys';
 
 /** The card of a toy: the readings that count, its corrections and its garments; the photo is the caller's to add. */
 export async function cardOf(toyId: string, unit: Unit): Promise<Card> {
@@ -45,10 +46,11 @@ export async function addCard(card: Card): Promise<Toy> {
   );
   const garments = (card.orders ?? []).flatMap((order) => garmentFrom(toy.id, order));
   const photo = card.photo === undefined ? null : photoFrom(toy.id, card.photo);
-  return write(['toys', 'readings', 'garments', 'photos'], card, async (store) => {
-    const taken = new Set((await store.toys.toArray()).map((each) => each.name));
-    const named = { ...toy, name: freeName(toy.name, taken) };
+  return write(['toys', 'readings', 'garments', 'photos', 'settings', 'facts'], card, async (store) => {
+    const taken = new Set(await store.toys.where('name').startsWith(toy.name).keys());
+    const named = { ...toy, name: freeName(toy.name, taken), changedAt: await nextToyMoment(store) };
     await store.toys.put(named);
+    await countReadings(store, readings.length);
     await store.readings.bulkPut(readings);
     await store.garments.bulkPut(garments);
     if (photo) await store.photos.put(photo);
@@ -56,7 +58,7 @@ export async function addCard(card: Card): Promise<Toy> {
   });
 }
 
-function freeName(name: string, taken: ReadonlySet<string>): string {
+function freeName(name: string, taken: ReadonlySet<unknown>): string {
   if (!name) return name;
   for (let number = 1; ; number++) {
     const candidate = number === 1 ? name : `${name} ${number}`;
@@ -71,9 +73,11 @@ const traitOf = (card: Card, id: string) => {
 
 /** Taken on the card's day, in the order the card gives them. */
 function readingsFrom(toyId: string, measureId: MeasureId, lengths: readonly number[], noon: number): Reading[] {
-  const set = nextMoment();
+  const set = wallClock();
   return lengths.map((mm, place) => {
-    const row = { id: newId(), toyId, measureId, mm, from: 'tape' as const, set, takenAt: noon + place };
+    const turn = nextMoment(set + place - 1);
+    const takenAt = noon + place;
+    const row = { id: newId(), toyId, measureId, mm, from: 'tape' as const, set, turn, takenAt, changedAt: turn };
     if (!readRow('readings', row)) throw new StoreError('store-bad-value', row);
     return row;
   });
@@ -81,20 +85,20 @@ function readingsFrom(toyId: string, measureId: MeasureId, lengths: readonly num
 
 function garmentFrom(toyId: string, given: unknown): Garment[] {
   const order = readOrder(given);
-  const at = nextMoment();
+  const at = wallClock();
   return order ? [{ id: newId(), toyId, order, createdAt: at, changedAt: at }] : [];
 }
 
 /** A photo out of a data address; null when it is no picture. */
 function photoFrom(toyId: string, address: string): Photo | null {
-  const row = readRow('photos', { toyId, ...fromDataAddress(address), changedAt: nextMoment() });
+  const row = readRow('photos', { toyId, ...fromDataAddress(address), changedAt: wallClock() });
   return row && isPicture(row) ? row : null;
 }
 
 /** The middle of a calendar day where the maker is; now for a day that no clock had. */
 function noonOf(day: string): number {
   const noon = Date.parse(`${day}T12:00:00`);
-  return noon > 0 ? noon : Date.now();
+  return noon > 0 ? noon : wallClock();
 }
 
 /** The calendar day of a moment where the maker is, ISO 8601. */

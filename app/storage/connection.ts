@@ -1,5 +1,6 @@
 import { createStore, type Store } from './database';
 import { isConnectionLost, type StoreCode, StoreError, toStoreError } from './errors';
+import type { TableName } from './rows';
 
 /** Opening and writing answer within this, or the screen says that the store does not answer; common practice. */
 const TIME_LIMIT_MS = 8_000;
@@ -98,7 +99,7 @@ export function write<T>(
   }, unsaved);
 }
 
-export type Tables = 'toys' | 'readings' | 'garments' | 'places' | 'photos' | 'settings' | 'aside' | 'copies' | 'facts';
+export type Tables = TableName | 'aside' | 'copies' | 'facts' | 'typed';
 
 async function attempt<T>(work: (store: Store) => PromiseLike<T>, unsaved: unknown): Promise<T> {
   try {

@@ -1,5 +1,5 @@
 import { Dexie, type Table } from 'dexie';
-import type { Aside, Copy, Fact, Garment, Photo, Place, Reading, Setting, Toy } from './rows';
+import type { Aside, Copy, Fact, Garment, Photo, Place, Reading, Setting, Toy, Typed } from './rows';
 
 export const DATABASE = 'hemling';
 
@@ -25,6 +25,21 @@ export const versions: readonly {
       facts: 'id',
     },
   },
+  {
+    version: 2,
+    stores: {
+      toys: 'id, changedAt, name',
+      readings: 'id, toyId, takenAt',
+      garments: 'id, toyId',
+      places: 'toyId, at',
+      photos: 'toyId',
+      settings: 'key',
+      aside: '++id',
+      copies: 'id',
+      facts: 'id',
+      typed: 'id',
+    },
+  },
 ];
 
 export type Store = Dexie & {
@@ -37,6 +52,7 @@ export type Store = Dexie & {
   readonly aside: Table<Aside, number>;
   readonly copies: Table<Copy, string>;
   readonly facts: Table<Fact, string>;
+  readonly typed: Table<Typed, string>;
 };
 
 /**

@@ -1,8 +1,9 @@
 import type { Order } from '../body';
 import { readable } from './aside';
+import { nextMoment, wallClock } from './clock';
 import { read, write } from './connection';
 import { StoreError } from './errors';
-import { newId, nextMoment } from './ids';
+import { newId } from './ids';
 import type { Garment } from './rows';
 import { readOrder } from './shapes';
 import type { Undo } from './toys';
@@ -19,12 +20,14 @@ export const inOrder = (found: readonly unknown[]): Garment[] =>
 export async function saveGarment(toyId: string, order: Order, garmentId?: string): Promise<Garment> {
   const checked = readOrder(order);
   if (!checked) throw new StoreError('store-bad-value', order);
-  const at = nextMoment();
+  const at = wallClock();
   const fresh: Garment = { id: garmentId ?? newId(), toyId, order: checked, createdAt: at, changedAt: at };
   return write(['toys', 'garments'], order, async (store) => {
     if (!(await store.toys.get(toyId))) throw new StoreError('store-gone', order);
     const earlier = await store.garments.get(fresh.id);
-    const row = earlier ? { ...fresh, createdAt: earlier.createdAt } : fresh;
+    const row = earlier
+      ? { ...earlier, ...fresh, createdAt: earlier.createdAt, changedAt: nextMoment(earlier.changedAt) }
+      : fresh;
     await store.garments.put(row);
     return row;
   });

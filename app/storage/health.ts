@@ -1,5 +1,7 @@
-import { read } from './connection';
-import { LAST_BACKUP, setSetting, settings } from './settings';
+import { nextMoment, wallClock } from './clock';
+import { read, write } from './connection';
+import { sinceBackup } from './readings';
+import { LAST_BACKUP, settings } from './settings';
 
 /** A backup is gently offered after this many readings without one. */
 const READINGS_BEFORE_REMINDER = 10;
@@ -17,8 +19,10 @@ export type Health = {
 
 /** How the store is doing. Never await it on the way to the first screen. */
 export async function health(): Promise<Health> {
-  const lastBackup = Number((await settings())[LAST_BACKUP] ?? 0);
-  const readingsSince = await read((store) => store.readings.where('takenAt').above(lastBackup).count());
+  const lastBackup = Number((await settings())[LAST_BACKUP] ?? 0) || 0;
+  const readingsSince = await read((store) =>
+    store.transaction('r', [store.readings, store.settings, store.facts], () => sinceBackup(store)),
+  );
   const aside = await read((store) => store.aside.count());
   const room = await manager()
     ?.estimate?.()
@@ -44,7 +48,13 @@ export const askToPersist = async (): Promise<boolean | null> =>
     .catch(() => null)) ?? null;
 
 /** Says that the maker has a backup of everything up to now; call it once the file has left the app. */
-export const backedUp = (): Promise<void> => setSetting(LAST_BACKUP, Date.now());
+export const backedUp = (): Promise<void> =>
+  write(['settings', 'facts'], undefined, async (store) => {
+    const earlier = await store.settings.get(LAST_BACKUP);
+    const now = wallClock();
+    await store.settings.put({ key: LAST_BACKUP, value: now, changedAt: nextMoment(earlier?.changedAt) });
+    await store.facts.put({ id: 'since-backup', readings: 0 });
+  });
 
 /** Missing outside secure contexts and in some WebKit builds. */
 const manager = (): Partial<StorageManager> | undefined =>

@@ -37,3 +37,6 @@ export { type Stop, type ToyWatched, watchSettings, watchToy, watchToys } from '
  * const { exportAll, backupFile, readBackup, previewImport, importAll, undoReplace } = await loadBackup();
  */
 export const loadBackup = () => import('./backup');
+
+/** What may wait until the first screen is there. */
+export const loadCare = () => import('./care');

@@ -1,7 +1,7 @@
 import { readable } from './aside';
+import { nextMoment, wallClock } from './clock';
 import { read, write } from './connection';
 import { StoreError } from './errors';
-import { nextMoment } from './ids';
 import { isPicture } from './pictures';
 import { readRow } from './shapes';
 
@@ -12,9 +12,12 @@ import { readRow } from './shapes';
 export async function savePhoto(toyId: string, picture: Blob | null): Promise<void> {
   if (!picture) return write(['photos'], undefined, (store) => store.photos.delete(toyId));
   const bytes = await picture.arrayBuffer();
-  const row = readRow('photos', { toyId, type: picture.type, bytes, changedAt: nextMoment() });
+  const row = readRow('photos', { toyId, type: picture.type, bytes, changedAt: wallClock() });
   if (!row || !isPicture(row)) throw new StoreError('store-bad-value', picture);
-  await write(['photos'], picture, (store) => store.photos.put(row));
+  await write(['photos'], picture, async (store) => {
+    const earlier = await store.photos.get(toyId);
+    await store.photos.put({ ...row, changedAt: nextMoment(earlier?.changedAt) });
+  });
 }
 
 /** A toy's photo, or undefined. */

@@ -1,11 +1,15 @@
 import { readable } from './aside';
+import { nextMoment, wallClock } from './clock';
 import { read, write } from './connection';
 import type { Place } from './rows';
 
 /** Remembers how far the maker has come with a toy, so that the flow resumes at `step` after anything. */
 export async function setPlace(toyId: string, garmentId: string | null, step: string): Promise<void> {
-  const place: Place = { toyId, garmentId, step, at: Date.now() };
-  await write(['places'], place, (store) => store.places.put(place));
+  const place: Place = { toyId, garmentId, step, at: wallClock() };
+  await write(['places'], place, async (store) => {
+    const last = await store.places.orderBy('at').last();
+    await store.places.put({ ...place, at: nextMoment(last?.at) });
+  });
 }
 
 /** Where the maker was: with `toyId`, or, without one, with any toy. Undefined when she was nowhere yet. */

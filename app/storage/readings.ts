@@ -1,10 +1,13 @@
 import { findMeasure, type MeasureId, type Mm } from '../body';
 import { readable } from './aside';
+import { nextMoment, wallClock } from './clock';
 import { read, write } from './connection';
+import type { Store } from './database';
 import { StoreError } from './errors';
-import { newId, nextMoment } from './ids';
+import { newId } from './ids';
 import type { Reading } from './rows';
-import { readRow } from './shapes';
+import { LAST_BACKUP } from './settings';
+import { orderOf, readRow } from './shapes';
 import type { Undo } from './toys';
 
 /** The readings that count, by measure, in the order taken. */
@@ -23,37 +26,63 @@ export async function saveReading(
   from: Reading['from'] = 'tape',
   { anew = false, instead }: { readonly anew?: boolean; readonly instead?: string } = {},
 ): Promise<Reading> {
-  const at = nextMoment();
-  const fresh: Reading = { id: newId(), toyId, measureId, mm, from, set: at, takenAt: at };
+  const now = wallClock();
+  const fresh: Reading = { id: newId(), toyId, measureId, mm, from, set: now, turn: now, takenAt: now, changedAt: now };
   if (!readRow('readings', fresh)) throw new StoreError('store-bad-value', fresh);
-  return write(['toys', 'readings'], fresh, async (store) => {
+  return write(['toys', 'readings', 'settings', 'facts', 'typed'], fresh, async (store) => {
     if (!(await store.toys.get(toyId))) throw new StoreError('store-gone', fresh);
-    const earlier = anew ? [] : await store.readings.where('toyId').equals(toyId).toArray();
-    const current = newestSets(readable('readings', earlier))[measureId];
+    const all = readable('readings', await store.readings.where('toyId').equals(toyId).toArray());
+    const same = all.filter((reading) => reading.measureId === measureId);
+    const turn = nextMoment(...same.flatMap((each) => [each.set, each.turn, each.changedAt]));
+    const current = anew ? undefined : newestSets(same)[measureId];
     const mistyped = instead === undefined ? undefined : await store.readings.get(instead);
-    const row = { ...fresh, set: mistyped?.set ?? current?.[0]?.set ?? fresh.set };
-    if (mistyped) await store.readings.put({ ...mistyped, removedAt: at });
+    const set = mistyped?.set ?? current?.[0]?.set ?? turn;
+    const row = { ...fresh, set, turn, changedAt: turn };
+    if (mistyped) await store.readings.put({ ...mistyped, removedAt: turn, changedAt: turn });
+    await countReadings(store, 1);
     await store.readings.put(row);
+    await store.typed.delete(typedId(toyId, measureId));
     return row;
   });
 }
 
+/** The name of what is being typed for a toy's measure; kept as a reading, it is typed no longer. */
+export const typedId = (toyId: string, measureId: string): string => `${toyId} ${measureId}`;
+
 /** Takes one reading out of the count; the returned Undo puts it back. Throws `store-gone`. */
 export async function removeReading(readingId: string): Promise<Undo> {
-  await mark(readingId, nextMoment());
-  return () => mark(readingId, undefined);
+  await mark(readingId, true);
+  return () => mark(readingId, false);
 }
 
-function mark(readingId: string, removedAt: number | undefined): Promise<void> {
+function mark(readingId: string, removed: boolean): Promise<void> {
   return write(['readings'], undefined, async (store) => {
     const row = await store.readings.get(readingId);
     if (!row) throw new StoreError('store-gone');
     const { removedAt: _, ...kept } = row;
-    await store.readings.put(removedAt === undefined ? kept : { ...kept, removedAt });
+    const { turn, changedAt } = orderOf(row);
+    const at = nextMoment(changedAt);
+    await store.readings.put({ ...kept, turn, changedAt: at, ...(removed && { removedAt: at }) });
   });
 }
 
-/** Every reading ever taken of a toy and not taken back, oldest first: its history. */
+/** Raises the count of readings that no backup holds; within a transaction over readings, settings and facts. */
+export async function countReadings(store: Store, more: number): Promise<void> {
+  await store.facts.put({ id: 'since-backup', readings: (await sinceBackup(store)) + more });
+}
+
+/** Readings kept since the last backup; in a store that never counted, those taken later by the device's clock. */
+export async function sinceBackup(store: Store): Promise<number> {
+  const fact = await store.facts.get('since-backup');
+  if (fact?.id === 'since-backup' && Number.isFinite(fact.readings)) return fact.readings;
+  const last = Number((await store.settings.get(LAST_BACKUP))?.value ?? 0);
+  return store.readings
+    .where('takenAt')
+    .above(Number.isFinite(last) ? last : 0)
+    .count();
+}
+
+/** Every reading ever taken of a toy and not taken back, set after set: its history. */
 export async function historyOf(toyId: string): Promise<Reading[]> {
   return oldestFirst(await read((store) => store.readings.where('toyId').equals(toyId).toArray()));
 }
@@ -66,7 +95,7 @@ export async function readingsOf(toyId: string): Promise<ReadingsByMeasure> {
 export const oldestFirst = (found: readonly unknown[]): Reading[] =>
   readable('readings', found)
     .filter((reading) => reading.removedAt === undefined)
-    .sort((a, b) => a.takenAt - b.takenAt || a.id.localeCompare(b.id));
+    .sort((a, b) => a.set - b.set || a.turn - b.turn || a.takenAt - b.takenAt || (a.id < b.id ? -1 : 1));
 
 /** Of each measure the newest set, in the order taken. Readings of measures the catalogue does not know are left out. */
 export function newestSets(readings: readonly Reading[]): ReadingsByMeasure {

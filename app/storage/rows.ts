@@ -1,6 +1,9 @@
 import type { BodyKind, MeasureId, Mm, Order, SizeId, Traits } from '../body';
 
-/** Moments are milliseconds since 1970 by the device's clock. */
+/**
+ * Milliseconds since 1970. `createdAt` and `takenAt` are the device's clock, for people to read; `changedAt`, `set`, `turn`,
+ * `removedAt` and a place's `at` tell which is later, whatever the clock said (see clock.ts).
+ */
 export type Moment = number;
 
 /** One toy. `kept` remembers flags the maker chose to keep: what was kept, by flag, as the screen words its key. */
@@ -17,8 +20,9 @@ export type Toy = {
 };
 
 /**
- * One number from the tape. Never overwritten: measuring anew begins a new set (named by the moment it began), and
- * the newest set counts. A reading taken back stays, marked, so that an older backup cannot bring it back.
+ * One number from the tape. Never overwritten: measuring anew begins a new set (named by the turn it began with), and
+ * the newest set counts; `turn` is the order within it, a counter per toy and measure. A reading taken back stays,
+ * marked, so that an older backup cannot bring it back; `changedAt` is when it was taken, marked or put back.
  */
 export type Reading = {
   readonly id: string;
@@ -27,8 +31,10 @@ export type Reading = {
   readonly mm: Mm;
   readonly from: 'tape' | 'photo';
   readonly set: Moment;
+  readonly turn: Moment;
   readonly takenAt: Moment;
   readonly removedAt?: Moment;
+  readonly changedAt: Moment;
 };
 
 /** A garment ordered for a toy. */
@@ -90,5 +96,25 @@ export type Copy = {
   readonly aside: readonly Aside[];
 };
 
-/** Facts about the store itself: the sentinel that says it was here before. */
-export type Fact = { readonly id: 'sentinel'; readonly at: Moment };
+/**
+ * Facts about the store itself: the sentinel that says it was here before; how many readings were kept since the last
+ * backup; the folder the maker chose for a second copy.
+ */
+export type Fact =
+  | { readonly id: 'sentinel'; readonly at: Moment }
+  | { readonly id: 'since-backup'; readonly readings: number }
+  | { readonly id: 'copy-folder'; readonly folder: FileSystemDirectoryHandle };
+
+/** What stands in a field and is not kept yet; one a toy and measure (see typed.ts). */
+export type Typed = {
+  readonly id: string;
+  readonly toyId: string;
+  readonly garmentId: string;
+  readonly measureId: string;
+  readonly text: string;
+  readonly unit: string;
+  readonly locale: string;
+  readonly adding: boolean;
+  /** The reading this one takes the place of. */
+  readonly instead?: string;
+};

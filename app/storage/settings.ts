@@ -1,6 +1,6 @@
 import { readable } from './aside';
+import { nextMoment, wallClock } from './clock';
 import { read, write } from './connection';
-import { nextMoment } from './ids';
 import type { Setting, SettingValue } from './rows';
 
 /** All settings ever set, by key; what is not there has the screens' default. */
@@ -21,6 +21,9 @@ export const byKey = (found: readonly unknown[]): Settings =>
   Object.fromEntries(readable('settings', found).map(({ key, value }) => [key, value]));
 
 export async function setSetting(key: string, value: SettingValue): Promise<void> {
-  const row: Setting = { key, value, changedAt: nextMoment() };
-  await write(['settings'], row, (store) => store.settings.put(row));
+  const row: Setting = { key, value, changedAt: wallClock() };
+  await write(['settings'], row, async (store) => {
+    const earlier = await store.settings.get(key);
+    await store.settings.put({ ...row, changedAt: nextMoment(earlier?.changedAt) });
+  });
 }

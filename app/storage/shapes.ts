@@ -1,5 +1,6 @@
 import * as v from 'valibot';
 import { bodyKinds, LONGEST_MM, type Order, SHORTEST_MM, traitValues, usualTraits } from '../body';
+import { LAST_MOMENT } from './clock';
 import type { Garment, Photo, Place, Reading, Setting, TableName, Toy } from './rows';
 import { tidyName, tidyNote } from './tidy';
 
@@ -10,8 +11,6 @@ const LONGEST_WORD = 120;
 const LONGEST_SIMPLE = 500;
 /** 2 MB: a photo redrawn by the app is a tenth of this. */
 const LARGEST_PHOTO = 2_000_000;
-/** Year 2200, so that a damaged moment does not stay "newest" unnoticed. */
-const LAST_MOMENT = 7_258_118_400_000;
 
 const word = v.pipe(v.string(), v.minLength(1), v.maxLength(LONGEST_WORD));
 const moment = v.pipe(v.number(), v.integer(), v.minValue(0), v.maxValue(LAST_MOMENT));
@@ -71,8 +70,10 @@ export const shapes = {
     mm: v.pipe(v.number(), v.minValue(SHORTEST_MM), v.maxValue(LONGEST_MM)),
     from: v.picklist(['tape', 'photo']),
     set: moment,
+    turn: v.exactOptional(moment),
     takenAt: moment,
     removedAt: v.exactOptional(moment),
+    changedAt: v.exactOptional(moment),
   }),
   garments: shapeOf<Garment>()({ id: word, toyId: word, order, createdAt: moment, changedAt: moment }),
   places: shapeOf<Place>()({ toyId: word, garmentId: v.nullable(word), step: word, at: moment }),
@@ -88,13 +89,27 @@ export const shapes = {
 export type Rows = { toys: Toy; readings: Reading; garments: Garment; places: Place; settings: Setting; photos: Photo };
 
 /**
- * A row of `table` if `value` is one, else null. Measure and size ids are not looked up: an id this version does not
- * know stays in the store for one that does.
+ * A row of `table` if `value` is one, else null, with what earlier versions did not write yet put in. Measure and size
+ * ids are not looked up: an id this version does not know stays in the store for one that does.
  */
 export function readRow<T extends TableName>(table: T, value: unknown): Rows[T] | null {
+  const row = parseRow(table, value);
+  return row && table === 'readings' ? ({ ...row, ...orderOf(row as StoredReading) } as Rows[T]) : row;
+}
+
+/** The same, but nothing put in: as it is to be written. A record set aside may name a table that is none. */
+export function parseRow<T extends TableName>(table: T, value: unknown): Rows[T] | null {
+  if (!Object.hasOwn(shapes, table)) return null;
   const parsed = v.safeParse(shapes[table] as v.GenericSchema<unknown, unknown>, value);
   return parsed.success ? (parsed.output as Rows[T]) : null;
 }
+
+/** A reading of version 1 has the device's clock alone. */
+type StoredReading = Omit<Reading, 'turn' | 'changedAt'> & Partial<Reading>;
+export const orderOf = ({ turn, changedAt, takenAt, removedAt }: StoredReading) => ({
+  turn: turn ?? takenAt,
+  changedAt: changedAt ?? removedAt ?? takenAt,
+});
 
 /** An order as a plain, checked copy; null when it is none. */
 export function readOrder(value: unknown): Order | null {

@@ -1,8 +1,10 @@
 import { type BodyKind, type Traits, usualTraits } from '../body';
 import { readable } from './aside';
+import { nextMoment, wallClock } from './clock';
 import { read, write } from './connection';
+import type { Store } from './database';
 import { StoreError } from './errors';
-import { newId, nextMoment } from './ids';
+import { newId } from './ids';
 import type { Toy } from './rows';
 import { readRow } from './shapes';
 import { tidyName, tidyNote } from './tidy';
@@ -18,11 +20,11 @@ export type Undo = () => Promise<void>;
 
 /** All toys, the latest changed first. */
 export async function listToys(): Promise<Toy[]> {
-  return newestFirst(await read((store) => store.toys.toArray()));
+  return newestFirst(readable('toys', await read((store) => store.toys.toArray())));
 }
 
-export const newestFirst = (found: readonly unknown[]): Toy[] =>
-  readable('toys', found).sort((a, b) => b.changedAt - a.changedAt || a.id.localeCompare(b.id));
+export const newestFirst = (toys: readonly Toy[]): Toy[] =>
+  [...toys].sort((a, b) => b.changedAt - a.changedAt || (a.id < b.id ? -1 : 1));
 
 /** One toy, or undefined when there is none by that id. */
 export async function findToy(toyId: string): Promise<Toy | undefined> {
@@ -33,13 +35,16 @@ export async function findToy(toyId: string): Promise<Toy | undefined> {
 /** Keeps a new toy under a new id; a toy of the same name stays another toy. Names are tidied (see `tidyName`). */
 export async function saveToy(toy: NewToy): Promise<Toy> {
   const row = newToy(toy);
-  await write(['toys'], row, (store) => store.toys.add(row));
-  return row;
+  return write(['toys'], row, async (store) => {
+    const stamped = { ...row, changedAt: await nextToyMoment(store) };
+    await store.toys.put(stamped);
+    return stamped;
+  });
 }
 
 /** The row of a new toy. Throws `store-bad-value` for an empty name or traits that are none. */
 export function newToy(toy: NewToy): Toy {
-  const at = nextMoment();
+  const at = wallClock();
   const traits: Traits = { ...usualTraits, ...toy.traits };
   const corrections = toy.corrections ?? {};
   return checked({
@@ -93,12 +98,19 @@ export async function removeToy(toyId: string): Promise<Undo> {
 
 function update(toyId: string, unsaved: unknown, change: (toy: Toy) => Toy): Promise<Toy> {
   return write(['toys'], unsaved, async (store) => {
-    const toy = readRow('toys', await store.toys.get(toyId));
+    const kept: unknown = await store.toys.get(toyId);
+    const toy = readRow('toys', kept);
     if (!toy) throw new StoreError('store-gone');
-    const changed = checked({ ...change(toy), changedAt: nextMoment() });
-    await store.toys.put(changed);
+    const changed = checked({ ...change(toy), changedAt: await nextToyMoment(store, toy) });
+    await store.toys.put({ ...(kept as object), ...changed });
     return changed;
   });
+}
+
+/** Later than any toy was changed; within a transaction over toys. */
+export async function nextToyMoment(store: Store, toy?: Toy): Promise<number> {
+  const last: unknown = await store.toys.orderBy('changedAt').last();
+  return nextMoment(readRow('toys', last)?.changedAt, toy?.changedAt);
 }
 
 function checked(toy: Toy): Toy {

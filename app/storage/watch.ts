@@ -1,5 +1,5 @@
 import { liveQuery } from 'dexie';
-import { readable } from './aside';
+import { readable, sorted } from './aside';
 import { connect, disconnect } from './connection';
 import type { Store } from './database';
 import { isConnectionLost, type StoreError, toStoreError } from './errors';
@@ -7,24 +7,36 @@ import { inOrder } from './garments';
 import { newestSets, type ReadingsByMeasure } from './readings';
 import type { Garment, Place, Reading, Toy } from './rows';
 import { byKey, type Settings } from './settings';
+import { isNewer } from './sound';
+import { tidyName } from './tidy';
 import { newestFirst } from './toys';
 
 export type Stop = () => void;
 type Failed = (error: StoreError) => void;
 
-/** Everything about one toy; `toy` is undefined when it was removed. */
+/** Everything about one toy; `toy` is undefined when it was removed, or `newer`: only a newer build understands it. */
 export type ToyWatched = {
   readonly toy: Toy | undefined;
+  readonly newer: boolean;
   readonly readings: ReadingsByMeasure;
   readonly garments: readonly Garment[];
   readonly place: Place | undefined;
 };
 
-/** Calls `next` with all toys, the latest changed first, now and after every change in any tab. */
-export const watchToys = (next: (toys: Toy[]) => void, failed?: Failed): Stop =>
+/**
+ * Calls `next` with all toys, the latest changed first, now and after every change in any tab; `newer` names the toys
+ * that only a newer build understands.
+ */
+export const watchToys = (next: (toys: Toy[], newer: string[]) => void, failed?: Failed): Stop =>
   watch(
     (store) => store.toys.toArray() as Promise<unknown[]>,
-    (found) => next(newestFirst(found)),
+    (found) => {
+      const { rows, newer } = sorted('toys', found);
+      next(
+        newestFirst(rows),
+        newer.map((row) => tidyName(String(Reflect.get(row as object, 'name')))),
+      );
+    },
     failed,
   );
 
@@ -41,6 +53,7 @@ export const watchToy = (toyId: string, next: (watched: ToyWatched) => void, fai
     ({ toy, readings, garments, place }) =>
       next({
         toy: toy && readable('toys', [toy])[0],
+        newer: isNewer('toys', toy),
         readings: newestSets(readable<'readings'>('readings', readings) satisfies Reading[]),
         garments: inOrder(garments),
         place: place && readable('places', [place])[0],

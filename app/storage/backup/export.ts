@@ -1,24 +1,37 @@
+import { asText } from '../aside-text';
+import { wallClock } from '../clock';
 import { read } from '../connection';
 import type { Store } from '../database';
-import type { Aside, Contents } from '../rows';
+import { plain } from '../plain';
+import type { Aside, Contents, TableName } from '../rows';
 import { isOfDevice } from '../settings';
-import { readRow } from '../shapes';
+import type { Rows } from '../shapes';
+import { isSound } from '../sound';
 import { type AsideText, BACKUP_FORMAT, BACKUP_VERSION, type Backup, photoText, sumOf, tables } from './format';
 
 /**
- * Everything kept, photos and unreadable records included, as it was at one moment; settings of the device stay with
- * the device. Throws StoreError.
+ * Everything kept, photos, what a newer build wrote and unreadable records included, as it was at one moment; settings
+ * of the device stay with the device. Throws StoreError.
  */
 export async function exportAll(): Promise<Backup> {
   const { contents, aside } = await everythingNow();
   const unreadable: AsideText[] = aside.map(asideText);
-  const photos = contents.photos.flatMap((photo) => {
-    if (readRow('photos', photo)) return [photoText(photo)];
-    unreadable.push(asideText({ table: 'photos', at: Date.now(), row: photo }));
-    return [];
-  });
+  const whole = <T extends TableName>(table: T, rows: readonly Rows[T][]) =>
+    rows.filter((row) => {
+      const sound = isSound(table, row);
+      if (!sound) unreadable.push(asideText({ table, at: wallClock(), row }));
+      return sound;
+    });
   const settings = contents.settings.filter((setting) => !isOfDevice(setting.key));
-  const backup = { ...contents, settings, photos, aside: unreadable };
+  const backup = {
+    toys: whole('toys', contents.toys).map(plainRow),
+    readings: whole('readings', contents.readings).map(plainRow),
+    garments: whole('garments', contents.garments).map(plainRow),
+    places: whole('places', contents.places).map(plainRow),
+    settings: whole('settings', settings).map(plainRow),
+    photos: whole('photos', contents.photos).map(photoText),
+    aside: unreadable,
+  };
   const made = new Date().toISOString();
   const sum = await sumOf(made, backup);
   return {
@@ -29,6 +42,9 @@ export async function exportAll(): Promise<Backup> {
     ...backup,
   };
 }
+
+/** A newer build may keep what JSON cannot hold. */
+const plainRow = <R>(row: R) => plain(row) as R;
 
 /** The backup as a file, one record a line. */
 export function backupFile(backup: Backup): Blob {
@@ -66,12 +82,8 @@ const everyTable = (store: Store) => [
 
 const linesOf = (rows: readonly unknown[]) => rows.map((row, index) => `${index ? ',' : ''}\n${JSON.stringify(row)}`);
 
-/** Bytes have no JSON of their own; they become lists of numbers. */
 export const asideText = ({ table, at, row }: Aside): AsideText => ({
   table,
-  at,
-  row: typeof row === 'string' ? row : (JSON.stringify(row, bytesToNumbers) ?? 'null'),
+  at: Number.isFinite(at) ? at : 0,
+  row: asText(row),
 });
-
-const bytesToNumbers = (_: string, value: unknown) =>
-  value instanceof ArrayBuffer ? Array.from(new Uint8Array(value)) : typeof value === 'bigint' ? String(value) : value;

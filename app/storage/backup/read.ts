@@ -1,12 +1,18 @@
 import * as v from 'valibot';
+import { LAST_DAY } from '../clock';
 import { fromDataAddress, isPicture } from '../pictures';
-import type { Photo, TableName } from '../rows';
-import { type Rows, readRow, shapes } from '../shapes';
+import type { TableName } from '../rows';
+import { parseRow, type Rows, readRow, shapes } from '../shapes';
+import { isNewer } from '../sound';
 import { type AsideText, BACKUP_FORMAT, BACKUP_VERSION, type BackupTables, sumOf } from './format';
 
 /** A backup larger or deeper than these was not written by this app. */
 export const LARGEST_BACKUP = 64 * 1024 * 1024;
 const DEEPEST = 32;
+/** A photo of the largest size, written as numbers, and room to spare. */
+const LONGEST_ASIDE = 16_000_000;
+/** The keys of rows that hold moments. */
+const MOMENTS = ['createdAt', 'changedAt', 'set', 'turn', 'takenAt', 'removedAt', 'at'];
 
 export type BackupCode =
   | 'backup-too-large'
@@ -20,13 +26,14 @@ export type BackupCode =
 export type ReadContents = { readonly [T in TableName]: readonly Rows[T][] } & { readonly aside: readonly AsideText[] };
 
 /**
- * A backup that can be restored. `unreadable` records are not ours or damaged, and left out; `changed`: the file is
- * not, letter for letter, as the app wrote it.
+ * A backup that can be restored. `unreadable` records are not ours or damaged, and left out; `newer` ones are for a newer
+ * build, and kept as they are; `changed`: the file is not, letter for letter, as the app wrote it.
  */
 export type ReadBackup = {
   readonly made: string;
   readonly contents: ReadContents;
   readonly unreadable: number;
+  readonly newer: number;
   readonly changed: boolean;
 };
 export type BackupResult =
@@ -61,7 +68,7 @@ const photoShape = v.object({ toyId: v.string(), data: v.string(), changedAt: v.
 const asideShape = v.object({
   table: v.picklist(Object.keys(shapes) as TableName[]),
   at: v.number(),
-  row: v.pipe(v.string(), v.maxLength(4_000_000)),
+  row: v.pipe(v.string(), v.maxLength(LONGEST_ASIDE)),
 });
 
 async function checkBackup(value: unknown): Promise<BackupResult> {
@@ -70,31 +77,49 @@ async function checkBackup(value: unknown): Promise<BackupResult> {
     return refuse(Number(value.version) > BACKUP_VERSION ? 'backup-newer' : 'backup-foreign');
   const { made, sum, ...given } = v.parse(envelope, value);
   let unreadable = 0;
+  let newer = 0;
   const only = <T>(rows: readonly unknown[], readOne: (row: unknown) => T | null): T[] => {
     const good = rows.map(readOne).filter((row) => row !== null);
     unreadable += rows.length - good.length;
     return good;
   };
+  const row =
+    <T extends TableName>(table: T) =>
+    (value: unknown): Rows[T] | null => {
+      const parsed = parseRow(table, value);
+      if (parsed) return notLaterThanDays({ ...(value as object), ...parsed });
+      if (!isNewer(table, value)) return null;
+      newer += 1;
+      return notLaterThanDays(value as Rows[T]);
+    };
   const contents: ReadContents = {
-    toys: only(given.toys, (row) => readRow('toys', row)),
-    readings: only(given.readings, (row) => readRow('readings', row)),
-    garments: only(given.garments, (row) => readRow('garments', row)),
-    places: only(given.places, (row) => readRow('places', row)),
-    settings: only(given.settings, (row) => readRow('settings', row)),
-    photos: only(given.photos, readPhoto),
+    toys: only(given.toys, row('toys')),
+    readings: only(given.readings, row('readings')),
+    garments: only(given.garments, row('garments')),
+    places: only(given.places, row('places')),
+    settings: only(given.settings, row('settings')),
+    photos: only(given.photos, (value) => row('photos')(photoOf(value))),
     aside: only(given.aside, readAside),
   };
   if (Object.values(contents).every((rows) => rows.length === 0)) return refuse('backup-empty');
   const changed = sum !== ((await sumOf(made, given as unknown as BackupTables)) ?? sum);
-  return { ok: true, backup: { made, contents, unreadable, changed } };
+  return { ok: true, backup: { made, contents, unreadable, newer, changed } };
 }
 
-function readPhoto(value: unknown): Photo | null {
+/** The row of a photo; null when its bytes are not what they say. A type this build does not know is not looked into. */
+function photoOf(value: unknown): unknown {
   const parsed = v.safeParse(photoShape, value);
   if (!parsed.success) return null;
   const { toyId, data, changedAt } = parsed.output;
-  const row = readRow('photos', { toyId, ...fromDataAddress(data), changedAt });
-  return row && isPicture(row) ? row : null;
+  const row = { toyId, ...fromDataAddress(data), changedAt };
+  const known = readRow('photos', row);
+  return known && !isPicture(known) ? null : row;
+}
+
+/** A row is never later than the last day, so that no file can claim the end of time for itself. */
+function notLaterThanDays<R extends object>(row: R): R {
+  const late = Object.entries(row).filter(([key, value]) => MOMENTS.includes(key) && Number(value) > LAST_DAY);
+  return late.length === 0 ? row : { ...row, ...Object.fromEntries(late.map(([key]) => [key, LAST_DAY])) };
 }
 
 function readAside(value: unknown): AsideText | null {

@@ -1,11 +1,11 @@
 import { read, write } from '../connection';
 import type { Store } from '../database';
 import { StoreError } from '../errors';
-import type { Aside, Contents, Copy, TableName } from '../rows';
+import type { Aside, Contents, Copy, Setting, TableName } from '../rows';
 import { isOfDevice } from '../settings';
 import { asideText, everything, everythingNow } from './export';
 import type { AsideText } from './format';
-import { type Changes, changesOf, newerRows, tableNames, type Way } from './merge';
+import { type Changes, changesOf, damagedUnder, newAside, newerRows, tableNames, type Way } from './merge';
 import type { ReadBackup, ReadContents } from './read';
 
 const COPY = 'before-replace';
@@ -55,18 +55,23 @@ export const forgetCopy = (): Promise<void> => write(['copies'], undefined, (sto
 
 async function merge(store: Store, there: ReadContents): Promise<void> {
   const { contents: here, aside } = await everything(store);
-  await put(
-    store,
-    {
-      toys: newerRows('toys', here.toys, there.toys),
-      readings: newerRows('readings', here.readings, there.readings),
-      garments: newerRows('garments', here.garments, there.garments),
-      places: newerRows('places', here.places, there.places),
-      settings: newerRows('settings', here.settings, there.settings),
-      photos: newerRows('photos', here.photos, there.photos),
-    },
-    there.aside.filter(({ row }) => !aside.some((own) => asideText(own).row === row)),
-  );
+  const coming = {
+    toys: newerRows('toys', here.toys, there.toys),
+    readings: newerRows('readings', here.readings, there.readings),
+    garments: newerRows('garments', here.garments, there.garments),
+    places: newerRows('places', here.places, there.places),
+    settings: newerRows('settings', here.settings, ofMaker(there.settings)),
+    photos: newerRows('photos', here.photos, there.photos),
+  };
+  const damaged = [
+    ...damagedUnder('toys', here.toys, coming.toys),
+    ...damagedUnder('readings', here.readings, coming.readings),
+    ...damagedUnder('garments', here.garments, coming.garments),
+    ...damagedUnder('places', here.places, coming.places),
+    ...damagedUnder('settings', here.settings, coming.settings),
+    ...damagedUnder('photos', here.photos, coming.photos),
+  ];
+  await put(store, coming, [...damaged, ...newAside(aside.map(asideText), there.aside)]);
 }
 
 async function replace(store: Store, there: ReadContents): Promise<void> {
@@ -91,7 +96,9 @@ async function put(store: Store, rows: Contents, aside: readonly (Aside | AsideT
   await store.readings.bulkPut(rows.readings);
   await store.garments.bulkPut(rows.garments);
   await store.places.bulkPut(rows.places);
-  await store.settings.bulkPut(rows.settings.filter((setting) => !isOfDevice(setting.key)));
+  await store.settings.bulkPut(ofMaker(rows.settings));
   await store.photos.bulkPut(rows.photos);
   await store.aside.bulkPut(aside.map(({ table, at, row }) => ({ table, at, row })));
 }
+
+const ofMaker = (settings: readonly Setting[]) => settings.filter((setting) => !isOfDevice(setting.key));
