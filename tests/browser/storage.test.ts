@@ -114,7 +114,7 @@ describe('a second tab', () => {
       () =>
         new Promise<string>((done) => {
           window.rooms.storage.onEnded(() => undefined);
-          const request = indexedDB.open('hemling', 20);
+          const request = indexedDB.open('hemling', 990);
           request.onblocked = () => done('blocked');
           request.onsuccess = () => done('upgraded');
           request.onerror = () => done(String(request.error));
