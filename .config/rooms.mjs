@@ -11,9 +11,9 @@ export const ROOMS = {
   'app/storage': ['app/body'],
   'app/sharing': ['app/body'],
   'app/words': ['app/body'],
-  'app/work': ['app/body', 'app/drafting', 'app/words', 'app/sharing'],
-  'app/command': ['app/body', 'app/drafting', 'app/measuring', 'app/sharing', 'app/words', 'app/work'],
-  'app/parts': ['app/body', 'app/measuring', 'app/words', 'app/work/bridge'],
+  'app/work': ['app/body', 'app/drafting', 'app/words'],
+  'app/command': ['app/body', 'app/drafting', 'app/measuring', 'app/sharing', 'app/words'],
+  'app/parts': ['app/body', 'app/measuring'],
   'app/screens': null,
   sw: ['app/sharing/inbox'],
   app: null,
@@ -42,24 +42,22 @@ export const INSIDE = {
 
 /** Every package the app uses, and the only places that may name it. */
 export const PACKAGES = {
-  preact: ['app/parts', 'app/screens', 'app/main'],
+  preact: ['app/parts', 'app/screens'],
   i18next: ['app/words'],
-  valibot: ['app/body', 'app/sharing', 'app/storage', 'app/command'],
+  valibot: ['app/sharing', 'app/storage', 'app/command'],
   dexie: ['app/storage'],
   idb: ['app/sharing/inbox'],
-  'bezier-js': ['app/drafting/geometry'],
   'clipper2-ts': ['app/drafting/geometry'],
   jspdf: ['app/drafting/output'],
   qr: ['app/sharing'],
-  uqr: ['app/sharing'],
   'workbox-precaching': ['sw'],
   'workbox-routing': ['sw'],
-  'workbox-window': ['app/screens', 'app/work'],
+  'workbox-window': ['app/work'],
   node: ['app/command'],
 };
 
 /** What the first page may not reach through static imports: each waits for a dynamic import or the worker. */
-export const NOT_ON_FIRST_PAGE = ['app/drafting', 'jspdf', 'clipper2-ts', 'bezier-js', 'qr', 'uqr'];
+export const NOT_ON_FIRST_PAGE = ['app/drafting', 'jspdf', 'clipper2-ts', 'qr'];
 export const FIRST_PAGE = 'app/main.tsx';
 
 /** Rooms where the clock and chance are handed in, so that the same input gives the same output. */
@@ -84,6 +82,7 @@ export function breachesOf(root) {
       ...impurities(module),
     ]),
     ...firstPageBreaches(new Map(modules.map((module) => [module.path, module])), known),
+    ...idlePermissions(modules),
     ...ringsOf(modules, known).map((ring) => `a ring of imports: ${ring.join(' > ')}`),
   ];
 }
@@ -135,6 +134,18 @@ function isDoor(target, known) {
 /** @param {Module} module */
 function impurities({ path, impure }) {
   return PURE.includes(roomOf(path)) ? impure.map((found) => `${path}: ${found} in a room that must be pure`) : [];
+}
+
+/** What the tables allow and nobody does any more. @param {Module[]} modules */
+function idlePermissions(modules) {
+  const imported = (/** @type {string} */ place, /** @type {string} */ what) =>
+    modules.some(({ path, imports }) => inside(path, place) && imports.some(({ target }) => inside(target, what)));
+  const idle = (/** @type {Record<string, string[] | null>} */ table) =>
+    Object.entries(table).flatMap(([one, others]) => (others ?? []).map((other) => [one, other]));
+  return [
+    ...idle(ROOMS).filter(([room = '', other = '']) => !imported(room, other)),
+    ...idle(PACKAGES).flatMap(([name = '', place = '']) => (imported(place, name) ? [] : [[place, name]])),
+  ].map(([place, what]) => `${place} may import ${what}, and does not`);
 }
 
 /** @param {Map<string, Module>} modules @param {Set<string>} known */

@@ -1,3 +1,5 @@
+import { readFileSync } from 'node:fs';
+import { join } from 'node:path';
 import { afterAll, describe, expect, test } from 'vitest';
 import { breachesOf } from '../../.config/rooms.mjs';
 import { copyOfTheCode } from './copy';
@@ -31,8 +33,10 @@ describe('the rooms', () => {
     expect(found[0]).toMatch(`app/${room}/planted.ts: app/${room} may not import app/${other}`);
   });
 
-  test('parts may import the bridge', () =>
-    expect(breachesWith('app/parts/planted.ts', "import { bridge } from '../work/bridge';")).toEqual([]));
+  test('are not allowed what they do not do', () => {
+    const text = readFileSync(join(copy.root, 'sw/sw.ts'), 'utf8').replaceAll('workbox-routing', 'workbox-precaching');
+    expect(breachesWith('sw/sw.ts', text)).toEqual(['sw may import workbox-routing, and does not']);
+  });
 
   test('a room is entered by its door', () => {
     const text = "import { readCard } from '../sharing/read-card';";

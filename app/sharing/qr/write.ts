@@ -1,4 +1,4 @@
-import { encode } from 'uqr';
+import { encodeQR } from 'qr';
 
 /** A QR symbol: `dark[row][column]`, `size` modules a side, without the quiet zone it must be drawn in. */
 export type QrSymbol = {
@@ -12,6 +12,8 @@ export const QUIET_MODULES = 4;
 
 /** The smallest symbol of ISO/IEC 18004 that holds a text at error correction level M (about 15 % may be lost). */
 export function qrOf(text: string): QrSymbol {
-  const { version, size, data } = encode(text, { ecc: 'M', boostEcc: false, border: 0 });
-  return { version, size, dark: data };
+  // The library draws no symbol without a border; what it is put in has its own.
+  const bordered = encodeQR(text, 'raw', { ecc: 'medium', border: 1 });
+  const dark = bordered.slice(1, -1).map((row) => row.slice(1, -1));
+  return { version: (dark.length - 17) / 4, size: dark.length, dark };
 }
