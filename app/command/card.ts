@@ -3,7 +3,7 @@
  * What a link cannot hold, or a reader does not know, is named on stderr. Exit 0; 2 with one line on stderr where the
  * file cannot be read or the card or link is wrong: what was given, the fault's code, the place in it, its values.
  */
-import { existsSync, readFileSync, statSync } from 'node:fs';
+import { existsSync, readFileSync } from 'node:fs';
 import {
   type CardResult,
   cardLink,
@@ -13,40 +13,46 @@ import {
   readCard,
   writeCard,
 } from '../sharing';
+import { EXIT, type Exit } from './call';
+import { command } from './command';
+import { readFile } from './read-file';
+import { complain, print, printJson } from './terminal';
 
-const [given, ...others] = process.argv.slice(2);
-if (given === undefined || others.length > 0) refuse('usage: card CARD.json | card LINK');
-else if (/^https?:/u.test(given) || (carriesCard(given) && !existsSync(given))) printCard(given);
-else printLink(given);
+await command(
+  {
+    name: 'card',
+    usage: ['CARD.json', 'LINK'],
+    options: {},
+    words: [1, 1],
+    exits: [EXIT.done, EXIT.unreadable, EXIT.ours],
+  },
+  ({ words: [given = ''] }) =>
+    /^https?:/u.test(given) || (carriesCard(given) && !existsSync(given)) ? printCard(given) : printLink(given),
+);
 
-function printLink(path: string): void {
-  const read = readFile(path);
-  if (read.ok) {
-    const { link, leftOut } = cardLink(read.card, homepage());
-    tell('skipped', read.skipped);
-    tell('left-out', leftOut);
-    console.log(link);
-  } else refuse(lineOf(path, read));
+function printLink(path: string): Exit {
+  const read = readCardFile(path);
+  if (!read.ok) return refuse(lineOf(path, read));
+  const { link, leftOut } = cardLink(read.card, homepage());
+  tell('skipped', read.skipped);
+  tell('left-out', leftOut);
+  print(link);
+  return EXIT.done;
 }
 
-function printCard(link: string): void {
+function printCard(link: string): Exit {
   const read = decodeCode(link);
-  if (read.ok) {
-    tell('skipped', read.skipped);
-    console.log(writeCard(read.card));
-  } else refuse(lineOf('link', read));
+  if (!read.ok) return refuse(lineOf('link', read));
+  tell('skipped', read.skipped);
+  printJson(writeCard(read.card));
+  return EXIT.done;
 }
 
-function readFile(path: string): CardResult {
-  try {
-    const { size } = statSync(path);
-    if (size > LARGEST_CARD_BYTES) {
-      return { ok: false, fault: { code: 'too-large', where: '', values: { bytes: size, limit: LARGEST_CARD_BYTES } } };
-    }
-    return readCard(readFileSync(path, 'utf8'));
-  } catch {
-    return { ok: false, fault: { code: 'unreadable-file', where: '' } };
-  }
+function readCardFile(path: string): CardResult {
+  const file = readFile(path, LARGEST_CARD_BYTES);
+  if (file.ok) return readCard(file.text);
+  const values = file.code === 'too-large' ? { limit: LARGEST_CARD_BYTES } : {};
+  return { ok: false, fault: { code: file.code, where: '', values } };
 }
 
 /** Where the app is at home: the address of every link. */
@@ -60,10 +66,10 @@ function lineOf(given: string, { fault }: Extract<CardResult, { ok: false }>): s
 }
 
 function tell(what: string, names: readonly string[]): void {
-  for (const name of names) console.error(`${what} ${name}`);
+  for (const name of names) complain(`${what} ${name}`);
 }
 
-function refuse(line: string): void {
-  console.error(line.replace(/\s+/gu, ' '));
-  process.exitCode = 2;
+function refuse(line: string): Exit {
+  complain(line);
+  return EXIT.unreadable;
 }

@@ -3,97 +3,93 @@
  * pattern.pdf, pieces.svg and draft.json; `draft --list` prints what an order may name. Exit 0; 1 refused, one line a
  * flag on stderr; 2 unreadable or unknown, one line: where and why; 70 our own fault. Nothing is written unless 0.
  */
-import { mkdirSync, writeFileSync } from 'node:fs';
-import { join } from 'node:path';
-import { parseArgs } from 'node:util';
-import { type Draft, draft, fullOrder, type Outcome } from '../drafting/draft';
+import type { Say, Unit } from '../body';
+import { draft, fullOrder, type Outcome } from '../drafting/draft';
 import { lettersWithout, toJson, toPdf, toSvg } from '../drafting/output';
 import { findPaper, layOut, USUAL_EFFORT } from '../drafting/sheets';
 import { bodyFrom } from '../measuring';
 import { createSay, locales } from '../words';
+import { type Asked, EXIT, type Exit } from './call';
 import { catalogue } from './catalogue';
+import { command } from './command';
 import { readOrder } from './read-order';
+import { summary } from './summary';
+import { complain, print, printJson } from './terminal';
+import { writeAll } from './write-all';
 
-const EXIT = { refused: 1, unreadable: 2, ours: 70 } as const;
 const SEED = 1;
 
-type Options = { readonly out: string; readonly paper?: string; readonly units?: 'in' | 'cm'; readonly locale: string };
-type Asked = { readonly path: string; readonly options: Options } | 'list' | string[];
+type Options = { readonly out: string; readonly paper?: string; readonly units?: Unit; readonly locale: string };
+type Wrong = readonly [where: string, why: string];
 
-try {
-  process.exitCode = await run(process.argv.slice(2));
-} catch (error) {
-  console.error(`ours ${error instanceof Error ? error.message : String(error)}`.replace(/\s+/gu, ' '));
-  process.exitCode = EXIT.ours;
-}
+await command(
+  {
+    name: 'draft',
+    usage: ['ORDER.json --out DIR', '--list'],
+    options: { out: 'DIR', paper: 'PAPER', units: 'in|cm', locale: 'TAG', list: null },
+    words: [1, 1],
+    exits: [EXIT.done, EXIT.refused, EXIT.unreadable, EXIT.ours],
+  },
+  async (asked) => {
+    if (!asked.on('list')) return draftFrom(asked);
+    printJson(JSON.stringify(catalogue(), null, 2));
+    return EXIT.done;
+  },
+);
 
-async function run(words: readonly string[]): Promise<number> {
-  const asked = readArguments(words);
-  if (asked === 'list') {
-    console.log(JSON.stringify(catalogue(), null, 2));
-    return 0;
-  }
-  if (Array.isArray(asked) || typeof asked === 'string') return unreadable(...(asked as string[]));
-  const file = readOrder(asked.path);
+async function draftFrom({ words: [path = ''], values }: Asked): Promise<Exit> {
+  const options = readOptions(values);
+  if (isWrong(options)) return unreadable(...options);
+  const file = readOrder(path);
   if (!file.ok) return unreadable(file.fault.where, file.fault.code);
-  const { out, paper, units = file.card.unit, locale } = asked.options;
+  const { out, paper, units = file.card.unit, locale } = options;
   const full = fullOrder({ ...file.order, ...(paper ? { paper } : {}) }, file.card.taken);
   if (!full.ok) return unreadable(full.fault.where, full.fault.code);
   const sheet = findPaper(full.order.paper);
   if (!sheet) return unreadable('paper', 'unknown-paper');
-  const outcome = draft(bodyFrom(file.card), full.order, full.garment, file.card.toy.name);
-  if (!outcome.ok) return refused(outcome);
   const say = await createSay(locale);
+  const outcome = draft(bodyFrom(file.card), full.order, full.garment, file.card.toy.name);
+  if (!outcome.ok) return refused(outcome, say);
   const layout = layOut(outcome.draft, sheet, { effort: USUAL_EFFORT, seed: SEED });
-  const pdf = await toPdf(outcome.draft, layout, { say, units });
+  const files = {
+    'pattern.pdf': await toPdf(outcome.draft, layout, { say, units }),
+    'pieces.svg': toSvg(outcome.draft, say),
+    'draft.json': `${JSON.stringify(toJson(outcome.draft))}\n`,
+  };
   const missing = lettersWithout(file.card.toy.name);
-  if (missing.length > 0) console.error(`note letters-drawn-as-boxes ${missing.join('')}`);
-  return write(out, outcome.draft, pdf, toSvg(outcome.draft, say));
-}
-
-/** What was asked, or where and why it cannot be understood. */
-function readArguments(words: readonly string[]): Asked {
-  const parsed = parse(words);
-  if (Array.isArray(parsed)) return parsed;
-  const { values, positionals } = parsed;
-  if (values.list) return 'list';
-  const [path, ...others] = positionals;
-  if (path === undefined || others.length > 0) return ['arguments', 'usage: draft order.json --out DIR | draft --list'];
-  if (!values.out) return ['--out', 'missing'];
-  if (values.units !== undefined && values.units !== 'in' && values.units !== 'cm') return ['--units', 'unknown-units'];
-  const locale = values.locale ?? 'en';
-  if (!(locales as readonly string[]).includes(locale)) return ['--locale', 'unknown-locale'];
-  const { out, paper, units } = values;
-  return { path, options: { out, locale, ...(paper ? { paper } : {}), ...(units ? { units } : {}) } };
-}
-
-function parse(words: readonly string[]) {
-  const text = { type: 'string' } as const;
-  const options = { out: text, paper: text, units: text, locale: text, list: { type: 'boolean' } } as const;
+  if (missing.length > 0) complain(`note letters-drawn-as-boxes ${missing.join('')}`);
   try {
-    return parseArgs({ args: [...words], options, allowPositionals: true });
-  } catch (error) {
-    return ['arguments', error instanceof Error ? error.message : 'unknown'];
-  }
-}
-
-function refused({ flags }: Extract<Outcome, { ok: false }>): number {
-  for (const flag of flags) console.error(`${flag.severity} ${flag.code} ${flag.measures.join(',')}`.trimEnd());
-  return flags.some((flag) => flag.code === 'draft-defect') ? EXIT.ours : EXIT.refused;
-}
-
-function unreadable(where = 'arguments', why = 'unknown'): number {
-  console.error(`${where}: ${why}`.replace(/\s+/gu, ' '));
-  return EXIT.unreadable;
-}
-
-function write(out: string, made: Draft, pdf: Uint8Array, svg: string): number {
-  const files = { 'pattern.pdf': pdf, 'pieces.svg': svg, 'draft.json': `${JSON.stringify(toJson(made))}\n` };
-  try {
-    mkdirSync(out, { recursive: true });
-    for (const [name, content] of Object.entries(files)) writeFileSync(join(out, name), content);
+    writeAll(out, files);
   } catch {
     return unreadable('--out', 'cannot-write');
   }
-  return 0;
+  if (process.stdout.isTTY) for (const line of summary(outcome.draft, layout, out, say, units)) print(line);
+  return EXIT.done;
+}
+
+/** The options, or where and why they cannot be understood. */
+function readOptions({ out, paper, units, locale = 'en' }: Asked['values']): Options | Wrong {
+  if (out === undefined) return ['--out', 'missing'];
+  if (units !== undefined && units !== 'in' && units !== 'cm') return ['--units', 'unknown-units'];
+  if (!(locales as readonly string[]).includes(locale)) return ['--locale', 'unknown-locale'];
+  return { out, locale, ...(paper ? { paper } : {}), ...(units ? { units } : {}) };
+}
+
+function isWrong(options: Options | Wrong): options is Wrong {
+  return Array.isArray(options);
+}
+
+/** One line a flag; what is not measured yet is told in one line together. */
+function refused({ flags }: Extract<Outcome, { ok: false }>, say: Say): Exit {
+  const unmeasured = flags.filter(({ code }) => code === 'cannot-estimate').flatMap(({ measures }) => measures);
+  if (unmeasured.length > 0)
+    complain(`impossible cannot-estimate ${say('command.draft.measure-first', { measures: unmeasured.join(', ') })}`);
+  for (const { severity, code, measures } of flags)
+    if (code !== 'cannot-estimate') complain(`${severity} ${code} ${measures.join(',')}`);
+  return flags.some((flag) => flag.code === 'draft-defect') ? EXIT.ours : EXIT.refused;
+}
+
+function unreadable(where: string, why: string): Exit {
+  complain(`${where}: ${why}`);
+  return EXIT.unreadable;
 }

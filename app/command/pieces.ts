@@ -2,37 +2,63 @@
  * A picture sheet for each garment, with the pieces of every demo toy it suits and the order of sewing, to look at:
  * `pieces [--garment ID] [--choices JSON] [--out DIR]` writes one page a garment into DIR (pieces/ if left out).
  */
-import { mkdirSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
-import { parseArgs } from 'node:util';
-import type { Card, Say } from '../body';
+import type { Card, Order, Say } from '../body';
 import { type Draft, draft, fullOrder } from '../drafting/draft';
-import { type Garment, garments } from '../drafting/garments';
+import { findGarment, type Garment, garments } from '../drafting/garments';
 import { toSvg } from '../drafting/output';
 import { bodyFrom, demoCards } from '../measuring';
-import { createSay } from '../words';
+import { type Asked, EXIT, type Exit } from './call';
+import { command } from './command';
+import { complain, print } from './terminal';
+import { writeAll } from './write-all';
 
-const text = { type: 'string' } as const;
-const { values } = parseArgs({ options: { garment: text, choices: text, out: text } });
-const out = values.out ?? 'pieces';
-const choices = JSON.parse(values.choices ?? '{}');
-const say = await createSay('en');
+await command(
+  {
+    name: 'pieces',
+    usage: ['[--garment ID] [--choices JSON] [--out DIR]'],
+    options: { garment: 'ID', choices: 'JSON', out: 'DIR' },
+    words: [0, 0],
+    exits: [EXIT.done, EXIT.unreadable, EXIT.ours],
+  },
+  drawPages,
+);
 
-mkdirSync(out, { recursive: true });
-for (const garment of garments.filter((each) => !values.garment || each.id === values.garment)) {
-  const toys = demoCards.filter((card) => garment.bodies.includes(card.toy.body));
-  writeFileSync(
-    join(out, `${garment.id}.html`),
-    page(
-      garment,
-      toys.map((card) => rowOf(garment, card, say)),
-    ),
-  );
-  console.log(join(out, `${garment.id}.html`));
+function drawPages({ values: { garment: id, choices = '{}', out = 'pieces' } }: Asked, say: Say): Exit {
+  const wanted = id === undefined ? garments : [findGarment(id)].filter((garment) => garment !== undefined);
+  const chosen = choicesFrom(choices);
+  if (wanted.length === 0) return unreadable('--garment', 'unknown-garment');
+  if (!chosen) return unreadable('--choices', 'not-json');
+  const pages = wanted.map((garment) => {
+    const toys = demoCards.filter((card) => garment.bodies.includes(card.toy.body));
+    const rows = toys.map((card) => rowOf(garment, chosen, card, say));
+    return [`${garment.id}.html`, page(garment, rows)] as const;
+  });
+  try {
+    writeAll(out, Object.fromEntries(pages));
+  } catch {
+    return unreadable('--out', 'cannot-write');
+  }
+  for (const [name] of pages) print(join(out, name));
+  return EXIT.done;
 }
 
-function rowOf(garment: Garment, card: Card, words: Say): string {
-  const full = fullOrder({ garment: garment.id, choices }, card.taken);
+function choicesFrom(json: string): Order['choices'] | null {
+  try {
+    const choices: unknown = JSON.parse(json);
+    return typeof choices === 'object' && !Array.isArray(choices) ? (choices as Order['choices']) : null;
+  } catch {
+    return null;
+  }
+}
+
+function unreadable(where: string, why: string): Exit {
+  complain(`${where}: ${why}`);
+  return EXIT.unreadable;
+}
+
+function rowOf(garment: Garment, choices: Order['choices'], card: Card, words: Say): string {
+  const full = fullOrder({ garment: garment.id, ...(choices ? { choices } : {}) }, card.taken);
   if (!full.ok) return `<h2>${card.toy.name}</h2><p>${full.fault.code} ${full.fault.where}</p>`;
   const outcome = draft(bodyFrom(card), full.order, garment, card.toy.name);
   if (!outcome.ok) return `<h2>${card.toy.name}</h2><p>${outcome.flags.map((flag) => flag.code).join(', ')}</p>`;

@@ -5,28 +5,35 @@
  * `plan GARMENT… [--body KIND]` prints the steps one by one, for several garments together. Exit 0; 2 with one line on
  * stderr where a garment or body is not known.
  */
-import { parseArgs } from 'node:util';
 import { type Body, type BodyKind, bodyKinds, findMeasure, type MeasureId, usualTraits } from '../body';
 import { draft, fullOrder } from '../drafting/draft';
 import { active, findGarment, type Garment, garments } from '../drafting/garments';
 import { bodyFrom, demoCards, plan } from '../measuring';
+import { EXIT, type Exit } from './call';
+import { command } from './command';
+import { complain, print } from './terminal';
 
 const COLUMNS = ['steps', 'tape', 'wish', 'optional', 'turns', 'worked-out', 'twice', 'unasked'] as const;
 
-const { values, positionals } = parseArgs({
-  options: { table: { type: 'boolean' }, body: { type: 'string' } },
-  allowPositionals: true,
-});
-if (values.table) printTable();
-else printSteps(positionals, values.body);
+await command(
+  {
+    name: 'plan',
+    usage: ['--table', 'GARMENT … [--body KIND]'],
+    options: { table: null, body: 'KIND' },
+    words: [1, garments.length],
+    exits: [EXIT.done, EXIT.unreadable, EXIT.ours],
+  },
+  ({ words, values, on }) => (on('table') ? printTable() : printSteps(words, values.body)),
+);
 
-function printTable(): void {
-  console.log(`${'body'.padEnd(13)}${'garment'.padEnd(18)}${COLUMNS.map((name) => name.padStart(11)).join('')}`);
+function printTable(): Exit {
+  print(`${'body'.padEnd(13)}${'garment'.padEnd(18)}${COLUMNS.map((name) => name.padStart(11)).join('')}`);
   for (const kind of bodyKinds)
     for (const garment of garments.filter((each) => each.bodies.includes(kind))) {
       const counts = COLUMNS.map((name) => String(countsOf(garment, kind)[name]).padStart(11)).join('');
-      console.log(`${kind.padEnd(13)}${garment.id.padEnd(18)}${counts}`);
+      print(`${kind.padEnd(13)}${garment.id.padEnd(18)}${counts}`);
     }
+  return EXIT.done;
 }
 
 function countsOf(garment: Garment, kind: BodyKind): Record<(typeof COLUMNS)[number], number> {
@@ -71,22 +78,19 @@ function unmeasured(kind: BodyKind): Body {
   return { kind, traits: usualTraits, sizes: {}, corrections: {} };
 }
 
-function printSteps(ids: readonly string[], asked: string | undefined): void {
+function printSteps(ids: readonly string[], asked: string | undefined): Exit {
   const chosen = ids.flatMap((id) => findGarment(id) ?? []);
   const kind = bodyKinds.find((each) => each === (asked ?? chosen[0]?.bodies[0]));
-  if (chosen.length < Math.max(1, ids.length) || !kind) {
-    console.error(
-      `plan: ${[...ids, asked].filter(Boolean).join(' ') || 'usage: plan --table | plan GARMENT… [--body KIND]'}`,
-    );
-    process.exitCode = 2;
-    return;
+  if (chosen.length < ids.length || !kind) {
+    const unknown = ids.find((id) => !findGarment(id));
+    complain(unknown === undefined ? `--body: unknown-body ${asked}` : `garment: unknown-garment ${unknown}`);
+    return EXIT.unreadable;
   }
   const { steps, worksOut } = plan(chosen.flatMap(needsOf), unmeasured(kind));
   for (const [n, { measure, view, turn }] of steps.entries()) {
     const nature = findMeasure(measure)?.nature ?? '';
-    console.log(
-      `${String(n + 1).padStart(3)}  ${measure.padEnd(20)}${nature.padEnd(10)}${view}${turn ? '  turn' : ''}`,
-    );
+    print(`${String(n + 1).padStart(3)}  ${measure.padEnd(20)}${nature.padEnd(10)}${view}${turn ? '  turn' : ''}`);
   }
-  for (const id of worksOut) console.log(`  =  ${id}`);
+  for (const id of worksOut) print(`  =  ${id}`);
+  return EXIT.done;
 }

@@ -1,7 +1,7 @@
-import { readFileSync, statSync } from 'node:fs';
 import * as v from 'valibot';
 import type { Card, Order } from '../body';
 import { checkCard } from '../sharing';
+import { readFile } from './read-file';
 
 /** Where a file cannot be read as an order: a stable code and the place in it. */
 export type OrderFileFault = { readonly code: string; readonly where: string };
@@ -25,9 +25,9 @@ const ORDER = v.object({
 
 /** Reads an order file: a card and a garment, the rest optional. Never throws. */
 export function readOrder(path: string): OrderFile {
-  const text = readText(path);
-  if (text === null) return fault('unreadable-file', path);
-  const json = parse(text);
+  const file = readFile(path, LARGEST_BYTES);
+  if (!file.ok) return fault(file.code, path);
+  const json = parse(file.text);
   if (json === undefined) return fault('not-json', path);
   if (typeof json !== 'object' || json === null || Array.isArray(json)) return fault('not-an-order', path);
   const card = checkCard('card' in json ? json.card : undefined);
@@ -37,14 +37,6 @@ export function readOrder(path: string): OrderFile {
   const { garment, ...rest } = order.output;
   const given = Object.fromEntries(Object.entries(rest).filter(([, value]) => value !== undefined));
   return { ok: true, card: card.card, order: { garment, ...given } };
-}
-
-function readText(path: string): string | null {
-  try {
-    return statSync(path).size > LARGEST_BYTES ? null : readFileSync(path, 'utf8');
-  } catch {
-    return null;
-  }
 }
 
 function parse(text: string): unknown {

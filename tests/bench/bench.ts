@@ -2,7 +2,8 @@
  * How long things take, as medians with their spread: `npm run bench [-- --runs N]`. Times differ between machines; the
  * ratios to the first row (one length of a cubic) travel better.
  */
-import { parseArgs } from 'node:util';
+import { EXIT, type Exit } from '../../app/command/call';
+import { command } from '../../app/command/command';
 import { draft, fullOrder } from '../../app/drafting/draft';
 import { garments } from '../../app/drafting/garments';
 import { cubic, curveLength, point } from '../../app/drafting/geometry';
@@ -10,38 +11,54 @@ import { findPaper, layOut, USUAL_EFFORT } from '../../app/drafting/sheets';
 import { bodyFrom, demoCards } from '../../app/measuring';
 import { randomCard, seeded } from '../toys/random';
 
-const { values } = parseArgs({ options: { runs: { type: 'string' } } });
-const runs = Number(values.runs ?? 60);
+await command(
+  {
+    name: 'bench',
+    usage: ['[--runs N]'],
+    options: { runs: 'N' },
+    words: [0, 0],
+    exits: [EXIT.done, EXIT.unreadable, EXIT.ours],
+  },
+  ({ values }) => bench(Number(values.runs ?? 60)),
+);
 
-const curve = cubic(point(0, 0), point(40, 0), point(80, 60), point(100, 120));
-const one =
-  median('length of one cubic', () => {
-    for (let n = 0; n < 1000; n++) curveLength(curve);
-  }) / 1000;
+function bench(runs: number): Exit {
+  const curve = cubic(point(0, 0), point(40, 0), point(80, 60), point(100, 120));
+  const one =
+    median('length of one cubic', runs, () => {
+      for (let n = 0; n < 1000; n++) curveLength(curve);
+    }) / 1000;
 
-for (const garment of garments) {
-  const random = seeded(5);
-  const bodies = [0, 1, 2, 3, 4, 5, 6, 7].map(() => bodyFrom(randomCard(random, garment.bodies[0] ?? 'upright')));
-  const full = fullOrder({ garment: garment.id }, '2026-11-20');
-  if (!full.ok) throw new RangeError(full.fault.where);
-  let turn = 0;
-  const time = median(`one draft of ${garment.id}`, () => {
-    draft(bodies[turn++ % bodies.length] ?? bodyFrom(randomCard(random, 'upright')), full.order, full.garment, 'bench');
-  });
-  console.log(`    ${(time / one).toFixed(0)} lengths`);
-}
+  for (const garment of garments) {
+    const random = seeded(5);
+    const bodies = [0, 1, 2, 3, 4, 5, 6, 7].map(() => bodyFrom(randomCard(random, garment.bodies[0] ?? 'upright')));
+    const full = fullOrder({ garment: garment.id }, '2026-11-20');
+    if (!full.ok) throw new RangeError(full.fault.where);
+    let turn = 0;
+    const time = median(`one draft of ${garment.id}`, runs, () => {
+      draft(
+        bodies[turn++ % bodies.length] ?? bodyFrom(randomCard(random, 'upright')),
+        full.order,
+        full.garment,
+        'bench',
+      );
+    });
+    console.log(`    ${(time / one).toFixed(0)} lengths`);
+  }
 
-const card = demoCards[0];
-const full = fullOrder({ garment: 'hooded-top' }, '2026-11-20');
-const paper = findPaper('a4');
-if (card && full.ok && paper) {
-  const outcome = draft(bodyFrom(card), full.order, full.garment, card.toy.name);
-  if (outcome.ok)
-    median('laying a hooded top out on A4', () => layOut(outcome.draft, paper, { effort: USUAL_EFFORT, seed: 1 }), 7);
+  const card = demoCards[0];
+  const full = fullOrder({ garment: 'hooded-top' }, '2026-11-20');
+  const paper = findPaper('a4');
+  if (card && full.ok && paper) {
+    const outcome = draft(bodyFrom(card), full.order, full.garment, card.toy.name);
+    if (outcome.ok)
+      median('laying a hooded top out on A4', 7, () => layOut(outcome.draft, paper, { effort: USUAL_EFFORT, seed: 1 }));
+  }
+  return EXIT.done;
 }
 
 /** Prints and returns the median, ms. */
-function median(name: string, work: () => unknown, times = runs): number {
+function median(name: string, times: number, work: () => unknown): number {
   for (let n = 0; n < Math.min(times, 10); n++) work();
   const took = Array.from({ length: times }, () => {
     const started = performance.now();

@@ -3,26 +3,45 @@
  * of all body kinds; with one, its cards (a list of cards, or one). Each toy is judged untouched, then with one reading
  * spoiled in each way. `plain` are the slips by a factor of 2 or more, of every kind. Exit 2: the file cannot be read.
  */
-import { readFileSync } from 'node:fs';
-import { parseArgs } from 'node:util';
 import { bodyKinds, type Card } from '../../app/body';
+import { EXIT, type Exit } from '../../app/command/call';
+import { command } from '../../app/command/command';
+import { readFile } from '../../app/command/read-file';
+import { complain } from '../../app/command/terminal';
 import { checkCard } from '../../app/sharing';
 import { randomCard, seeded } from '../toys/random';
 import { type Count, tally } from './tally';
 
-const text = { type: 'string' } as const;
-const { values, positionals } = parseArgs({ options: { toys: text, seed: text }, allowPositionals: true });
-const seed = Number(values.seed ?? 1);
-const [file] = positionals;
+/** A file of a few thousand toys. */
+const LARGEST_BYTES = 16 * 1024 * 1024;
 
-for (const [name, cards] of file ? [[file, cardsOf(file)] as const] : randomToys(Number(values.toys ?? 2000))) {
-  const { toys, falseAlarms, byKind } = tally(cards, seed + 1);
-  console.log(
-    `\n${name}: ${toys} toys, ${falseAlarms.length} flagged untouched (${percent(falseAlarms.length, toys)})`,
-  );
-  for (const [code, often] of commonest(falseAlarms)) console.log(`    ${often} x ${code}`);
-  console.log(`  ${'slip'.padEnd(18)}${'tried'.padStart(8)}${'flagged'.padStart(10)}${'right'.padStart(10)}`);
-  for (const [kind, count] of byKind) console.log(line(kind, count));
+await command(
+  {
+    name: 'slips',
+    usage: ['[TOYS.json] [--toys N] [--seed N]'],
+    options: { toys: 'N', seed: 'N' },
+    words: [0, 1],
+    exits: [EXIT.done, EXIT.unreadable, EXIT.ours],
+  },
+  ({ words: [file], values: { toys = '2000', seed = '1' } }) => count(file, Number(toys), Number(seed)),
+);
+
+function count(file: string | undefined, toys: number, seed: number): Exit {
+  const given = file === undefined ? null : cardsOf(file);
+  if (typeof given === 'string') {
+    complain(`${file}: ${given}`);
+    return EXIT.unreadable;
+  }
+  for (const [name, cards] of given ? [[file, given] as const] : randomToys(toys, seed)) {
+    const { toys: judged, falseAlarms, byKind } = tally(cards, seed + 1);
+    console.log(
+      `\n${name}: ${judged} toys, ${falseAlarms.length} flagged untouched (${percent(falseAlarms.length, judged)})`,
+    );
+    for (const [code, often] of commonest(falseAlarms)) console.log(`    ${often} x ${code}`);
+    console.log(`  ${'slip'.padEnd(18)}${'tried'.padStart(8)}${'flagged'.padStart(10)}${'right'.padStart(10)}`);
+    for (const [kind, each] of byKind) console.log(line(kind, each));
+  }
+  return EXIT.done;
 }
 
 function line(kind: string, { tried, flagged, right }: Count): string {
@@ -40,7 +59,7 @@ function commonest(codes: readonly string[]): readonly (readonly [string, number
   return [...often].sort((a, b) => b[1] - a[1]).slice(0, 5);
 }
 
-function randomToys(toys: number) {
+function randomToys(toys: number, seed: number) {
   const random = seeded(seed);
   return bodyKinds.map((kind) => {
     const cards = Array.from({ length: toys }, (_, n) => randomCard(random, kind, { full: n % 3 === 0 }));
@@ -48,16 +67,24 @@ function randomToys(toys: number) {
   });
 }
 
-function cardsOf(path: string): readonly Card[] {
+/** The cards of a file, or what is wrong with it. */
+function cardsOf(path: string): readonly Card[] | string {
+  const file = readFile(path, LARGEST_BYTES);
+  if (!file.ok) return file.code;
+  const cards: Card[] = [];
+  for (const [n, each] of [parsed(file.text)].flat().entries()) {
+    const result = checkCard(each);
+    if (!result.ok) return `toy ${n + 1}: ${result.fault.code} ${result.fault.where}`;
+    cards.push(result.card);
+  }
+  return cards;
+}
+
+/** What is not JSON is no card either. */
+function parsed(json: string): unknown {
   try {
-    const read: unknown = JSON.parse(readFileSync(path, 'utf8'));
-    return (Array.isArray(read) ? read : [read]).map((each: unknown, n) => {
-      const result = checkCard(each);
-      if (!result.ok) throw new Error(`toy ${n + 1}: ${result.fault.code} ${result.fault.where}`);
-      return result.card;
-    });
-  } catch (error) {
-    console.error(`${path}: ${error instanceof Error ? error.message : String(error)}`);
-    process.exit(2);
+    return JSON.parse(json);
+  } catch {
+    return null;
   }
 }

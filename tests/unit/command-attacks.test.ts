@@ -1,0 +1,137 @@
+import { spawnSync } from 'node:child_process';
+import {
+  existsSync,
+  mkdtempSync,
+  readdirSync,
+  readFileSync,
+  rmSync,
+  symlinkSync,
+  truncateSync,
+  writeFileSync,
+} from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { afterAll, describe, expect, test } from 'vitest';
+import { summary } from '../../app/command/summary';
+import { demoCards } from '../../app/measuring';
+import { createSay } from '../../app/words';
+
+const folder = mkdtempSync(join(tmpdir(), 'hemling-attack-'));
+afterAll(() => rmSync(folder, { recursive: true, force: true }));
+const [card] = demoCards;
+if (!card) throw new RangeError('no demo toy');
+const order = { card, garment: 'hooded-top' };
+const path = (name: string) => join(folder, name);
+const orderFile = (name: string, content: unknown) => {
+  writeFileSync(path(name), typeof content === 'string' ? content : JSON.stringify(content));
+  return path(name);
+};
+const usual = orderFile('usual.json', order);
+
+/** @param before shell words that are run first, in the same process */
+function draft(words: readonly string[], before = ':') {
+  const command = `${before}; exec "$0" --import tsx app/command/draft.ts "$@"`;
+  const ran = spawnSync('sh', ['-c', command, process.execPath, ...words], { encoding: 'utf8', timeout: 30_000 });
+  return { exit: ran.status, said: ran.stderr.trim(), printed: ran.stdout };
+}
+
+describe('an order file that is none', { timeout: 60_000 }, () => {
+  const fifo = path('fifo');
+  spawnSync('mkfifo', [fifo]);
+  const large = orderFile('large.json', '');
+  truncateSync(large, 100 * 1024 * 1024);
+  test.each([
+    ['a pipe nobody writes to', fifo, 'not-a-file'],
+    ['a device without end', '/dev/zero', 'not-a-file'],
+    ['a device without content', '/dev/null', 'not-a-file'],
+    ['a folder', folder, 'not-a-file'],
+    ['an empty file', orderFile('empty.json', ''), 'empty-file'],
+    ['100 MB', large, 'too-large'],
+    ['no file', path('none.json'), 'unreadable-file'],
+  ])('%s is refused in one line', (_, file, code) => {
+    expect(draft([file, '--out', path('none')])).toEqual({ exit: 2, said: `${file}: ${code}`, printed: '' });
+    expect(existsSync(path('none'))).toBe(false);
+  });
+});
+
+describe('a full disk', { timeout: 60_000 }, () => {
+  test('leaves no folder, or the old set', () => {
+    const out = path('full');
+    // No file may grow over 20 blocks of 512 bytes or 1 KiB: a PDF is larger.
+    expect(draft([usual, '--out', out], 'ulimit -f 20')).toEqual({ exit: 2, said: '--out: cannot-write', printed: '' });
+    expect(existsSync(out)).toBe(false);
+    expect(draft([usual, '--out', out]).exit).toBe(0);
+    const held = () => readdirSync(out).map((name) => [name, readFileSync(join(out, name), 'latin1')]);
+    const before = held();
+    expect(before).toHaveLength(3);
+    const other = orderFile('other.json', { ...order, garment: 'tee' });
+    expect(draft([other, '--out', out], 'ulimit -f 20').exit).toBe(2);
+    expect(held()).toEqual(before);
+  });
+
+  test('a link in the folder is not followed out of it', () => {
+    const out = path('linked');
+    const outside = orderFile('outside', 'mine');
+    expect(draft([usual, '--out', out]).exit).toBe(0);
+    rmSync(join(out, 'pattern.pdf'));
+    symlinkSync(outside, join(out, 'pattern.pdf'));
+    expect(draft([usual, '--out', out]).exit).toBe(0);
+    expect(readFileSync(outside, 'utf8')).toBe('mine');
+    expect(readFileSync(join(out, 'pattern.pdf'), 'latin1')).toMatch(/^%PDF/u);
+  });
+});
+
+describe('what steers a terminal', { timeout: 60_000 }, () => {
+  const STEERING = /(?!\n)[\p{Cc}\u202A-\u202E\u2066-\u2069]/u;
+  test.each([
+    ['a file’s name', ['\u001b[2J\u009b31m\u202e.json', '--out', 'x']],
+    ['an option', ['--\u001b]0;title\u0007', 'x']],
+  ])('in %s does not reach it', (_, words) => {
+    const { exit, said } = draft(words);
+    expect(exit).toBe(2);
+    expect(said).toContain('\uFFFD');
+    expect(said).not.toMatch(STEERING);
+  });
+
+  test('in a choice does not reach it', () => {
+    const { exit, said } = draft([
+      orderFile('choice.json', { ...order, choices: { '\u001b[31m\u009b': 'x' } }),
+      '--out',
+      'x',
+    ]);
+    expect(exit).toBe(2);
+    expect(said).not.toMatch(STEERING);
+  });
+});
+
+test('too few readings are refused in one line that lists what to measure', { timeout: 60_000 }, () => {
+  const { exit, said } = draft([
+    orderFile('few.json', { ...order, card: { ...card, readings: {} } }),
+    '--out',
+    path('few'),
+  ]);
+  expect(exit).toBe(1);
+  expect(said.split('\n')).toHaveLength(1);
+  expect(said).toMatch(/^impossible cannot-estimate Measure these first: .*\bchest-girth, .*\bhead-girth\b/u);
+  expect(existsSync(path('few'))).toBe(false);
+});
+
+describe('what was written', { timeout: 60_000 }, () => {
+  test('is told on a terminal, in two lines', () => {
+    const command = `${process.execPath} --import tsx app/command/draft.ts ${usual} --out ${path('told')}`;
+    const { status, stdout } = spawnSync('script', ['-qec', command, '/dev/null'], { encoding: 'utf8' });
+    const lines = stdout.trim().split(/\r?\n/u);
+    expect([status, lines.length]).toEqual([0, 2]);
+    expect(lines[0]).toMatch(/^\d+ pieces on \d+ pages?: pattern\.pdf, pieces\.svg and draft\.json are in /u);
+    expect(lines[1]).toMatch(/^Adjusted: The /u);
+  });
+
+  test('is not told to a pipe', () => {
+    expect(draft([usual, '--out', path('silent')])).toEqual({ exit: 0, said: '', printed: '' });
+  });
+
+  test('without an adjustment is one line', async () => {
+    const lines = summary({ pieces: [], adjustments: [] }, { pages: [] }, 'there', await createSay('en'), 'cm');
+    expect(lines).toEqual(['0 pieces on 0 pages: pattern.pdf, pieces.svg and draft.json are in there.']);
+  });
+});
