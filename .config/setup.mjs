@@ -1,9 +1,10 @@
-// What a fresh machine lacks, put in place: the packages of package-lock.json, and a browser to test with.
+// What a fresh machine lacks, put in place: the packages of package-lock.json, a browser to test with, and its fonts.
 // Only node's own modules may be imported here, for it runs before anything is installed.
 import { spawnSync } from 'node:child_process';
 import { existsSync, statSync } from 'node:fs';
 import { delimiter, join } from 'node:path';
 import { fileURLToPath } from 'node:url';
+import { missingFonts } from './fonts.mjs';
 
 export const ROOT = fileURLToPath(new URL('..', import.meta.url));
 
@@ -31,17 +32,24 @@ export function findBrowser() {
   return [...BROWSERS.flatMap((name) => folders.map((folder) => join(folder, name))), ...ELSEWHERE].find(existsSync);
 }
 
-/** Finds a browser, and where there is none installs Debian's, so that the browser tests can run. */
+/** Finds a browser and the fonts to test with, and installs Debian's packages of what is not there. */
 export function installBrowser() {
-  if (findBrowser()) return;
+  if (!findBrowser()) installDebian(['chromium']);
+  if (!findBrowser()) fail('No browser found. Install Chromium, or name one in HEMLING_BROWSER, and try again.');
+  if (missingFonts().length > 0) installDebian(missingFonts());
+  const missing = missingFonts();
+  if (missing.length > 0) fail(`Install the fonts of ${missing.join(' and ')}, and try again.`);
+}
+
+/** Debian's packages, as whoever may install them. @param {readonly string[]} packages */
+function installDebian(packages) {
   const asRoot = process.getuid?.() === 0 ? [] : ['sudo', '--non-interactive'];
   const apt = (/** @type {string[]} */ ...args) => {
     const [command = '', ...rest] = [...asRoot, 'env', 'DEBIAN_FRONTEND=noninteractive', 'apt-get', ...args];
     return run(command, rest);
   };
   apt('update');
-  apt('install', '--yes', '--no-install-recommends', 'chromium');
-  if (!findBrowser()) fail('No browser found. Install Chromium, or name one in HEMLING_BROWSER, and try again.');
+  apt('install', '--yes', '--no-install-recommends', ...packages);
 }
 
 /** Runs a command in the repository, its output shown. @param {string} command @param {readonly string[]} args @returns {boolean} whether it succeeded */

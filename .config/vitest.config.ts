@@ -35,6 +35,7 @@ export default defineConfig({
         test: {
           name: 'browser',
           include: ['tests/browser/**/*.test.ts'],
+          globalSetup: ['tests/browser/say-fonts.ts'],
           testTimeout: 120 * SECOND,
           hookTimeout: 180 * SECOND,
           fileParallelism: false,

@@ -1,6 +1,6 @@
 import { source } from 'axe-core';
 import { afterAll, beforeAll, expect, test } from 'vitest';
-import { desktop, openSite, phone, type Site } from './browser';
+import { desktop, openSite, phone, type Site, untilStill } from './browser';
 import { Maker } from './maker';
 import { screenWalk } from './screen-walk';
 
@@ -33,7 +33,7 @@ test.each([
   const found: string[] = [];
   for (const [name, reach] of screenWalk) {
     await reach(maker);
-    await page.waitForTimeout(150);
+    await untilStill(page);
     await page.evaluate(source);
     const violations = await page.evaluate(async (runOnly) => {
       const { axe } = window as unknown as { axe: Axe };

@@ -77,12 +77,12 @@ describe('what cannot be a length', () => {
   });
 
   test('switching units never changes what is kept', async () => {
-    const { page, maker, close } = await atHeadGirth();
+    const { page, maker, close } = await atHeadGirth((page) => page.clock.install());
     await maker.press('centimetres');
     expect(await maker.field().inputValue()).toBe('44.5');
     await maker.press('inches');
     expect(await maker.field().inputValue()).toBe('17½');
-    await page.waitForTimeout(1000);
+    await page.clock.fastForward('01:00');
     await page.reload();
     expect(await maker.field().inputValue()).toBe('17½');
     await close();

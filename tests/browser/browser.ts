@@ -4,8 +4,10 @@
  */
 import { fileURLToPath } from 'node:url';
 import { type Browser, type BrowserContextOptions, chromium, type Page } from 'playwright-core';
+import { fontEnvironment } from '../../.config/fonts.mjs';
 import { serve } from '../../.config/serve.mjs';
 import { findBrowser } from '../../.config/setup.mjs';
+import type { Font } from './fonts';
 
 export const DIST = fileURLToPath(new URL('../../dist', import.meta.url));
 export const FLAGS = [
@@ -17,6 +19,9 @@ export const FLAGS = [
   '--disable-component-update',
   '--disable-sync',
 ];
+
+/** So many frames without a change, and a page is taken to be ready: a tenth of a second at sixty a second. */
+const STILL_FRAMES = 6;
 
 /** The smallest phone we design for, and a common desktop, in CSS pixels. */
 export const phone: BrowserContextOptions = {
@@ -41,13 +46,23 @@ export type Site = {
   close: () => Promise<void>;
 };
 
-/** Serves a build, dist/ unless told otherwise, below `under` and starts a browser. @param under begins and ends with a slash */
-export async function openSite({ under = '/', folder = DIST } = {}): Promise<Site> {
+type Served = { readonly under?: string; readonly folder?: string; readonly font?: Font };
+
+/**
+ * Serves a build, dist/ unless told otherwise, below `under` and starts a browser.
+ * @param under begins and ends with a slash
+ * @param font the only letters there are; none: those of this device
+ */
+export async function openSite({ under = '/', folder = DIST, font }: Served = {}): Promise<Site> {
   const executablePath = findBrowser();
   if (!executablePath) throw new Error('no-browser');
   let server = await serve({ folder, under });
   const { address } = server;
-  const browser = await chromium.launch({ executablePath, args: FLAGS });
+  const browser = await chromium.launch({
+    executablePath,
+    args: FLAGS,
+    env: { ...process.env, ...fontEnvironment(font) },
+  });
   return {
     address,
     browser,
@@ -70,6 +85,35 @@ export async function untilKept(page: Page): Promise<void> {
     if (navigator.serviceWorker.controller) return;
     await new Promise((done) => navigator.serviceWorker.addEventListener('controllerchange', done, { once: true }));
   });
+}
+
+/**
+ * Waits until nothing on the page changes any more: for so many frames no element, and no animation that ends. What is
+ * still being read or drawn elsewhere cannot be seen from here; wait for its words first.
+ */
+export async function untilStill(page: Page): Promise<void> {
+  await page.evaluate(
+    (frames) =>
+      new Promise<void>((done) => {
+        let still = 0;
+        const observer = new MutationObserver(() => {
+          still = 0;
+        });
+        observer.observe(document, { subtree: true, childList: true, attributes: true, characterData: true });
+        const moving = () =>
+          document.getAnimations().some(({ playState, effect }) => {
+            return playState === 'running' && effect?.getTiming().iterations !== Number.POSITIVE_INFINITY;
+          });
+        const look = () => {
+          still = moving() ? 0 : still + 1;
+          if (still < frames) return requestAnimationFrame(look);
+          observer.disconnect();
+          return done();
+        };
+        requestAnimationFrame(look);
+      }),
+    STILL_FRAMES,
+  );
 }
 
 async function visit(browser: Browser, address: string, options: BrowserContextOptions): Promise<Visit> {

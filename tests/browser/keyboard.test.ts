@@ -2,7 +2,7 @@ import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, expect, test } from 'vitest';
 import { formatLength, type MeasureId } from '../../app/body';
 import { bodyFrom, demoCards } from '../../app/measuring';
-import { desktop, openSite, type Site } from './browser';
+import { desktop, openSite, type Site, untilStill } from './browser';
 import { Maker } from './maker';
 
 const [card] = demoCards;
@@ -85,7 +85,7 @@ test('focus is seen wherever it goes, and nothing that has it is hidden', async 
   await maker.choose(/hooded top/i);
   for (const screen of ['choices', 'marks', 'measure/head-girth', 'review', 'pattern', 'print']) {
     await maker.go(screen);
-    await page.waitForTimeout(400);
+    await untilStill(page);
     for (let stop = 0; stop < 25; stop++) {
       await page.keyboard.press('Tab');
       const seen = await page.evaluate(focusSeen);

@@ -69,13 +69,20 @@ describe('writing', () => {
     const happened = await page.evaluate(async (toyId) => {
       const { happened } = window as unknown as { happened: string[] };
       happened.length = 0;
-      const stop = window.rooms.storage.watchToy(toyId, ({ readings }) =>
-        happened.push(`shown ${readings['neck-girth']?.length ?? 0}`),
-      );
-      await new Promise((done) => setTimeout(done, 200));
+      const shown = (count: number) =>
+        new Promise<void>((done) => {
+          window.addEventListener('shown', ({ detail }: CustomEventInit<number>) => detail === count && done());
+        });
+      const [none, one] = [shown(0), shown(1)];
+      const stop = window.rooms.storage.watchToy(toyId, ({ readings }) => {
+        const count = readings['neck-girth']?.length ?? 0;
+        happened.push(`shown ${count}`);
+        window.dispatchEvent(new CustomEvent('shown', { detail: count }));
+      });
+      await none;
       await window.rooms.storage.saveReading(toyId, 'neck-girth', 300);
       happened.push('saved');
-      await new Promise((done) => setTimeout(done, 200));
+      await one;
       stop();
       return happened;
     }, toyId);

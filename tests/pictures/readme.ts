@@ -5,7 +5,7 @@
 import { mkdirSync } from 'node:fs';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
-import { desktop, openSite, phone } from '../browser/browser';
+import { desktop, openSite, phone, untilStill } from '../browser/browser';
 import { Maker } from '../browser/maker';
 import { screenWalk } from '../browser/screen-walk';
 
@@ -29,7 +29,7 @@ for (const { options, colorScheme, screens } of wanted) {
   for (const [name, reach] of screenWalk) {
     await reach(maker);
     if (!screens.some((screen) => screen === name)) continue;
-    await page.waitForTimeout(1200);
+    await untilStill(page);
     await page.evaluate(() => scrollTo(0, 0));
     await page.screenshot({ path: join(folder, `${name}.png`) });
   }

@@ -5,7 +5,7 @@
 import { mkdirSync } from 'node:fs';
 import { join } from 'node:path';
 import type { BrowserContextOptions, Page } from 'playwright-core';
-import { desktop, openSite, phone } from '../browser/browser';
+import { desktop, openSite, phone, untilStill } from '../browser/browser';
 import { Maker } from '../browser/maker';
 import { screenWalk } from '../browser/screen-walk';
 
@@ -34,7 +34,7 @@ async function walk(page: Page, prefix: string): Promise<void> {
   const maker = new Maker(page, site.address);
   for (const [index, [name, reach]] of screenWalk.entries()) {
     await reach(maker);
-    await page.waitForTimeout(350);
+    await untilStill(page);
     const number = String(index + 1).padStart(2, '0');
     await page.screenshot({ path: join(folder, `${prefix}-${number}-${name}.png`), fullPage: true });
   }

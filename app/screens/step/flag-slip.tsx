@@ -7,6 +7,7 @@ import { flagKey, flagNumbers, type Making } from '../shared/making/making';
 import { type Remedy, remedyOf } from '../shared/making/remedy';
 import { to } from '../shared/route';
 import { useAttempt } from '../shared/trouble/attempt';
+import './flag-slip.css';
 
 type FlagSlipProps = {
   readonly making: Making;

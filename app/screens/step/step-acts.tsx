@@ -10,14 +10,16 @@ type StepActsProps = {
   readonly wish: boolean;
   readonly then: Then;
   readonly following: MeasureId | null;
+  /** Out of sight, their place kept: a doubt is asked first. */
+  readonly away: boolean;
 };
 
 /** What can be done with a step: leave it, take it once more, go on. */
-export function StepActs({ onSkip, onAgain, onNext, canRepeat, wish, then, following }: StepActsProps) {
+export function StepActs({ onSkip, onAgain, onNext, canRepeat, wish, then, following, away }: StepActsProps) {
   const { say } = useWords();
   const next = then ? then.measure : following;
   return (
-    <footer class="step-acts">
+    <footer class={away ? 'step-acts away' : 'step-acts'}>
       <button type="button" class="quiet" onClick={onSkip}>
         {say('screen.step.skip')}
       </button>

@@ -7,7 +7,7 @@ import { PhotoLink } from './photo-link';
 import { useReadAloud } from './read-aloud';
 
 /** A phone on its side: the figure stands beside the number, in a box about as high as wide. */
-const BESIDE = '(min-width: 40rem) and (max-height: 39.9rem) and (orientation: landscape)';
+const BESIDE = '(min-width: 34rem) and (max-height: 39.9rem) and (orientation: landscape)';
 
 /** The figure with the tape on it, and the button that reads the step aloud. */
 export function StepFigure({ making, measure }: { readonly making: Making; readonly measure: MeasureId }) {

@@ -16,6 +16,7 @@ import { suggestionFrom } from './suggestion';
 import type { Then } from './then';
 import { useTypingAnywhere } from './typing-anywhere';
 import './step.css';
+import './step-windows.css';
 
 type StepPageProps = { readonly making: Making; readonly measure: MeasureId; readonly then: Then };
 
@@ -133,6 +134,7 @@ export function StepPage({ making, measure, then }: StepPageProps) {
         wish={findMeasure(measure)?.nature === 'wish'}
         then={then}
         following={following}
+        away={asked.length > 0}
       />
     </div>
   );

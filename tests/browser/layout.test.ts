@@ -1,0 +1,150 @@
+import { readFileSync } from 'node:fs';
+import type { Page } from 'playwright-core';
+import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { FONTS } from '../../.config/fonts.mjs';
+import { type MeasureId, measureIds } from '../../app/body';
+import en from '../../locales/en.json';
+import { openSite, phone, type Site } from './browser';
+import { familiesOf, fonts } from './fonts';
+import { layoutFaults } from './layout-faults';
+import { Maker } from './maker';
+
+/** Smaller than this a finger misses, CSS pixels (WCAG 2.2 asks for 24; we for twice that, and for 44 on the narrowest). */
+const TOUCH = 48;
+
+type Window = { readonly width: number; readonly height: number; readonly touch?: number };
+
+const windows: readonly Window[] = [
+  { width: 360, height: 640 },
+  { width: 640, height: 360 },
+  { width: 568, height: 320 },
+  { width: 320, height: 568, touch: 44 },
+  { width: 1280, height: 800 },
+];
+
+/** As long as a name may be, in letters as wide as they come and without a space to break at. */
+const LONG_NAME = 'MW'.repeat(40);
+
+/** Numbers that raise a doubt: wider than the toy is round, far from the others, and in the other unit. */
+const doubtful: readonly (readonly [MeasureId, typed: string])[] = [
+  ['front-width', '30'],
+  ['neck-girth', '17'],
+  ['chest-girth', '19 cm'],
+];
+
+/** Toys to try that stand on two legs and on four. */
+const toys = ['Bramble', 'Sorrel'];
+
+describe.each(fonts)('in letters that are %s', (font) => {
+  let site: Site;
+  beforeAll(async () => {
+    site = await openSite({ font });
+  });
+  afterAll(() => site.close());
+
+  test('the browser draws with these letters and no others', async () => {
+    const { page, close } = await site.visit(phone);
+    await page.goto(site.address);
+    await page.locator('h1').waitFor();
+    expect(await familiesOf(page, 'h1')).toEqual([FONTS[font].family]);
+    await close();
+  });
+
+  test('a doubt fits every window, whatever the toy is called', async () => {
+    const { page, wrong, close } = await site.visit({ ...phone, locale: 'en-US' });
+    const maker = new Maker(page, site.address);
+    await maker.at('card');
+    await page.locator('input[type=file]').setInputFiles(cardNamed(LONG_NAME));
+    await maker.press('Keep it');
+    await maker.press('Make something');
+    await maker.choose(/hooded top/i);
+    const found: string[] = [];
+    for (const [measure, typed] of doubtful) {
+      await maker.step(measure);
+      await maker.heading(en.measure[measure].name);
+      await maker.type(typed);
+      await maker.press(/^Next:/);
+      await page.locator('.flag-slip').waitFor();
+      found.push(...(await faultsInWindows(page)).map((fault) => `${measure}, ${fault}`));
+    }
+    expect(found).toEqual([]);
+    expect(wrong).toEqual([]);
+    await close();
+  });
+
+  test.each(toys)('every measuring step of %s fits every window, and all keys stay in one place', async (toy) => {
+    const { page, wrong, close } = await site.visit(phone);
+    const maker = new Maker(page, site.address);
+    const keys = new Set<string>();
+    const found: string[] = [];
+    await maker.borrow(toy);
+    const steps = await everyStep(maker);
+    for (const [measure, address] of steps) {
+      await page.goto(address);
+      await maker.heading(en.measure[measure].name);
+      found.push(...(await faultsInWindows(page)).map((fault) => `${measure}, ${fault}`));
+      for (const window of windows) {
+        await resize(page, window);
+        keys.add(`${window.width} × ${window.height}: ${await page.evaluate(placesOfKeys)}`);
+      }
+    }
+    expect(found).toEqual([]);
+    expect([...keys]).toHaveLength(windows.length);
+    expect(steps.size).toBeGreaterThan(10);
+    expect(wrong).toEqual([]);
+    await close();
+  });
+});
+
+/** The address of every step that is asked of a toy for one garment or another, as its reviews list them. */
+async function everyStep(maker: Maker): Promise<ReadonlyMap<MeasureId, string>> {
+  const { page } = maker;
+  const toy = page.url();
+  const steps = new Map<MeasureId, string>();
+  const tiles = page.locator('.garment');
+  await page.goto(`${toy}/make`);
+  await tiles.first().waitFor();
+  for (let at = 0; at < (await tiles.count()); at++) {
+    await tiles.nth(at).click();
+    await maker.heading(/made/);
+    await maker.go('review', 'Draw the pattern');
+    for (const link of await page.locator('a[href*="/measure/"]').all()) {
+      const [address = ''] = (await link.getAttribute('href'))?.split('?') ?? [];
+      const measure = measureIds.find((id) => address.endsWith(`/${id}`));
+      if (measure && !steps.has(measure)) steps.set(measure, new URL(address, page.url()).href);
+    }
+    await page.goto(`${toy}/make`);
+    await tiles.first().waitFor();
+  }
+  return steps;
+}
+
+/** Bramble's card, of a toy that is called so. */
+function cardNamed(name: string) {
+  const card = JSON.parse(readFileSync(new URL('../../assets/demo/bramble.json', import.meta.url), 'utf8'));
+  const buffer = Buffer.from(JSON.stringify({ ...card, toy: { ...card.toy, name } }));
+  return { name: 'card.json', mimeType: 'application/json', buffer };
+}
+
+/** What is wrong in any of the windows, each named. */
+async function faultsInWindows(page: Page): Promise<readonly string[]> {
+  const found: string[] = [];
+  for (const window of windows) {
+    await resize(page, window);
+    const faults = await page.evaluate(layoutFaults, window.touch ?? TOUCH);
+    found.push(...faults.map((fault) => `${window.width} × ${window.height}: ${fault}`));
+  }
+  return found;
+}
+
+/** Makes the window so large and waits until the page has been laid out and drawn in it. */
+async function resize(page: Page, { width, height }: Window): Promise<void> {
+  await page.setViewportSize({ width, height });
+  await page.evaluate(() => new Promise((drawn) => requestAnimationFrame(() => requestAnimationFrame(drawn))));
+}
+
+const placesOfKeys = () =>
+  [...document.querySelectorAll('.key')]
+    .map((key) => key.getBoundingClientRect())
+    .map(({ left, top }) => `${Math.round(left)},${Math.round(top)}`)
+    .join(' ');
