@@ -6,11 +6,13 @@ import { pathBounds } from '../../app/drafting/geometry';
 import { bodyFrom } from '../../app/measuring';
 
 /**
- * One practised way of drafting a dress by hand, in inches (common practice, no source): each size must come within 3/8 in
- * of the hand-drawn one. By hand a waist is a finished size; the readings here are what the tape says under it.
+ * One practised way of drafting a dress by hand, in inches (common practice, no source): each size must come within 1/16 in
+ * of the hand-drawn one, or as near as is said beside it. By hand a waist is a finished size; the readings here are what
+ * the tape says under it, so that a whole waist differs by the ease that is put on by feel.
  */
 const inch = (length: number) => length * MM_PER_INCH;
-const NEAR_MM = inch(3 / 8);
+const NEAR = 1 / 16;
+const ROUND_WAIST = 1 / 8;
 
 type Inches = Partial<Record<MeasureId, number>>;
 const toy: Inches = {
@@ -52,7 +54,8 @@ function cutHeight(made: Draft, piece: string): number {
   return box.bottom - box.top;
 }
 
-const near = (ours: number, byHand: number) => expect(Math.abs(ours - inch(byHand))).toBeLessThanOrEqual(NEAR_MM);
+const near = (ours: number, byHand: number, within = NEAR) =>
+  expect(Math.abs(ours - inch(byHand))).toBeLessThanOrEqual(inch(within));
 
 describe('a skirt on a waist of 14 in, finished', () => {
   const waist: Inches = { 'waist-girth': 13.5, 'waist-to-hem': 4.5 - 1 / 2 - 1 / 4 };
@@ -66,7 +69,7 @@ describe('a skirt on a waist of 14 in, finished', () => {
 
   test.each(['knife', 'box'])('%s pleats three times as full: 42 in', (skirt) => {
     const made = drafted('skirt', waist, { skirt });
-    expect(Math.abs(2 * half(made) - inch(42))).toBeLessThanOrEqual(3 * NEAR_MM);
+    near(2 * half(made), 42, 3 * ROUND_WAIST);
     expect(made.seams.find((seam) => seam.name === 'waist')?.ratio).toBeCloseTo(3, 6);
   });
 
@@ -83,8 +86,8 @@ describe('a bodice on straps, its waist 13 in, finished', () => {
 
   test('13 in and at least 1 for the hook-and-loop overlap: 14', () => {
     const round = 2 * (edge(made, 'front', 'hem').length + edge(made, 'back', 'hem').length);
-    near(round, 13);
-    near(round + 2 * edge(made, 'back', 'hem-end').length, 14);
+    near(round, 13, ROUND_WAIST);
+    near(round + 2 * edge(made, 'back', 'hem-end').length, 14, ROUND_WAIST);
   });
 
   test('1 3/4 in from underarm to waist, and 1/2 for its two seams', () => {
@@ -94,7 +97,8 @@ describe('a bodice on straps, its waist 13 in, finished', () => {
 
   test('a strap 4 1/2 in long, 1 in wide, and 1/2 for its two hems', () => {
     near(edge(made, 'strap', 'side').length, 4.5);
-    near(edge(made, 'strap', 'top').length, 1);
+    // A strap for a small toy is never as wide as a hand-cut inch: 0.06 of the chest, both sides of its fold.
+    near(edge(made, 'strap', 'top').length, 1, 3 / 8);
     const hems = (strap?.edges ?? []).filter((each) => ['side', 'centre'].includes(each.name));
     expect(hems.reduce((sum, each) => sum + each.allowance, 0)).toBeGreaterThanOrEqual(inch(1 / 2) - 1);
   });

@@ -6,11 +6,15 @@ import { pathBounds } from '../../app/drafting/geometry';
 import { bodyFrom } from '../../app/measuring';
 
 /**
- * One practised way of drafting by hand for an upright toy about 16 in tall (common practice, no source): each size must
- * come within 3/8 in of the hand-drawn one, except where the draft states an adjustment.
+ * One practised way of drafting by hand for an upright toy about 16 in tall (common practice, no source). Each size must
+ * come as near the hand-drawn one as its row says: what is measured, drawn as measured; ease, which hands put on by feel,
+ * within what they differ by, 3/8 in; and what must be changed so that seams match, further off only where the draft says so.
  */
 const inch = (length: number) => length * MM_PER_INCH;
-const NEAR_MM = inch(3 / 8);
+const AS_MEASURED = 1 / 64;
+const A_LITTLE = 1 / 12;
+const BY_FEEL = 3 / 8;
+const TO_MATCH = 5 / 8;
 
 const card: Card = {
   format: 'hemling-card',
@@ -54,26 +58,28 @@ describe('a hooded top as drawn by hand', () => {
   const shoulderX = box('front', 'shoulder').right;
 
   test.each([
-    ['length, without its hem', 5.5, () => box('front', 'centre').bottom, null],
-    ['front across the tummy', 8.5, () => 2 * box('front', 'side').right, null],
-    ['shoulder in from the side', 1.5, () => box('front', 'armhole').right - shoulderX, null],
-    [
-      'armhole, with its ease',
-      3.25,
-      () => box('front', 'armhole').bottom - box('front', 'shoulder').bottom,
-      'armhole-deepened',
-    ],
-    ['shoulder', 1, () => edge('front', 'shoulder')?.length ?? 0, null],
-    ['neck drop for a hood', 1.5, () => box('front', 'neckline').bottom, null],
-    ['round the arm, with its ease', 8.5, () => box('sleeve', 'back-cap').right * 2, 'sleeve-widened'],
-    ['outer arm', 5.25, () => box('sleeve', 'cuff').top, null],
-    ['underarm', 4, () => edge('sleeve', 'back-underarm')?.length ?? 0, 'cap-changed'],
-    ['half the face edge and a little more', 8, () => edge('hood', 'face')?.length ?? 0, null],
-    ['hood depth', 5.5, () => box('hood', 'crown').right, null],
-  ] as const)('%s', (_, byHand, ours, adjusted) => {
-    const off = Math.abs(ours() - inch(byHand));
-    if (off > NEAR_MM) expect(said(adjusted ?? 'nothing'), `off by ${off / MM_PER_INCH} in`).toBeDefined();
-    else expect(off).toBeLessThanOrEqual(NEAR_MM);
+    ['length, without its hem', 5.5, AS_MEASURED, () => box('front', 'centre').bottom],
+    // By hand the width is drawn as measured and its ease left to the cloth's give.
+    ['front across the tummy', 8.5, BY_FEEL, () => 2 * box('front', 'side').right],
+    ['shoulder in from the side', 1.5, A_LITTLE, () => box('front', 'armhole').right - shoulderX],
+    ['shoulder', 1, AS_MEASURED, () => edge('front', 'shoulder')?.length ?? 0],
+    // By hand a hood's neck is as deep as was wished; ours is never shallower than the neckline is wide.
+    ['neck drop for a hood', 1.5, BY_FEEL, () => box('front', 'neckline').bottom],
+    ['round the arm, with its ease', 8.5, A_LITTLE, () => box('sleeve', 'back-cap').right * 2],
+    ['outer arm', 5.25, AS_MEASURED, () => box('sleeve', 'cuff').top],
+    ['half the face edge and a little more', 8, A_LITTLE, () => edge('hood', 'face')?.length ?? 0],
+    // By hand the depth has half an inch of ease, ours a share of it.
+    ['hood depth', 5.5, BY_FEEL, () => box('hood', 'crown').right],
+  ] as const)('%s', (_, byHand, within, ours) =>
+    expect(Math.abs(ours() - inch(byHand))).toBeLessThanOrEqual(inch(within)),
+  );
+
+  test.each([
+    ['armhole', 3.25, 'armhole-deepened', () => box('front', 'armhole').bottom - box('front', 'shoulder').bottom],
+    ['underarm', 4, 'cap-changed', () => edge('sleeve', 'back-underarm')?.length ?? 0],
+  ] as const)('%s, changed so that cap and armhole match, and said', (_, byHand, code, ours) => {
+    expect(Math.abs(ours() - inch(byHand))).toBeLessThanOrEqual(inch(TO_MATCH));
+    expect(Math.abs(said(code)?.by ?? 0)).toBeGreaterThan(Math.abs(ours() - inch(byHand)) / 2);
   });
 
   test('the back neckline is higher than the front', () => {

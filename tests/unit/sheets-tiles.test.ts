@@ -1,7 +1,9 @@
 import { describe, expect, test } from 'vitest';
-import { flatten } from '../../app/drafting/geometry';
+import type { Piece } from '../../app/drafting/draft-types';
+import { flatten, type Path, type Point, rotate, transformPath } from '../../app/drafting/geometry';
 import { layOut, moved } from '../../app/drafting/sheets';
-import { handMade } from '../toys/drafts';
+import { handMade, oblong } from '../toys/drafts';
+import { seeded } from '../toys/seeded';
 import { paper, tiles } from './sheets-overlap';
 
 describe('tiles', () => {
@@ -64,3 +66,74 @@ describe('tiles', () => {
         ).toBe(true);
   });
 });
+
+test('every point of an outline lies on a page: random oblongs, each in four turns, on any paper', () => {
+  const random = seeded(11);
+  for (let each = 0; each < 6; each++) {
+    const [long, short] = [300 + random() * 600, 20 + random() * 400];
+    for (const quarter of [0, 1, 2, 3]) {
+      const size = paper(['a4', 'letter'][each % 2] ?? 'a4');
+      const piece = turnedOblong(long, short, (quarter * Math.PI) / 2 + (each % 3 === 0 ? 0.3 : 0));
+      const layout = layOut(handMade(1, { pieces: [piece] }), size, { effort: 1, seed: each });
+      for (const corner of between(piece.cutLine, 3)) {
+        const shown = layout.pages.some((page) =>
+          page.placed.some(({ move, window }) => {
+            const { x, y } = moved(move)(corner);
+            const box = window ?? { x: 0, y: 0, width: page.width, height: page.height };
+            const clear = 1e-6;
+            return (
+              x >= box.x - clear &&
+              x <= box.x + box.width + clear &&
+              y >= box.y - clear &&
+              y <= box.y + box.height + clear
+            );
+          }),
+        );
+        expect(shown, `${long} × ${short}, turned ${quarter}, at ${corner.x}, ${corner.y}`).toBe(true);
+      }
+      for (const page of tiles(layout)) {
+        const box = page.tile?.window ?? expect.fail('a tile has a window');
+        expect(box.x).toBeGreaterThanOrEqual(0);
+        expect(box.x + box.width).toBeLessThanOrEqual(page.width);
+        expect(box.y + box.height).toBeLessThanOrEqual(page.height);
+      }
+    }
+  }
+});
+
+test('neighbouring pages show the same 10 mm of the piece', () => {
+  const layout = layOut(handMade(1, { pieces: [oblong('wide', 420, 300)] }), paper('a4'), { effort: 1, seed: 1 });
+  const pages = tiles(layout);
+  expect(pages.length).toBeGreaterThan(1);
+  for (const page of pages) {
+    const right = pages.find((other) => other.name === page.tile?.joins.right);
+    if (!right) continue;
+    const [here, there] = [page.placed[0]?.move, right.placed[0]?.move];
+    const window = page.tile?.window ?? expect.fail('a tile has a window');
+    expect(window.width - ((here?.x ?? 0) - (there?.x ?? 0))).toBeCloseTo(10, 6);
+  }
+});
+
+/** An oblong whose own outline is turned, about its corner. */
+function turnedOblong(width: number, height: number, turn: number): Piece {
+  const piece = oblong('oblong', width, height);
+  const about = (p: Point) => rotate(p, turn);
+  const path = (each: Path) => transformPath(each, about);
+  return {
+    ...piece,
+    edges: piece.edges.map((edge) => ({ ...edge, path: path(edge.path) })),
+    seamLine: path(piece.seamLine),
+    cutLine: path(piece.cutLine),
+    grain: [about(piece.grain[0]), about(piece.grain[1])],
+  };
+}
+
+/** Points along a path of straight lines, at most so far apart, mm. */
+const between = (path: Path, apart: number): Point[] =>
+  path.flatMap(({ from, to }) => {
+    const steps = Math.ceil(Math.hypot(to.x - from.x, to.y - from.y) / apart);
+    return Array.from({ length: steps }, (_, at) => ({
+      x: from.x + ((to.x - from.x) * at) / steps,
+      y: from.y + ((to.y - from.y) * at) / steps,
+    }));
+  });

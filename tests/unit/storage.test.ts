@@ -202,8 +202,11 @@ test('watching a toy tells of every change, until stopped', async () => {
   await store.saveReading(toy.id, 'neck-girth', 300);
   await vi.waitFor(() => expect(seen.at(-1)).toBe(1));
   stop();
+  const later: number[] = [];
+  const stopLater = store.watchToy(toy.id, ({ readings }) => later.push(readings['neck-girth']?.length ?? 0));
   await store.saveReading(toy.id, 'neck-girth', 301);
-  await new Promise((done) => setTimeout(done, 30));
+  await vi.waitFor(() => expect(later.at(-1)).toBe(2));
+  stopLater();
   expect(seen.at(-1)).toBe(1);
 });
 
@@ -213,7 +216,8 @@ test('a backup is suggested after ten readings without one', async () => {
   expect(await store.health()).toMatchObject({ readingsSince: 9, remind: false, lastBackup: null });
   await store.saveReading(toy.id, 'chest-girth', 400);
   expect(await store.health()).toMatchObject({ readingsSince: 10, remind: true });
-  await new Promise((done) => setTimeout(done, 20));
+  vi.useFakeTimers({ toFake: ['Date'], now: Date.now() + 1000 });
   await store.backedUp();
   expect(await store.health()).toMatchObject({ readingsSince: 0, remind: false });
+  vi.useRealTimers();
 });
