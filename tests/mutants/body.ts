@@ -1,0 +1,150 @@
+import { breaksIn } from './break';
+
+export const bodyBreaks = [
+  ...breaksIn('app/body', [
+    { what: 'an inch of 25 mm', from: 'MM_PER_INCH = 25.4', to: 'MM_PER_INCH = 25', tests: 'unit/body-length' },
+    {
+      what: 'a fraction upside down',
+      from: 'Number(above) / Number(below)',
+      to: 'Number(below) / Number(above)',
+      tests: 'unit/body-length',
+    },
+    {
+      what: 'minus signs let pass',
+      from: 'if (negative && read > 0)',
+      to: 'if (negative && read > 1e9)',
+      tests: 'unit/body-length',
+    },
+    {
+      what: 'paws of any size',
+      from: 'paw < arm / 2 || paw > arm * 2',
+      to: 'paw < arm / 9 || paw > arm * 9',
+      tests: 'unit/body',
+    },
+    { what: 'a paw at the limit', from: 'paw > arm * 2', to: 'paw > arm * 1.8', tests: 'unit/body' },
+    {
+      what: 'crowns of any length',
+      from: 'crown < face * 0.4 || crown > face * 1.1',
+      to: 'crown < face * 0.2 || crown > face * 1.1',
+      tests: 'unit/body',
+    },
+    { what: 'a crown longer than the face', from: 'crown > face * 1.1', to: 'crown > face * 1.3', tests: 'unit/body' },
+    {
+      what: 'swapped readings offered back as they were',
+      from: "code === 'swapped' ? values.reverse()",
+      to: "code === 'swapped' ? values",
+      tests: 'unit/body-slips',
+    },
+    {
+      what: 'tenfold slips not looked for',
+      from: "...offers('tenfold', [value * 10, value / 10])",
+      to: "...offers('tenfold', [value * 10])",
+      tests: 'unit/body',
+    },
+    {
+      what: 'doubled digits not looked for',
+      from: 'digit === written[at + 1]',
+      to: 'digit === written[at + 9]',
+      tests: 'unit/body',
+    },
+    {
+      what: 'readings apart by anything',
+      from: 'const APART: Limit = { share: 0.04, mm: 4 }',
+      to: 'const APART: Limit = { share: 0.08, mm: 4 }',
+      tests: 'unit/body',
+    },
+    { what: 'a crotch without its hip', from: '2 * rise + hip / Math.PI', to: '2 * rise', tests: 'unit/body' },
+  ]),
+  ...breaksIn('app/measuring', [
+    {
+      what: 'two readings: the larger, not the mean',
+      from: 'return { value: mean, spread, ask:',
+      to: 'return { value: sorted.at(-1) ?? 0, spread, ask:',
+      tests: 'unit/measuring-body',
+    },
+    {
+      what: 'a median that is a mean',
+      from: 'return { value: median(sorted), spread',
+      to: 'return { value: mean, spread',
+      tests: 'unit/measuring-body',
+    },
+    {
+      what: 'readings asked for again too late',
+      from: 'APART_SHARE = 0.04',
+      to: 'APART_SHARE = 0.05',
+      tests: 'unit/measuring-body',
+    },
+    {
+      what: 'corrections left out of a body',
+      from: 'corrections: card.corrections ?? {}',
+      to: 'corrections: {}',
+      tests: 'unit/measuring-body',
+    },
+    {
+      what: 'give that ignores how far readings are apart',
+      from: 'Math.max(hand, settled.spread / 2, photo ?? 0)',
+      to: 'Math.max(hand, photo ?? 0)',
+      tests: 'unit/measuring-body',
+    },
+    {
+      what: 'many readings no surer than one',
+      from: '/ Math.sqrt(readings.length)',
+      to: '/ 1',
+      tests: 'unit/measuring-body',
+    },
+    {
+      what: 'the plan begins at the back',
+      from: "const views: readonly View[] = ['front', 'side', 'back']",
+      to: "const views: readonly View[] = ['back', 'side', 'front']",
+      tests: 'unit/measuring-plan',
+    },
+    {
+      what: 'wishes asked before the tape',
+      from: "(nature === 'wish' ? 1000 : 0)",
+      to: "(nature === 'wish' ? -1000 : 0)",
+      tests: 'unit/measuring-plan',
+    },
+    {
+      what: 'the plan from tail to head',
+      from: '100 * views.indexOf(view) + regions.indexOf(region)',
+      to: '100 * views.indexOf(view) - regions.indexOf(region)',
+      tests: 'unit/measuring-plan',
+    },
+    {
+      what: 'a step before the one it speaks of',
+      from: 'if (row.after.includes(before.id)) put(before)',
+      to: 'if (row.after.includes(before.id)) continue',
+      tests: 'unit/measuring-plan',
+    },
+    {
+      what: 'a width that follows by adding',
+      from: 'keep(parts[1], sum.value - first.value',
+      to: 'keep(parts[1], sum.value + first.value',
+      tests: 'unit/measuring-body',
+    },
+    {
+      what: 'a photo’s card that may lean any way',
+      from: 'LEAN_SPREAD = 0.35',
+      to: 'LEAN_SPREAD = 35',
+      tests: 'unit/measuring-photo',
+    },
+    {
+      what: 'a photo surer than it is',
+      from: 'GIVE_SPREADS = 2.1',
+      to: 'GIVE_SPREADS = 0.7',
+      tests: 'unit/measuring-photo',
+    },
+    {
+      what: 'a card of another size',
+      from: 'width: 85.6, height: 53.98',
+      to: 'width: 86.6, height: 53.98',
+      tests: 'unit/measuring-photo',
+    },
+    {
+      what: 'the mirrored lean forgotten',
+      from: 'apartEnough(one.view, other.view) ? [one, other]',
+      to: 'apartEnough(one.view, other.view) ? [one]',
+      tests: 'unit/measuring-photo',
+    },
+  ]),
+];
