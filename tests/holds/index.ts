@@ -1,6 +1,8 @@
 import type { Draft } from '../../app/drafting/draft-types';
 import { clothUnheeded } from './cloth';
 import { brokenFit } from './fit';
+import { gluedFaults } from './glued';
+import { isKnown } from './glued/to-mend';
 import { strayLines } from './lines';
 import { foldedOverOpenings } from './openings';
 import { brokenRings } from './rings';
@@ -40,5 +42,8 @@ export function brokenIn(draft: Draft): string[] {
     ...foldedOverOpenings(draft),
     ...clothUnheeded(draft),
     ...brokenFit(draft),
+    ...gluedFaults(draft)
+      .filter((fault) => !isKnown(fault, draft))
+      .map(({ code, where, told }) => `glued: ${code} ${where}: ${told}`),
   ];
 }

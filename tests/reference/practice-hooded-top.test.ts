@@ -1,9 +1,10 @@
 import { describe, expect, test } from 'vitest';
-import { type Card, MM_PER_INCH } from '../../app/body';
+import { MM_PER_INCH } from '../../app/body';
 import { draft, fullOrder } from '../../app/drafting/draft';
 import type { Draft } from '../../app/drafting/draft-types';
 import { pathBounds } from '../../app/drafting/geometry';
 import { bodyFrom } from '../../app/measuring';
+import { handDrafted as card } from '../toys/hand-drafted';
 
 /**
  * One practised way of drafting by hand for an upright toy about 16 in tall (common practice, no source). Each size must
@@ -15,31 +16,6 @@ const AS_MEASURED = 1 / 64;
 const A_LITTLE = 1 / 12;
 const BY_FEEL = 3 / 8;
 const TO_MATCH = 5 / 8;
-
-const card: Card = {
-  format: 'hemling-card',
-  version: 1,
-  toy: { name: 'By hand', body: 'upright', traits: { shoulders: 'square', stuffing: 'soft' } },
-  unit: 'in',
-  taken: '2026-11-20',
-  note: '',
-  readings: Object.fromEntries(
-    Object.entries({
-      'body-length': 5.5,
-      'body-girth': 17,
-      'front-width': 8.5,
-      'side-inset': 1.5,
-      'shoulder-length': 1,
-      'armhole-depth': 2.75,
-      'front-neck-drop': 1.5,
-      'upper-arm-girth': 8,
-      'arm-length': 5.25,
-      'underarm-length': 4,
-      'face-edge': 15.5,
-      'hood-depth': 5,
-    }).map(([id, length]) => [id, [inch(length)]]),
-  ),
-};
 
 function drafted(choices: Record<string, string>): Draft {
   const full = fullOrder({ garment: 'hooded-top', choices, fit: 'close', cloth: 'quilting-cotton' }, card.taken);

@@ -1,0 +1,52 @@
+import type { Draft } from '../../../app/drafting/draft-types';
+
+type Choices = Draft['order']['choices'];
+
+const isOpened = ({ opening }: Choices) => opening === 'front' || opening === 'back';
+/** Ears come through seams that are left open over them. */
+const ears = (choices: Choices) => (choices.hood === 'three' && choices.ears === 'open' ? 2 : 0);
+/** Two sleeves or two armholes. */
+const ARMS = 2;
+/** Turned through a gap, which is closed last: nothing may be sewn shut all round. */
+const GAP = 1;
+
+/** A top that hangs from its shoulders: neck and hem, which an opening makes one; a lining's own armholes and hem where they are only laid down. */
+function top(choices: Choices): number {
+  const arms = ARMS;
+  if (choices.neck !== 'lined') return arms + (isOpened(choices) ? 1 : 2);
+  const sleeved = choices.sleeve !== undefined && choices.sleeve !== 'none';
+  const hems = choices.hem === 'turned' ? 0 : isOpened(choices) ? 1 : 2;
+  return (sleeved ? 2 * arms : 0) + hems || GAP;
+}
+
+/** A bodice with a skirt: the opening ends in the skirt, so that neck and hem stay two; a lining's waist is laid down. */
+function dress(choices: Choices): number {
+  const hangs = choices.bodice === 'shoulder' || choices.bodice === 'tank';
+  if (!hangs) return 2;
+  const sleeved = choices.bodice === 'shoulder' && choices.sleeve !== 'none';
+  if (choices.neck !== 'lined') return 2 + ARMS;
+  return 2 + (sleeved ? 2 * ARMS : 0);
+}
+
+/** How many openings each garment has, once it is sewn: worked out from what it is, a row a garment. */
+const expected: Readonly<Record<string, (choices: Choices) => number>> = {
+  // Hem, face and two wrists; opened in front hem and face are one, opened behind the hem and the crown's opening are.
+  'hooded-top': (choices) => ARMS + (choices.opening === 'front' ? 1 : 2) + ears(choices),
+  tee: top,
+  tank: top,
+  nightshirt: top,
+  dress,
+  // Waist and hem; a waist that opens is still one.
+  skirt: () => 2,
+  // Neck, fronts and hem are one; under a hood so are they and the face.
+  cape: (choices) => 1 + ears(choices),
+  bib: () => GAP,
+  scarf: () => 1,
+  // Two tubes.
+  'wrist-warmers': () => 4,
+};
+
+/** Null where no row says what the garment is. */
+export function openingsOf({ order }: Draft): number | null {
+  return expected[order.garment]?.(order.choices) ?? null;
+}

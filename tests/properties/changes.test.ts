@@ -1,0 +1,31 @@
+import { expect, test } from 'vitest';
+import { idleTraits, idleValues, upright } from '../measured/changes';
+import { buildCard, builds } from '../toys/builds';
+
+const cards = builds.map((build) => buildCard(build));
+
+/**
+ * Traits and choice values that change nothing on any build, by garment: to be read by its drafting, or no longer asked
+ * for it. The lists may only shrink: one that changes something is struck off.
+ */
+const POSE = ['arms', 'neck', 'legs', 'posture', 'tail'];
+const toMend: Readonly<Record<string, { readonly traits: readonly string[]; readonly values?: readonly string[] }>> = {
+  'hooded-top': { traits: POSE, values: ['armhole set-in'] },
+  tee: { traits: POSE, values: ['armhole set-in'] },
+  tank: { traits: POSE },
+  nightshirt: { traits: POSE, values: ['armhole set-in'] },
+  dress: { traits: POSE, values: ['armhole set-in'] },
+  skirt: { traits: POSE },
+  cape: { traits: [...POSE, 'stuffing'] },
+  bib: { traits: [...POSE, 'stuffing'] },
+  scarf: { traits: [...POSE, 'stuffing'] },
+  'wrist-warmers': { traits: POSE },
+};
+
+test.each(upright.map((garment) => [garment.id, garment] as const))('%s: every trait it asks for changes it on some toy, but for those to mend', (id, garment) => {
+  expect(idleTraits(cards, garment).sort()).toEqual([...(toMend[id]?.traits ?? [])].sort());
+});
+
+test.each(upright.map((garment) => [garment.id, garment] as const))('%s: every value of every choice changes it on some toy, but for those to mend', (id, garment) => {
+  expect(idleValues(cards, garment)).toEqual(toMend[id]?.values ?? []);
+});
