@@ -22,10 +22,16 @@ const toMend: Readonly<Record<string, { readonly traits: readonly string[]; read
   'wrist-warmers': { traits: POSE },
 };
 
-test.each(upright.map((garment) => [garment.id, garment] as const))('%s: every trait it asks for changes it on some toy, but for those to mend', (id, garment) => {
-  expect(idleTraits(cards, garment).sort()).toEqual([...(toMend[id]?.traits ?? [])].sort());
-});
+test.each(upright.map((garment) => [garment.id, garment] as const))(
+  '%s: every trait it asks for changes it on some toy, but for those to mend',
+  (id, garment) => {
+    expect(idleTraits(cards, garment).sort()).toEqual([...(toMend[id]?.traits ?? [])].sort());
+  },
+);
 
-test.each(upright.map((garment) => [garment.id, garment] as const))('%s: every value of every choice changes it on some toy, but for those to mend', (id, garment) => {
-  expect(idleValues(cards, garment)).toEqual(toMend[id]?.values ?? []);
-});
+test.each(upright.map((garment) => [garment.id, garment] as const))(
+  '%s: every value of every choice changes it on some toy, but for those to mend',
+  (id, garment) => {
+    expect(idleValues(cards, garment)).toEqual(toMend[id]?.values ?? []);
+  },
+);
