@@ -1,6 +1,6 @@
 /**
  * Do the tests notice? Breaks the code on purpose, one place at a time, in a copy, and runs the fewest tests that should
- * turn red: `npm run mutants -- [--only PART OF A NAME OR ROOM] [--from N] [--parallel N]`. One line a break; exit 1 if
+ * turn red: `npm run mutants -- [--only PART OF A ROOM, A NAME OR ITS TESTS] [--from N] [--parallel N]`. One line a break; exit 1 if
  * one lived. Before anything is broken the tests must be green, or no break says anything.
  */
 import { spawn } from 'node:child_process';
@@ -20,7 +20,10 @@ const { values } = parseArgs({
 });
 const chosen = breaks
   .map((each, at) => ({ each, number: at + 1 }))
-  .filter(({ each, number }) => number >= Number(values.from) && `${each.room} ${each.what}`.includes(values.only));
+  .filter(
+    ({ each, number }) =>
+      number >= Number(values.from) && `${each.room} ${each.what} ${each.tests}`.includes(values.only),
+  );
 if (chosen.length === 0) throw new Error('nothing to break is called so');
 
 const copies = Array.from({ length: Math.max(1, Number(values.parallel)) }, copyOfAll);
