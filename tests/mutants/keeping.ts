@@ -7,7 +7,7 @@ export const keepingBreaks = [
       what: 'a removal that a merge undoes',
       from: 'changedAt: changedAt ?? removedAt ?? takenAt',
       to: 'changedAt: takenAt',
-      tests: 'unit/storage-backup',
+      tests: 'unit/storage-merge',
     },
     {
       what: 'a merge where the older wins',
@@ -16,9 +16,9 @@ export const keepingBreaks = [
       tests: 'unit/storage-backup',
     },
     {
-      what: 'a merge that takes over what belongs to a device',
-      from: "newerRows('settings', here.settings, ofMaker(there.settings))",
-      to: "newerRows('settings', here.settings, there.settings)",
+      what: 'a replace that takes what belongs to the device',
+      from: '.filter((setting) => !isOfDevice(setting.key)).delete()',
+      to: '.filter(() => true).delete()',
       tests: 'unit/storage-backup',
     },
     {
