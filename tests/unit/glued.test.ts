@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import type { Draft, Edge, Piece, Seam } from '../../app/drafting/draft-types';
-import { line } from '../../app/drafting/geometry';
+import { line, splitPath } from '../../app/drafting/geometry';
 import { gluedFaults } from '../holds/glued';
 import { isKnown } from '../holds/glued/to-mend';
 import { type Chosen, made } from '../measured/made';
@@ -16,6 +16,8 @@ function drafted(garment: string, choices: Chosen): Draft {
 
 const tee = drafted('tee', { opening: 'none', armhole: 'set-in', sleeve: 'long', neck: 'bound' });
 const opened = drafted('tee', { opening: 'back', armhole: 'set-in', neck: 'band' });
+const bib = drafted('bib', {});
+const bibSeam = bib.seams[0] as Seam;
 const skirt = drafted('skirt', { skirt: 'tiers' });
 
 const found = (draft: Draft) => gluedFaults(draft).map(({ code, where }) => `${code} ${where}`);
@@ -106,6 +108,43 @@ describe('a garment glued along its seams', () => {
     ],
   ])('%s is found', (_, draft, said) => expect(found(draft)).toContain(said));
 
+  test('two layers with a gap left at the fold can be turned; sewn shut all round they cannot', () => {
+    const gapped = piece(bib, 'bib', (each) => ({
+      ...each,
+      edges: each.edges.flatMap((every) => (every.name === 'bottom' ? halved(every) : [every])),
+    }));
+    const closed = {
+      ...bibSeam,
+      name: 'bib-gap',
+      join: 'folded' as const,
+      first: [{ piece: 'bib', edge: 'gap' }],
+      second: [],
+    };
+    const openings = (draft: Draft) => gluedFaults(draft).filter(({ code }) => code === 'openings');
+    expect(openings({ ...gapped, seams: [...gapped.seams, closed] })).toEqual([]);
+    expect(
+      openings({
+        ...gapped,
+        seams: [...gapped.seams, { ...bibSeam, name: 'bib-gap', first: closed.first, second: closed.first }],
+      }),
+    ).toHaveLength(1);
+  });
+
+  test('a turned collar caught between a neck and its facing is not sewn twice', () => {
+    const [faced, collared] = [
+      drafted('tee', { neck: 'faced', opening: 'none', armhole: 'set-in' }),
+      drafted('tee', { neck: 'flat', opening: 'none', armhole: 'set-in' }),
+    ];
+    const own = <T extends { readonly name: string }>(rows: readonly T[], word: string) =>
+      rows.filter(({ name }) => name.includes(word));
+    const both = {
+      ...collared,
+      pieces: [...collared.pieces, ...own(faced.pieces, 'facing')],
+      seams: [...collared.seams, ...own(faced.seams, 'facing')],
+    };
+    expect(unknown(both)).toEqual([]);
+  });
+
   test('a standing collar joined into a ring round a neck that opens is found', () => {
     const ends = { piece: 'collar-band', edge: 'side' };
     const ring = {
@@ -124,6 +163,14 @@ describe('a garment glued along its seams', () => {
     expect(codes(closed)).toHaveLength(1);
   });
 });
+
+function halved(whole: Edge): Edge[] {
+  const [bottom, gap] = splitPath(whole.path, whole.length * 0.7);
+  return [
+    { ...whole, path: bottom, length: whole.length * 0.7 },
+    { ...whole, name: 'gap', path: gap, length: whole.length * 0.3 },
+  ];
+}
 
 function straight({ path }: Edge) {
   const [from, to] = [path[0]?.from, path[path.length - 1]?.to];

@@ -58,18 +58,16 @@ export function glue(
       bodies.join(at.get(left.half) ?? 0, at.get(right.half) ?? 0);
     }
   }
-  const free = stretches.flatMap((stretch, index) => (glued.has(index) ? [] : [{ stretch, index }]));
-  const rims = rimsOf(
-    free.map(({ stretch }) => stretch),
-    places,
-  );
+  const sewn = new Set([...glued.keys()].map((index) => stretches[index]));
+  const free = stretches.filter((stretch) => !sewn.has(stretch));
+  const rims = rimsOf(free, places);
   const { closed, badRings } = closeRings(rings, rims, bodies, at);
   const surfaces = bodies.all().map((body): Surface => {
     const own = (half: Half) => bodies.of(at.get(half) ?? 0) === bodies.of(body[0] ?? 0);
     const inside = stretches.filter(({ half }) => own(half));
     const ownRims = rims.filter((rim) => !closed.has(rim) && rim.some(({ half }) => own(half)));
     const spots = placesOf(corners, places, own, stretches, glued);
-    const shared = inside.filter((stretch) => glued.has(stretches.indexOf(stretch))).length / 2;
+    const shared = inside.filter((stretch) => sewn.has(stretch)).length / 2;
     const lines = inside.length - shared;
     const euler = spots.length - lines + body.length;
     return { halves: halves.filter(own), rims: ownRims, places: spots, handles: (2 - euler - ownRims.length) / 2 };
