@@ -83,19 +83,19 @@ export const bodyBreaks = [
       what: 'corrections left out of a body',
       from: 'corrections: card.corrections ?? {}',
       to: 'corrections: {}',
-      tests: 'unit/measuring-body',
+      tests: 'unit/measuring-give',
     },
     {
       what: 'give that ignores how far readings are apart',
       from: 'Math.max(hand, settled.spread / 2, photo ?? 0)',
       to: 'Math.max(hand, photo ?? 0)',
-      tests: 'unit/measuring-body',
+      tests: 'unit/measuring-give',
     },
     {
       what: 'many readings no surer than one',
       from: '/ Math.sqrt(readings.length)',
       to: '/ 1',
-      tests: 'unit/measuring-body',
+      tests: 'unit/measuring-give',
     },
     {
       what: 'the plan begins at the back',
