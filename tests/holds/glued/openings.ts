@@ -23,9 +23,8 @@ function top(choices: Choices): number {
 function dress(choices: Choices): number {
   const hangs = choices.bodice === 'shoulder' || choices.bodice === 'tank';
   if (!hangs) return 2;
-  const sleeved = choices.bodice === 'shoulder' && choices.sleeve !== 'none';
   if (choices.neck !== 'lined') return 2 + ARMS;
-  return 2 + (sleeved ? 2 * ARMS : 0);
+  return 2 + (choices.sleeve === 'none' ? 0 : 2 * ARMS);
 }
 
 /** How many openings each garment has, once it is sewn: worked out from what it is, a row a garment. */
