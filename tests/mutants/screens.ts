@@ -37,14 +37,19 @@ export const screenBreaks = [
     },
   ]),
   ...breaksIn('app/words', [
-    { what: 'dates a day off', from: 'T00:00:00Z', to: 'T00:00:00-23:00', tests: 'unit/words' },
+    { what: 'dates a day off', from: 'T00:00:00Z', to: 'T00:00:00+01:00', tests: 'unit/words-formats' },
     {
       what: 'lengths in the other unit',
       from: "return unit === 'in' ? 'in' : 'cm'",
       to: "return unit === 'in' ? 'cm' : 'in'",
       tests: 'unit/words',
     },
-    { what: 'angles in radians', from: '(Number(value) * 180) / Math.PI', to: 'Number(value)', tests: 'unit/words' },
+    {
+      what: 'angles in radians',
+      from: '(Number(value) * 180) / Math.PI',
+      to: 'Number(value)',
+      tests: 'unit/words-formats',
+    },
   ]),
   ...breaksIn('app/work', [
     {
