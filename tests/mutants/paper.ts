@@ -23,7 +23,7 @@ export const paperBreaks = breaksIn('app/drafting', [
   {
     what: 'tiles shown a step aside',
     from: 'window.y + top - row * stepY',
-    to: 'window.y + top - row * stepY + 3',
+    to: 'window.y + top - row * stepY + 8',
     tests: 'unit/sheets-tiles',
   },
   {
