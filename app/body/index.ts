@@ -2,8 +2,11 @@
  * The ground floor: what a toy's body is, in numbers. Measures, body kinds, cards, orders, flags and their rules,
  * lengths as people write them. Nothing of ours is imported here; no screen, store or drawing ever lives here.
  */
+export { mayLieApart } from './apart';
+export { BANK_CARD_MM } from './bank-card';
 export type { Body, Known, Knowns, Origin } from './body';
 export type { Card, Order } from './card';
+export { characters, cleanLine, cleanLines, NAME_CHARACTERS, NOTE_CHARACTERS } from './clean-text';
 export type { Flag, Severity } from './flag';
 export { flagsOf } from './flags-of';
 export {

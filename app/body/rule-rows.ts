@@ -1,3 +1,4 @@
+import { mayLieApart } from './apart';
 import { type MeasureId, measures } from './measures';
 import { type Breach, GEOMETRY, PRACTICE, type Rule, row } from './rule';
 import type { Suspicion } from './suspicion';
@@ -6,9 +7,6 @@ import { LONGEST_MM, type Mm } from './units';
 /** A limit that is a share of a length, but never less than so many mm: a tape slips, fur squashes. */
 export type Limit = { readonly share: number; readonly mm: Mm };
 export const limitOf = ({ share, mm }: Limit, whole: Mm) => Math.max(share * whole, mm);
-
-/** Repeated readings further apart than this are worth another. */
-const APART: Limit = { share: 0.04, mm: 4 };
 
 export const notALength: Rule = {
   code: 'not-a-length',
@@ -35,7 +33,7 @@ export const readingsApart: Rule = {
       const [first, second, ...more] = readings[id] ?? [];
       if (first === undefined || second === undefined || more.length > 0) return [];
       const apart = Math.abs(first - second);
-      return apart > limitOf(APART, (first + second) / 2) ? [{ measures: [id], values: { first, second, apart } }] : [];
+      return apart > mayLieApart((first + second) / 2) ? [{ measures: [id], values: { first, second, apart } }] : [];
     }),
 };
 

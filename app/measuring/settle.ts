@@ -1,8 +1,4 @@
-import type { Mm } from '../body';
-
-/** Two readings further apart than this, whichever is larger, ask for a third: soft toys squash. Common practice, no source. */
-const APART_MM = 4;
-const APART_SHARE = 0.04;
+import { type Mm, mayLieApart } from '../body';
 
 export type Settled = {
   readonly value: Mm;
@@ -22,7 +18,7 @@ export function settle(readings: readonly Mm[]): Settled | null {
   const spread = (sorted.at(-1) ?? 0) - (sorted[0] ?? 0);
   const mean = readings.reduce((total, reading) => total + reading, 0) / readings.length;
   if (readings.length > 2) return { value: median(sorted), spread, ask: false };
-  return { value: mean, spread, ask: spread > Math.max(APART_MM, APART_SHARE * mean) };
+  return { value: mean, spread, ask: spread > mayLieApart(mean) };
 }
 
 function median(sorted: readonly Mm[]): Mm {

@@ -3,16 +3,16 @@ import { useContext } from 'preact/hooks';
 import type { Hand, Say } from '../body';
 
 /** What every part needs to put numbers and codes into the maker's words. */
-export type Words = { readonly say: Say; readonly hand: Hand };
+export type Speech = { readonly say: Say; readonly hand: Hand };
 
-const nothing: Words = {
+const nothing: Speech = {
   say: (code) => code,
   hand: { unit: 'in', locale: 'en' },
 };
 
-export const WordsContext = createContext<Words>(nothing);
+export const SpeechContext = createContext<Speech>(nothing);
 
-export const useWords = (): Words => useContext(WordsContext);
+export const useWords = (): Speech => useContext(SpeechContext);
 
 /** The words of the first of these codes that has any; the last code as it is where none has. */
 export function sayFirst(say: Say, codes: readonly string[], values?: Parameters<Say>[1]): string {

@@ -22,9 +22,17 @@ import {
   union,
   unknown,
 } from 'valibot';
-import { bodyKinds, LONGEST_MM, SHORTEST_MM } from '../body';
-import { characters, cleanLine, cleanLines } from './clean-text';
-import { NAME_CHARACTERS, NOTE_CHARACTERS, ORDER_WORD_CHARACTERS, ORDERS, READINGS_A_MEASURE } from './limits';
+import {
+  bodyKinds,
+  characters,
+  cleanLine,
+  cleanLines,
+  LONGEST_MM,
+  NAME_CHARACTERS,
+  NOTE_CHARACTERS,
+  SHORTEST_MM,
+} from '../body';
+import { ORDER_WORD_CHARACTERS, ORDERS, READINGS_A_MEASURE } from './limits';
 import { isSmallJpeg } from './photo-data';
 
 /**

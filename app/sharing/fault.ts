@@ -1,5 +1,5 @@
 import type { BaseIssue } from 'valibot';
-import { cleanLine } from './clean-text';
+import { cleanLine } from '../body';
 
 /** What is wrong with a card, and where in it: a stable code for the words in `locales/`, never a sentence. */
 export type Fault = {

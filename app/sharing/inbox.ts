@@ -3,7 +3,7 @@
  * before the app is open; the app takes it out. Nothing is read or judged here, and nothing of the store is touched.
  * A door of its own, so that the service worker stays small.
  */
-import { type DBSchema, openDB } from 'idb';
+import { type DBSchema, deleteDB, openDB } from 'idb';
 
 /** The address below the app's own that the manifest's `share_target` names. */
 export const SHARE_PATH = 'share';
@@ -43,6 +43,9 @@ export async function takeShared(): Promise<(Blob | string)[]> {
   }
 }
 
+/** Throws away what waits, and the inbox with it. Throws when the browser has no storage. */
+export const forgetShared = (): Promise<void> => deleteDB(NAME);
+
 async function put(things: readonly (Blob | string)[]): Promise<void> {
   const inbox = await open();
   try {
@@ -55,8 +58,9 @@ async function put(things: readonly (Blob | string)[]): Promise<void> {
   }
 }
 
+const NAME = 'hemling-inbox';
 const open = () =>
-  openDB<Inbox>('hemling-inbox', 1, {
+  openDB<Inbox>(NAME, 1, {
     upgrade: (database) => void database.createObjectStore('waiting', { autoIncrement: true }),
   });
 

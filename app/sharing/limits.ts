@@ -1,6 +1,4 @@
 /** What a card may hold at most; every form of it obeys these. Changing one changes what older apps refuse. */
-export const NAME_CHARACTERS = 80;
-export const NOTE_CHARACTERS = 500;
 export const READINGS_A_MEASURE = 5;
 export const CARD_BYTES = 64 * 1024;
 export const PHOTO_BYTES = 40 * 1024;

@@ -1,7 +1,6 @@
 import { type InferOutput, safeParse } from 'valibot';
-import { type Card, findMeasure, type Mm, type SizeId, sizeIds, type Traits, traitValues } from '../body';
+import { type Card, cleanLine, findMeasure, type Mm, type SizeId, sizeIds, type Traits, traitValues } from '../body';
 import { cardShape, correctionShape, readingsShape } from './card-schema';
-import { cleanLine } from './clean-text';
 import { faultFromIssue, faultOf, type Refusal } from './fault';
 import { CARD_BYTES, SKIPPED_CHARACTERS, SKIPPED_LISTED } from './limits';
 

@@ -66,12 +66,8 @@ export function disconnect(): void {
   store = undefined;
 }
 
-/** What else of Hemling's lies beside the store: the inbox of the service worker (see sharing). */
-const INBOX = 'hemling-inbox';
-
-/** Erases the database and the inbox; this tab goes on with an empty one, other tabs are told. */
+/** Erases the database; this tab goes on with an empty one, other tabs are told. */
 export async function erase(): Promise<void> {
-  globalThis.indexedDB?.deleteDatabase(INBOX);
   const current = await connect().catch(() => createStore());
   store = undefined;
   await within(current.delete());

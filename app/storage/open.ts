@@ -29,7 +29,7 @@ export async function openStore(): Promise<StoreState> {
   }
 }
 
-/** Erases everything Hemling keeps on this device, here and in every other tab, for good. Throws StoreError. */
+/** Erases everything the store and the browser's notes keep on this device, here and in every other tab, for good. Throws StoreError. */
 export async function forgetEverything(): Promise<void> {
   await erase();
   for (const storage of storages())

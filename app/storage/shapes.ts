@@ -1,12 +1,21 @@
 import * as v from 'valibot';
-import { bodyKinds, LONGEST_MM, type Order, SHORTEST_MM, traitValues, usualTraits } from '../body';
+import {
+  bodyKinds,
+  LONGEST_MM,
+  NAME_CHARACTERS,
+  NOTE_CHARACTERS,
+  type Order,
+  SHORTEST_MM,
+  traitValues,
+  usualTraits,
+} from '../body';
 import { LAST_MOMENT } from './clock';
 import type { Garment, Photo, Place, Reading, Setting, TableName, Toy } from './rows';
 import { tidyName, tidyNote } from './tidy';
 
-/** Room to spare for what people type, in code units; no name or note of ours comes near. */
-const LONGEST_NAME = 160;
-const LONGEST_NOTE = 1000;
+/** In code units: a character has two at most. */
+const NAME_UNITS = 2 * NAME_CHARACTERS;
+const NOTE_UNITS = 2 * NOTE_CHARACTERS;
 const LONGEST_WORD = 120;
 const LONGEST_SIMPLE = 500;
 /** 2 MB: a photo redrawn by the app is a tenth of this. */
@@ -51,10 +60,10 @@ const order = shapeOf<Order>()({
 export const shapes = {
   toys: shapeOf<Toy>()({
     id: word,
-    name: v.pipe(v.string(), v.maxLength(LONGEST_NAME), v.transform(tidyName)),
+    name: v.pipe(v.string(), v.maxLength(NAME_UNITS), v.transform(tidyName)),
     kind: v.picklist(bodyKinds),
     traits,
-    note: v.pipe(v.string(), v.maxLength(LONGEST_NOTE), v.transform(tidyNote)),
+    note: v.pipe(v.string(), v.maxLength(NOTE_UNITS), v.transform(tidyNote)),
     corrections: v.record(word, finite),
     kept: v.record(
       v.pipe(v.string(), v.minLength(1), v.maxLength(LONGEST_SIMPLE)),

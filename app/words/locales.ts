@@ -1,7 +1,7 @@
 /** What a language file holds: words by dotted name, as deep as needed. */
-export type Words = { readonly [name: string]: string | Words };
+export type Sentences = { readonly [name: string]: string | Sentences };
 
-type Fetched = Promise<{ readonly default: Words }>;
+type Fetched = Promise<{ readonly default: Sentences }>;
 
 /**
  * One row a language: how its file is fetched, and the few words of it that the first screen says (the build cuts them
@@ -26,6 +26,6 @@ export function nearestLocale(tag: string): LocaleId {
   return locales.find((id) => wanted === id || wanted.startsWith(`${id}-`)) ?? SOURCE_LOCALE;
 }
 
-export async function wordsOf(locale: LocaleId, share: Share): Promise<Words> {
+export async function wordsOf(locale: LocaleId, share: Share): Promise<Sentences> {
   return (await files[locale][share]()).default;
 }

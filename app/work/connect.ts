@@ -32,7 +32,7 @@ type Job = {
   readonly kind: JobKind;
   readonly given: unknown;
   readonly progress: ((share: number) => void) | undefined;
-  readonly settle: { made: (made: unknown) => void; failed: (error: WorkError) => void };
+  readonly tell: { made: (made: unknown) => void; failed: (error: WorkError) => void };
   tries: number;
   over: boolean;
   timer?: ReturnType<typeof setTimeout>;
@@ -56,8 +56,8 @@ export function connectWorker(hire: () => Hand, times: Times = TIMES) {
     options: AskOptions = {},
   ): Promise<Jobs[K]['made']> {
     return new Promise((resolve, reject) => {
-      const settle = { made: (made: unknown) => resolve(made as Jobs[K]['made']), failed: reject };
-      const job: Job = { id: ++lastId, kind, given, progress: options.progress, settle, tries: 0, over: false };
+      const tell = { made: (made: unknown) => resolve(made as Jobs[K]['made']), failed: reject };
+      const job: Job = { id: ++lastId, kind, given, progress: options.progress, tell, tries: 0, over: false };
       if (options.signal?.aborted) return reject(new WorkError('work-cancelled'));
       const lane = laneOf(options.lane ?? kind);
       options.signal?.addEventListener('abort', () => cancel(lane, job), { once: true });
@@ -126,13 +126,13 @@ export function connectWorker(hire: () => Hand, times: Times = TIMES) {
     clearTimeout(job.timer);
     if (job.over) return;
     job.over = true;
-    if (answer instanceof WorkError) job.settle.failed(answer);
-    else job.settle.made(answer.made);
+    if (answer instanceof WorkError) job.tell.failed(answer);
+    else job.tell.made(answer.made);
   }
 
   /** The worker is done with the job: the next of its lane begins. */
-  function finish(job: Job, settle: () => void): void {
-    settle();
+  function finish(job: Job, tell: () => void): void {
+    tell();
     for (const lane of lanes.values()) if (lane.running === job) begin(lane);
   }
 

@@ -1,5 +1,5 @@
 import type { Page } from 'playwright-core';
-import { CARD_MM } from '../../app/measuring/photo';
+import { BANK_CARD_MM } from '../../app/body';
 
 export type Spot = { readonly x: number; readonly y: number };
 
@@ -44,7 +44,7 @@ export async function flatPhoto(page: Page): Promise<FlatPhoto> {
     [1, 1],
     [0, 1],
   ].map(([a = 0, b = 0]) => {
-    const [along, across] = [a * CARD_MM.width, b * CARD_MM.height];
+    const [along, across] = [a * BANK_CARD_MM.width, b * BANK_CARD_MM.height];
     return {
       x: CARD.x + along * Math.cos(TURN) - across * Math.sin(TURN),
       y: CARD.y + along * Math.sin(TURN) + across * Math.cos(TURN),

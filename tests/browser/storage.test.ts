@@ -140,10 +140,11 @@ describe('a second tab', () => {
     await state(first);
     const toyId = await keepToy(first);
     await second.evaluate(async () => {
-      await new Promise((done) => {
-        indexedDB.open('hemling-inbox').onsuccess = ({ target }) => done((target as IDBOpenDBRequest).result.close());
-      });
+      const form = new FormData();
+      form.set('shared', 'waits');
+      await window.rooms.inbox.receiveShare(new Request('share', { method: 'POST', body: form }), location.href);
       for (const kept of [localStorage, sessionStorage]) kept.setItem('hemling-anything', 'typed');
+      await window.rooms.inbox.forgetShared();
       await window.rooms.storage.forgetEverything();
     });
     expect(await keepReading(first, toyId, 305)).toEqual({ code: 'store-forgotten', mm: 305 });

@@ -1,4 +1,4 @@
-import { CARD_MM } from '../../app/measuring/photo';
+import { BANK_CARD_MM } from '../../app/body';
 import { normal, type Random } from './seeded';
 
 type Spot = { readonly x: number; readonly y: number };
@@ -45,7 +45,7 @@ export function photograph(random: Random, { tilt, reach, tap, focal }: Shot): P
   const anywhere = (): Spot => ({ x: between(-0.5, 0.5) * reach, y: between(-0.5, 0.5) * reach });
   const [place, turn] = [anywhere(), between(0, 2 * Math.PI)];
   const onCard = (x: number, y: number) => {
-    const [a, b] = [(x - 0.5) * CARD_MM.width, (y - 0.5) * CARD_MM.height];
+    const [a, b] = [(x - 0.5) * BANK_CARD_MM.width, (y - 0.5) * BANK_CARD_MM.height];
     return seen({
       x: 0.7 * place.x + a * Math.cos(turn) - b * Math.sin(turn),
       y: 0.7 * place.y + a * Math.sin(turn) + b * Math.cos(turn),

@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { CARD_MM, distanceOn, seePlane } from '../../app/measuring/photo';
+import { BANK_CARD_MM } from '../../app/body';
+import { distanceOn, seePlane } from '../../app/measuring/photo';
 import { PICTURE, photograph, type Shot } from '../toys/photographs';
 import { seeded } from '../toys/random';
 
@@ -71,10 +72,10 @@ describe('a card seen small, which says little of how it leans', () => {
 
 describe('a card seen square on', () => {
   it('is a bank card: 85.60 × 53.98 mm (ISO/IEC 7810, ID-1)', () =>
-    expect(CARD_MM).toEqual({ width: 85.6, height: 53.98 }));
+    expect(BANK_CARD_MM).toMatchObject({ width: 85.6, height: 53.98 }));
 
   const at = (x: number, y: number) => ({ x: 1500 + 8 * x, y: 1200 + 8 * y });
-  const { width, height } = CARD_MM;
+  const { width, height } = BANK_CARD_MM;
   const ring = [at(0, 0), at(width, 0), at(width, height), at(0, height)] as const;
   const length = (corners: typeof ring) => {
     const plane = seePlane(corners, PICTURE);

@@ -21,9 +21,15 @@ describe('toys', () => {
 
   test('keep their names tidy: one line, nothing unseen, at most 80 characters', async () => {
     const toy = await store.saveToy({ ...bramble, name: `\u202eBr\u0000am\nble\u2066 ${longest}` });
-    expect(toy.name).toMatch(/^Br am ble x+$/);
+    expect(toy.name).toMatch(/^Bram ble x+$/);
     expect(Array.from(toy.name)).toHaveLength(80);
     expect(await store.saveToy({ ...bramble, name: '<b>Ünï 🧸</b>' })).toHaveProperty('name', '<b>Ünï 🧸</b>');
+  });
+
+  test('keep in names and notes the marks that Arabic, Persian and emoji need', async () => {
+    const name = '\u061cدبدوب\u200f \u200eB\u200e نی\u200cنی 👩\u200d🎨';
+    const toy = await store.saveToy({ ...bramble, name, note: `${name}\n${name}` });
+    expect([toy.name, toy.note]).toEqual([name, `${name}\n${name}`]);
   });
 
   test('change only in what is named', async () => {

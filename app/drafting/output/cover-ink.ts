@@ -1,11 +1,9 @@
 // The first page's head: whose pattern it is, how to print it and prove it true, what to mind, and all pages small.
 
-import type { Mm, Say } from '../../body';
+import { BANK_CARD_MM, type Mm, type Say } from '../../body';
 import type { Draft } from '../draft-types';
 import { arc, line, type Path, type Point, polyline } from '../geometry';
 import type { Box } from '../packing';
-
-import { CARD } from '../sheets/furniture';
 import type { Cover, Layout, MapCell, Page } from '../sheets/layout';
 import { moved } from '../sheets/move';
 import { cornersOf, outlineOf } from '../sheets/outline';
@@ -24,7 +22,7 @@ export function coverInk(draft: Draft, layout: Layout, cover: Cover, say: Say, w
     wordsOf(setWithin(paragraphs, inset(box), SMALL_PT, widthOf), inset(box), 'words');
   return [
     ...titleInk(draft, layout, cover, say, widthOf),
-    stroke('marks', 'rule', roundedBox(cover.card, CARD.corner), true),
+    stroke('marks', 'rule', roundedBox(cover.card, BANK_CARD_MM.corner), true),
     ...boxed(printing(say), cover.card),
     ...outline(cover.square),
     ...boxed(minding(say), cover.square),

@@ -1,6 +1,6 @@
 // What pages carry beside pieces, and where: the strip with its check lines, and the first page's head.
 
-import { MM_PER_INCH, type Mm } from '../../body';
+import { BANK_CARD_MM, MM_PER_INCH, type Mm } from '../../body';
 import type { Box } from '../packing';
 import type { Area } from './area';
 import type { CheckLine, Cover, Strip } from './layout';
@@ -8,9 +8,6 @@ import { type Mapped, mapBandHeight } from './map';
 
 export const CHECK_MM = 50;
 export const CHECK_INCHES = 2;
-
-/** ISO/IEC 7810 ID-1, the size of a bank card, mm. */
-export const CARD = { width: 85.6, height: 53.98, corner: 3.18 } as const;
 
 /** Height of the strip along the top of a page, mm: one line of small print over a check line. */
 const STRIP_MM = 10;
@@ -53,7 +50,7 @@ export type Head = { readonly cover: Omit<Cover, 'map'>; readonly mapBox: Box; r
 export function headOf(area: Area, pages: readonly Mapped[]): Head {
   const width = Math.min(area.width, HEAD_WIDEST_MM);
   const y = area.y + TITLE_MM + BETWEEN_MM;
-  const card = { x: area.x, y, width: CARD.width, height: CARD.height };
+  const card = { x: area.x, y, width: BANK_CARD_MM.width, height: BANK_CARD_MM.height };
   const square = { x: card.x + card.width + BETWEEN_MM, y, width: CHECK_MM, height: CHECK_MM };
   const asideX = square.x + square.width + BETWEEN_MM;
   const aside = { x: asideX, y, width: area.x + width - asideX, height: card.height };

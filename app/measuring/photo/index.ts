@@ -3,15 +3,12 @@
  * the card and two points are tapped, and the distance comes with its uncertainty. Straight lengths only: nothing
  * that goes round or over a toy can be seen this way. Pure: pictures are looked at elsewhere.
  */
-import type { Known, Mm } from '../../body';
+import { BANK_CARD_MM, type Known, type Mm } from '../../body';
 import { distance } from '../../body/point';
 import { costOf, type Fit, fitView, type Prior, slopesOf } from './fit';
 import { solveLinear } from './linear';
 import type { Spot } from './space';
 import { laidOn, mirrored, type View, viewOf } from './view';
-
-/** ISO/IEC 7810: a card of format ID-1 (bank cards, identity cards) measures 85.60 × 53.98 mm. */
-export const CARD_MM = { width: 85.6, height: 53.98 } as const;
 
 /** A finger with a magnifying glass, or the keys, hits a point of the picture to about this (px, one standard deviation). */
 export const USUAL_TAP_PX = 1.2;
@@ -97,7 +94,7 @@ const bend = (before: Spot, at: Spot, after: Spot) =>
 
 /** The card's corners in mm as they may have been tapped: from a long side or from a short one. */
 function layings(clockwise: boolean): readonly (readonly Spot[])[] {
-  const { width, height } = CARD_MM;
+  const { width, height } = BANK_CARD_MM;
   return [
     [width, height],
     [height, width],

@@ -2,7 +2,7 @@
  * A card as a drawing: what stands where, as data. Units are pixels of the picture; x right, y down; no page and no
  * canvas here.
  */
-export type Mark = Shape | Words;
+export type Mark = Shape | Writing;
 
 export type Shape = {
   readonly is: 'shape';
@@ -15,7 +15,7 @@ export type Shape = {
   readonly opacity?: number;
 };
 
-export type Words = {
+export type Writing = {
   readonly is: 'words';
   readonly words: string;
   /** Where the line of writing begins or ends, on the letters' foot. */

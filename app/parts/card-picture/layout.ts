@@ -2,7 +2,7 @@ import { type Card, type Hand, measures, type Say } from '../../body';
 import { bodyFrom, figure, settle } from '../../measuring';
 import { shownLength } from '../fractions';
 import { sayFirst } from '../say';
-import { type CardDrawing, COLOURS, type Mark, type Words, widthOf } from './drawing';
+import { type CardDrawing, COLOURS, type Mark, type Writing, widthOf } from './drawing';
 import { toyShapes } from './looks';
 
 /** A QR's modules, `dark[row][column]`, without the white round it. */
@@ -126,9 +126,9 @@ const block = (x: number, y: number, width: number, height: number, fill: string
   ...{ is: 'shape', path: `M0 0h${width}v${height}h${-width}z`, at: [x, y], scale: 1, fill },
 });
 
-type How = Partial<Pick<Words, 'side' | 'heavy' | 'colour' | 'most'>> & { readonly size: number };
+type How = Partial<Pick<Writing, 'side' | 'heavy' | 'colour' | 'most'>> & { readonly size: number };
 
-const write = (words: string, x: number, y: number, how: How): Words => ({
+const write = (words: string, x: number, y: number, how: How): Writing => ({
   ...{ is: 'words', words, at: [x, y], side: 'left', heavy: false, colour: COLOURS.ink, most: INNER },
   ...how,
 });

@@ -1,4 +1,4 @@
-import { type CardDrawing, FACE, type Shape, type Words } from './drawing';
+import { type CardDrawing, FACE, type Shape, type Writing } from './drawing';
 
 /** For the printer: the paper left white, and twice as fine. */
 export type Finish = { readonly paper: string; readonly fine: number };
@@ -51,7 +51,7 @@ function drawShape(pen: CanvasRenderingContext2D, { path, at, scale, fill, line,
   }
 }
 
-function drawWords(pen: CanvasRenderingContext2D, { words, at, side, size, heavy, colour, most }: Words): void {
+function drawWords(pen: CanvasRenderingContext2D, { words, at, side, size, heavy, colour, most }: Writing): void {
   pen.font = `${heavy ? 650 : 450} ${size}px ${FACE}`;
   pen.textAlign = side;
   pen.fillStyle = colour;

@@ -1,10 +1,12 @@
 import { useState } from 'preact/hooks';
 import { Page, useWords } from '../../parts';
+import { forgetShared } from '../../sharing/inbox';
 import { forgetEverything } from '../../storage';
 import { engineVersion } from '../shared/engine';
 import { go, to } from '../shared/route';
 import { useAttempt } from '../shared/trouble/attempt';
 import { CopyHappened } from '../shared/trouble/copy-happened';
+import { noteHappening } from '../shared/trouble/happened';
 import './settings.css';
 
 /** What this is, which version, what to send to whoever helps, and how to leave no trace. */
@@ -27,6 +29,7 @@ function Forget() {
   const [sure, setSure] = useState(false);
   const forget = () =>
     attempt(async () => {
+      await forgetShared().catch(noteHappening);
       await forgetEverything();
       go(to(), 'replace');
       location.reload();

@@ -5,15 +5,15 @@ import { draft, WorkError } from '../../../work/bridge';
 import { codeOf, noteHappening } from '../trouble/happened';
 
 /** How the drawing stands. While a new one is made the last stays in sight. */
-export type Drawn =
+export type DrawingState =
   | { readonly is: 'drawing'; readonly last: Draft | null }
   | { readonly is: 'drawn'; readonly draft: Draft }
   | { readonly is: 'refused'; readonly flags: readonly Flag[] }
   | { readonly is: 'failed'; readonly code: string };
 
 /** Draws a garment for a body, in the worker, anew whenever a number or a choice changes; null body: nothing yet. */
-export function useDraft(body: Body | null, order: Order, toy: string): Drawn {
-  const [drawn, setDrawn] = useState<Drawn>({ is: 'drawing', last: null });
+export function useDraft(body: Body | null, order: Order, toy: string): DrawingState {
+  const [drawn, setDrawn] = useState<DrawingState>({ is: 'drawing', last: null });
   const last = useRef<Draft | null>(null);
   const key = useMemo(() => JSON.stringify([body, order, toy]), [body, order, toy]);
   useEffect(() => {
@@ -38,5 +38,5 @@ export function useDraft(body: Body | null, order: Order, toy: string): Drawn {
 }
 
 /** The draft in sight, if any. */
-export const draftOf = (drawn: Drawn): Draft | null =>
+export const draftOf = (drawn: DrawingState): Draft | null =>
   drawn.is === 'drawn' ? drawn.draft : drawn.is === 'drawing' ? drawn.last : null;

@@ -1,5 +1,5 @@
 import { useWords } from '../../../parts';
-import { type Drawn, draftOf } from '../making/use-draft';
+import { type DrawingState, draftOf } from '../making/use-draft';
 import { drawPiece } from './piece-drawing';
 import { PieceLines } from './piece-picture';
 import './pieces-strip.css';
@@ -7,7 +7,7 @@ import './pieces-strip.css';
 const GAP_MM = 12;
 
 /** All pieces side by side, to see at once what a change does. Nothing while there is nothing to draw. */
-export function PiecesStrip({ drawn }: { readonly drawn: Drawn }) {
+export function PiecesStrip({ drawn }: { readonly drawn: DrawingState }) {
   const { say } = useWords();
   const draft = draftOf(drawn);
   if (!draft) return null;

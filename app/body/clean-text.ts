@@ -18,7 +18,10 @@ export function cleanLines(text: string): string {
     .trim();
 }
 
-/** Characters as people count them for a limit: code points. */
+/** The longest name and note a toy may have, in characters: code points. Changing one changes what older apps refuse. */
+export const NAME_CHARACTERS = 80;
+export const NOTE_CHARACTERS = 500;
+
 export const characters = (text: string) => [...text].length;
 
 /** All of the above except tab, line feed, vertical tab, form feed and carriage return, which become spaces. */
