@@ -21,7 +21,7 @@ import { complain, print, printJson } from './terminal';
 await command(
   {
     name: 'card',
-    usage: ['CARD.json', 'LINK'],
+    usage: ['CARD.json', '- < CARD.json', 'LINK'],
     options: {},
     words: [1, 1],
     exits: [EXIT.done, EXIT.unreadable, EXIT.ours],

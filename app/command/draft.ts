@@ -25,7 +25,7 @@ type Wrong = readonly [where: string, why: string];
 await command(
   {
     name: 'draft',
-    usage: ['ORDER.json --out DIR', '--list'],
+    usage: ['ORDER.json --out DIR', '- --out DIR < ORDER.json', '--list'],
     options: { out: 'DIR', paper: 'PAPER', units: 'in|cm', locale: 'TAG', list: null },
     words: [1, 1],
     exits: [EXIT.done, EXIT.refused, EXIT.unreadable, EXIT.ours],

@@ -10,9 +10,9 @@ const nothing: Speech = {
   hand: { unit: 'in', locale: 'en' },
 };
 
-export const SpeechContext = createContext<Speech>(nothing);
+export const WordsContext = createContext<Speech>(nothing);
 
-export const useWords = (): Speech => useContext(SpeechContext);
+export const useWords = (): Speech => useContext(WordsContext);
 
 /** The words of the first of these codes that has any; the last code as it is where none has. */
 export function sayFirst(say: Say, codes: readonly string[], values?: Parameters<Say>[1]): string {

@@ -54,6 +54,32 @@ describe('an order file that is none', { timeout: 60_000 }, () => {
   });
 });
 
+describe('an order piped in', { timeout: 60_000 }, () => {
+  const from = (source: string, out: string) => draft(['-', '--out', out], `exec < ${source}`);
+
+  test('is read like one from a file', () => {
+    const out = path('piped');
+    expect(from(usual, out)).toEqual({ exit: 0, said: '', printed: '' });
+    expect(draft([usual, '--out', path('named')]).exit).toBe(0);
+    expect(readFileSync(join(out, 'draft.json'))).toEqual(readFileSync(join(path('named'), 'draft.json')));
+  });
+
+  test('late and in two parts is waited for', () => {
+    const half = Math.floor(readFileSync(usual).length / 2);
+    const late = `(head -c ${half} ${usual}; sleep 0.5; tail -c +${half + 1} ${usual})`;
+    const command = `${late} | ${process.execPath} --import tsx app/command/draft.ts - --out ${path('late')}`;
+    expect(spawnSync('sh', ['-c', command]).status).toBe(0);
+  });
+
+  test('without end is refused at the limit', () => {
+    expect(from('/dev/zero', path('none'))).toEqual({ exit: 2, said: '-: too-large', printed: '' });
+  });
+
+  test('that is empty is refused', () => {
+    expect(from('/dev/null', path('none'))).toEqual({ exit: 2, said: '-: empty-file', printed: '' });
+  });
+});
+
 describe('a full disk', { timeout: 60_000 }, () => {
   test('leaves no folder, or the old set', () => {
     const out = path('full');

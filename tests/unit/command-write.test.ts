@@ -1,4 +1,4 @@
-import { spawn, spawnSync } from 'node:child_process';
+import { spawnSync } from 'node:child_process';
 import {
   existsSync,
   lstatSync,
@@ -12,12 +12,22 @@ import {
 } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import { beforeEach, describe, expect, onTestFinished, test } from 'vitest';
+import { beforeEach, describe, expect, onTestFinished, test, vi } from 'vitest';
 import { writeAll } from '../../app/command/write-all';
-import { seeded } from '../toys/seeded';
+
+const refuseRename = vi.hoisted(() => vi.fn(() => {}));
+vi.mock('node:fs', async (original) => {
+  const fs = await original<typeof import('node:fs')>();
+  const renameSync: typeof fs.renameSync = (from, to) => {
+    refuseRename();
+    fs.renameSync(from, to);
+  };
+  return { ...fs, renameSync };
+});
 
 let folder: string;
 beforeEach(() => {
+  refuseRename.mockReset();
   folder = mkdtempSync(join(tmpdir(), 'hemling-write-'));
   onTestFinished(() => rmSync(folder, { recursive: true, force: true }));
 });
@@ -83,6 +93,13 @@ describe('what a process left behind that is gone', () => {
     expect(held()).toEqual({ one: 'new', two: 'newer', three: 'newer' });
   });
 
+  test('is put back where nothing whole takes its place', () => {
+    mkdirSync(join(folder, `.hemling-${gone}-before`));
+    for (const name of NAMES) writeFileSync(join(folder, `.hemling-${gone}-before`, name), 'old');
+    writeAll(folder, {});
+    expect(held()).toEqual(setOf('old'));
+  });
+
   test('is left alone while its process runs', () => {
     mkdirSync(join(folder, `.hemling-${process.ppid}`));
     writeAll(folder, setOf('new'));
@@ -90,31 +107,50 @@ describe('what a process left behind that is gone', () => {
   });
 });
 
-/** Writes sets of a megabyte without end, each of one letter; killed from outside. */
-const WRITER = `
-  const { writeAll } = await import(process.argv[1]);
-  console.log('ready');
-  for (let n = 0; ; n = (n + 1) % 26) {
-    const content = String.fromCharCode(97 + n).repeat(350_000);
-    writeAll(process.argv[2], { one: content, two: content, three: content });
-  }`;
-
-test('killed at random while writing, the folder holds one whole set after the next call', {
-  timeout: 120_000,
-}, async () => {
-  const random = seeded(11);
-  for (let kill = 0; kill < 20; kill++) {
-    const module = join(process.cwd(), 'app/command/write-all.ts');
-    const writer = spawn(process.execPath, ['--import', 'tsx', '--input-type=module', '-e', WRITER, module, folder]);
-    await new Promise((resolve) => writer.stdout.once('data', resolve));
-    await new Promise((resolve) => setTimeout(resolve, random() * 60));
-    const ended = new Promise((resolve) => writer.once('exit', resolve));
-    writer.kill('SIGKILL');
-    await ended;
-    writeAll(folder, {});
-    const contents = readdirSync(folder).map((name) => readFileSync(join(folder, name), 'utf8'));
-    expect([0, 3]).toContain(contents.length);
-    expect(new Set(contents.map((content) => content[0])).size).toBeLessThanOrEqual(1);
-    for (const content of contents) expect(content.length).toBe(350_000);
+/** Puts a set of one letter in the place of another, and ends itself before the step given; says so if it got through. */
+const MORTAL = `
+  const { default: fs } = await import('node:fs');
+  const { syncBuiltinESMExports } = await import('node:module');
+  const [, module, folder, before] = process.argv;
+  let steps = 0;
+  for (const name of ['mkdirSync', 'openSync', 'renameSync', 'rmSync']) {
+    const real = fs[name];
+    fs[name] = (...given) => {
+      if (steps++ === Number(before)) process.kill(process.pid, 'SIGKILL');
+      return real(...given);
+    };
   }
+  syncBuiltinESMExports();
+  const { writeAll } = await import(module);
+  writeAll(folder, { one: 'new', two: 'new', three: 'new' });
+  console.log('through');`;
+
+test('cut off before any step, what is seen is of one set; the next call makes it whole', { timeout: 120_000 }, () => {
+  const module = join(process.cwd(), 'app/command/write-all.ts');
+  let through = false;
+  for (let step = 0; !through; step++) {
+    for (const name of readdirSync(folder)) rmSync(join(folder, name), { recursive: true });
+    writeAll(folder, setOf('old'));
+    const words = ['--import', 'tsx', '--input-type=module', '-e', MORTAL, module, folder, String(step)];
+    through = spawnSync(process.execPath, words, { encoding: 'utf8' }).stdout === 'through\n';
+    const seen = readdirSync(folder).filter((name) => !name.startsWith('.'));
+    const sets = new Set(seen.map((name) => readFileSync(join(folder, name), 'utf8')));
+    expect(sets.size, `step ${step}: ${[...sets]}`).toBeLessThanOrEqual(1);
+    if (readdirSync(folder).length === seen.length) expect(seen).toHaveLength(3);
+    writeAll(folder, {});
+    expect([setOf('old'), setOf('new')], `step ${step}`).toContainEqual(held());
+    if (step > 20) expect(held(), 'the writing never ended').toEqual({});
+  }
+});
+
+describe('a file that cannot be moved', () => {
+  test.each([1, 2, 3, 4, 5, 6, 7])('at rename %i leaves the old set', (at) => {
+    writeAll(folder, setOf('old'));
+    let renames = 0;
+    refuseRename.mockImplementation(() => {
+      if (++renames === at) throw new Error('refused');
+    });
+    expect(() => writeAll(folder, setOf('new'))).toThrow('refused');
+    expect(held()).toEqual(setOf('old'));
+  });
 });

@@ -1,7 +1,7 @@
 import type { ComponentType } from 'preact';
 import { useEffect, useErrorBoundary, useMemo, useState } from 'preact/hooks';
 import type { Hand, Say } from '../../body';
-import { printed, SpeechContext } from '../../parts';
+import { printed, WordsContext } from '../../parts';
 import { onEnded, openStore, type Settings, type StoreCode, type StoreState } from '../../storage';
 import { likingFrom } from '../shared/defaults';
 import { useSettings } from '../shared/keeping';
@@ -36,13 +36,13 @@ export function App({ store, settings, words }: AppProps) {
     return { say: withUnit(say, hand), hand };
   }, [say, liking]);
   return (
-    <SpeechContext.Provider value={value}>
+    <WordsContext.Provider value={value}>
       <LikingContext.Provider value={liking}>
         <NoticeBoard>
           <Shown store={store} />
         </NoticeBoard>
       </LikingContext.Provider>
-    </SpeechContext.Provider>
+    </WordsContext.Provider>
   );
 }
 
