@@ -1,8 +1,13 @@
-// The door of packing: outlines as rows a millimetre tall, boards they are laid on, and the places still free.
-// It knows shapes and boards only: nothing of paper, cloth, pieces or words, and never will.
+// The door of packing: outlines as rows a millimetre tall, boards they are laid on, and the places still free; and the
+// engine that lays shapes close, on strips and on fields. It knows shapes and boards only: nothing of paper, cloth,
+// pieces or words, and never will.
 
 export { type Board, type Box, block, blockBox, blockLine, blockOutside, blockRows, emptyBoard } from './board';
 export { chance } from './chance';
+export type { Field, Found, Job, Packed, Place } from './job';
 export { nearestRoom } from './room';
 export { type Rows, rowsOf } from './rows';
 export { ROUNDING_MM, type Stamp, settle, stampOf } from './settle';
+export { type Shape, shapeOf } from './shape';
+export { type Stock, stockOf } from './stock';
+export { packStrip, type Strip } from './strip';

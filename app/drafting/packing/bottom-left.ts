@@ -1,0 +1,74 @@
+// The first lay, at once: pieces one after another, each as far to the left as it goes, and there as high.
+
+import { type Field, type Job, type Packed, roomFor } from './job';
+import type { Lay } from './lay';
+import type { Shape } from './shape';
+import { blockedAlong, blockedList, firstFree, slideBack } from './slide';
+
+/** How many levels of a field are tried, beside those that touch what lies there. */
+const LEVELS = 60;
+
+/** Ends that differ by less are alike, and the higher place is taken. */
+const ALIKE = 1e-9;
+
+type Tried = { readonly shape: number; readonly x: number; readonly y: number; readonly end: number };
+
+/** Lays every piece by the given order in the first field that has room for it; returns those it found no room for. */
+export function bottomLeft(lay: Lay, job: Job, fields: readonly Field[], order: readonly number[]): readonly number[] {
+  for (let index = 0; index < lay.movable; index += 1) lay.putAside(index);
+  return order.filter((index) => {
+    for (const field of fields) {
+      const found = leftmost(lay, job, index, field);
+      if (!found) continue;
+      lay.put(index, found.shape, found.x, found.y);
+      slideIn(lay, job, index, field);
+      return false;
+    }
+    return true;
+  });
+}
+
+/** Slides a piece up and left as far as it goes without passing over another. */
+export function slideIn(lay: Lay, job: Job, index: number, field: Field): void {
+  const shape = lay.shape[index] as number;
+  const room = roomFor(job, job.pieces[index] as Packed, shape, field);
+  for (let turn = 0; turn < 2; turn += 1) {
+    blockedAlong(lay, index, shape, lay.x[index] as number, false, blocked);
+    const y = slideBack(blocked, lay.y[index] as number, room.top);
+    blockedAlong(lay, index, shape, y, true, blocked);
+    lay.put(index, shape, slideBack(blocked, lay.x[index] as number, room.left), y);
+  }
+}
+
+const blocked = blockedList();
+
+function leftmost(lay: Lay, job: Job, index: number, field: Field): Tried | undefined {
+  const piece = job.pieces[index] as Packed;
+  let best: Tried | undefined;
+  for (const shape of piece.turns) {
+    const { width } = lay.stock.shapes[shape] as Shape;
+    const room = roomFor(job, piece, shape, field);
+    if (room.right < room.left || room.bottom < room.top) continue;
+    for (const y of levels(lay, shape, room)) {
+      blockedAlong(lay, index, shape, y, true, blocked);
+      const x = firstFree(blocked, room.left);
+      if (x > room.right) continue;
+      const end = x + width;
+      if (!best || end < best.end - ALIKE || (end < best.end + ALIKE && y < best.y)) best = { shape, x, y, end };
+    }
+  }
+  return best;
+}
+
+/** Levels evenly over the room, and those at which the piece would touch another, above or below. */
+function levels(lay: Lay, shape: number, { top, bottom }: Field): readonly number[] {
+  if (bottom <= top) return [top];
+  const { height } = lay.stock.shapes[shape] as Shape;
+  const { apart } = lay.stock;
+  const even = Array.from({ length: LEVELS + 1 }, (_, n) => top + ((bottom - top) * n) / LEVELS);
+  const touching: number[] = [];
+  for (let other = 0; other < lay.count; other += 1) {
+    touching.push((lay.bottom[other] as number) + apart, (lay.y[other] as number) - height - apart);
+  }
+  return [...even, ...touching.filter((y) => y > top && y < bottom)];
+}

@@ -1,0 +1,58 @@
+// The cheapest place for one piece while all others lie still: many places looked at, the best few followed out of
+// their overlaps.
+
+import { follow, type Rated } from './follow';
+import { type Field, type Job, type Packed, roomFor } from './job';
+import type { Lay } from './lay';
+
+/** Places looked at anywhere, and near where the piece lies; how many of them are followed. */
+const ANYWHERE = 40;
+const NEAR = 20;
+const FOLLOWED = 3;
+/** Near is within this share of the piece's size. */
+const NEAR_SHARE = 0.25;
+
+export function cheapest(lay: Lay, job: Job, index: number, fields: readonly Field[], random: () => number): Rated {
+  const piece = job.pieces[index] as Packed;
+  const [shape, x, y] = [lay.shape[index] as number, lay.x[index] as number, lay.y[index] as number];
+  const kept: Rated[] = [{ shape, x, y, weight: lay.weigh(index, shape, x, y, Infinity) }];
+  const look = (turn: number, toX: number, toY: number): boolean => {
+    const enough = kept.length < FOLLOWED ? Infinity : (kept[kept.length - 1] as Rated).weight;
+    const weight = lay.weigh(index, turn, toX, toY, enough);
+    if (weight >= enough) return false;
+    let at = kept.length;
+    while (at > 0 && (kept[at - 1] as Rated).weight > weight) at -= 1;
+    kept.splice(at, 0, { shape: turn, x: toX, y: toY, weight });
+    if (kept.length > FOLLOWED) kept.length = FOLLOWED;
+    return weight === 0;
+  };
+  const rooms = fields.map((field) => piece.turns.map((turn) => roomFor(job, piece, turn, field)));
+  for (let n = 0; n < ANYWHERE; n += 1) {
+    const turn = Math.floor(random() * piece.turns.length);
+    const room = rooms[Math.floor(random() * rooms.length)]?.[turn] as Field;
+    const toX = room.left + random() * (room.right - room.left);
+    const toY = room.top + random() * (room.bottom - room.top);
+    if (room.right < room.left || room.bottom < room.top) continue;
+    if (look(piece.turns[turn] as number, toX, toY)) return kept[0] as Rated;
+  }
+  const room = rooms[fieldAt(fields, x)]?.[Math.max(0, piece.turns.indexOf(shape))] as Field;
+  const spreadX = ((lay.right[index] as number) - x) * NEAR_SHARE;
+  const spreadY = ((lay.bottom[index] as number) - y) * NEAR_SHARE;
+  for (let n = 0; n < NEAR; n += 1) {
+    const toX = Math.max(room.left, Math.min(room.right, x + (random() * 2 - 1) * spreadX));
+    const toY = Math.max(room.top, Math.min(room.bottom, y + (random() * 2 - 1) * spreadY));
+    if (look(shape, toX, toY)) return kept[0] as Rated;
+  }
+  for (const place of kept) {
+    const turn = Math.max(0, piece.turns.indexOf(place.shape));
+    follow(lay, index, place, rooms[fieldAt(fields, place.x)]?.[turn] as Field);
+    if (place.weight === 0) return place;
+  }
+  return kept.reduce((best, place) => (place.weight < best.weight ? place : best));
+}
+
+/** Fields lie side by side: the one a place belongs to. */
+function fieldAt(fields: readonly Field[], x: number): number {
+  const at = fields.findIndex((field) => x < field.right);
+  return at < 0 ? fields.length - 1 : at;
+}

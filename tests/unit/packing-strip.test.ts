@@ -1,0 +1,180 @@
+import fc from 'fast-check';
+import { describe, expect, test } from 'vitest';
+import type { Point } from '../../app/drafting/geometry';
+import {
+  type Packed,
+  type Place,
+  packStrip,
+  type Shape,
+  type Strip,
+  shapeOf,
+  stockOf,
+} from '../../app/drafting/packing';
+import { convexParts } from '../../app/drafting/packing/convex';
+import { boundsOf, cross, ringArea } from '../../app/drafting/packing/polygon';
+import { simplified } from '../../app/drafting/packing/simplify';
+import { boxOf, outside, overlaps } from './packing-apart';
+
+type Outline = readonly Point[];
+
+const p = (x: number, y: number): Point => ({ x, y });
+
+/** A rectangle of 120 × 60 cut into eight, one of them hollow: packed at best without any gap. */
+const jigsaw: readonly Outline[] = [
+  [p(0, 0), p(50, 0), p(30, 35), p(0, 20)],
+  [p(50, 0), p(90, 0), p(80, 25), p(45, 30), p(38.75, 19.6875)],
+  [p(90, 0), p(120, 0), p(120, 30), p(80, 25)],
+  [p(0, 20), p(30, 35), p(20, 60), p(0, 60)],
+  [p(38.75, 19.6875), p(45, 30), p(60, 60), p(20, 60), p(30, 35)],
+  [p(45, 30), p(80, 25), p(70, 45), p(60, 60)],
+  [p(80, 25), p(120, 30), p(100, 60), p(60, 60), p(70, 45)],
+  [p(120, 30), p(120, 60), p(100, 60)],
+];
+const [WIDTH, LENGTH] = [60, 120];
+const APART = 1e-6;
+
+const half = (ring: Outline): Outline => ring.map(({ x, y }) => p(-x, -y));
+
+/** Every outline in both turns along the grain. */
+function jobOf(rings: readonly Outline[], { apart = APART, slack = 0, hold = {} as Partial<Packed> } = {}) {
+  const turned = rings.flatMap((ring) => [ring, half(ring)]);
+  const shapes = turned.map((ring) => shapeOf([ring], slack));
+  const pieces = rings.map((_, index): Packed => ({ turns: [2 * index, 2 * index + 1], ...hold }));
+  const outlineOf = ({ shape, x, y }: Place): Outline => {
+    const { left, top } = shapes[shape] as Shape;
+    return (turned[shape] as Outline).map((q) => p(q.x - left + x, q.y - top + y));
+  };
+  return { job: { stock: stockOf(shapes, apart), pieces }, outlineOf };
+}
+
+function within(search: Generator<{ readonly steps: number; readonly best: Strip }>, steps: number): readonly Strip[] {
+  const found: Strip[] = [];
+  for (const now of search) {
+    if (found[found.length - 1] !== now.best) found.push(now.best);
+    if (now.steps >= steps) break;
+  }
+  return found;
+}
+
+const last = (found: readonly Strip[]): Strip => found[found.length - 1] ?? expect.fail('nothing was laid');
+
+/** A star with corners at random distances: simple, and hollow as often as not. */
+const star = fc
+  .array(fc.double({ min: 4, max: 20, noNaN: true }), { minLength: 3, maxLength: 24 })
+  .map((radii) => radii.map((r, i) => p(...at((2 * Math.PI * i) / radii.length, r))));
+const at = (angle: number, r: number): [number, number] => [r * Math.cos(angle), r * Math.sin(angle)];
+
+describe('a strip', () => {
+  test('holds all pieces of a jigsaw, none overlapping, none outside, nearly as short as it was before it was cut', () => {
+    const { job, outlineOf } = jobOf(jigsaw);
+    const found = within(packStrip(job, WIDTH, 1), 200_000);
+    for (const { places, length } of found) {
+      const outlines = places.map(outlineOf);
+      expect(outlines).toHaveLength(jigsaw.length);
+      expect(overlaps(outlines)).toEqual([]);
+      for (const { left, right, top, bottom } of outlines.map(boxOf)) {
+        expect(Math.min(left, top)).toBeGreaterThanOrEqual(-1e-9);
+        expect(right).toBeLessThanOrEqual(length + 1e-9);
+        expect(bottom).toBeLessThanOrEqual(WIDTH + 1e-9);
+      }
+      expect(places.every(({ shape }, index) => job.pieces[index]?.turns.includes(shape))).toBe(true);
+    }
+    expect(last(found).length).toBeLessThan(LENGTH / 0.84);
+  });
+
+  test('only gets shorter, alike for the same seed, and differently for another', () => {
+    const { job } = jobOf(jigsaw);
+    const found = within(packStrip(job, WIDTH, 3), 60_000);
+    const lengths = found.map(({ length }) => length);
+    expect(lengths.length).toBeGreaterThan(2);
+    expect(lengths).toEqual([...lengths].sort((a, b) => b - a));
+    expect(within(packStrip(jobOf(jigsaw).job, WIDTH, 3), 60_000)).toEqual(found);
+    expect(last(within(packStrip(job, WIDTH, 4), 60_000)).places).not.toEqual(last(found).places);
+  });
+
+  test('keeps the gap it is asked for', () => {
+    const { job, outlineOf } = jobOf(jigsaw, { apart: 3 });
+    const outlines = last(within(packStrip(job, WIDTH, 1), 30_000)).places.map(outlineOf);
+    expect(overlaps(outlines)).toEqual([]);
+    const nearest = outlines.flatMap((one, i) => outlines.slice(i + 1).map((other) => distanceOf(one, other)));
+    expect(Math.min(...nearest)).toBeGreaterThanOrEqual(3 - 1e-6);
+    expect(Math.min(...nearest)).toBeLessThan(3.01);
+  });
+
+  test('holds pieces on the fold along its edge', () => {
+    const { job, outlineOf } = jobOf(jigsaw.slice(0, 4), { hold: { hold: 'top' } });
+    const outlines = last(within(packStrip(job, WIDTH, 1), 20_000)).places.map(outlineOf);
+    expect(outlines.map((ring) => boxOf(ring).top)).toEqual([0, 0, 0, 0]);
+    expect(overlaps(outlines)).toEqual([]);
+  });
+
+  test('finds nothing where a piece is wider', () => {
+    expect([...packStrip(jobOf(jigsaw).job, 30, 1)]).toEqual([]);
+  });
+
+  test('lays stars without overlap, simplified or not', () => {
+    fc.assert(
+      fc.property(fc.array(star, { minLength: 2, maxLength: 9 }), fc.constantFrom(0, 0.4), (rings, slack) => {
+        const { job, outlineOf } = jobOf(rings, { slack });
+        const outlines = last(within(packStrip(job, WIDTH, 1), 4000)).places.map(outlineOf);
+        expect(overlaps(outlines)).toEqual([]);
+      }),
+      { numRuns: 40 },
+    );
+  });
+});
+
+describe('outlines', () => {
+  test('are cut into convex parts that cover them once', () => {
+    fc.assert(
+      fc.property(star, (ring) => {
+        const parts = convexParts(ring);
+        const area = parts.reduce((sum, part) => sum + ringArea(part), 0);
+        expect(area).toBeCloseTo(Math.abs(ringArea(ring)), 6);
+        for (const part of parts) {
+          part.forEach((b, i) => {
+            const [a, c] = [part.at(i - 1) ?? b, part[(i + 1) % part.length] ?? b];
+            expect(cross(a, b, c)).toBeGreaterThanOrEqual(-1e-9);
+          });
+        }
+      }),
+    );
+  });
+
+  test('are simplified outwards only, within the slack, in the same box', () => {
+    fc.assert(
+      fc.property(star, (ring) => {
+        const simple = simplified(ring, 0.5, boundsOf([ring]));
+        expect(simple.length).toBeLessThanOrEqual(ring.length);
+        expect(outside(ring, simple)).toBeLessThan(1e-9);
+        expect(boxOf(simple).left).toBeCloseTo(boxOf(ring).left, 9);
+        expect(boxOf(simple).bottom).toBeCloseTo(boxOf(ring).bottom, 9);
+      }),
+    );
+  });
+
+  test('with needless corners lose them', () => {
+    const ring = Array.from({ length: 200 }, (_, i) => p(...at((2 * Math.PI * i) / 200, 50)));
+    expect(simplified(ring, 0.5, boundsOf([ring])).length).toBeLessThan(40);
+  });
+});
+
+test('the overlap test finds a hundredth of a millimetre, by either library, and lets pieces touch', () => {
+  const square = [p(0, 0), p(10, 0), p(10, 10), p(0, 10)];
+  const moved = (by: number): Outline => square.map((q) => p(q.x + by, q.y));
+  expect(overlaps([square, moved(9.99)])).toEqual([[0, 1]]);
+  expect(overlaps([square, moved(10)])).toEqual([]);
+});
+
+/** The least distance between the edges of two outlines, by their corners. */
+function distanceOf(one: Outline, other: Outline): number {
+  const toEdges = (q: Point, ring: Outline): number =>
+    Math.min(...ring.map((a, i) => toEdge(q, a, ring[(i + 1) % ring.length] ?? a)));
+  return Math.min(...one.map((q) => toEdges(q, other)), ...other.map((q) => toEdges(q, one)));
+}
+
+function toEdge(q: Point, a: Point, b: Point): number {
+  const [dx, dy] = [b.x - a.x, b.y - a.y];
+  const t = Math.max(0, Math.min(1, ((q.x - a.x) * dx + (q.y - a.y) * dy) / (dx * dx + dy * dy)));
+  return Math.hypot(q.x - a.x - t * dx, q.y - a.y - t * dy);
+}
