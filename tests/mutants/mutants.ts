@@ -7,51 +7,58 @@ import { spawn } from 'node:child_process';
 import { cpSync, mkdtempSync, readdirSync, readFileSync, rmSync, symlinkSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import { parseArgs } from 'node:util';
+import { EXIT, type Exit } from '../../app/command/call';
+import { command } from '../../app/command/command';
+import { complain, print } from '../../app/command/terminal';
 import { locate, type RoomBreak } from './break';
 import { breaks } from './index';
 
-const { values } = parseArgs({
-  options: {
-    only: { type: 'string', default: '' },
-    from: { type: 'string', default: '1' },
-    parallel: { type: 'string', default: '2' },
+await command(
+  {
+    name: 'mutants',
+    usage: ['[--only WORDS] [--from N] [--parallel N]'],
+    options: { only: 'WORDS', from: 'N', parallel: 'N' },
+    words: [0, 0],
+    exits: [EXIT.done, EXIT.refused, EXIT.unreadable, EXIT.ours],
   },
-});
-const chosen = breaks
-  .map((each, at) => ({ each, number: at + 1 }))
-  .filter(
-    ({ each, number }) =>
-      number >= Number(values.from) && `${each.room} ${each.what} ${each.tests}`.includes(values.only),
-  );
-if (chosen.length === 0) throw new Error('nothing to break is called so');
-
-const copies = Array.from({ length: Math.max(1, Number(values.parallel)) }, copyOfAll);
-process.once('exit', () => {
-  for (const copy of copies) rmSync(copy, { recursive: true, force: true });
-});
-for (const { each } of chosen) locate(process.cwd(), each);
-
-const [first = ''] = copies;
-const needed = [...new Set(chosen.map(({ each }) => each.tests))];
-const clean = await run(first, needed);
-if (clean.red) throw new Error(`the tests are red before anything is broken:\n${clean.said}`);
-
-const left = [...chosen];
-const lived: string[] = [];
-await Promise.all(
-  copies.map(async (copy) => {
-    for (let next = left.shift(); next; next = left.shift()) {
-      const noticed = await notices(copy, next.each);
-      if (!noticed) lived.push(next.each.what);
-      console.log(
-        `${noticed ? 'noticed' : 'LIVED  '} ${String(next.number).padStart(3)} ${next.each.room}: ${next.each.what}`,
-      );
-    }
-  }),
+  ({ values: { only = '', from = '1', parallel = '2' } }) => breakAll(only, Number(from), Number(parallel)),
 );
-console.log(`${chosen.length - lived.length} noticed, ${lived.length} lived`);
-process.exitCode = lived.length > 0 ? 1 : 0;
+
+async function breakAll(only: string, from: number, parallel: number): Promise<Exit> {
+  const chosen = breaks
+    .map((each, at) => ({ each, number: at + 1 }))
+    .filter(({ each, number }) => number >= from && `${each.room} ${each.what} ${each.tests}`.includes(only));
+  if (chosen.length === 0) {
+    complain(`mutants: nothing to break is called ${only}`);
+    return EXIT.unreadable;
+  }
+  const copies = Array.from({ length: Math.max(1, parallel) }, copyOfAll);
+  process.once('exit', () => {
+    for (const copy of copies) rmSync(copy, { recursive: true, force: true });
+  });
+  for (const { each } of chosen) locate(process.cwd(), each);
+
+  const [first = ''] = copies;
+  const needed = [...new Set(chosen.map(({ each }) => each.tests))];
+  const clean = await run(first, needed);
+  if (clean.red) throw new Error(`the tests are red before anything is broken:\n${clean.said}`);
+
+  const left = [...chosen];
+  const lived: string[] = [];
+  await Promise.all(
+    copies.map(async (copy) => {
+      for (let next = left.shift(); next; next = left.shift()) {
+        const noticed = await notices(copy, next.each);
+        if (!noticed) lived.push(next.each.what);
+        print(
+          `${noticed ? 'noticed' : 'LIVED  '} ${String(next.number).padStart(3)} ${next.each.room}: ${next.each.what}`,
+        );
+      }
+    }),
+  );
+  print(`${chosen.length - lived.length} noticed, ${lived.length} lived`);
+  return lived.length > 0 ? EXIT.refused : EXIT.done;
+}
 
 /** Breaks one place in a copy, runs its tests, and mends it. */
 async function notices(copy: string, one: RoomBreak): Promise<boolean> {
