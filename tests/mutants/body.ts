@@ -54,11 +54,41 @@ export const bodyBreaks = [
     },
     {
       what: 'readings apart by anything',
-      from: 'const APART: Limit = { share: 0.04, mm: 4 }',
-      to: 'const APART: Limit = { share: 0.08, mm: 4 }',
+      from: 'APART_SHARE = 0.04',
+      to: 'APART_SHARE = 0.08',
       tests: 'unit/body',
     },
     { what: 'a crotch without its hip', from: '2 * rise + hip / Math.PI', to: '2 * rise', tests: 'unit/body' },
+    {
+      what: 'readings asked for again too late',
+      from: 'APART_SHARE = 0.04',
+      to: 'APART_SHARE = 0.05',
+      tests: 'unit/measuring-body',
+    },
+    {
+      what: 'a card of another size',
+      from: 'width: 85.6, height: 53.98',
+      to: 'width: 86.6, height: 53.98',
+      tests: 'unit/measuring-photo',
+    },
+    {
+      what: 'direction marks of a stranger kept',
+      from: '\\u202A-\\u202E\\u2066-\\u2069',
+      to: '\\u202B-\\u202C',
+      tests: 'unit/sharing-card',
+    },
+    {
+      what: 'marks that Arabic names need taken out',
+      from: '\\u202A-\\u202E\\u2066',
+      to: '\\u061C\\u200E\\u200F\\u202A-\\u202E\\u2066',
+      tests: 'unit/storage.test',
+    },
+    {
+      what: 'a card as long as you like',
+      from: 'NAME_CHARACTERS = 80',
+      to: 'NAME_CHARACTERS = 81',
+      tests: 'unit/sharing-card',
+    },
   ]),
   ...breaksIn('app/measuring', [
     {
@@ -71,12 +101,6 @@ export const bodyBreaks = [
       what: 'a median that is a mean',
       from: 'return { value: median(sorted), spread',
       to: 'return { value: mean, spread',
-      tests: 'unit/measuring-body',
-    },
-    {
-      what: 'readings asked for again too late',
-      from: 'APART_SHARE = 0.04',
-      to: 'APART_SHARE = 0.05',
       tests: 'unit/measuring-body',
     },
     {
@@ -137,12 +161,6 @@ export const bodyBreaks = [
       what: 'a photo surer than it is',
       from: 'GIVE_SPREADS = 2.1',
       to: 'GIVE_SPREADS = 0.7',
-      tests: 'unit/measuring-photo',
-    },
-    {
-      what: 'a card of another size',
-      from: 'width: 85.6, height: 53.98',
-      to: 'width: 86.6, height: 53.98',
       tests: 'unit/measuring-photo',
     },
     {

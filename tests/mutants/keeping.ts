@@ -78,18 +78,6 @@ export const keepingBreaks = [
       tests: 'unit/sharing-code',
     },
     {
-      what: 'direction marks of a stranger kept',
-      from: '\\u202A-\\u202E\\u2066-\\u2069',
-      to: '\\u202B-\\u202C',
-      tests: 'unit/sharing-card',
-    },
-    {
-      what: 'a card as long as you like',
-      from: 'NAME_CHARACTERS = 80',
-      to: 'NAME_CHARACTERS = 81',
-      tests: 'unit/sharing-card',
-    },
-    {
       what: 'a link that keeps what followed the address',
       from: "home.replace(/[?#].*$/su, '')",
       to: 'home',
