@@ -8,7 +8,7 @@ export const ROOMS = {
   'app/body': [],
   'app/drafting': ['app/body'],
   'app/measuring': ['app/body'],
-  'app/storage': ['app/body'],
+  'app/storage': ['app/body', 'app/work/trusted-address'],
   'app/sharing': ['app/body'],
   'app/words': ['app/body'],
   'app/work': ['app/body', 'app/drafting', 'app/words'],
@@ -29,6 +29,8 @@ export const SIDE_DOORS = [
   'app/drafting/output',
   'app/work/bridge',
   'app/work/keep-offline',
+  'app/work/trusted-address',
+  'app/storage/typed',
   'app/sharing/inbox',
 ];
 

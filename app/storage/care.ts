@@ -15,6 +15,9 @@ export async function tryAsideAgain(): Promise<number> {
   return sound.length;
 }
 
+/** Whether a toy is kept. */
+export const hasToys = async (): Promise<boolean> => (await read((store) => store.toys.limit(1).count())) > 0;
+
 const putBack = ({ id, table, row }: Aside) =>
   write([table, 'aside'], undefined, async (store) => {
     if (id === undefined || !(await store.aside.get(id))) return;

@@ -89,10 +89,27 @@ export function write<T>(
   work: (store: Store) => PromiseLike<T>,
   limit = true,
 ): Promise<T> {
-  return attempt((current) => {
+  const written = attempt((current) => {
     const done = current.transaction('rw', [...tables], () => work(current));
     return limit ? within(done) : done;
   }, unsaved);
+  if (tables.some((table) => !BESIDE.includes(table))) written.then(tellWritten, () => undefined);
+  return written;
+}
+
+/** Tables that no backup holds, or that change by themselves. */
+const BESIDE: readonly Tables[] = ['facts', 'typed', 'copies', 'aside'];
+const writeListeners = new Set<() => void>();
+
+/** Calls `tell` after every write of this tab to what the maker keeps. Returns the way to stop. */
+export function onWritten(tell: () => void): () => void {
+  writeListeners.add(tell);
+  return () => writeListeners.delete(tell);
+}
+
+/** Says so of a write that another thread did for this tab. */
+export function tellWritten(): void {
+  for (const tell of writeListeners) tell();
 }
 
 export type Tables = TableName | 'aside' | 'copies' | 'facts' | 'typed';

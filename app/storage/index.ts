@@ -4,11 +4,16 @@
  * StoreError with a code and the value that was not saved. No screens, no sentences, no network, no judging of
  * numbers ever live here.
  */
+
+export type { Looked, ReadSummary } from './backup/deeds';
+export type { Desk } from './backup/desk';
 export type { Backup } from './backup/format';
 export type { Change, Changes, Way } from './backup/merge';
 export type { BackupCode, BackupResult, ReadBackup } from './backup/read';
 export { addCard, cardOf } from './cards';
-export { onEnded } from './connection';
+export { onEnded, onWritten } from './connection';
+export type { FolderFound } from './copies/chosen';
+export type { CopyFound } from './copies/own';
 export { type StoreCode, StoreError } from './errors';
 export { garmentsOf, removeGarment, saveGarment } from './garments';
 export { askToPersist, backedUp, type Health, health } from './health';
@@ -16,7 +21,7 @@ export { forgetEverything, openStore, type StoreState } from './open';
 export { photoOf, savePhoto } from './photos';
 export { setPlace, whereWasI } from './places';
 export { historyOf, type ReadingsByMeasure, readingsOf, removeReading, saveReading } from './readings';
-export type { Garment, Moment, Photo, Place, Reading, SettingValue, Toy } from './rows';
+export type { Garment, Moment, Photo, Place, Reading, SettingValue, Toy, Typed } from './rows';
 export { type Settings, setSetting, settings } from './settings';
 export {
   changeToy,
@@ -32,9 +37,9 @@ export {
 export { type Stop, type ToyWatched, watchSettings, watchToy, watchToys } from './watch';
 
 /**
- * Backup and restore, as a room of their own that is loaded when first asked for:
+ * Backup, restore and second copies, as a room of their own that is loaded when first asked for:
  *
- * const { exportAll, backupFile, readBackup, previewImport, importAll, undoReplace } = await loadBackup();
+ * const { openDesk } = await loadBackup();
  */
 export const loadBackup = () => import('./backup');
 

@@ -1,3 +1,4 @@
+import { wallClock } from './clock';
 import { connect, erase, write } from './connection';
 import { type StoreCode, StoreError } from './errors';
 
@@ -12,12 +13,14 @@ export type StoreState =
 
 /** Where the note is kept that a store was here: its last start, a moment. It holds nothing about the maker. */
 const NOTE = 'hemling-store';
+/** The folder of the second copies in the origin's private file system. */
+export const COPIES_FOLDER = 'hemling';
 
 /** Opens the store, within a time limit; never throws. Call again to try again. */
 export async function openStore(): Promise<StoreState> {
   try {
     const store = await connect();
-    const at = Date.now();
+    const at = wallClock();
     const lastSeen = readNote();
     const known = await store.facts.get('sentinel');
     if (!known) await write(['facts'], undefined, (current) => current.facts.put({ id: 'sentinel', at }));
@@ -32,8 +35,18 @@ export async function openStore(): Promise<StoreState> {
 /** Erases everything the store and the browser's notes keep on this device, here and in every other tab, for good. Throws StoreError. */
 export async function forgetEverything(): Promise<void> {
   await erase();
+  await eraseCopies();
   for (const storage of storages())
     for (const key of Object.keys(storage)) if (key.startsWith('hemling')) storage.removeItem(key);
+}
+
+/** The second copies on this device (see copies/own.ts). */
+async function eraseCopies(): Promise<void> {
+  try {
+    await (await navigator.storage.getDirectory()).removeEntry(COPIES_FOLDER, { recursive: true });
+  } catch {
+    // There were none, or the browser has no place for them.
+  }
 }
 
 function readNote(): number | undefined {

@@ -1,8 +1,8 @@
 /**
- * The two scripts of ours that a page may start by address: the drafting worker and the service worker, as built and
- * as served while developing.
+ * The scripts of ours that a page may start by address: the workers for drafting and for backups and the service worker,
+ * as built and as served while developing.
  */
-const OURS = /\/(sw\.js|assets\/worker-[\w-]+\.js|work\/worker\.ts)$/;
+const OURS = /\/(sw\.js|assets\/worker-[\w-]+\.js|(work|storage\/backup)\/worker\.ts)$/;
 
 type Policy = { createScriptURL(address: string): string };
 type PolicyMaker = { createPolicy(name: string, rules: Policy): Policy };

@@ -19,7 +19,7 @@ export function Preview({ card, skipped }: PreviewProps) {
   const notice = useNotice();
   const toys = useToys();
   const name = card.toy.name || say('card.nameless');
-  const known = toys.state === 'here' && toys.value.some((toy: Toy) => toy.name === name);
+  const known = toys.state === 'here' && toys.value.toys.some((toy: Toy) => toy.name === name);
   const body = bodyFrom(card);
   const keep = () =>
     attempt(async () => {

@@ -1,10 +1,9 @@
 import { useId, useState } from 'preact/hooks';
 import { Page, useWords } from '../../parts';
-import { askToPersist, listToys, saveToy } from '../../storage';
+import { saveToy } from '../../storage';
 import { kindsDressed, loadGarments } from '../shared/making/garments-known';
 import { go, to } from '../shared/route';
 import { useAttempt } from '../shared/trouble/attempt';
-import { useNotice } from '../shared/trouble/notice';
 import './new-toy.css';
 
 const STEPS = 3;
@@ -12,7 +11,6 @@ const STEPS = 3;
 /** Whose clothes? The toy is kept as soon as it has a name. */
 export function NameScreen() {
   const { say } = useWords();
-  const notice = useNotice();
   const attempt = useAttempt();
   const id = useId();
   const [name, setName] = useState('');
@@ -23,10 +21,6 @@ export function NameScreen() {
       const kinds = kindsDressed(await loadGarments());
       const toy = await saveToy({ name, kind: kinds[0] ?? 'upright' });
       go(to('toy', toy.id, kinds.length > 1 ? 'kind' : 'looks'), 'replace');
-      const [only, ...others] = await listToys();
-      if (!only || others.length > 0) return;
-      const kept = await askToPersist();
-      if (kept !== null) notice({ words: say(kept ? 'screen.persist.yes' : 'screen.persist.no') });
     });
   };
   return (

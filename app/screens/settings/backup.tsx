@@ -1,41 +1,49 @@
-import { useRef, useState } from 'preact/hooks';
+import { useEffect, useRef, useState } from 'preact/hooks';
 import { Icon, Page, useWords } from '../../parts';
-import { backedUp, loadBackup, type ReadBackup } from '../../storage';
+import { backedUp, type Desk, type Looked, loadBackup, type ReadSummary } from '../../storage';
 import { to } from '../shared/route';
 import { saveFile } from '../shared/save-file';
 import { troubleWords, useAttempt } from '../shared/trouble/attempt';
+import { noteHappening } from '../shared/trouble/happened';
 import { RestorePreview } from './restore-preview';
+import { SecondCopies } from './second-copies';
 import './settings.css';
 
-/** Everything kept as one plain file, and back again. */
+/** Everything kept as one plain file, and back again; and the copies that keep themselves. */
 export function BackupScreen() {
   const { say } = useWords();
   const attempt = useAttempt();
   const file = useRef<HTMLInputElement>(null);
+  const desk = useDesk();
+  const [busy, setBusy] = useState(false);
   const [done, setDone] = useState<string | null>(null);
   const [wrong, setWrong] = useState<string | null>(null);
-  const [found, setFound] = useState<ReadBackup | null>(null);
+  const [found, setFound] = useState<ReadSummary | null>(null);
+  if (!desk) return <main class="loading" aria-busy="true" />;
+  const slowly = async (deed: () => Promise<void>) => {
+    setBusy(true);
+    await attempt(deed);
+    setBusy(false);
+  };
   const save = () =>
-    attempt(async () => {
-      const { exportAll, backupFile } = await loadBackup();
-      const backup = await exportAll();
-      saveFile(backupFile(backup), `hemling-${backup.made.slice(0, 10)}.json`);
+    slowly(async () => {
+      const { file, made } = await desk.save();
+      saveFile(file, `hemling-${made.slice(0, 10)}.json`);
       await backedUp();
-      setDone('saved');
+      setDone(say('screen.backup.saved'));
     });
-  const read = (chosen: File) =>
-    attempt(async () => {
-      const { readBackup } = await loadBackup();
-      const result = await readBackup(chosen);
-      setFound(result.ok ? result.backup : null);
-      setWrong(result.ok ? null : result.code);
+  const look = (reading: Promise<Looked>) =>
+    slowly(async () => {
+      const looked = await reading;
+      setFound(looked.ok ? looked.summary : null);
+      setWrong(looked.ok ? null : looked.code);
       setDone(null);
     });
   return (
     <Page title={say('screen.backup.title')} back={to('settings')}>
       <p>{say('screen.backup.what')}</p>
       <div>
-        <button type="button" class="go" onClick={save}>
+        <button type="button" class="go" disabled={busy} onClick={save}>
           <Icon name="save" />
           {say('screen.backup.save')}
         </button>
@@ -51,17 +59,17 @@ export function BackupScreen() {
         aria-hidden="true"
         onChange={(event) => {
           const [chosen] = event.currentTarget.files ?? [];
-          if (chosen) void read(chosen);
+          if (chosen) void look(desk.look(chosen));
           event.currentTarget.value = '';
         }}
       />
       <div>
-        <button type="button" class="plain" onClick={() => file.current?.click()}>
+        <button type="button" class="plain" disabled={busy} onClick={() => file.current?.click()}>
           {say('screen.backup.choose')}
         </button>
       </div>
       <p role="status" class="backup-state">
-        {done && say(`screen.backup.${done}`)}
+        {busy ? say('screen.backup.busy') : done}
       </p>
       {wrong && (
         <p class="wrong-words" role="alert">
@@ -70,13 +78,33 @@ export function BackupScreen() {
       )}
       {found && (
         <RestorePreview
-          backup={found}
+          desk={desk}
+          found={found}
           onDone={(what) => {
             setFound(null);
-            setDone(what);
+            setDone(say(`screen.backup.${what}`));
           }}
         />
       )}
+      <SecondCopies
+        desk={desk}
+        onLook={(copy) => void look(desk.lookAtCopy(copy.store))}
+        onDone={(what, count) => setDone(say(`screen.copies.${what}`, { count }))}
+      />
     </Page>
   );
+}
+
+/** A thread for as long as the screen is shown. */
+function useDesk(): Desk | null {
+  const [desk, setDesk] = useState<Desk | null>(null);
+  useEffect(() => {
+    let opened: Desk | undefined;
+    loadBackup().then(({ openDesk }) => {
+      opened = openDesk();
+      setDesk(opened);
+    }, noteHappening);
+    return () => opened?.close();
+  }, []);
+  return desk;
 }

@@ -1,37 +1,36 @@
-import { useEffect, useState } from 'preact/hooks';
 import { useWords } from '../../parts';
-import { type Changes, loadBackup, type ReadBackup, type Way } from '../../storage';
+import type { Desk, ReadSummary, Way } from '../../storage';
 import { useAttempt } from '../shared/trouble/attempt';
 
-type RestorePreviewProps = { readonly backup: ReadBackup; readonly onDone: (what: 'restored' | 'unchanged') => void };
+type RestorePreviewProps = {
+  readonly desk: Desk;
+  readonly found: ReadSummary;
+  readonly onDone: (what: 'restored' | 'unchanged') => void;
+};
 
 /** What a backup would change, before anything is changed: laid beside what is here, or in its place. */
-export function RestorePreview({ backup, onDone }: RestorePreviewProps) {
+export function RestorePreview({ desk, found, onDone }: RestorePreviewProps) {
   const { say, hand } = useWords();
   const attempt = useAttempt();
-  const [changes, setChanges] = useState<{ readonly [W in Way]: Changes } | null>(null);
-  useEffect(() => {
-    void attempt(async () => setChanges(await (await loadBackup()).previewImport(backup)));
-  }, [backup]);
-  if (!changes) return null;
+  const { changes } = found;
   const restore = (way: Way) =>
     attempt(async () => {
-      await (await loadBackup()).importAll(backup, way);
+      await desk.restore(way);
       onDone('restored');
     });
-  const { toys, readings } = backup.contents;
   return (
     <section class="slip ask">
       <h2>{say('screen.backup.found')}</h2>
       <p>
-        {say('screen.backup.holds-toys', { count: toys.length })}{' '}
-        {say('screen.backup.holds-readings', { count: readings.length })}{' '}
-        {backup.made &&
+        {say('screen.backup.holds-toys', { count: found.toys })}{' '}
+        {say('screen.backup.holds-readings', { count: found.readings })}{' '}
+        {found.made &&
           say('screen.backup.made', {
-            day: new Intl.DateTimeFormat(hand.locale, { dateStyle: 'medium' }).format(new Date(backup.made)),
+            day: new Intl.DateTimeFormat(hand.locale, { dateStyle: 'medium' }).format(new Date(found.made)),
           })}
       </p>
-      {backup.unreadable > 0 && <p>{say('screen.backup.unreadable', { count: backup.unreadable })}</p>}
+      {found.unreadable > 0 && <p>{say('screen.backup.unreadable', { count: found.unreadable })}</p>}
+      {found.newer > 0 && <p>{say('screen.backup.newer', { count: found.newer })}</p>}
       <p>{say('screen.backup.merge-what', { count: changes.merge.readings.added, toys: changes.merge.toys.added })}</p>
       <p>
         {say('screen.backup.replace-what', {

@@ -18,7 +18,11 @@ export type Kept<T> =
 
 type Watch<T> = (next: (value: T) => void, failed: (error: StoreError) => void) => Stop;
 
-export const useToys = (): Kept<readonly Toy[]> => useKept<readonly Toy[]>(watchToys, '');
+/** `newer` names toys that only a newer build understands. */
+export type ToysKept = { readonly toys: readonly Toy[]; readonly newer: readonly string[] };
+
+export const useToys = (): Kept<ToysKept> =>
+  useKept<ToysKept>((next, failed) => watchToys((toys, newer) => next({ toys, newer }), failed), '');
 
 export const useSettings = (): Kept<Settings> => useKept<Settings>(watchSettings, '');
 

@@ -3,7 +3,7 @@ import type { Toy, ToyWatched } from '../../storage';
 import { useToy } from './keeping';
 import { Trouble } from './trouble/trouble';
 
-export type Known = Omit<ToyWatched, 'toy'> & { readonly toy: Toy };
+export type Known = Omit<ToyWatched, 'toy' | 'newer'> & { readonly toy: Toy };
 
 type WithToyProps = { readonly toyId: string; readonly children: (known: Known) => ComponentChildren };
 
@@ -13,7 +13,9 @@ export function WithToy({ toyId, children }: WithToyProps) {
   if (watched.state === 'waiting') return <main class="loading" aria-busy="true" />;
   if (watched.state === 'failed')
     return <Trouble code={watched.error.code} act={{ words: 'screen.trouble.reload', run: () => location.reload() }} />;
-  const { toy } = watched.value;
+  const { toy, newer } = watched.value;
+  if (newer)
+    return <Trouble code="toy-newer" act={{ words: 'screen.trouble.home', run: () => location.replace('#/') }} />;
   if (!toy)
     return <Trouble code="toy-gone" act={{ words: 'screen.trouble.home', run: () => location.replace('#/') }} />;
   return <>{children({ ...watched.value, toy })}</>;

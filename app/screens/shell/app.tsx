@@ -5,6 +5,8 @@ import { printed, WordsContext } from '../../parts';
 import { onEnded, openStore, type Settings, type StoreCode, type StoreState } from '../../storage';
 import { likingFrom } from '../shared/defaults';
 import { useSettings } from '../shared/keeping';
+import { lazily } from '../shared/lazily';
+import { learnAll } from '../shared/learning';
 import { LikingContext } from '../shared/liking';
 import { useRoute } from '../shared/route';
 import type { ScreenProps } from '../shared/screen-props';
@@ -15,6 +17,13 @@ import { useLanguage } from './language';
 import { findScreen, type Screen } from './screens';
 import { useTheme } from './theme';
 import { useUpdateOffer } from './updates';
+
+/** The first screen has the device to itself for this long, ms. */
+const CARE_MS = 2_000;
+const Care = lazily(async () => {
+  await new Promise((done) => setTimeout(done, CARE_MS));
+  return (await Promise.all([import('./care'), learnAll()]))[0].Care;
+});
 
 type AppProps = {
   readonly store: StoreState;
@@ -40,6 +49,7 @@ export function App({ store, settings, words }: AppProps) {
       <LikingContext.Provider value={liking}>
         <NoticeBoard>
           <Shown store={store} />
+          {store.ok && <Care />}
         </NoticeBoard>
       </LikingContext.Provider>
     </WordsContext.Provider>

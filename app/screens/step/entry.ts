@@ -1,8 +1,9 @@
-import { useCallback, useRef, useState } from 'preact/hooks';
+import { useCallback, useEffect, useRef, useState } from 'preact/hooks';
 import { type Hand, type LengthFault, type MeasureId, type Mm, parseLength } from '../../body';
 import { settle } from '../../measuring';
 import { fieldText } from '../../parts';
-import { type Reading, type StoreError, saveReading } from '../../storage';
+import { type Reading, type StoreError, saveReading, type Typed } from '../../storage';
+import { forgetTyped, noteTyped, typedFor } from '../../storage/typed';
 import { noteHappening } from '../shared/trouble/happened';
 import { useLeaving, usePause } from './moments';
 
@@ -39,19 +40,37 @@ export type Entry = {
  * A number on its way: `exact`, the length its text stands for, where it was not typed; `own`, the reading it was kept
  * as on this visit; `typed`, that it is not kept yet.
  */
-type Writing = { text: string; exact: Mm | null; own: Reading | null; adding: boolean; typed: boolean };
+type Writing = { text: string; exact: Mm | null; own: Pick<Reading, 'id'> | null; adding: boolean; typed: boolean };
 
 const blank: Writing = { text: '', exact: null, own: null, adding: false, typed: false };
 
+export type EntryOptions = {
+  readonly toyId: string;
+  readonly garmentId: string;
+  readonly measureId: MeasureId;
+  readonly readings: readonly Reading[];
+  readonly hand: Hand;
+  /** Told when a number could not be kept and its screen is no longer there to say so. */
+  readonly onLost: (error: StoreError, typed: string) => void;
+};
+
 /**
- * One number being entered. It is kept at the next pause, on the way to any other screen, and when the page is hidden;
+ * One number being entered. As it is typed it is written down (see typed.ts of storage): what was left over when the app
+ * went away stands in the field again. It is kept at the next pause, on the way to any other screen, and when the page is hidden;
  * "saved" is said only once the store has answered. What was typed during this visit takes the place of what was typed
  * before in it; what was measured on an earlier visit stays in the history.
  */
-export function useEntry(toyId: string, measureId: MeasureId, readings: readonly Reading[], hand: Hand): Entry {
+export function useEntry({ toyId, garmentId, measureId, readings, hand, onLost }: EntryOptions): Entry {
   const writing = useRef<Writing | null>(null);
-  writing.current ??= begun(readings, hand);
-  const [shown, setShown] = useState({ text: writing.current.text, adding: false });
+  writing.current ??= leftOver(typedFor(toyId, measureId), hand) ?? begun(readings, hand);
+  const gone = useRef(false);
+  useEffect(
+    () => () => {
+      gone.current = true;
+    },
+    [],
+  );
+  const [shown, setShown] = useState({ text: writing.current.text, adding: writing.current.adding });
   const [state, setState] = useState<EntryState>({ is: 'rest' });
   const queue = useRef<Promise<boolean>>(Promise.resolve(true));
   const now = useRef({ readings, hand });
@@ -72,6 +91,7 @@ export function useEntry(toyId: string, measureId: MeasureId, readings: readonly
       const how = number.own ? { instead: number.own.id } : { anew: !number.adding && now.current.readings.length > 0 };
       number.own = await saveReading(toyId, measureId, mm, 'tape', how);
       if (number.text !== text) return true;
+      if (number === inField() || !inField().typed) forgetTyped(toyId, measureId);
       number.typed = false;
       number.exact = mm;
       said({ is: 'saved' });
@@ -79,8 +99,9 @@ export function useEntry(toyId: string, measureId: MeasureId, readings: readonly
     } catch (error) {
       noteHappening(error);
       const failed: EntryState = { is: 'failed', error: error as StoreError, typed: text };
+      if (gone.current) onLost(error as StoreError, text);
       // The field may be waiting for the next reading already: this one comes back into it.
-      if (inField().text === '') show(number, failed);
+      else if (inField().text === '') show(number, failed);
       else setState(failed);
       return false;
     }
@@ -99,6 +120,12 @@ export function useEntry(toyId: string, measureId: MeasureId, readings: readonly
     return queue.current;
   }, []);
 
+  const note = ({ text, typed, adding, own }: Writing) => {
+    const { unit, locale } = now.current.hand;
+    if (typed) noteTyped({ toyId, garmentId, measureId, text, unit, locale, adding, ...(own && { instead: own.id }) });
+    else forgetTyped(toyId, measureId);
+  };
+
   usePause(shown.text, () => {
     const { exact, text } = inField();
     if (exact !== null || parseLength(text, hand).ok) void keep();
@@ -111,7 +138,9 @@ export function useEntry(toyId: string, measureId: MeasureId, readings: readonly
     keep,
     type: (text) => {
       // Changed in place: it is the same number, whatever of it is being kept this moment.
-      show(Object.assign(inField(), { text, exact: null, typed: text.trim() !== '' }));
+      const number = Object.assign(inField(), { text, exact: null, typed: text.trim() !== '' });
+      note(number);
+      show(number);
     },
     clear: (more) => {
       const { text, typed } = inField();
@@ -131,6 +160,16 @@ export function useEntry(toyId: string, measureId: MeasureId, readings: readonly
       if (mm !== null) show(Object.assign(inField(), { text: fieldText(mm, next), exact: mm }), state);
     },
   };
+}
+
+/** What was typed here before the app went away; a length in another unit is written in the one chosen since. */
+function leftOver(typed: Typed | undefined, hand: Hand): Writing | null {
+  if (!typed) return null;
+  const { text, unit, locale, adding, instead } = typed;
+  const own = instead === undefined ? null : { id: instead };
+  if (unit === hand.unit) return { text, exact: null, own, adding, typed: true };
+  const parsed = parseLength(text, { unit: unit as Hand['unit'], locale });
+  return parsed.ok ? { text: fieldText(parsed.mm, hand), exact: parsed.mm, own, adding, typed: true } : null;
 }
 
 function begun(readings: readonly Reading[], hand: Hand): Writing {

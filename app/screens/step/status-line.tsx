@@ -28,7 +28,7 @@ export function StatusLine({ making, measure, entry, missing, suggestion }: Stat
       </p>
       {state.is === 'failed' ? (
         <p class="step-failed" role="alert">
-          {troubleWords(say, state.error.code)}{' '}
+          {troubleWords(say, state.error.code)} {say('screen.step.still-here')}{' '}
           <button type="button" class="quiet" onClick={() => saveUnsaved(making, measure, state.typed, { say, hand })}>
             {say('screen.step.as-file')}
           </button>

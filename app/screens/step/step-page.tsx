@@ -6,7 +6,8 @@ import { doubtsNow, type Making, nextStep } from '../shared/making/making';
 import { putRight, type Remedy } from '../shared/making/remedy';
 import { usePlace } from '../shared/places';
 import { go, to } from '../shared/route';
-import { useAttempt } from '../shared/trouble/attempt';
+import { troubleWords, useAttempt } from '../shared/trouble/attempt';
+import { useNotice } from '../shared/trouble/notice';
 import { useEntry } from './entry';
 import { FlagSlip } from './flag-slip';
 import { StatusLine } from './status-line';
@@ -15,6 +16,7 @@ import { StepFigure } from './step-figure';
 import { suggestionFrom } from './suggestion';
 import type { Then } from './then';
 import { useTypingAnywhere } from './typing-anywhere';
+import { saveUnsaved } from './unsaved';
 import './step.css';
 import './step-windows.css';
 
@@ -26,11 +28,25 @@ export function StepPage({ making, measure, then }: StepPageProps) {
   const { say, hand } = useWords();
   const attempt = useAttempt();
   const taken = readings[measure] ?? [];
-  const entry = useEntry(toy.id, measure, taken, hand);
+  const notice = useNotice();
+  const name = say(`measure.${measure}.name`);
+  const entry = useEntry({
+    toyId: toy.id,
+    garmentId: garment.id,
+    measureId: measure,
+    readings: taken,
+    hand,
+    onLost: (error, typed) =>
+      notice({
+        kind: 'trouble',
+        stays: true,
+        words: `${say('screen.step.lost', { name, toy: toy.name, typed })} ${troubleWords(say, error.code)}`,
+        act: { words: say('screen.step.as-file'), run: () => saveUnsaved(making, measure, typed, { say, hand }) },
+      }),
+  });
   const [asked, setAsked] = useState<readonly Flag[]>([]);
   const [missing, setMissing] = useState(false);
   const field = useRef<HTMLInputElement>(null);
-  const name = say(`measure.${measure}.name`);
   const heading = useHeading(name);
   usePlace(toy.id, garment.id, `measure/${measure}`);
   useTypingAnywhere(field);

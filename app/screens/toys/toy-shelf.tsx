@@ -1,23 +1,28 @@
-import { useEffect, useState } from 'preact/hooks';
+import { useEffect, useMemo, useState } from 'preact/hooks';
 import { Icon, useHeading, useWords } from '../../parts';
 import { type Place, type Toy, whereWasI } from '../../storage';
 import { noteHappening } from '../shared/trouble/happened';
 import { BackupReminder } from './backup-reminder';
 import { GoOn } from './go-on';
+import { LongList } from './long-list';
 import { ToyRow } from './toy-row';
 
 /** With this many toys a name is quicker found by typing. */
 const SEARCH_FROM = 7;
 
+type ToyShelfProps = { readonly toys: readonly Toy[]; readonly newer: readonly string[] };
+
 /** Her toys, and the one she was measuring first. */
-export function ToyShelf({ toys }: { readonly toys: readonly Toy[] }) {
+export function ToyShelf({ toys, newer }: ToyShelfProps) {
   const { say, hand } = useWords();
   const heading = useHeading(say('screen.toys.title'));
   const [sought, setSought] = useState('');
   const place = useLatestPlace(toys);
   const resumed = toys.find((toy) => toy.id === place?.toyId);
   const plain = (text: string) => text.toLocaleLowerCase(hand.locale).normalize('NFKD');
-  const found = toys.filter((toy) => plain(toy.name).includes(plain(sought.trim())));
+  const names = useMemo(() => toys.map((toy) => plain(toy.name)), [toys, hand.locale]);
+  const wanted = plain(sought.trim());
+  const found = wanted === '' ? toys : toys.filter((_, at) => names[at]?.includes(wanted));
   return (
     <main class="page-main">
       <h1 tabIndex={-1} ref={heading}>
@@ -36,14 +41,13 @@ export function ToyShelf({ toys }: { readonly toys: readonly Toy[] }) {
           />
         </label>
       )}
-      <ul class="toy-list">
-        {found.map((toy) => (
-          <li key={toy.id}>
-            <ToyRow toy={toy} />
-          </li>
-        ))}
-      </ul>
-      {found.length === 0 && <p class="soft">{say('screen.toys.none', { sought })}</p>}
+      <LongList items={found} keyOf={(toy) => toy.id}>
+        {(toy) => <ToyRow toy={toy} />}
+      </LongList>
+      {newer.length > 0 && (
+        <p class="slip">{say('screen.newer.toys', { count: newer.length, names: newer.join(', ') })}</p>
+      )}
+      {found.length === 0 && toys.length > 0 && <p class="soft">{say('screen.toys.none', { sought })}</p>}
       <BackupReminder />
     </main>
   );

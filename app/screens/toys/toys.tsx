@@ -26,7 +26,11 @@ export function ToysScreen({ found }: ScreenProps) {
           <Icon name="settings" />
         </a>
       </header>
-      {toys.value.length === 0 ? <Welcome cleared={found === 'cleared'} /> : <ToyShelf toys={toys.value} />}
+      {toys.value.toys.length + toys.value.newer.length === 0 ? (
+        <Welcome cleared={found === 'cleared'} />
+      ) : (
+        <ToyShelf {...toys.value} />
+      )}
       <footer class="page-acts">
         <a class="plain" href={to('card')}>
           {say('screen.toys.card')}

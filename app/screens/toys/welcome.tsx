@@ -1,6 +1,10 @@
 import { TableScene, useHeading, useWords } from '../../parts';
 import { lazily } from '../shared/lazily';
+import { learnAll } from '../shared/learning';
 import { to } from '../shared/route';
+
+/** Looked for once the screen is there: a copy is seldom needed. */
+const CopyOffer = lazily(async () => (await Promise.all([import('./copy-offer'), learnAll()]))[0].CopyOffer);
 
 /** Drawn after the words are there: the figures weigh as much as the whole first screen. */
 const Borrow = lazily(async () => (await import('./borrow')).Borrow);
@@ -12,6 +16,7 @@ export function Welcome({ cleared }: { readonly cleared: boolean }) {
   return (
     <main class="page-main welcome">
       {cleared && <Cleared />}
+      <CopyOffer />
       <TableScene />
       <h1 tabIndex={-1} ref={heading}>
         {say('screen.welcome.title')}

@@ -3,10 +3,16 @@ import { useCallback, useContext, useEffect, useRef, useState } from 'preact/hoo
 import { Icon, useWords } from '../../../parts';
 import './notice.css';
 
-/** Something said at the head of whatever screen is shown, until it is closed, replaced, or left behind. */
+/**
+ * Something said at the head of whatever screen is shown, until it is closed, replaced, or left behind. One that `stays`
+ * stands until it is closed, on every screen, beside whatever comes after it.
+ */
 export type Notice = {
   readonly words: string;
   readonly kind?: 'trouble';
+  readonly stays?: boolean;
+  /** Closed without doing anything about it. */
+  readonly onClose?: () => void;
   readonly act?: { readonly words: string; readonly run: () => void };
 };
 
@@ -20,8 +26,10 @@ export const useNotice = () => useContext(NoticeContext);
 
 export function NoticeBoard({ children }: { readonly children: ComponentChildren }) {
   const [notice, setNotice] = useState<Notice | null>(null);
+  const [staying, setStaying] = useState<readonly Notice[]>([]);
   const seenOn = useRef(0);
   const show = useCallback((next: Notice | null) => {
+    if (next?.stays) return setStaying((before) => [...before.filter(({ words }) => words !== next.words), next]);
     seenOn.current = 0;
     setNotice(next);
   }, []);
@@ -37,6 +45,13 @@ export function NoticeBoard({ children }: { readonly children: ComponentChildren
     <NoticeContext.Provider value={show}>
       {children}
       <div class="notice-place" role="status">
+        {staying.map((each) => (
+          <NoticeSlip
+            key={each.words}
+            notice={each}
+            onClose={() => setStaying((before) => before.filter((other) => other !== each))}
+          />
+        ))}
         {notice && <NoticeSlip notice={notice} onClose={() => setNotice(null)} />}
       </div>
     </NoticeContext.Provider>
@@ -61,7 +76,15 @@ function NoticeSlip({ notice, onClose }: { readonly notice: Notice; readonly onC
           {act.words}
         </button>
       )}
-      <button type="button" class="quiet round" aria-label={say('screen.close')} onClick={onClose}>
+      <button
+        type="button"
+        class="quiet round"
+        aria-label={say('screen.close')}
+        onClick={() => {
+          notice.onClose?.();
+          onClose();
+        }}
+      >
         <Icon name="cross" />
       </button>
     </div>

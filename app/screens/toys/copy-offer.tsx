@@ -1,0 +1,46 @@
+import { useEffect, useState } from 'preact/hooks';
+import { useWords } from '../../parts';
+import { type CopyFound, loadBackup } from '../../storage';
+import { troubleWords, useAttempt } from '../shared/trouble/attempt';
+import { noteHappening } from '../shared/trouble/happened';
+
+/** The store is gone or begun anew, and a second copy of the one before is still on this device: it comes back in one tap. */
+export function CopyOffer() {
+  const { say, hand } = useWords();
+  const attempt = useAttempt();
+  const [copy, setCopy] = useState<CopyFound | null>(null);
+  const [wrong, setWrong] = useState<string | null>(null);
+  useEffect(() => {
+    loadBackup()
+      .then(({ findCopies }) => findCopies())
+      .then((found) => setCopy(found.find(({ here }) => !here) ?? null))
+      .catch(noteHappening);
+  }, []);
+  if (!copy) return null;
+  const bringBack = () =>
+    attempt(async () => {
+      const desk = (await loadBackup()).openDesk();
+      try {
+        const looked = await desk.lookAtCopy(copy.store);
+        setWrong(looked.ok ? null : looked.code);
+        if (looked.ok) await desk.restore('merge');
+      } finally {
+        desk.close();
+      }
+    });
+  const moment = new Intl.DateTimeFormat(hand.locale, { dateStyle: 'medium', timeStyle: 'short' });
+  return (
+    <aside class="slip ask">
+      <h2>{say('screen.copies.offer')}</h2>
+      <p>{say('screen.copies.offer-what', { moment: moment.format(copy.at) })}</p>
+      <button type="button" class="go" onClick={bringBack}>
+        {say('screen.copies.bring-back')}
+      </button>
+      {wrong && (
+        <p class="wrong-words" role="alert">
+          {troubleWords(say, wrong)}
+        </p>
+      )}
+    </aside>
+  );
+}
