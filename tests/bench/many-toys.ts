@@ -1,6 +1,6 @@
 /**
- * What thousands of toys cost against ten, in the built app in a browser: `npm run bench -- --toys`. Medians, ms; and the
- * longest the page stood still while a backup of 100,000 readings was saved and brought back.
+ * What thousands of toys cost against ten, in the built app in a browser: `npm run build`, then `npm run bench-toys`.
+ * Medians, ms; and the longest the page stood still while a backup of 100,000 readings was saved and brought back.
  */
 import { writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
@@ -15,8 +15,8 @@ const MANY = 2_000;
 const READINGS = 30;
 const HUGE = { toys: 2_000, readings: 50 };
 
-export async function benchToys(): Promise<void> {
-  const site = await openSite();
+const site = await openSite();
+try {
   const few = await times(site, 10);
   const many = await times(site, MANY);
   for (const [name, ms] of Object.entries(many)) {
@@ -26,6 +26,7 @@ export async function benchToys(): Promise<void> {
     );
   }
   await freezes(site);
+} finally {
   await site.close();
 }
 

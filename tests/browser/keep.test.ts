@@ -1,8 +1,9 @@
 import type { BrowserContext, Page } from 'playwright-core';
 import { afterAll, afterEach, beforeAll, beforeEach, describe, expect, test } from 'vitest';
+import { demoCards } from '../../app/measuring/demo';
 import { openSite, phone, type Site } from './browser';
 import { Maker } from './maker';
-import { fillRaw } from './raw-store';
+import { fillRaw, readingsNow } from './raw-store';
 
 /** Fewer where every push waits for them. */
 const TABS = Number(process.env.TABS ?? 5);
@@ -30,10 +31,11 @@ async function atStep(maker: Maker): Promise<string> {
   return maker.page.url();
 }
 
-test(`typed, and the tab closed at once, ${TABS} times: every number is offered at the next start and kept with one tap`, async () => {
+test(`typed, and the tab closed at once, ${TABS} times: every number is kept, or offered at the next start and kept with one tap`, async () => {
   let maker = await newMaker();
   const step = await atStep(maker);
   let kept = 0;
+  let offered = 0;
   for (let each = 0; each < TABS; each++) {
     const typed = `${11 + each} 1/8`;
     await maker.page.goto(step);
@@ -41,16 +43,24 @@ test(`typed, and the tab closed at once, ${TABS} times: every number is offered 
     await maker.page.close();
     maker = await newMaker();
     await maker.open();
-    const offer = maker.page.getByText(`${typed} in was typed and not saved yet`);
-    await offer.waitFor();
-    await maker.press('Look at it');
-    await maker.field().waitFor();
-    await maker.page.locator('#step-status .saved').waitFor();
-    if ((await maker.field().inputValue()).startsWith(String(11 + each))) kept += 1;
+    const { page } = maker;
+    const offer = page.getByRole('button', { name: 'Look at it' });
+    const mm = (11.125 + each) * 25.4;
+    const isKept = async () => [...(await readingsNow(page)).values()].includes(`neck-girth ${mm}`);
+    // A tab that is closed slowly enough keeps the number by itself.
+    await expect.poll(async () => (await offer.count()) > 0 || (await isKept()), { timeout: 20_000 }).toBe(true);
+    if (!(await isKept())) {
+      offered += 1;
+      await offer.click();
+    }
+    await expect.poll(isKept).toBe(true);
+    kept += 1;
+    await maker.open();
     await maker.page.reload();
+    await maker.named('Measure a toy').first().waitFor();
     expect(await offer.count()).toBe(0);
   }
-  console.log(`${kept} of ${TABS} kept`);
+  console.log(`${kept} of ${TABS} kept, ${offered} of them on offer`);
   expect(kept).toBe(TABS);
 });
 
@@ -83,7 +93,7 @@ test('leaving a step with the store full is said on every screen after it, with 
   await page.evaluate(() => {
     location.hash = '#/';
   });
-  const said = page.getByText(/Bramble, .*: 13 1\/2 is not saved\. Not saved: this device is full/);
+  const said = page.getByText(/Bramble, .*: 13 ?½ is not saved\. Not saved: this device is full/);
   for (const screen of ['', 'settings', 'settings/about', '']) {
     await page.evaluate((to) => {
       location.hash = `#/${to}`;
@@ -108,8 +118,8 @@ describe('two thousand toys', () => {
       await maker.page.reload();
       await maker.page.locator('.toy-row').first().waitFor();
       sizes.push(await elements(maker.page));
-      await maker.page.getByRole('searchbox').fill('toy 7');
-      await maker.page.getByText('Toy 7', { exact: true }).waitFor();
+      await maker.page.getByRole('searchbox').fill('toy 0');
+      await maker.page.getByText('Toy 0', { exact: true }).waitFor();
       sizes.push(await elements(maker.page));
       await maker.page.getByRole('searchbox').fill('');
       await maker.page.mouse.wheel(0, 100_000);
@@ -171,7 +181,7 @@ describe('a second copy', () => {
   });
 
   test('in a folder chosen once brings two devices together: both have every number of both', async () => {
-    const devices = [await newDevice('Bramble'), await newDevice('Juniper')];
+    const devices = [await newDevice(demo(0)), await newDevice(demo(1))];
     for (const { page } of devices) await page.getByText(/In the folder shared: .*\d/).waitFor();
     for (const [from, to] of [devices, [...devices].reverse()]) {
       const files = await from?.page.evaluate(filesInFolder);
@@ -179,12 +189,14 @@ describe('a second copy', () => {
       await to?.press('Bring the devices together');
       await to?.page.getByText(/The numbers of 1 other device are here too/).waitFor();
       await to?.toys();
-      for (const name of ['Bramble', 'Juniper']) await to?.page.locator('.toy-row').filter({ hasText: name }).waitFor();
+      for (const name of [demo(0), demo(1)]) await to?.page.locator('.toy-row').filter({ hasText: name }).waitFor();
       await to?.at('settings/backup');
     }
     for (const { page } of devices) await page.context().close();
   });
 });
+
+const demo = (at: number) => demoCards[at]?.toy.name ?? '';
 
 /** Another device with a toy, and a folder that stands for one in the maker's own files. */
 async function newDevice(toy: string): Promise<Maker> {

@@ -4,7 +4,7 @@ import * as store from '../../app/storage';
 import { type Random, seeded } from '../toys/seeded';
 import { fillStore, longest } from '../unit/storage-samples';
 
-const MUTANTS = 4_000;
+const MUTANTS = Number(process.env.MUTANTS ?? 4_000);
 /** No single file may keep the app waiting longer. */
 const LIMIT_MS = 1_000;
 
