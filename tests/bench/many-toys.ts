@@ -15,19 +15,23 @@ const MANY = 2_000;
 const READINGS = 30;
 const HUGE = { toys: 2_000, readings: 50 };
 
-const site = await openSite();
-try {
-  const few = await times(site, 10);
-  const many = await times(site, MANY);
-  for (const [name, ms] of Object.entries(many)) {
-    const ten = few[name] ?? Number.NaN;
-    console.log(
-      `${name}: ${ten.toFixed(0)} ms with 10 toys, ${ms.toFixed(0)} ms with ${MANY}: ${(ms / ten).toFixed(2)} ×`,
-    );
+await benchToys();
+
+async function benchToys(): Promise<void> {
+  const site = await openSite();
+  try {
+    const few = await times(site, 10);
+    const many = await times(site, MANY);
+    for (const [name, ms] of Object.entries(many)) {
+      const ten = few[name] ?? Number.NaN;
+      console.log(
+        `${name}: ${ten.toFixed(0)} ms with 10 toys, ${ms.toFixed(0)} ms with ${MANY}: ${(ms / ten).toFixed(2)} ×`,
+      );
+    }
+    await freezes(site);
+  } finally {
+    await site.close();
   }
-  await freezes(site);
-} finally {
-  await site.close();
 }
 
 async function times(site: Site, toys: number): Promise<Record<string, number>> {
@@ -51,15 +55,16 @@ async function times(site: Site, toys: number): Promise<Record<string, number>> 
 }
 
 /** In the page: from the start of the page. */
-const untilThere = (place: string) =>
-  new Promise<number>((done) => {
+function untilThere(place: string): Promise<number> {
+  return new Promise<number>((done) => {
     const look = () => (document.querySelector(place) ? done(performance.now()) : requestAnimationFrame(look));
     look();
   });
+}
 
 /** In the page: from a key to the painted answer. */
-const untilSought = (name: string) =>
-  new Promise<number>((done) => {
+function untilSought(name: string): Promise<number> {
+  return new Promise<number>((done) => {
     const field = document.querySelector<HTMLInputElement>('input[type=search]');
     if (!field) return done(Number.NaN);
     const began = performance.now();
@@ -71,15 +76,17 @@ const untilSought = (name: string) =>
         : requestAnimationFrame(look);
     look();
   });
+}
 
 /** In the page: from a tap on the first toy to its numbers. */
-const untilOpened = (place: string) =>
-  new Promise<number>((done) => {
+function untilOpened(place: string): Promise<number> {
+  return new Promise<number>((done) => {
     const began = performance.now();
     document.querySelector<HTMLElement>('.toy-row')?.click();
     const look = () => (document.querySelector(place) ? done(performance.now() - began) : requestAnimationFrame(look));
     look();
   });
+}
 
 async function freezes(site: Site): Promise<void> {
   const { page, close } = await site.visit(phone);
@@ -126,4 +133,6 @@ async function tell(page: Page, name: string, took: number): Promise<void> {
   console.log(`${name}: ${(took / 1000).toFixed(1)} s, the page stood still for ${longest.toFixed(0)} ms at most`);
 }
 
-const median = (took: readonly number[]) => [...took].sort((a, b) => a - b)[Math.floor(took.length / 2)] ?? Number.NaN;
+function median(took: readonly number[]): number {
+  return [...took].sort((a, b) => a - b)[Math.floor(took.length / 2)] ?? Number.NaN;
+}

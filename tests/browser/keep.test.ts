@@ -8,6 +8,9 @@ import { fillRaw, readingsNow } from './raw-store';
 /** Fewer where every push waits for them. */
 const TABS = Number(process.env.TABS ?? 5);
 
+/** With ten toys there are a few hundred, with two thousand as many, and an empty place for every eight toys. */
+const MOST_ELEMENTS = 1_500;
+
 let site: Site;
 let context: BrowserContext;
 beforeAll(async () => {
@@ -46,14 +49,17 @@ test(`typed, and the tab closed at once, ${TABS} times: every number is kept, or
     const { page } = maker;
     const offer = page.getByRole('button', { name: 'Look at it' });
     const mm = (11.125 + each) * 25.4;
-    const isKept = async () => [...(await readingsNow(page)).values()].includes(`neck-girth ${mm}`);
+    const isKept = async () =>
+      [...(await readingsNow(page)).values()].some(
+        (row) => Math.abs(Number(row.replace('neck-girth ', '')) - mm) < 0.01,
+      );
     // A tab that is closed slowly enough keeps the number by itself.
     await expect.poll(async () => (await offer.count()) > 0 || (await isKept()), { timeout: 20_000 }).toBe(true);
     if (!(await isKept())) {
       offered += 1;
       await offer.click();
     }
-    await expect.poll(isKept).toBe(true);
+    await expect.poll(isKept, { timeout: 20_000 }).toBe(true);
     kept += 1;
     await maker.open();
     await maker.page.reload();
@@ -128,8 +134,7 @@ describe('two thousand toys', () => {
       sizes.push(await elements(maker.page));
     }
     console.log(`elements: ${sizes.join(', ')}`);
-    const [few = 0, , , many, sought, end] = sizes;
-    for (const each of [many, sought, end]) expect(each).toBeLessThan(few * 3 + 400);
+    expect(Math.max(...sizes)).toBeLessThan(MOST_ELEMENTS);
   });
 });
 

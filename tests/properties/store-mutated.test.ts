@@ -50,7 +50,7 @@ test(`${MUTANTS} stores with rows written straight into them: the app starts, wo
   for (let each = 0; each < MUTANTS; each++) {
     const database = await connect();
     const spoilt = await spoil(database, random);
-    await vi.waitFor(() => lives(spoilt));
+    await vi.waitFor(() => lives(spoilt), { timeout: 30_000 });
     const after = await everyRow(await connect());
     for (const table of TABLES)
       for (const [key, row] of before[table] ?? [])
