@@ -156,11 +156,8 @@ describe('a second copy', () => {
     });
     await maker.open();
     await maker.press('Bring it back');
-    await maker
-      .named(/Bramble/)
-      .first()
-      .waitFor();
-    await maker.page.reload();
+    await page.locator('.toy-row').filter({ hasText: 'Bramble' }).waitFor();
+    await page.reload();
     await page.locator('.toy-row').filter({ hasText: 'Bramble' }).waitFor();
   });
 

@@ -9,6 +9,7 @@ export function CopyOffer() {
   const { say, hand } = useWords();
   const attempt = useAttempt();
   const [copy, setCopy] = useState<CopyFound | null>(null);
+  const [busy, setBusy] = useState(false);
   const [wrong, setWrong] = useState<string | null>(null);
   useEffect(() => {
     loadBackup()
@@ -17,8 +18,9 @@ export function CopyOffer() {
       .catch(noteHappening);
   }, []);
   if (!copy) return null;
-  const bringBack = () =>
-    attempt(async () => {
+  const bringBack = async () => {
+    setBusy(true);
+    await attempt(async () => {
       const desk = (await loadBackup()).openDesk();
       try {
         const looked = await desk.lookAtCopy(copy.store);
@@ -28,12 +30,14 @@ export function CopyOffer() {
         desk.close();
       }
     });
+    setBusy(false);
+  };
   const moment = new Intl.DateTimeFormat(hand.locale, { dateStyle: 'medium', timeStyle: 'short' });
   return (
     <aside class="slip ask">
       <h2>{say('screen.copies.offer')}</h2>
       <p>{say('screen.copies.offer-what', { moment: moment.format(copy.at) })}</p>
-      <button type="button" class="go" onClick={bringBack}>
+      <button type="button" class="go" disabled={busy} onClick={bringBack}>
         {say('screen.copies.bring-back')}
       </button>
       {wrong && (
