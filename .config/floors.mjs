@@ -7,7 +7,7 @@
 export const FLOORS = {
   'app/drafting': [
     ['geometry', 'engine'],
-    ['draft-types', 'curves', 'packing'],
+    ['draft-types', 'curves', 'packing', 'heads'],
     ['sizes', 'blocks'],
     ['rows'],
     ['garments/parts', 'drawing'],

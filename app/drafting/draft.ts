@@ -43,7 +43,8 @@ export function draft(body: Body, order: FullOrder, garment: Garment, toy: strin
   if (stops.length > 0) return refuse(stops);
 
   const share = fits[order.fit as Fit];
-  const dress = (choices: FullOrder['choices']) => wearerOf(body, { cloth, share, choices, hem: allowances.hem });
+  const dress = (choices: FullOrder['choices']) =>
+    wearerOf(body, needed, { cloth, share, choices, hem: allowances.hem });
   const { matched, opened, adjustments, stopped } = settleGarment(garment, suited.choices, dress, body.corrections);
   if (stopped.length > 0) return refuse(stopped);
   if (matched.failed) return refuse([impossible(`${matched.failed.what}-cannot-match`, matched.failed.check)]);

@@ -1,6 +1,7 @@
 import type { Flag } from '../body';
 import type { Drawing } from './drawing/draw';
-import { active, type Garment, type NoteRow } from './rows/garment';
+import { active, type Garment } from './rows/garment';
+import type { AnyNames, NoteRow } from './rows/rows';
 import { THICK_FROM_MM } from './sizes/cloths';
 
 /** What a draft tells that nobody needs to change: what its cloth asks for, then its garment's own rows in their order. */
@@ -12,7 +13,7 @@ export function notesOf(garment: Garment, drawing: Drawing): Flag[] {
 }
 
 /** Single hems and thin facings. */
-const thickCloth: NoteRow = {
+const thickCloth: NoteRow<AnyNames> = {
   code: 'thick-cloth',
   measures: [],
   told: ({ wearer: { cloth } }) => (cloth.thickness > THICK_FROM_MM ? { thickness: cloth.thickness } : null),

@@ -1,7 +1,8 @@
 import type { Order } from '../body';
 import type { FullOrder } from './draft-types';
 import { findGarment } from './garments';
-import type { Choice, Garment } from './rows/garment';
+import type { Choice } from './heads';
+import type { Garment } from './rows/garment';
 import { allowanceRoles } from './sizes/allowances';
 import { cloths, USUAL_CLOTH } from './sizes/cloths';
 import { fitIds, USUAL_FIT } from './sizes/ease';

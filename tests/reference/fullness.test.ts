@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { MM_PER_INCH } from '../../app/body';
+import type { Shape } from '../../app/drafting/blocks/block';
 import { flare } from '../../app/drafting/blocks/flare';
 import { pleated } from '../../app/drafting/blocks/pleats';
 import { cloths } from '../../app/drafting/garments';
@@ -34,38 +35,43 @@ describe('gathers and pleats (textbooks of dressmaking)', () => {
 /** Where a line stands, mm from the centre. */
 const at = (lines: Readonly<Record<string, Path>>, name: string) => lines[name]?.[0]?.from.x ?? Number.NaN;
 
+/** The lines that were drawn. */
+const linesOf = ({ lines }: Shape): Readonly<Record<string, Path>> =>
+  Object.fromEntries(Object.entries(lines).flatMap(([name, path]) => (path ? [[name, path]] : [])));
+
 describe('a pleated piece, folded as it is drawn', () => {
-  const shape = (pleats: number, box: 0 | 1) =>
-    pleated.draw({ flareTop: 300, flareBottom: 300, flareHeight: 100, flareOpen: 0, pleats, box });
+  const shape = (pleats: number, kind: 'knife' | 'box') => ({
+    lines: linesOf(pleated(kind).draw({ flareTop: 300, flareBottom: 300, flareHeight: 100, flareOpen: null, pleats })),
+  });
   /** Every fold laid on its place by its arrow: from where, to where. */
-  const laid = (pleats: number, box: 0 | 1) => {
-    const { lines } = shape(pleats, box);
+  const laid = (pleats: number, kind: 'knife' | 'box') => {
+    const { lines } = shape(pleats, kind);
     return Object.keys(lines)
       .filter((name) => name.startsWith('lay-'))
       .map((name) => ({ from: lines[name]?.[0]?.from.x ?? 0, to: lines[name]?.[0]?.to.x ?? 0 }));
   };
 
   test.each([
-    [1, 0],
-    [5, 0],
-    [1, 1],
-    [4, 1],
-  ] as const)('%i pleats (box %i) take two thirds', (pleats, box) => {
-    const taken = laid(pleats, box).reduce((sum, { from, to }) => sum + Math.abs(to - from), 0);
+    [1, 'knife'],
+    [5, 'knife'],
+    [1, 'box'],
+    [4, 'box'],
+  ] as const)('%i pleats (%s) take two thirds', (pleats, kind) => {
+    const taken = laid(pleats, kind).reduce((sum, { from, to }) => sum + Math.abs(to - from), 0);
     expect(300 - taken).toBeCloseTo(100, 6);
   });
 
   test('every fold is drawn, and so is every place but on the edges', () => {
-    const { lines } = shape(4, 1);
+    const { lines } = shape(4, 'box');
     const places = Object.keys(lines).flatMap((name) => (name.startsWith('place-') ? [at(lines, name)] : []));
-    for (const { from, to } of laid(4, 1)) {
+    for (const { from, to } of laid(4, 'box')) {
       expect(Object.keys(lines).some((name) => name.startsWith('fold-') && at(lines, name) === from)).toBe(true);
       expect([0, 300, ...places].some((place) => Math.abs(place - to) < 1e-9)).toBe(true);
     }
   });
 
   test('knife pleats turn one way and end evenly: half of one shows at the centre and half at the side', () => {
-    const folds = laid(5, 0);
+    const folds = laid(5, 'knife');
     const shown = 300 / 5 / 3;
     expect(folds.every(({ from, to }) => to > from)).toBe(true);
     expect(folds[0]?.from).toBeCloseTo(shown / 2, 9);
@@ -73,18 +79,18 @@ describe('a pleated piece, folded as it is drawn', () => {
   });
 
   test('box pleats turn both ways, and their folds meet at the centre and at the side', () => {
-    const folds = laid(4, 1);
+    const folds = laid(4, 'box');
     expect(folds[0]?.to).toBeCloseTo(0, 9);
     expect(folds[folds.length - 1]?.to).toBeCloseTo(300, 9);
     expect(folds.map(({ from, to }) => Math.sign(to - from))).toEqual([-1, 1, -1, 1, -1, 1, -1, 1]);
   });
 
   test('no layer lies on the next pleat: what is folded under reaches no farther than the fold before', () => {
-    for (const [pleats, box] of [
-      [5, 0],
-      [4, 1],
+    for (const [pleats, kind] of [
+      [5, 'knife'],
+      [4, 'box'],
     ] as const) {
-      const folds = laid(pleats, box).map(({ from, to }) => ({ low: Math.min(from, to), high: Math.max(from, to) }));
+      const folds = laid(pleats, kind).map(({ from, to }) => ({ low: Math.min(from, to), high: Math.max(from, to) }));
       folds.sort((a, b) => a.low - b.low);
       const over = folds.slice(1).filter((fold, index) => fold.low < (folds[index]?.high ?? 0) - 1e-9);
       expect(over).toEqual([]);
@@ -119,6 +125,7 @@ describe('circle skirts (every handbook; geometry)', () => {
       flareTop: waist / 4,
       flareBottom: (waist + turned * length) / 4,
       flareHeight: length,
+      flareOpen: null,
     });
     const radius = radiusOf(edges.top ?? []);
     expect(Math.abs(radius - waist / turned)).toBeLessThan(NEAR_MM);
@@ -127,7 +134,12 @@ describe('circle skirts (every handbook; geometry)', () => {
   });
 
   test('a waist drafted for another angle is told apart', () => {
-    const { edges } = flare.draw({ flareTop: waist / 4, flareBottom: waist / 4 + 460, flareHeight: 300 });
+    const { edges } = flare.draw({
+      flareTop: waist / 4,
+      flareBottom: waist / 4 + 460,
+      flareHeight: 300,
+      flareOpen: null,
+    });
     expect(Math.abs(radiusOf(edges.top ?? []) - waist / (2 * Math.PI))).toBeGreaterThan(NEAR_MM);
   });
 });
@@ -138,7 +150,7 @@ describe('a cape is the shell of a cone, rolled out (geometry: arc = radius × a
     [60, 500, 210],
     [200, 210, 90],
   ])('neck %i, hem %i, length %i', (neck, hem, length) => {
-    const { edges } = flare.draw({ flareTop: neck, flareBottom: hem, flareHeight: length });
+    const { edges } = flare.draw({ flareTop: neck, flareBottom: hem, flareHeight: length, flareOpen: null });
     const angle = (hem - neck) / length;
     const [top, bottom] = [edges.top ?? [], edges.bottom ?? []];
     expect(Math.abs(pathLength(top) - neck)).toBeLessThan(NEAR_MM);

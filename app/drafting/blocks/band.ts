@@ -4,26 +4,21 @@ import {
   endTangent,
   hermite,
   line,
-  type Path,
   type Point,
   pathLength,
   point,
   splitPath,
   translatePath,
 } from '../geometry';
-import type { Block, Fed, Shape } from './block';
+import { block, type Fed, type Shape } from './block';
 
-const NAMES = [
-  'topHalf',
-  'hemHalf',
-  'bandHeight',
-  'dip',
-  'past',
-  'strapWidth',
-  'strapAt',
-  'halterHalf',
-  'halterHeight',
-];
+const SIZES = ['topHalf', 'hemHalf', 'bandHeight', 'strapAt', 'halterHalf', 'halterHeight'] as const;
+/** `dip` of the top at the centre; `past` how far an open centre lies past the centre line; `strapWidth` where a strap is sewn on. */
+const OPTIONAL = ['dip', 'past', 'strapWidth'] as const;
+const EDGES = ['neck-end', 'neckline', 'armhole', 'side', 'hem', 'hem-end', 'centre'] as const;
+
+type Band = Fed<(typeof SIZES)[number], (typeof OPTIONAL)[number]>;
+type Drawn = Shape<(typeof EDGES)[number], 'strap'>;
 
 /** How a strapless bodice ends above. */
 export type BandTop = 'straight' | 'round' | 'halter';
@@ -31,15 +26,21 @@ export type BandTop = 'straight' | 'round' | 'halter';
 /**
  * Half a bodice without shoulders; x right from the centre line, y down from the underarm. `straight`: a band whose top may
  * dip at the centre; `round`: half a circle, squeezed or stretched to its height, standing on the waist; `halter`: drawn
- * up to the neck. Fed in mm: `topHalf` at the underarm, `hemHalf` at the waist, `bandHeight` between; `past` how far an
- * open centre lies past the centre line.
+ * up to the neck. Sizes in mm: `topHalf` at the underarm, `hemHalf` at the waist, `bandHeight` between.
  */
-export function band(top: BandTop, centre: 'fold' | 'open'): Block {
-  return { sizes: NAMES, draw: (sizes) => (top === 'round' ? round(sizes) : straight(sizes, top, centre === 'open')) };
+export function band(top: BandTop) {
+  return block({
+    sizes: SIZES,
+    optional: OPTIONAL,
+    edges: EDGES,
+    lines: ['strap'],
+    draw: (sizes) => (top === 'round' ? round(sizes) : straight(sizes, top)),
+  });
 }
 
-function straight(s: Fed, top: BandTop, open: boolean): Shape {
-  const { topHalf = 0, hemHalf = 0, bandHeight = 0, past = 0 } = s;
+function straight(s: Band, top: BandTop): Drawn {
+  const { topHalf, hemHalf, bandHeight, past } = s;
+  const open = past !== null;
   const underarm = point(topHalf, 0);
   const side = [line(underarm, point(hemHalf, bandHeight))];
   const down = endTangent(side);
@@ -47,7 +48,7 @@ function straight(s: Fed, top: BandTop, open: boolean): Shape {
   const upper = top === 'halter' ? halter(s, underarm, out) : dipped(s, underarm, out);
   const high = upper.start.y;
   const hem = hermite(end(side), point(-down.y, down.x), point(0, bandHeight), point(-1, 0), 1 / 3, 1 / 3);
-  const x = open ? -past : 0;
+  const x = past === null ? 0 : -past;
   return {
     edges: {
       ...(open ? { 'neck-end': [line(point(x, high), point(0, high))] } : {}),
@@ -61,26 +62,23 @@ function straight(s: Fed, top: BandTop, open: boolean): Shape {
   };
 }
 
-type Upper = { readonly start: Point; readonly edges: Record<string, Path>; readonly lines: Record<string, Path> };
+type Upper = Drawn & { readonly start: Point };
 
 /** The place of a strap's end: a strap's width of the top, just below it. */
-function dipped({ dip = 0, strapWidth = 0, strapAt = 0 }: Fed, underarm: Point, out: Point): Upper {
-  const start = point(0, dip);
+function dipped({ dip, strapWidth, strapAt }: Band, underarm: Point, out: Point): Upper {
+  const start = point(0, dip ?? 0);
   const neckline = [hermite(start, point(1, 0), underarm, out, 1 / 3, 1 / 3)];
+  if (strapWidth === null) return { start, edges: { neckline }, lines: {} };
   const [, from] = splitPath(neckline, pathLength(neckline) * strapAt);
   const [under] = splitPath(from, strapWidth);
-  return {
-    start,
-    edges: { neckline },
-    lines: strapWidth > 0 ? { strap: translatePath(under, 0, BELOW_TOP_MM) } : {},
-  };
+  return { start, edges: { neckline }, lines: { strap: translatePath(under, 0, BELOW_TOP_MM) } };
 }
 
 /** A strap is stitched on this far below the top, mm: clear of the dip, within the facing's reach. */
 const BELOW_TOP_MM = 4;
 
 /** From the top of the centre along the narrow top, then down a hollow armhole, square to the side. */
-function halter({ halterHalf = 0, halterHeight = 0, strapWidth = 0 }: Fed, underarm: Point, out: Point): Upper {
+function halter({ halterHalf, halterHeight, strapWidth }: Band, underarm: Point, out: Point): Upper {
   const start = point(0, -halterHeight);
   const corner = point(halterHalf, -halterHeight);
   const armhole = hermite(corner, point(0, 1), underarm, out, 0.45, 0.45);
@@ -88,11 +86,11 @@ function halter({ halterHalf = 0, halterHeight = 0, strapWidth = 0 }: Fed, under
   return {
     start,
     edges: { neckline: [line(start, corner)], armhole: [armhole] },
-    lines: strapWidth > 0 ? { strap: [line(point(0, below), point(strapWidth, below))] } : {},
+    lines: strapWidth !== null ? { strap: [line(point(0, below), point(strapWidth, below))] } : {},
   };
 }
 
-function round({ hemHalf = 0, bandHeight = 0, strapWidth = 0 }: Fed): Shape {
+function round({ hemHalf, bandHeight, strapWidth }: Band): Drawn {
   const top = point(0, 0);
   const foot = point(hemHalf, bandHeight);
   const below = bandHeight * 0.25;
@@ -102,6 +100,6 @@ function round({ hemHalf = 0, bandHeight = 0, strapWidth = 0 }: Fed): Shape {
       hem: [line(foot, point(0, bandHeight))],
       centre: [line(point(0, bandHeight), top)],
     },
-    lines: strapWidth > 0 ? { strap: [line(point(0, below), point(strapWidth, below))] } : {},
+    lines: strapWidth !== null ? { strap: [line(point(0, below), point(strapWidth, below))] } : {},
   };
 }

@@ -1,6 +1,6 @@
 import { BIB_REACH } from '../curves/shares';
 import { arc, ellipseQuarter, end, endTangent, hermite, line, type Path, point } from '../geometry';
-import type { Block } from './block';
+import { block } from './block';
 
 /** Where the arm round the neck passes into the front, radians from its middle. */
 const ARM_UNTIL = 1.45;
@@ -13,9 +13,10 @@ const WIDE_SHARE = 0.66;
  * cut to a circle, and widen to a round front. Sizes in mm: `bibNeck` half the neck edge, `bibLength` down the middle,
  * `bibArm` how wide an arm is.
  */
-export const bib: Block = {
+export const bib = block({
   sizes: ['bibNeck', 'bibLength', 'bibArm'],
-  draw: ({ bibNeck = 0, bibLength = 0, bibArm = 0 }) => {
+  edges: ['top', 'side', 'bottom', 'centre'],
+  draw: ({ bibNeck, bibLength, bibArm }) => {
     const radius = bibNeck / BIB_REACH;
     const centre = point(0, -radius);
     const down = Math.PI / 2;
@@ -37,4 +38,4 @@ export const bib: Block = {
       lines: {},
     };
   },
-};
+});

@@ -15,31 +15,26 @@ import {
   startTangent,
   subtract,
 } from '../geometry';
-import type { Block, Fed, Shape } from './block';
-import { pocketLines, pocketSizes } from './pocket';
-import { sideSeam } from './side';
+import { block, type Fed, type Shape } from './block';
+import { pocketLines, pocketPlace, pocketSizes } from './pocket';
+import { sideSeam, sideSizes } from './side';
 
-/** How the arm comes to it, and what the centre line is. */
-type Cut = { readonly arm: 'set-in' | 'raglan'; readonly centre: 'fold' | 'open' };
-
-const NAMES = [
+const SIZES = [
   'neckHalfWidth',
   'neckDrop',
   'slope',
   'shoulder',
-  'armholeDepth',
   'armDrop',
   'chestHalf',
-  'tummyHalf',
-  'hemHalf',
-  'sideLevel',
-  'sideGather',
   'centreLength',
-  'past',
   'neckShare',
-  'slitLength',
-  ...pocketSizes,
-];
+  ...sideSizes,
+] as const;
+const OPTIONAL = ['past', 'slitLength', ...pocketSizes] as const;
+const EDGES = ['neck-end', 'neckline', 'shoulder', 'armhole', 'side', 'hem', 'hem-end', 'centre'] as const;
+const LINES = [...pocketPlace, 'centre-line', 'slit'] as const;
+
+type Sized = Fed<(typeof SIZES)[number], (typeof OPTIONAL)[number]>;
 
 /** A raglan body's underarm lies this much below an armhole's (common practice, no source). */
 const RAGLAN_DEEPER_MM = 6;
@@ -55,52 +50,43 @@ const MOST_NECK_KEPT = 0.98;
 
 /**
  * Half a bodice hanging from the shoulder; x right from the centre line, y down from the high shoulder point. Curves
- * end square to the seam they end on. Fed in mm, `slope` in radians, `past` how far the centre edge lies past the
- * centre line, `neckShare` the length of neckline left beside a raglan sleeve.
+ * end square to the seam they end on. Sizes in mm, `slope` in radians, `past` how far an open centre lies past the
+ * centre line, `neckShare` the length of neckline left beside a raglan sleeve, `slitLength` down the centre.
  */
-export function bodice(cut: Cut): Block {
-  return { sizes: NAMES, draw: (sizes) => draw(cut, sizes) };
+export function bodice(arm: 'set-in' | 'raglan') {
+  return block({ sizes: SIZES, optional: OPTIONAL, edges: EDGES, lines: LINES, draw: (sizes) => draw(arm, sizes) });
 }
 
-function draw(cut: Cut, s: Fed): Shape {
-  const {
-    slope = 0,
-    armholeDepth = 0,
-    armDrop = 0,
-    chestHalf = 0,
-    past = 0,
-    centreLength = 0,
-    neckDrop = 0,
-    slitLength = 0,
-  } = s;
-  const wholeNeck = neckline(s.neckHalfWidth ?? 0, neckDrop, slope);
-  const level = armDrop + armholeDepth + (cut.arm === 'raglan' ? RAGLAN_DEEPER_MM : 0);
+function draw(cut: 'set-in' | 'raglan', s: Sized): Shape<(typeof EDGES)[number], (typeof LINES)[number]> {
+  const { slope, armholeDepth, armDrop, chestHalf, past, centreLength, neckDrop, slitLength } = s;
+  const wholeNeck = neckline(s.neckHalfWidth, neckDrop, slope);
+  const level = armDrop + armholeDepth + (cut === 'raglan' ? RAGLAN_DEEPER_MM : 0);
   const underarm = point(chestHalf, level);
   const side = sideSeam(underarm, s);
-  const arm = cut.arm === 'raglan' ? raglan(wholeNeck, s.neckShare ?? 0, underarm, side) : setIn(s, underarm, side);
-  const open = cut.centre === 'open';
+  const arm = cut === 'raglan' ? raglan(wholeNeck, s.neckShare, underarm, side) : setIn(s, underarm, side);
+  const edge = past === null ? 0 : -past;
   const hem = hemLine(side, point(0, centreLength));
   return {
     edges: {
-      ...(open ? { 'neck-end': [line(point(-past, neckDrop), point(0, neckDrop))] } : {}),
+      ...(past === null ? {} : { 'neck-end': [line(point(-past, neckDrop), point(0, neckDrop))] }),
       ...arm,
       side,
       hem,
-      ...(open ? { 'hem-end': [line(point(0, centreLength), point(-past, centreLength))] } : {}),
-      centre: [line(point(open ? -past : 0, centreLength), point(open ? -past : 0, neckDrop))],
+      ...(past === null ? {} : { 'hem-end': [line(point(0, centreLength), point(-past, centreLength))] }),
+      centre: [line(point(edge, centreLength), point(edge, neckDrop))],
     },
     lines: {
-      ...(s.pocket === 1 ? pocketLines(s, { armhole: arm.armhole, side, hem, high: neckDrop + slitLength }) : {}),
-      ...(open ? { 'centre-line': [line(point(0, neckDrop), point(0, centreLength))] } : {}),
-      ...(slitLength > 0 ? { slit: [line(point(0, neckDrop), point(0, neckDrop + slitLength))] } : {}),
+      ...pocketLines(s, { armhole: arm.armhole, side, hem, high: neckDrop + (slitLength ?? 0) }),
+      ...(past !== null ? { 'centre-line': [line(point(0, neckDrop), point(0, centreLength))] } : {}),
+      ...(slitLength !== null ? { slit: [line(point(0, neckDrop), point(0, neckDrop + slitLength))] } : {}),
     },
   };
 }
 
-type Arm = { readonly armhole: Path } & Readonly<Record<string, Path>>;
+type Arm = { readonly neckline: Path; readonly shoulder?: Path; readonly armhole: Path };
 
-function setIn(s: Fed, underarm: Point, side: Path): Arm {
-  const { slope = 0, shoulder = 0, neckHalfWidth = 0, armDrop = 0, neckDrop = 0 } = s;
+function setIn(s: Sized, underarm: Point, side: Path): Arm {
+  const { slope, shoulder, neckHalfWidth, armDrop, neckDrop } = s;
   const armEnd = point(neckHalfWidth + shoulder * Math.cos(slope), armDrop);
   const down = point(-Math.sin(slope), Math.cos(slope));
   return {

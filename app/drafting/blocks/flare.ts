@@ -1,5 +1,5 @@
 import { arc, line, type Path, point } from '../geometry';
-import type { Block, Fed } from './block';
+import { block, type Fed } from './block';
 
 /** Flares under this angle, radians, are drawn straight: their arcs would have radii of many metres. */
 const STRAIGHT = 1e-4;
@@ -10,21 +10,27 @@ const STRAIGHT = 1e-4;
  * square at every corner. `flareOpen` mm of the centre, from the top, are an edge of their own. Skirts, bands, capes,
  * collars and bibs are all cut so.
  */
-export const flare: Block = {
-  sizes: ['flareTop', 'flareBottom', 'flareHeight', 'flareOpen'],
+export const flare = block({
+  sizes: ['flareTop', 'flareBottom', 'flareHeight'],
+  optional: ['flareOpen'],
+  edges: ['top', 'side', 'bottom', 'centre', 'opening'],
   draw: (sizes) => {
-    const { flareHeight: height = 0, flareOpen = 0 } = sizes;
+    const { flareHeight: height, flareOpen } = sizes;
     const { top, side, bottom } = ringSector(sizes);
-    const open = Math.min(flareOpen, height);
+    const open = Math.min(flareOpen ?? 0, height);
     const centre = [line(point(0, height), point(0, open))];
     const opening = open > 0 ? { opening: [line(point(0, open), point(0, 0))] } : {};
     return { edges: { top, side, bottom, centre, ...opening }, lines: {} };
   },
-};
+});
 
 type Sector = { readonly top: Path; readonly side: Path; readonly bottom: Path };
 
-function ringSector({ flareTop: wide = 0, flareBottom: low = 0, flareHeight: height = 0 }: Fed): Sector {
+function ringSector({
+  flareTop: wide,
+  flareBottom: low,
+  flareHeight: height,
+}: Fed<'flareTop' | 'flareBottom' | 'flareHeight'>): Sector {
   const angle = (low - wide) / height;
   if (Math.abs(angle) < STRAIGHT) {
     return {

@@ -1,5 +1,5 @@
 import { brent, cubic, end, hermite, line, type Path, type Point, pathLength, point, splitPath } from '../geometry';
-import type { Block, Fed } from './block';
+import { block, type Fed } from './block';
 import { heightAt } from './height';
 
 /** Where the head is deepest, as a share of the face edge's height, from the neck up (common practice, no source). */
@@ -11,36 +11,41 @@ const SOLVED_MM = 1e-5;
 const LEAST_SEAM_MM = 12;
 
 /** Where an ear comes through: how far from the face edge, how long the opening in the seam; or a slit so far below the crown. */
-const EAR = ['earFrom', 'earOpen', 'earSlit', 'earInset'] as const;
+const EAR = ['earFrom', 'earOpen'] as const;
+const SLIT = ['earSlit', 'earInset'] as const;
+type Ear = Fed<never, (typeof EAR)[number]>;
 
 /**
  * One side of a hood: chin at the origin, face edge up to the crown, y down, the back of the head at the right. The
- * crown is square to the face edge and to the neck edge. Fed in mm: `hoodFront` half the face edge, `hoodDepth` face
+ * crown is square to the face edge and to the neck edge. Sizes in mm: `hoodFront` half the face edge, `hoodDepth` face
  * edge to back of the head, `hoodNeck` the neck edge's length; `hoodRound` how full the crown is (0.4
  * flat, 0.85 boxy) and `napeRise` how much higher the nape lies than the chin, as a share of the neck edge;
  * `napeOpen` is the share of the crown left open above the nape. `earOpen` mm of the crown, or a slit of `earSlit` mm
  * inside, are left for an ear as far as there is room.
  */
-export const hoodSide: Block = {
-  sizes: ['hoodFront', 'hoodDepth', 'hoodNeck', 'hoodRound', 'napeRise', 'napeOpen', ...EAR],
+export const hoodSide = block({
+  sizes: ['hoodFront', 'hoodDepth', 'hoodNeck', 'hoodRound', 'napeRise'],
+  optional: ['napeOpen', ...EAR, ...SLIT],
+  edges: ['face', 'crown', 'crown-front', 'ear', 'crown-back', 'opening', 'neck'],
+  lines: ['ear'],
   draw: (sizes) => {
-    const { hoodFront = 0, hoodDepth = 0, hoodNeck = 0, hoodRound = 0.6, napeRise = 0.12, napeOpen = 0 } = sizes;
+    const { hoodFront, hoodDepth, hoodNeck, hoodRound, napeRise, napeOpen } = sizes;
     const neck = neckEdge(hoodNeck, napeRise, hoodFront);
     const nape = neck[0]?.from ?? point(hoodNeck, 0);
     const top = point(0, -hoodFront);
     const whole = crown(top, nape, hoodDepth, hoodFront, hoodRound);
-    const [sewn, opening] = splitPath(whole, pathLength(whole) * (1 - napeOpen));
+    const [sewn, opening] = splitPath(whole, pathLength(whole) * (1 - (napeOpen ?? 0)));
     return {
       edges: {
         face: [line(point(0, 0), top)],
         ...withEar('crown', sewn, sizes),
-        ...(napeOpen > 0 ? { opening } : {}),
+        ...(napeOpen === null ? {} : { opening }),
         neck,
       },
-      lines: (sizes.earSlit ?? 0) > 0 ? { ear: earSlit(whole, neck, sizes) } : {},
+      lines: sizes.earSlit === null ? {} : { ear: earSlit(whole, neck, sizes, sizes.earSlit) },
     };
   },
-};
+});
 
 /** From the nape, level and square to the crown, down to the chin; `length` mm. */
 function neckEdge(length: number, rise: number, front: number): Path {
@@ -65,12 +70,14 @@ function crown(top: Point, nape: Point, depth: number, front: number, fullness: 
 
 /**
  * The strip between the two sides of a three-part hood, half of it beside the fold; y down from the face edge to the
- * nape. Its long edge is square to both ends. Fed in mm: `stripFace`, `stripNape` half widths, `hoodCrown` along the fold.
+ * nape. Its long edge is square to both ends. Sizes in mm: `stripFace`, `stripNape` half widths, `hoodCrown` along the fold.
  */
-export const hoodStrip: Block = {
-  sizes: ['stripFace', 'stripNape', 'hoodCrown', ...EAR],
+export const hoodStrip = block({
+  sizes: ['stripFace', 'stripNape', 'hoodCrown'],
+  optional: EAR,
+  edges: ['face', 'side', 'side-front', 'ear', 'side-back', 'nape', 'centre'],
   draw: (sizes) => {
-    const { stripFace = 0, stripNape = 0, hoodCrown = 0 } = sizes;
+    const { stripFace, stripNape, hoodCrown } = sizes;
     const down = point(0, 1);
     return {
       edges: {
@@ -82,11 +89,11 @@ export const hoodStrip: Block = {
       lines: {},
     };
   },
-};
+});
 
 /** A seam over the head, whole or with an opening for an ear between its front and its back. */
-function withEar(name: string, path: Path, { earFrom = 0, earOpen = 0 }: Fed): Record<string, Path> {
-  if (earOpen <= 0) return { [name]: path };
+function withEar(name: string, path: Path, { earFrom, earOpen }: Ear): Record<string, Path> {
+  if (earOpen === null || earFrom === null) return { [name]: path };
   const length = pathLength(path);
   const from = Math.min(Math.max(earFrom, LEAST_SEAM_MM), length / 2);
   const open = Math.min(earOpen, length - from - Math.min(LEAST_SEAM_MM, length / 4));
@@ -96,12 +103,17 @@ function withEar(name: string, path: Path, { earFrom = 0, earOpen = 0 }: Fed): R
 }
 
 /** Upright, below the crown, as far from the face edge as the ear but within the neck; moved up where the neck edge is too near. */
-function earSlit(crown: Path, neck: Path, { earFrom = 0, earSlit: length = 0, earInset = 0 }: Fed): Path {
+function earSlit(
+  crown: Path,
+  neck: Path,
+  { earFrom, earInset }: Fed<never, 'earFrom' | 'earInset'>,
+  length: number,
+): Path {
   const nape = neck[0]?.from.x ?? 0;
-  const x = Math.min(Math.max(earFrom, LEAST_SEAM_MM), nape - LEAST_SEAM_MM);
+  const x = Math.min(Math.max(earFrom ?? 0, LEAST_SEAM_MM), nape - LEAST_SEAM_MM);
   const high = heightAt(crown, x) + LEAST_SEAM_MM;
   const low = heightAt(neck, x) - LEAST_SEAM_MM;
-  const wished = Math.min(Math.max(high + earInset - LEAST_SEAM_MM, high), low - length);
+  const wished = Math.min(Math.max(high + (earInset ?? 0) - LEAST_SEAM_MM, high), low - length);
   const top = Math.max(wished, high);
   return [line(point(x, top), point(x, Math.max(Math.min(top + length, low), top + 1)))];
 }

@@ -1,6 +1,6 @@
 import { neckline } from '../curves/neckline';
 import { brent, ellipseQuarter, end, line, type Path, pathLength, point, splitPath } from '../geometry';
-import type { Block } from './block';
+import { block } from './block';
 
 /** A facing is this wide, or as wide as the shoulder it lies under allows; beside and below a slit, so much. */
 const WIDTH_MM = 22;
@@ -10,14 +10,17 @@ const SOLVED_MM = 1e-4;
  * Half a neck facing: the neckline itself, and an outer edge a facing's width from it, square to centre and shoulder. Where a
  * slit of `slitLength` mm runs down the centre, the facing reaches down beside it and below its end.
  */
-export const neckFacing: Block = {
-  sizes: ['neckHalfWidth', 'neckDrop', 'slope', 'shoulder', 'slitLength'],
-  draw: ({ neckHalfWidth = 0, neckDrop = 0, slope = 0, shoulder = 0, slitLength = 0 }) => {
+export const neckFacing = block({
+  sizes: ['neckHalfWidth', 'neckDrop', 'slope', 'shoulder'],
+  optional: ['slitLength'],
+  edges: ['neckline', 'shoulder', 'outer', 'centre'],
+  lines: ['slit'],
+  draw: ({ neckHalfWidth, neckDrop, slope, shoulder, slitLength }) => {
     const width = Math.min(WIDTH_MM, shoulder);
     const corner = point(neckHalfWidth + width * Math.cos(slope), width * Math.sin(slope));
     const low = neckDrop + width;
     const round = [ellipseQuarter(corner, point(-Math.sin(slope), Math.cos(slope)), point(0, low), point(-1, 0))];
-    const outer = slitLength > 0 ? besideSlit(round, neckDrop + slitLength + WIDTH_MM) : round;
+    const outer = slitLength === null ? round : besideSlit(round, neckDrop + slitLength + WIDTH_MM);
     return {
       edges: {
         neckline: neckline(neckHalfWidth, neckDrop, slope),
@@ -25,10 +28,10 @@ export const neckFacing: Block = {
         outer,
         centre: [line(end(outer), point(0, neckDrop))],
       },
-      lines: slitLength > 0 ? { slit: [line(point(0, neckDrop), point(0, neckDrop + slitLength))] } : {},
+      lines: slitLength === null ? {} : { slit: [line(point(0, neckDrop), point(0, neckDrop + slitLength))] },
     };
   },
-};
+});
 
 /** The round outer edge as far as beside the slit, then down past the slit's end and across to the centre. */
 function besideSlit(round: Path, low: number): Path {

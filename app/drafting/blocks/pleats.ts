@@ -1,5 +1,5 @@
 import { line, type Path, point } from '../geometry';
-import type { Block } from './block';
+import { block } from './block';
 import { flare } from './flare';
 
 /** Folds are drawn this share of the way down, and the arrow from a fold to its place this share of that. */
@@ -13,28 +13,34 @@ const HEAD = { half: 1.2, long: 3 } as const;
  * from the centre out, and an arrow from each fold to its place; a place on the piece's own edge needs no line. Pleats meet: each takes three times what it shows (textbooks of dressmaking).
  * Knife pleats all turn towards the side; half of one shows beside the centre and half beside the side seam. Box pleats turn
  * both ways from their middles, and their folds meet on the centre line and on the side seam, so that both are hidden.
- * `pleats` are whole pleats a piece; `box` is 1 or 0.
+ * `pleats` are whole pleats a piece.
  */
-export const pleated: Block = {
-  sizes: [...flare.sizes, 'pleats', 'box'],
-  draw: (sizes) => {
-    const { flareTop = 0, flareHeight = 0, pleats = 1, box = 0 } = sizes;
-    const shown = flareTop / pleats / 3;
-    const height = flareHeight * DRAWN_SHARE;
-    const lines: Record<string, Path> = {};
-    const laid = box === 1 ? boxFolds(pleats, shown) : knifeFolds(pleats, shown);
-    const upright = (x: number): Path => [line(point(x, 0), point(x, height))];
-    const places = laid
-      .map(({ place }) => place)
-      .filter((x, at, all) => x > EDGE_MM && x < flareTop - EDGE_MM && !all.slice(0, at).some((each) => near(each, x)));
-    for (const [index, { fold, place }] of laid.entries()) {
-      lines[`fold-${index + 1}`] = upright(fold);
-      lines[`lay-${index + 1}`] = arrow(fold, place, height * ARROW_SHARE);
-    }
-    for (const [index, x] of places.entries()) lines[`place-${index + 1}`] = upright(x);
-    return { edges: flare.draw(sizes).edges, lines };
-  },
-};
+export const pleated = (kind: 'knife' | 'box') =>
+  block({
+    sizes: [...flare.sizes, 'pleats'],
+    optional: flare.optional,
+    edges: flare.edges,
+    lines: ['fold', 'lay', 'place'],
+    draw: (sizes) => {
+      const { flareTop, flareHeight, pleats } = sizes;
+      const shown = flareTop / pleats / 3;
+      const height = flareHeight * DRAWN_SHARE;
+      const lines: Record<string, Path> = {};
+      const laid = kind === 'box' ? boxFolds(pleats, shown) : knifeFolds(pleats, shown);
+      const upright = (x: number): Path => [line(point(x, 0), point(x, height))];
+      const places = laid
+        .map(({ place }) => place)
+        .filter(
+          (x, at, all) => x > EDGE_MM && x < flareTop - EDGE_MM && !all.slice(0, at).some((each) => near(each, x)),
+        );
+      for (const [index, { fold, place }] of laid.entries()) {
+        lines[`fold-${index + 1}`] = upright(fold);
+        lines[`lay-${index + 1}`] = arrow(fold, place, height * ARROW_SHARE);
+      }
+      for (const [index, x] of places.entries()) lines[`place-${index + 1}`] = upright(x);
+      return { edges: flare.draw(sizes).edges, lines };
+    },
+  });
 
 /** Places this near are one, or the edge itself, mm. */
 const EDGE_MM = 0.01;

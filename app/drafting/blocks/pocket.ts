@@ -1,5 +1,5 @@
 import { end, flatten, line, type Path, pathBounds, point, start } from '../geometry';
-import type { Block, Fed } from './block';
+import { block, type Fed } from './block';
 import { heightAt } from './height';
 
 /** A pocket reaches this share of the narrowest half front, and its top this share of that (common practice, no source). */
@@ -16,26 +16,35 @@ const CLEAR_MM = 12;
 const NO_ROOM_MM = 4;
 const FLAT_MM = 0.5;
 
-/** Fed a front needs to place a pocket: `pocket` 1 or 0, `pocketHand` the wished hand edge, `pocketFrom` the hem and `pocketBeside` the centre line to its near edge, mm. */
-export const pocketSizes = ['pocket', 'pocketHand', 'pocketFrom', 'pocketBeside'] as const;
+/**
+ * Sizes a front places a pocket by: `pocketHand` the wished hand edge, `pocketFrom` the hem and, where the front opens,
+ * `pocketBeside` the centre line to its near edge, mm.
+ */
+export const pocketSizes = ['pocketHand', 'pocketFrom', 'pocketBeside'] as const;
+export const pocketPlace = ['pocket-top', 'pocket-hand', 'pocket-side', 'pocket-bottom', 'pocket-centre'] as const;
+type Place = Partial<Record<(typeof pocketPlace)[number], Path>>;
+type Wished = Fed<never, (typeof pocketSizes)[number]>;
 
 /** Seam lines of a half front that a pocket keeps clear of; `high` is where it may begin, mm below the shoulder. */
 export type Ground = { readonly armhole: Path; readonly side: Path; readonly hem: Path; readonly high: number };
 
 /** Where the pocket is stitched on a half front: a straight top, a slanted hand edge left open, a side and a bottom. */
-export function pocketLines({ pocketHand = 0, pocketFrom = 0, pocketBeside = 0 }: Fed, ground: Ground) {
+export function pocketLines(wished: Wished, ground: Ground): Place {
+  if (wished.pocketHand === null || wished.pocketFrom === null) return {};
+  const { pocketHand, pocketFrom } = wished;
+  const pocketBeside = wished.pocketBeside ?? 0;
   const { armhole, side, hem, high } = ground;
   const narrowest = Math.min(start(side).x, end(side).x);
   const out = Math.max(Math.min(narrowest * WIDTH_SHARE, narrowest - CLEAR_MM), pocketBeside + NO_ROOM_MM);
   const low = lowest(hem, out) - pocketFrom;
   const arm = pathBounds(armhole);
   const room = Math.max(low - Math.max(high + CLEAR_MM, (arm.top + arm.bottom) / 2), NO_ROOM_MM);
-  const wished = Math.max(out * TOP_SHARE, pocketBeside + NO_ROOM_MM / 2);
-  const upright = Math.sqrt(Math.max(pocketHand ** 2 - (out - wished) ** 2, 0));
+  const across = Math.max(out * TOP_SHARE, pocketBeside + NO_ROOM_MM / 2);
+  const upright = Math.sqrt(Math.max(pocketHand ** 2 - (out - across) ** 2, 0));
   const height = Math.min(Math.max((low - high) * HEIGHT_SHARE, upright + LEAST_SIDE_MM), room);
   const top = low - height;
   const within = flatten(armhole, FLAT_MM).filter((p) => p.y > top - CLEAR_MM);
-  const near = Math.min(wished, ...within.map((p) => p.x - CLEAR_MM));
+  const near = Math.min(across, ...within.map((p) => p.x - CLEAR_MM));
   const inner = Math.max(near, pocketBeside + NO_ROOM_MM / 2);
   const below = Math.min(Math.max(Math.min(height * SIDE_SHARE, height - upright), LEAST_SIDE_MM), height / 2);
   const hand = low - below;
@@ -54,9 +63,10 @@ function lowest(hem: Path, out: number): number {
 }
 
 /** The pocket itself, half of it: as its place on the front, whose lengths in mm it is drawn from. */
-export const pocket: Block = {
+export const pocket = block({
   sizes: ['pocketTop', 'pocketHandEdge', 'pocketSide', 'pocketBottom'],
-  draw: ({ pocketTop = 0, pocketHandEdge = 0, pocketSide = 0, pocketBottom = 0 }) => {
+  edges: ['top', 'hand', 'side', 'bottom', 'centre'],
+  draw: ({ pocketTop, pocketHandEdge, pocketSide, pocketBottom }) => {
     const hand = Math.sqrt(Math.max(pocketHandEdge ** 2 - (pocketBottom - pocketTop) ** 2, 0));
     const low = hand + pocketSide;
     return {
@@ -70,4 +80,4 @@ export const pocket: Block = {
       lines: {},
     };
   },
-};
+});

@@ -10,7 +10,7 @@ import {
   point,
   reversePath,
 } from '../geometry';
-import type { Block, Fed } from './block';
+import { block } from './block';
 import { lowerSleeve } from './sleeve';
 
 const HANDLE = 0.36;
@@ -24,13 +24,15 @@ const LOWEST_RISE = 0.25;
 /**
  * A raglan sleeve, laid flat: x right from the middle of the bicep line, front at the left; y down from that line, so the
  * sleeve's head has y < 0. Its two slanting edges are drawn as long as the body's, square to the level neck edge and to the
- * underarm seams; how high they rise follows, and how far the neck edge lies to the front. Fed in mm: `frontRaglan`,
+ * underarm seams; how high they rise follows, and how far the neck edge lies to the front. Sizes in mm: `frontRaglan`,
  * `backRaglan` (the body's edges), `neckTop` (the sleeve's share of the neckline), `bicep`, `cuff`, `underarmLength`.
  */
-export const raglanSleeve: Block = {
+export const raglanSleeve = block({
   sizes: ['bicep', 'cuff', 'underarmLength', 'frontRaglan', 'backRaglan', 'neckTop'],
+  edges: ['front-raglan', 'neck', 'back-raglan', 'back-underarm', 'cuff', 'front-underarm'],
+  lines: ['over-arm'],
   draw: (s) => {
-    const tube = lowerSleeve({ ...s, capHeight: 0, sleeveLength: s.underarmLength ?? 0 });
+    const tube = lowerSleeve({ ...s, capHeight: 0, sleeveLength: s.underarmLength });
     const leave = point(tube.taper.y, tube.taper.x);
     const { front, back, from, to } = head(s, tube.backUnderarm.x, leave);
     const middle = point((from.x + to.x) / 2, (from.y + to.y) / 2);
@@ -39,7 +41,9 @@ export const raglanSleeve: Block = {
       lines: { 'over-arm': [line(middle, point(middle.x, 0))] },
     };
   },
-};
+});
+
+type Raglan = Readonly<Record<'frontRaglan' | 'backRaglan' | 'neckTop', number>>;
 
 /** Level at both ends, so square to both slanting edges; straight where they rise equally high. */
 function neckEdge(from: Point, to: Point): Curve {
@@ -50,11 +54,11 @@ function neckEdge(from: Point, to: Point): Curve {
 type Head = { readonly front: Path; readonly back: Path; readonly from: Point; readonly to: Point };
 
 /** Both slanting edges, with the neck edge moved to where they rise equally high. */
-function head(s: Fed, half: number, leave: Point): Head {
-  const top = Math.min(s.neckTop ?? 0, half * WIDEST_TOP);
+function head(s: Raglan, half: number, leave: Point): Head {
+  const top = Math.min(s.neckTop, half * WIDEST_TOP);
   const room = (half - top / 2) * FARTHEST_OFF;
-  const front = (off: number) => rise(s.frontRaglan ?? 0, half, leave, top / 2 + off);
-  const back = (off: number) => rise(s.backRaglan ?? 0, half, leave, top / 2 - off);
+  const front = (off: number) => rise(s.frontRaglan, half, leave, top / 2 + off);
+  const back = (off: number) => rise(s.backRaglan, half, leave, top / 2 - off);
   const solved = brent((off) => front(off).height - back(off).height, -room, room, { tolerance: SOLVED_MM });
   const off = solved.ok ? solved.x : 0;
   const [ahead, behind] = [front(off), back(off)];

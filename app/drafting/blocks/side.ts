@@ -3,6 +3,7 @@ import { brent, cubic, type Path, type Point, pathLength, point } from '../geome
 import type { Fed } from './block';
 
 const SOLVED_MM = 1e-5;
+export const sideSizes = ['sideLevel', 'armholeDepth', 'tummyHalf', 'hemHalf', 'sideGather'] as const;
 /** A cubic whose inner points stand out by k bulges by k times this there. */
 const BULGE = 3 * FULLEST * (1 - FULLEST);
 
@@ -10,8 +11,8 @@ const BULGE = 3 * FULLEST * (1 - FULLEST);
  * The side seam, from the underarm out past the tummy to the hem, bending one way only. Its length is what the side
  * level leaves below the armhole, plus what is gathered in: so front and back match whatever their widths.
  */
-export function sideSeam(underarm: Point, s: Fed): Path {
-  const { sideLevel = 0, armholeDepth = 0, tummyHalf = 0, hemHalf = 0, sideGather = 0 } = s;
+export function sideSeam(underarm: Point, s: Fed<(typeof sideSizes)[number]>): Path {
+  const { sideLevel, armholeDepth, tummyHalf, hemHalf, sideGather } = s;
   const length = Math.max(sideLevel - armholeDepth, 1) + sideGather;
   const across = hemHalf - underarm.x;
   const out = Math.max(tummyHalf - (underarm.x + FULLEST * across), 0) / BULGE;

@@ -11,30 +11,31 @@ import {
   subtract,
   unit,
 } from '../geometry';
-import type { Block, Fed, Shape } from './block';
+import { block, type Fed } from './block';
 
 /** Handles of the cap, as shares of the half bicep: the cut of a tube aslant, a cosine (geometry), rounded at the top. */
 const CAP_UNDERARM = 0.42;
 const CAP_TOP = 0.4;
 
 /**
- * A set-in sleeve, laid flat: x right from the shoulder line, front at the left; y down from the cap's top. Fed in mm:
+ * A set-in sleeve, laid flat: x right from the shoulder line, front at the left; y down from the cap's top. Sizes in mm:
  * `bicep` and `cuff` round, `capHeight` down to the bicep line, `sleeveLength` down the middle; `capShare` is the front's
  * share of the cap's length, where the shoulder notch lies.
  */
-export const sleeve: Block = {
+export const sleeve = block({
   sizes: ['bicep', 'cuff', 'capHeight', 'sleeveLength', 'capShare'],
+  edges: ['front-cap', 'back-cap', 'back-underarm', 'cuff', 'front-underarm'],
   draw: (sizes) => {
     const tube = lowerSleeve(sizes);
     const cap = capCurve(tube);
-    const [front, back] = splitPath(cap, pathLength(cap) * Math.min(Math.max(sizes.capShare ?? 0.5, 0.2), 0.8));
+    const [front, back] = splitPath(cap, pathLength(cap) * Math.min(Math.max(sizes.capShare, 0.2), 0.8));
     return { edges: { 'front-cap': front, 'back-cap': back, ...tube.edges }, lines: {} };
   },
-};
+});
 
 /** Both underarm seams and the cuff below a bicep line; the directions are those up the two underarm seams. */
 export type Tube = {
-  readonly edges: Shape['edges'];
+  readonly edges: Readonly<Record<'back-underarm' | 'cuff' | 'front-underarm', Path>>;
   readonly frontUnderarm: Point;
   readonly backUnderarm: Point;
   readonly taper: Point;
@@ -44,8 +45,8 @@ export type Tube = {
  * The tube from the bicep line at y = capHeight to the cuff. The cuff is square to both underarm seams, so it bows; its
  * middle lies at `sleeveLength`. `taper` points down the back underarm seam.
  */
-export function lowerSleeve(s: Fed): Tube {
-  const { bicep = 0, cuff = 0, capHeight = 0, sleeveLength = 0 } = s;
+export function lowerSleeve(s: Fed<'bicep' | 'cuff' | 'capHeight' | 'sleeveLength'>): Tube {
+  const { bicep, cuff, capHeight, sleeveLength } = s;
   const half = bicep / 2;
   const halfCuff = cuff / 2;
   const drop = Math.max(sleeveLength - capHeight, 1);

@@ -1,15 +1,19 @@
 import { line, point } from '../geometry';
-import type { Block } from './block';
+import { block } from './block';
 
 /** Round a slit, this much cloth on either side and below is turned to the inside (common practice, no source). */
 const BESIDE_MM = 25;
 const BELOW_MM = 20;
 
 /** The facing sewn round a slit before it is cut, half of it beside the fold. Sizes in mm: the slit's length, and how far it begins below the facing's top. */
-export const slitFacing: Block = {
-  sizes: ['slitLength', 'slitAbove'],
-  draw: ({ slitLength = 0, slitAbove = 0 }) => {
-    const slit = slitAbove + slitLength;
+export const slitFacing = block({
+  sizes: ['slitLength'],
+  optional: ['slitAbove'],
+  edges: ['top', 'side', 'bottom', 'centre'],
+  lines: ['slit'],
+  draw: ({ slitLength, slitAbove }) => {
+    const from = slitAbove ?? 0;
+    const slit = from + slitLength;
     const low = slit + BELOW_MM;
     return {
       edges: {
@@ -18,7 +22,7 @@ export const slitFacing: Block = {
         bottom: [line(point(BESIDE_MM, low), point(0, low))],
         centre: [line(point(0, low), point(0, 0))],
       },
-      lines: { slit: [line(point(0, slitAbove), point(0, slit))] },
+      lines: { slit: [line(point(0, from), point(0, slit))] },
     };
   },
-};
+});

@@ -1,13 +1,15 @@
 import { line, point } from '../geometry';
-import type { Block } from './block';
+import { block } from './block';
 
 /**
  * Half a straight band beside its fold, folded lengthwise when sewn; x right from the fold, y down. Sizes in mm:
  * `bandHalf` of the waist, `bandDeep` twice its finished height, `bandPast` how far each end laps past the opening.
  */
-export const waistband: Block = {
+export const waistband = block({
   sizes: ['bandHalf', 'bandDeep', 'bandPast'],
-  draw: ({ bandHalf = 0, bandDeep = 0, bandPast = 0 }) => {
+  edges: ['top', 'top-end', 'side', 'bottom', 'centre'],
+  lines: ['middle'],
+  draw: ({ bandHalf, bandDeep, bandPast }) => {
     const end = bandHalf + bandPast;
     return {
       edges: {
@@ -20,4 +22,4 @@ export const waistband: Block = {
       lines: { middle: [line(point(0, bandDeep / 2), point(end, bandDeep / 2))] },
     };
   },
-};
+});

@@ -5,7 +5,7 @@ import type { Drawing } from './draw';
 
 /** Length of a chain of edges for one sewing, mm. */
 export function chainLength(refs: readonly Ref[], drawing: Drawing): Mm {
-  return refs.reduce((sum, ref) => sum + drawing.length(ref.piece, ref.edge) * (ref.times ?? 1), 0);
+  return refs.reduce((sum, ref) => sum + drawing.edgeLength(ref.piece, ref.edge) * (ref.times ?? 1), 0);
 }
 
 /** Interior angles of the pieces at both ends of a chain, in walking order, radians. */

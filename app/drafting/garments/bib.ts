@@ -1,24 +1,28 @@
 import { bib as bibBlock } from '../blocks/bib';
+import { bibHead } from '../heads/bib';
 import { assemble } from '../rows/garment';
+import { part } from '../rows/part';
+import { type EdgesOf, piece } from '../rows/piece-row';
 import { bibSizes } from '../sizes/cape';
+import type { SizesOf } from '../sizes/maker';
 import { scrapNeck } from './parts/thick';
 
-const self = (edge: string) => ({ first: [{ piece: 'bib', edge }], second: [{ piece: 'bib', edge }] });
+type Gives = { readonly size: SizesOf<typeof bibSizes>; readonly edge: EdgesOf<'bib', typeof bibBlock> };
+type Names = Gives & { readonly choices: object };
 
-/** A bib of two layers sewn together all round, turned, and closed behind the neck: no ties. */
-export const bib = assemble({ id: 'bib', bodies: ['upright'], choices: {}, auto: {} }, [
-  {
-    needs: (['neck-girth', 'bib-length'] as const).map((measure) => ({ measure })),
+const self = <E extends string>(edge: E) =>
+  ({ first: [{ piece: 'bib', edge }], second: [{ piece: 'bib', edge }] }) as const;
+
+export const bib = assemble(bibHead, [
+  part<{ choices: object; size: never; edge: never }, Gives>({
     sizes: [bibSizes],
     pieces: [
-      {
-        name: 'bib',
+      piece<Names>()('bib', bibBlock, {
         copies: 2,
         mirrored: false,
         onFold: true,
-        block: bibBlock,
         roles: () => ({ top: 'seam', side: 'seam', bottom: 'seam', centre: 'fold' }),
-      },
+      }),
     ],
     seams: [
       { name: 'bib-neck', sewn: 2, ...self('top') },
@@ -26,6 +30,6 @@ export const bib = assemble({ id: 'bib', bodies: ['upright'], choices: {}, auto:
       { name: 'bib-end', sewn: 2, ...self('side'), cornered: true },
     ],
     notes: [scrapNeck],
-    fit: [{ place: 'neck', measure: 'neck-girth', garment: (look) => 2 * look.length('bib', 'top') }],
-  },
+    fit: [{ place: 'neck', measure: 'neck-girth', garment: (look) => 2 * look.length('bib.top') }],
+  }),
 ]);

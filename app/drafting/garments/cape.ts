@@ -1,34 +1,38 @@
 import { flare } from '../blocks/flare';
-import type { Ref } from '../draft-types';
-import { assemble, only, type Part } from '../rows/garment';
+import { capeHead } from '../heads/cape';
+import type { Hems, Hoods } from '../heads/choices';
+import { assemble } from '../rows/garment';
+import type { RefTo } from '../rows/names';
+import { only, part } from '../rows/part';
+import { type EdgesOf, piece } from '../rows/piece-row';
 import { capeSizes } from '../sizes/cape';
 import { CLOTH_WIDE_MM, sectorReach } from '../sizes/fullness';
-import type { Choices } from '../sizes/wearer';
+import type { SizesOf } from '../sizes/maker';
 import { bindingPart } from './parts/binding';
-import { earsChoice, earsPart } from './parts/ears';
+import { earsPart } from './parts/ears';
 import { hemRole } from './parts/hem';
 import { hoodPart } from './parts/hood';
 import { scrapNeck } from './parts/thick';
 
-const hooded = (choices: Choices) => choices.hood !== 'none';
-const bare = (choices: Choices) => !hooded(choices);
-/** From centre front to centre back: the fold is at the back. */
-const neckline = (): Ref[] => [{ piece: 'cape', edge: 'top', back: true }];
+type Gives = { readonly size: SizesOf<typeof capeSizes>; readonly edge: EdgesOf<'cape', typeof flare> };
+type Names = Gives & { readonly choices: Hems };
 
-const capePart: Part = {
-  needs: (['neck-girth', 'over-arms-girth', 'cape-length'] as const).map((measure) => ({ measure })),
+const hooded = ({ hood }: Hoods) => hood !== 'none';
+const bare = (choices: Hoods) => !hooded(choices);
+/** From centre front to centre back: the fold is at the back. */
+const neckline = (): RefTo<'cape.top'>[] => [{ piece: 'cape', edge: 'top', back: true }];
+
+const capePart = part<{ choices: Hems; size: never; edge: never }, Gives>({
   sizes: [capeSizes],
   pieces: [
-    {
-      name: 'cape',
+    piece<Names>()('cape', flare, {
       copies: 1,
       mirrored: false,
       onFold: true,
-      block: flare,
-      sizes: { flareTop: 'capeNeck', flareBottom: 'capeHem', flareHeight: 'capeLength', flareOpen: 'notOpen' },
+      sizes: { flareTop: 'capeNeck', flareBottom: 'capeHem', flareHeight: 'capeLength' },
       roles: (choices) => ({ top: 'seam', side: 'hem', bottom: hemRole(choices), centre: 'fold' }),
       back: true,
-    },
+    }),
   ],
   seams: [
     { name: 'cape-front', sewn: 2, kind: 'folded', first: [{ piece: 'cape', edge: 'side' }], second: [] },
@@ -39,34 +43,21 @@ const capePart: Part = {
     {
       code: 'wider-than-cloth',
       measures: ['cape-length'],
-      told: ({ sizes: { capeNeck = 0, capeHem = 0, capeLength = 1 } }) => {
+      told: ({ sizes: { capeNeck, capeHem, capeLength } }) => {
         const width = 2 * sectorReach(capeNeck, capeHem, capeLength);
         return width > CLOTH_WIDE_MM ? { width, cloth: CLOTH_WIDE_MM } : null;
       },
     },
   ],
   fit: [
-    { place: 'neck', measure: 'neck-girth', garment: (look) => 2 * look.length('cape', 'top') },
-    { place: 'over-arms', measure: 'over-arms-girth', garment: (look) => 2 * look.length('cape', 'bottom') },
+    { place: 'neck', measure: 'neck-girth', garment: (look) => 2 * look.length('cape.top') },
+    { place: 'over-arms', measure: 'over-arms-girth', garment: (look) => 2 * look.length('cape.bottom') },
   ],
-};
+});
 
-/** A cape that closes at the neck in front, with or without a hood; never with a cord. */
-export const cape = assemble(
-  {
-    id: 'cape',
-    bodies: ['upright'],
-    choices: {
-      hood: { kind: 'one', of: ['auto', 'none', 'two', 'three'], fallback: 'none' },
-      ears: earsChoice,
-      hem: { kind: 'one', of: ['turned', 'raw'], fallback: 'turned' },
-    },
-    auto: { hood: 'two' },
-  },
-  [
-    capePart,
-    only(hooded, hoodPart(neckline)),
-    only(hooded, earsPart),
-    only(bare, bindingPart('binding', { edge: neckline, closed: () => false, ends: () => 'front' })),
-  ],
-);
+export const cape = assemble(capeHead, [
+  capePart,
+  only(hooded, hoodPart({ neckline, opensBehind: () => false })),
+  only(hooded, earsPart),
+  only(bare, bindingPart('binding', { edge: neckline, closed: () => false, ends: () => 'front' })),
+]);

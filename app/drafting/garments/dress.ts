@@ -1,27 +1,66 @@
-import { assemble, only, type Part } from '../rows/garment';
-import { tankSizes } from '../sizes/tank';
+import { type Bodices, type Hems, isBand, type Necks, type Opens, type Skirts, type Sleeves } from '../heads/choices';
+import { dressHead } from '../heads/dress';
+import { assemble } from '../rows/garment';
+import type { RefTo } from '../rows/names';
+import { allOnly, only, part } from '../rows/part';
+import type { Sizes, SizesOf } from '../sizes/maker';
 import { waistSizes } from '../sizes/waist';
-import type { Choices } from '../sizes/wearer';
 import { armholePart } from './parts/armhole';
 import { backCasingPart } from './parts/back-casing';
-import { bandPart, isBand, isRound } from './parts/band';
+import { type BandGives, bandPart, isRound } from './parts/band';
 import { bandTopParts } from './parts/band-top';
-import { bodicePart } from './parts/bodice';
-import { neckChoice, neckPart } from './parts/neck';
-import { isPleated, panelsChoice, skirtChoice, skirtPart, skirtWaist } from './parts/skirt';
+import { type BodiceGives, bodicePart } from './parts/bodice';
+import { neckParts } from './parts/neck';
+import {
+  type Hangs,
+  hungSkirtPart,
+  isPleated,
+  panelsPart,
+  type SkirtChoices,
+  type SkirtGives,
+  skirtWaist,
+} from './parts/skirt';
 import { sleevePart } from './parts/sleeve';
+import { tankPart } from './parts/tank';
 import { tiersPart } from './parts/tiers';
+import { armOf, type Top } from './parts/top';
+import { isLinedAtNeck } from './parts/tops';
 
-const hangs = (choices: Choices) => !isBand(choices);
-const isTank = (choices: Choices) => choices.bodice === 'tank';
-
+const hangs = (choices: Bodices) => !isBand(choices);
+const isTank = ({ bodice }: Bodices) => bodice === 'tank';
 /** The bodice goes all the way round; behind a half circle the skirt hangs from an elastic. */
-const isAround = (choices: Choices) => !isRound(choices);
+const isAround = (choices: Bodices) => !isRound(choices);
+
+const top: Top<Sleeves & Necks & Opens & Hems> = { arm: armOf, lined: isLinedAtNeck, waisted: true, slit: 'back' };
+
+/** It opens behind as its bodice does; in front alone it hangs from a half circle. */
+const hung = {
+  opens: ({ opening }) => opening === 'back',
+  loose: (side, choices) => side === 'back' && isRound(choices),
+} as const satisfies Hangs<SkirtChoices & Opens & Bodices>;
+
+/** A bodice from the shoulders cut off at the waist. */
+const cutOff = part<
+  { choices: object; size: BodiceGives['size']; edge: never },
+  { size: SizesOf<typeof waistSizes>; edge: never }
+>({ sizes: [waistSizes] });
+
+type Waist = {
+  readonly choices: Bodices & Opens & Skirts;
+  readonly size: BodiceGives['size'] | BandGives['size'] | SkirtGives['size'];
+  readonly edge: BodiceGives['edge'] | SkirtGives['edge'];
+};
+
+/** With the back open all the way, everything from the neck to the end of the skirt's opening opens with it. */
+const opened = {
+  shoulders: (s: Sizes<'frontLength' | 'frontNeckDrop' | 'skirtOpen'>) =>
+    2 * (s.frontLength - s.frontNeckDrop + s.skirtOpen),
+  band: (s: Sizes<'bandHeight' | 'skirtOpen'>) => 2 * (s.bandHeight + s.skirtOpen),
+};
 
 /** Where the skirt is sewn to the bodice: all round, or in front alone. */
-const waist: Part = {
-  needs: (['waist-girth', 'underarm-to-waist'] as const).map((measure) => ({ measure })),
-  unsuited: ['back', 'auto'].map((from) => ({
+const waist = part<Waist>({
+  unsuited: (['back', 'auto'] as const).map((from) => ({
     choice: 'opening',
     from,
     to: 'none',
@@ -29,11 +68,26 @@ const waist: Part = {
     when: (_, choices) => isRound(choices),
   })),
   passages: [
-    { measure: 'head-girth', through: 'waist', gives: ({ waist: girth = 0 }) => girth, seamed: true, when: isAround },
     {
       measure: 'head-girth',
       through: 'waist',
-      gives: ({ waist: girth = 0, looseTop = 0 }) => girth / 2 + 2 * looseTop,
+      gives: ({ waist }) => waist,
+      seamed: true,
+      opened: opened.shoulders,
+      when: (choices) => isAround(choices) && hangs(choices),
+    },
+    {
+      measure: 'head-girth',
+      through: 'waist',
+      gives: ({ waist }) => waist,
+      seamed: true,
+      opened: opened.band,
+      when: (choices) => isAround(choices) && isBand(choices),
+    },
+    {
+      measure: 'head-girth',
+      through: 'waist',
+      gives: ({ waist, looseTop }) => waist / 2 + 2 * looseTop,
       seamed: true,
       when: isRound,
     },
@@ -42,53 +96,29 @@ const waist: Part = {
     {
       name: 'waist',
       sewn: 2,
-      first: (choices) => [
+      first: (choices): RefTo<Waist['edge']>[] => [
         { piece: 'front', edge: 'hem', back: true },
-        ...(isAround(choices) ? [{ piece: 'back', edge: 'hem' }] : []),
+        ...(isAround(choices) ? [{ piece: 'back', edge: 'hem' } as const] : []),
       ],
       second: (choices) => (isRound(choices) ? skirtWaist.slice(0, 1) : skirtWaist),
       longer: (choices) => (isPleated(choices) ? 'pleated' : 'gathered'),
       cornered: true,
     },
   ],
-  fit: [{ place: 'waist', measure: 'waist-girth', garment: ({ sizes }) => sizes.waist ?? 0 }],
-};
+  fit: [{ place: 'waist', measure: 'waist-girth', garment: ({ sizes }) => sizes.waist }],
+});
 
-/** Any bodice with any skirt, with sleeves or straps. */
-export const dress = assemble(
-  {
-    id: 'dress',
-    bodies: ['upright'],
-    opensAt: 'back',
-    choices: {
-      bodice: {
-        kind: 'one',
-        of: ['shoulder', 'tank', 'band', 'dipped', 'half-circle', 'halter'],
-        fallback: 'shoulder',
-      },
-      skirt: { ...skirtChoice, of: skirtChoice.of.filter((each) => each !== 'elastic') },
-      panels: panelsChoice,
-      sleeve: { kind: 'one', of: ['short', 'long', 'puffed', 'none'], fallback: 'short' },
-      armhole: { kind: 'one', of: ['auto', 'set-in', 'raglan'], fallback: 'auto' },
-      straps: { kind: 'one', of: ['straight', 'crossed', 'neck', 'none'], fallback: 'straight' },
-      neck: neckChoice,
-      lining: { kind: 'yes', fallback: false },
-      opening: { kind: 'one', of: ['auto', 'back', 'none'], fallback: 'auto' },
-      hem: { kind: 'one', of: ['turned', 'raw'], fallback: 'turned' },
-    },
-    auto: { panels: 'two', armhole: 'set-in', opening: 'none' },
-  },
-  [
-    only(hangs, bodicePart),
-    only(hangs, { sizes: [waistSizes] }),
-    only(isTank, { sizes: [tankSizes] }),
-    only(hangs, sleevePart),
-    ...neckPart('back').map((part) => only(hangs, part)),
-    only(hangs, armholePart),
-    ...[bandPart, ...bandTopParts].map((part) => only(isBand, part)),
-    skirtPart,
-    tiersPart,
-    backCasingPart,
-    waist,
-  ],
-);
+export const dress = assemble(dressHead, [
+  only(hangs, bodicePart(top, { below: ({ skirtOpen }: Sizes<'skirtOpen'>) => skirtOpen })),
+  only(hangs, cutOff),
+  only(isTank, tankPart),
+  only(hangs, sleevePart),
+  ...allOnly(hangs, neckParts(top)),
+  only(hangs, armholePart(top)),
+  ...allOnly(isBand, [bandPart, ...bandTopParts]),
+  hungSkirtPart(hung),
+  panelsPart(hung),
+  tiersPart,
+  backCasingPart,
+  waist,
+]);

@@ -12,7 +12,8 @@ import { tank } from './tank';
 import { tee } from './tee';
 import { wristWarmers } from './wrist-warmers';
 
-export { active, type Choice, type Garment } from '../rows/garment';
+export type { Choice } from '../heads';
+export { active, type Garment } from '../rows/garment';
 export { allowanceRoles, usualAllowances } from '../sizes/allowances';
 export { type Cloth, cloths, USUAL_CLOTH } from '../sizes/cloths';
 export { fitIds, fits, USUAL_FIT } from '../sizes/ease';

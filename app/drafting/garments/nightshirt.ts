@@ -1,34 +1,29 @@
+import { nightshirtHead } from '../heads/nightshirt';
 import { assemble } from '../rows/garment';
+import { part } from '../rows/part';
 import { longSizes } from '../sizes/long';
-import { bodicePart } from './parts/bodice';
-import { neckChoice, neckPart } from './parts/neck';
+import type { SizesOf } from '../sizes/maker';
+import { type BodiceGives, bodicePart } from './parts/bodice';
+import { neckParts } from './parts/neck';
 import { sleevePart } from './parts/sleeve';
 import { slitPart } from './parts/slit';
+import { isFacedInside, sleevedTop } from './parts/tops';
 
-/** A long, swinging shirt with sleeves, down past the hips. */
-export const nightshirt = assemble(
-  {
-    id: 'nightshirt',
-    bodies: ['upright'],
-    opensAt: 'front',
-    choices: {
-      opening: { kind: 'one', of: ['auto', 'none', 'slit', 'front', 'back'], fallback: 'auto' },
-      sleeve: { kind: 'one', of: ['long', 'short', 'puffed'], fallback: 'long' },
-      armhole: { kind: 'one', of: ['auto', 'set-in', 'raglan'], fallback: 'auto' },
-      neck: neckChoice,
-      hem: { kind: 'one', of: ['turned', 'raw'], fallback: 'turned' },
-    },
-    auto: { opening: 'none', armhole: 'set-in' },
-  },
-  [
-    bodicePart,
-    {
-      needs: (['underarm-to-waist', 'waist-to-hem', 'hip-girth'] as const).map((measure) => ({ measure })),
-      sizes: [longSizes],
-      fit: [{ place: 'hip', measure: 'hip-girth', garment: ({ sizes }) => sizes.hem ?? 0 }],
-    },
-    sleevePart,
-    ...neckPart('front'),
-    slitPart('front'),
-  ],
-);
+const top = sleevedTop('front');
+
+/** Let down past the hips. */
+const long = part<
+  { choices: object; size: BodiceGives['size']; edge: never },
+  { size: SizesOf<typeof longSizes>; edge: never }
+>({
+  sizes: [longSizes],
+  fit: [{ place: 'hip', measure: 'hip-girth', garment: ({ sizes }) => sizes.hem }],
+});
+
+export const nightshirt = assemble(nightshirtHead, [
+  bodicePart(top),
+  long,
+  sleevePart,
+  ...neckParts(top),
+  slitPart('front', isFacedInside),
+]);

@@ -1,43 +1,41 @@
 import { flare } from '../blocks/flare';
+import type { Hems } from '../heads/choices';
+import { scarfHead } from '../heads/scarf';
 import { assemble } from '../rows/garment';
+import { part } from '../rows/part';
+import { type EdgesOf, piece } from '../rows/piece-row';
 import { scarfSizes } from '../sizes/cape';
+import type { SizesOf } from '../sizes/maker';
 import { hemRole } from './parts/hem';
 
 const edges = ['top', 'side', 'bottom'] as const;
 
-/** A straight scarf, cut along the cloth with its middle on the fold. Short enough not to tangle: see the care notes. */
-export const scarf = assemble(
-  {
-    id: 'scarf',
-    bodies: ['upright', 'four-legged', 'round'],
-    choices: { hem: { kind: 'one', of: ['turned', 'raw'], fallback: 'turned' } },
-    auto: {},
-  },
-  [
-    {
-      needs: [{ measure: 'scarf-length' }],
-      sizes: [scarfSizes],
-      pieces: [
-        {
-          name: 'scarf',
-          copies: 1,
-          mirrored: false,
-          onFold: true,
-          block: flare,
-          sizes: { flareTop: 'scarfHalf', flareBottom: 'scarfHalf', flareHeight: 'scarfLong', flareOpen: 'notOpen' },
-          roles: (choices) => ({
-            ...Object.fromEntries(edges.map((edge) => [edge, hemRole(choices)])),
-            centre: 'fold',
-          }),
-        },
-      ],
-      seams: edges.map((edge) => ({
-        name: `scarf-${edge}`,
-        sewn: 2,
-        kind: 'folded',
-        first: [{ piece: 'scarf', edge }],
-        second: [],
-      })),
-    },
-  ],
-);
+type Gives = { readonly size: SizesOf<typeof scarfSizes>; readonly edge: EdgesOf<'scarf', typeof flare> };
+type Names = Gives & { readonly choices: Hems };
+
+export const scarf = assemble(scarfHead, [
+  part<{ choices: Hems; size: never; edge: never }, Gives>({
+    sizes: [scarfSizes],
+    pieces: [
+      piece<Names>()('scarf', flare, {
+        copies: 1,
+        mirrored: false,
+        onFold: true,
+        sizes: { flareTop: 'scarfHalf', flareBottom: 'scarfHalf', flareHeight: 'scarfLong' },
+        roles: (choices) => ({
+          top: hemRole(choices),
+          side: hemRole(choices),
+          bottom: hemRole(choices),
+          centre: 'fold',
+        }),
+      }),
+    ],
+    seams: edges.map((edge) => ({
+      name: `scarf-${edge}`,
+      sewn: 2,
+      kind: 'folded',
+      first: [{ piece: 'scarf', edge }],
+      second: [],
+    })),
+  }),
+]);

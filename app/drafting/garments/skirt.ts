@@ -1,26 +1,27 @@
-import { assemble, type Passage } from '../rows/garment';
-import { panelsChoice, skirtChoice, skirtPart } from './parts/skirt';
+import type { Skirts } from '../heads/choices';
+import { skirtHead } from '../heads/skirt';
+import { assemble } from '../rows/garment';
+import { part } from '../rows/part';
+import { type Hangs, isElastic, panelsPart, type SkirtChoices, type SkirtGives, skirtPart } from './parts/skirt';
 import { tiersPart } from './parts/tiers';
 import { waistbandPart } from './parts/waistband';
 
-/** Feet first: the hips pass the waist, or its opening. */
-const hips: Passage = {
-  measure: 'hip-girth',
-  through: 'waist',
-  gives: ({ waist = 0, skirtOpen = 0, skirtTop = 0 }) => (skirtOpen > 0 ? waist + 2 * skirtOpen : 4 * skirtTop),
-};
+const hung = {
+  opens: (choices) => !isElastic(choices),
+  loose: () => false,
+} as const satisfies Hangs<SkirtChoices>;
 
-/** A skirt from the waist: gathered, pleated, flared or in tiers, on a band or an elastic. */
-export const skirt = assemble(
-  {
-    id: 'skirt',
-    bodies: ['upright'],
-    choices: {
-      skirt: skirtChoice,
-      panels: panelsChoice,
-      hem: { kind: 'one', of: ['turned', 'raw'], fallback: 'turned' },
+/** Feet first: the hips pass the waist, or its opening. */
+const hips = part<{ choices: Skirts; size: SkirtGives['size']; edge: never }>({
+  passages: [
+    {
+      measure: 'hip-girth',
+      through: 'waist',
+      gives: ({ waist, skirtOpen }) => waist + 2 * skirtOpen,
+      when: (choices) => !isElastic(choices),
     },
-    auto: { panels: 'two' },
-  },
-  [skirtPart, tiersPart, waistbandPart, { passages: [hips] }],
-);
+    { measure: 'hip-girth', through: 'waist', gives: ({ skirtTop }) => 4 * skirtTop, when: isElastic },
+  ],
+});
+
+export const skirt = assemble(skirtHead, [skirtPart(hung), panelsPart(hung), tiersPart, waistbandPart, hips]);

@@ -1,22 +1,20 @@
+import type { Hems, Necks, Opens } from '../heads/choices';
+import { tankHead } from '../heads/tank';
 import { assemble } from '../rows/garment';
-import { tankSizes } from '../sizes/tank';
 import { armholePart } from './parts/armhole';
 import { bodicePart } from './parts/bodice';
-import { neckChoice, neckPart } from './parts/neck';
+import { neckParts } from './parts/neck';
 import { slitPart } from './parts/slit';
+import { tankPart } from './parts/tank';
+import type { Top } from './parts/top';
+import { isFacedInside, isLinedAtNeck } from './parts/tops';
 
-/** A top without sleeves, cut wide at the neck; neck and armholes are bound, faced or collared. */
-export const tank = assemble(
-  {
-    id: 'tank',
-    bodies: ['upright'],
-    opensAt: 'back',
-    choices: {
-      opening: { kind: 'one', of: ['auto', 'none', 'slit', 'front', 'back'], fallback: 'auto' },
-      neck: neckChoice,
-      hem: { kind: 'one', of: ['turned', 'casing', 'raw'], fallback: 'turned' },
-    },
-    auto: { opening: 'none' },
-  },
-  [bodicePart, { sizes: [tankSizes] }, ...neckPart('back'), armholePart, slitPart('back')],
-);
+const top: Top<Necks & Opens & Hems> = { arm: () => 'bare', lined: isLinedAtNeck, waisted: false, slit: 'back' };
+
+export const tank = assemble(tankHead, [
+  bodicePart(top),
+  tankPart,
+  ...neckParts(top),
+  armholePart(top),
+  slitPart('back', isFacedInside),
+]);

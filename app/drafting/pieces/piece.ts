@@ -1,7 +1,8 @@
 import type { Edge, InnerLine, Notch, Piece, Role } from '../draft-types';
 import type { DrawnPiece } from '../drawing/draw';
 import { cutLine, distance, flatten, lerp, type Path, type Point, pathLength, point, polyline } from '../geometry';
-import type { Look } from '../rows/garment';
+import type { Look } from '../rows/names';
+import type { AnyNames } from '../rows/rows';
 import { edgeAllowance } from './edge-allowance';
 
 /** Roles whose allowance is turned back over the edge itself. */
@@ -15,19 +16,17 @@ const GRAIN_CLEAR_MM = 4;
 /** A piece from what was drawn: roles, allowances, the cut line, grain, and the notches its seams gave it. */
 export function pieceOf(
   drawn: DrawnPiece,
-  { choices, sizes }: Pick<Look, 'choices' | 'sizes'>,
+  { choices, sizes }: Pick<Look<AnyNames>, 'choices' | 'sizes'>,
   allowances: Readonly<Record<Role, number>>,
   notches: readonly Notch[],
 ): Piece {
   const { row, shape } = drawn;
   const roles = row.roles(choices);
-  const edges = Object.entries(shape.edges).map(([name, path]): Edge => {
+  const edges = drawnOf(shape.edges).map(([name, path]): Edge => {
     const role = roles[name] ?? 'seam';
     return { name, role, length: pathLength(path), allowance: edgeAllowance(role, path, allowances), path };
   });
-  const lines = Object.entries(shape.lines).map(
-    ([name, path]): InnerLine => ({ name, length: pathLength(path), path }),
-  );
+  const lines = drawnOf(shape.lines).map(([name, path]): InnerLine => ({ name, length: pathLength(path), path }));
   const seamLine = edges.flatMap((edge) => edge.path);
   return {
     name: row.name,
@@ -56,6 +55,11 @@ export function pieceOf(
     notches,
     cuts: lines.filter((line) => row.cuts?.includes(line.name)).map((line) => line.path),
   };
+}
+
+/** What a block drew, in its order. */
+function drawnOf(paths: { readonly [name: string]: Path | undefined }): readonly (readonly [string, Path])[] {
+  return Object.entries(paths).flatMap(([name, path]) => (path ? [[name, path] as const] : []));
 }
 
 /** Rounding of a cut line's union: what lies beyond the fold by no more than this lies on it. */

@@ -54,7 +54,7 @@ function spansOf(refs: readonly Ref[], drawing: Drawing): Span[] {
   const spans: Span[] = [];
   for (const ref of refs) {
     const from = spans[spans.length - 1]?.to ?? 0;
-    spans.push({ ref, from, to: from + drawing.length(ref.piece, ref.edge) });
+    spans.push({ ref, from, to: from + drawing.edgeLength(ref.piece, ref.edge) });
   }
   return spans;
 }

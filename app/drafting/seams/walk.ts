@@ -2,7 +2,11 @@ import type { Mm } from '../../body';
 import type { Join, Notch, Seam } from '../draft-types';
 import { chainCorners, chainLength } from '../drawing/chain';
 import type { Drawing } from '../drawing/draw';
-import { active, type Garment, refsOf, type SeamRow } from '../rows/garment';
+import { active, type Garment, refsOf } from '../rows/garment';
+import type { AnyNames, SeamRow as Row } from '../rows/rows';
+
+type SeamRow = Row<AnyNames>;
+
 import { notchesOf } from './notches';
 
 /** Two edges sewn as they are may differ by this much: the width of a pencil line is ten times it. */

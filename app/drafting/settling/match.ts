@@ -1,10 +1,14 @@
 import type { MeasureId } from '../../body';
 import type { Adjustment } from '../draft-types';
-import { type Drawing, draw } from '../drawing/draw';
+import { type Drawing, draw, type From } from '../drawing/draw';
 import { brent } from '../geometry';
-import { active, type Garment, type MatchRow, type Turn } from '../rows/garment';
+import { active, type Garment } from '../rows/garment';
+import type { AnyNames, Turn as Knob, MatchRow as Row } from '../rows/rows';
 import { GATHERS_UP_TO_MM } from '../sizes/cloths';
-import type { Sizes, Wearer } from '../sizes/wearer';
+import { known, type Sizes } from '../sizes/maker';
+
+type MatchRow = Row<AnyNames>;
+type Turn = Knob<AnyNames>;
 
 /** How near a solved ratio comes to its aim: on a 300 mm seam, 0.003 mm. */
 const RATIO_SOLVED = 1e-5;
@@ -23,20 +27,20 @@ export type Matched = {
  * Turns the garment's knobs, row by row and in their order, until every ratio lies within its aim; records each turn
  * the maker should know of. `failed` is the first row that no knob could bring home.
  */
-export function match(garment: Garment, wearer: Wearer, start: Sizes): Matched {
-  const rows = active(garment.match, wearer.choices);
-  let drawing = draw(garment, wearer, start);
+export function match(garment: Garment, from: From, start: Sizes): Matched {
+  const rows = active(garment.match, from.wearer.choices);
+  let drawing = draw(garment, from, start);
   const turned = new Map<Turn, string>();
   let open: MatchRow[] = [];
   for (let round = 0; round < MOST_ROUNDS; round++) {
     const before = drawing;
-    for (const row of rows) drawing = turnRow(garment, wearer, row, drawing, start, turned);
+    for (const row of rows) drawing = turnRow(garment, from, row, drawing, known(start), turned);
     open = rows.filter((row) => missedBy(row, drawing) !== 0);
     if (open.length === 0 || drawing === before) break;
   }
   const failed = open.find((row) => !settlesFor(row, drawing)) ?? null;
   const accepted = open.filter((row) => row !== failed).map((row) => left(row, drawing));
-  return { drawing, adjustments: [...told(turned, start, drawing.sizes), ...accepted], failed };
+  return { drawing, adjustments: [...told(turned, known(start), drawing.sizes), ...accepted], failed };
 }
 
 /** How far a ratio lies outside its aim: positive too long, negative too short, 0 within. */
@@ -49,21 +53,21 @@ function missedBy(row: MatchRow, drawing: Drawing): number {
 
 function turnRow(
   garment: Garment,
-  wearer: Wearer,
+  from: From,
   row: MatchRow,
-  from: Drawing,
+  before: Drawing,
   start: Sizes,
   turned: Map<Turn, string>,
 ): Drawing {
-  let drawing = from;
+  let drawing = before;
   for (const turn of row.turn) {
     const missed = missedBy(row, drawing);
     if (missed === 0) break;
-    const now = drawing.sizes[turn.size] ?? 0;
+    const now = sizeIn(drawing.sizes, turn);
     const limit = turn.limit(drawing, start);
     if (Math.abs(limit - now) < 1e-9) continue;
-    const at = (value: number) => draw(garment, wearer, { ...drawing.sizes, [turn.size]: value }, drawing);
-    const [low, high] = row.aim(wearer);
+    const at = (value: number) => draw(garment, from, { ...drawing.made, [turn.size]: value }, drawing);
+    const [low, high] = row.aim(from.wearer);
     const target = missed > 0 ? high : low;
     const farthest = at(limit);
     const atLimit = row.ratio(farthest) - target;
@@ -95,11 +99,16 @@ function left(row: MatchRow, drawing: Drawing): Adjustment {
   };
 }
 
+/** A knob's size; `known` throws where there is none. */
+function sizeIn(sizes: Sizes, { size }: Turn): number {
+  return sizes[size] as number;
+}
+
 /** One adjustment a size, however many turns it took, under the code of the last; changes under 0.5 mm are no news. */
 function told(turned: ReadonlyMap<Turn, string>, start: Sizes, sizes: Sizes): Adjustment[] {
   const news = new Map<string, Adjustment>();
   for (const [turn, because] of turned) {
-    const by = (sizes[turn.size] ?? 0) - (start[turn.size] ?? 0);
+    const by = sizeIn(sizes, turn) - sizeIn(start, turn);
     const check: readonly MeasureId[] = turn.check ?? [];
     if (turn.code && Math.abs(by) > 0.5) news.set(turn.size, { code: turn.code, by, because, check });
   }

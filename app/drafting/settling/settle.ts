@@ -1,9 +1,11 @@
 import type { Body, Flag, Traits } from '../../body';
 import type { Adjustment } from '../draft-types';
-import type { Garment } from '../rows/garment';
-import { type Choices, finishedSizes, type Wearer } from '../sizes/wearer';
+import type { Choices } from '../heads';
+import { active, type Garment } from '../rows/garment';
+import { finishedSizes } from '../sizes/finished';
+import type { Wearer } from '../sizes/wearer';
 import { type Matched, match } from './match';
-import { type Opened, openingFor } from './openings';
+import { type Opened, openingFor, type Ways } from './openings';
 
 /** Making it another way can call for another way again; no garment goes round more often. */
 const MOST_CHANGES = 8;
@@ -35,7 +37,7 @@ export function suit(
 export function settleGarment(
   garment: Garment,
   asked: Choices,
-  dress: (choices: Choices) => Wearer,
+  dress: (choices: Choices) => Wearer<Choices>,
   corrections: Body['corrections'],
 ): SettledGarment {
   const changes: Adjustment[] = [];
@@ -43,14 +45,10 @@ export function settleGarment(
     Object.entries(asked).map(([name, value]) => [name, value === 'auto' ? (garment.auto[name] ?? value) : value]),
   );
   for (let round = 0; ; round++) {
-    const made = finishedSizes(dress(choices), garment.sizes, corrections);
-    const opened = openingFor(garment, dress({ ...choices, opening: asked.opening ?? 'none' }), made.sizes);
+    const made = finishedSizes(dress(choices), active(garment.sizes, choices), corrections);
+    const opened = openingFor(waysOf(garment, choices, asked), dress(choices), made.sizes);
     const wearer = dress({ ...choices, ...(garment.choices.opening ? { opening: opened.opening } : {}) });
-    const matched = match(garment, wearer, {
-      ...made.sizes,
-      slitLength: opened.slitLength,
-      [`${garment.opensAt ?? 'front'}Slit`]: opened.slitLength,
-    });
+    const matched = match(garment, { wearer, slit: opened.slit }, made.sizes);
     const change = garment.instead.find(
       (row) =>
         choices[row.choice] === row.from &&
@@ -64,4 +62,18 @@ export function settleGarment(
     choices = { ...choices, [change.choice]: change.to };
     changes.push({ code: change.code, by: 0, because: change.choice, check: change.check });
   }
+}
+
+/** How a garment may be opened, with these choices: the opening itself as it was asked for. */
+function waysOf(garment: Garment, choices: Choices, asked: Choices): Ways {
+  const wish = String(asked.opening ?? 'none');
+  const offered = garment.choices.opening;
+  const settled = { ...choices, opening: wish };
+  return {
+    passages: active(garment.passages, settled),
+    centre: active(garment.centre, settled),
+    offered: offered?.kind === 'one' ? offered.of : [],
+    wish,
+    opensAt: garment.opensAt ?? 'front',
+  };
 }

@@ -1,8 +1,9 @@
 import type { Flag, MeasureId, Mm } from '../../body';
 import { FULLEST } from '../curves/shares';
 import type { Adjustment } from '../draft-types';
+import { type Made, maker, type Sizes } from './maker';
 import { LEAST_INSET_MM, LEAST_SHOULDER_DRAWN_MM } from './shoulder';
-import type { Made, SizeMaker, Sizes, Wearer } from './wearer';
+import type { Wearer } from './wearer';
 
 /** Ease of the armhole's depth: enough that the underarm does not bind (common practice, no source). */
 const DEPTH_EASE_SHARE = 0.06;
@@ -24,20 +25,45 @@ const STEEPEST_SIDE = 0.36;
 const SIDE_LEFT = 0.7;
 
 /** A bodice that hangs from the shoulders: widths from the girths, shared front and back; lengths from the wishes. */
-export const bodiceSizes: SizeMaker = (wearer, sizes): Made => {
-  const widths = trunk(wearer, sizes);
-  const arm = armhole(wearer, sizes, widths.chestHalf);
-  const lengths = sides(wearer, sizes, widths, arm);
-  const side = (lengths.sizes.sideLevel ?? 0) - arm.armholeDepth;
-  return {
-    sizes: { ...widths, ...arm, ...lengths.sizes, ...straightened(widths, arm, side) },
-    adjustments: [...shoulderNews(wearer, arm), ...(lengths.adjustments ?? [])],
-    stops: neckTakesBody(sizes, lengths.sizes),
-  };
-};
+export const bodiceSizes = maker(
+  ['slope', 'neckHalfWidth', 'frontNeckDrop', 'backNeckDrop'],
+  [
+    'chest',
+    'tummy',
+    'hem',
+    'chestHalf',
+    'frontTummy',
+    'backTummy',
+    'frontHem',
+    'backHem',
+    'shoulder',
+    'inset',
+    'armDrop',
+    'armholeDepth',
+    'sideLevel',
+    'frontLength',
+    'backLength',
+    'frontGather',
+    'backGather',
+  ],
+  (wearer, sizes) => {
+    const widths = trunk(wearer, sizes);
+    const arm = armhole(wearer, sizes, widths.chestHalf);
+    const lengths = sides(wearer, sizes, widths, arm);
+    const side = lengths.sizes.sideLevel - arm.armholeDepth;
+    return {
+      sizes: { ...widths, ...arm, ...lengths.sizes, ...straightened(widths, arm, side) },
+      adjustments: [...shoulderNews(wearer, arm), ...(lengths.adjustments ?? [])],
+      stops: neckTakesBody(sizes, lengths.sizes),
+    };
+  },
+);
+
+type Neck = Sizes<'slope' | 'neckHalfWidth' | 'frontNeckDrop' | 'backNeckDrop'>;
+type Lengths = 'sideLevel' | 'frontLength' | 'backLength' | 'frontGather' | 'backGather';
 
 /** A neckline must leave room above the hem, whatever the neck's girth asks for. */
-function neckTakesBody({ frontNeckDrop = 0 }: Sizes, { frontLength = 0 }: Sizes): Flag[] {
+function neckTakesBody({ frontNeckDrop }: Neck, { frontLength }: Sizes<Lengths>): Flag[] {
   const values = { drop: frontNeckDrop, length: frontLength };
   return frontNeckDrop > frontLength * DEEPEST_NECK
     ? [
@@ -54,7 +80,7 @@ function neckTakesBody({ frontNeckDrop = 0 }: Sizes, { frontLength = 0 }: Sizes)
 type Widths = Record<'chest' | 'tummy' | 'hem' | 'chestHalf' | 'frontTummy' | 'backTummy' | 'frontHem' | 'backHem', Mm>;
 
 /** The chest is cut wide enough that neck, shoulder and armhole lie side by side. */
-function trunk(wearer: Wearer, { slope = 0, neckHalfWidth = 0 }: Sizes): Widths {
+function trunk(wearer: Wearer, { slope, neckHalfWidth }: Neck): Widths {
   const front = wearer.of('front-width');
   const share = front / (front + wearer.of('back-width'));
   const chestHalf = Math.max(
@@ -78,8 +104,7 @@ function trunk(wearer: Wearer, { slope = 0, neckHalfWidth = 0 }: Sizes): Widths 
 type Arm = Record<'shoulder' | 'inset' | 'armDrop' | 'armholeDepth', Mm>;
 
 /** The shoulder is cut short where neck, shoulder and arm would not lie side by side within the chest. */
-function armhole(wearer: Wearer, sizes: Sizes, chestHalf: Mm): Arm {
-  const { slope = 0, neckHalfWidth = 0 } = sizes;
+function armhole(wearer: Wearer, { slope, neckHalfWidth }: Neck, chestHalf: Mm): Arm {
   const room = (chestHalf - neckHalfWidth - LEAST_INSET_MM) / Math.cos(slope);
   const measured = wearer.of('shoulder-length');
   const wanted = wearer.traits.shoulders === 'none' ? LEAST_SHOULDER_DRAWN_MM : measured;
@@ -105,11 +130,11 @@ function shoulderNews(wearer: Wearer, arm: Arm): Adjustment[] {
  * One side for front and back: the wish, or the shorter of what both lengths allow. What front or back is longer dips
  * at its hem; what a dip cannot take is gathered into the side. `sideLevel` is the side hem below the arm end.
  */
-function sides(wearer: Wearer, sizes: Sizes, widths: Widths, arm: Arm): Made {
+function sides(wearer: Wearer, { backNeckDrop }: Neck, widths: Widths, arm: Arm): Made<Lengths> {
   const least = arm.armholeDepth + wearer.hem + LEAST_SIDE_MM;
   const front = Math.max(wearer.of('body-length') - arm.armDrop, least);
   const backTaken = wearer.taken('back-body-length');
-  const back = backTaken ? (sizes.backNeckDrop ?? 0) + wearer.of('back-body-length') - arm.armDrop : front;
+  const back = backTaken ? backNeckDrop + wearer.of('back-body-length') - arm.armDrop : front;
   const wish = wearer.taken('side-length') ? arm.armholeDepth + wearer.of('side-length') : Math.min(front, back);
   const wished = Math.max(least, Math.min(wish, front, back));
   const over = (length: Mm, half: Mm, level: Mm) => Math.max(length - DIP_SHARE * half - level, 0);
@@ -139,7 +164,7 @@ function sides(wearer: Wearer, sizes: Sizes, widths: Widths, arm: Arm): Made {
  * A short side cannot bulge far, nor lean in: where it would lean at its ends by more than STEEPEST_SIDE, the hem is cut
  * wider, then the chest, and the armhole moves out with it. `lean` is a side's rise over its ends' thirds, from its inner points.
  */
-function straightened(widths: Widths, arm: Arm, whole: Mm): Sizes {
+function straightened(widths: Widths, arm: Arm, whole: Mm): Widths & Pick<Arm, 'inset'> {
   const lean = STEEPEST_SIDE * whole * SIDE_LEFT;
   const bulging = 1 / (FULLEST * (1 - FULLEST));
   const atHem = bulging * (1 - FULLEST) - 1;

@@ -1,7 +1,7 @@
 import type { Mm } from '../../body';
 import { BIB_REACH } from '../curves/shares';
 import { easedNeck } from './ease';
-import type { Made, SizeMaker } from './wearer';
+import { maker } from './maker';
 
 /** A cape's hem stands off its neck by at least this much for each mm of its length: enough to hang in folds. */
 const FULLNESS = 2.4;
@@ -13,20 +13,20 @@ const OVER_ARMS_EASE_MM = 10;
 const TIGHTEST_MM = 12;
 
 /** A cape: a ring sector round the neck whose hem passes over body and arms together (arc = radius × angle: geometry). */
-export const capeSizes: SizeMaker = (wearer): Made => {
+export const capeSizes = maker([], ['neck', 'capeNeck', 'capeHem', 'capeLength'], (wearer) => {
   const length = Math.max(wearer.of('cape-length'), wearer.hem + 10);
   const neck = easedNeck(wearer.of('neck-girth'), wearer.cloth);
   const hem = Math.max(wearer.of('over-arms-girth') + OVER_ARMS_EASE_MM, neck + FULLNESS * length);
   const top: Mm = Math.max(neck, hem - WIDEST * length, TIGHTEST_MM * WIDEST);
   return { sizes: { neck, capeNeck: top / 2, capeHem: hem / 2, capeLength: length } };
-};
+});
 
 /** A bib's arms lap behind the neck; they are this share of the neck wide, within limits (common practice, no source). */
 const BIB_PAST_MM = 10;
 const ARM = { share: 0.09, least: 16, most: 28 } as const;
 
 /** A bib: arms round the neck that lap behind it, and a front as long as wished. */
-export const bibSizes: SizeMaker = (wearer): Made => {
+export const bibSizes = maker([], ['neck', 'bibNeck', 'bibLength', 'bibArm'], (wearer) => {
   const neck = easedNeck(wearer.of('neck-girth'), wearer.cloth);
   const bibArm = Math.min(Math.max(neck * ARM.share, ARM.least), ARM.most);
   return {
@@ -37,13 +37,13 @@ export const bibSizes: SizeMaker = (wearer): Made => {
       bibArm,
     },
   };
-};
+});
 
 /** A scarf is about this wide for its length (common practice, no source), never under this. */
 const SCARF_WIDTH = 0.11;
 const NARROWEST_SCARF_MM = 20;
 
-export const scarfSizes: SizeMaker = (wearer): Made => {
+export const scarfSizes = maker([], ['scarfLong', 'scarfHalf'], (wearer) => {
   const length = wearer.of('scarf-length');
   return { sizes: { scarfLong: length, scarfHalf: Math.max(length * SCARF_WIDTH, NARROWEST_SCARF_MM) / 2 } };
-};
+});

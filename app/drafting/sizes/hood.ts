@@ -1,5 +1,7 @@
 import type { Mm } from '../../body';
-import type { Made, SizeMaker, Wearer } from './wearer';
+import type { Ears, Hoods } from '../heads/choices';
+import { maker } from './maker';
+import type { Wearer } from './wearer';
 
 /** Width of the strip of a three-part hood, as a share of the head's girth, and of that at the nape (common practice). */
 const STRIP_SHARE = 0.18;
@@ -15,25 +17,29 @@ const EAR_OVER = 1.1;
 const FIRM_EAR_MM = 6;
 
 /** A hood over the head: face edge, depth and crown eased; strip widths for three parts. */
-export const hoodSizes: SizeMaker = (wearer): Made => {
-  const face = wearer.surface('face-edge', LEAST_FACE_EASE_MM);
-  const three = wearer.choices.hood === 'three';
-  const usual = three ? Math.min(Math.max(wearer.of('head-girth') * STRIP_SHARE, NARROWEST_STRIP_MM), face * 0.4) : 0;
-  const open = wearer.choices.ears === 'open';
-  const strip = open ? Math.min(overEars(wearer, usual), face * 0.4) : usual;
-  return {
-    sizes: {
-      hoodFace: face,
-      hoodFront: (face - strip) / 2,
-      hoodDepth: wearer.surface('hood-depth'),
-      hoodCrown: wearer.surface('crown-arc'),
-      hoodRound: 0.6,
-      napeRise: 0.12,
-      stripFace: strip / 2,
-      stripNape: (strip * NAPE_SHARE) / 2,
-    },
-  };
-};
+export const hoodSizes = maker(
+  [],
+  ['hoodFace', 'hoodFront', 'hoodDepth', 'hoodCrown', 'hoodRound', 'napeRise', 'stripFace', 'stripNape'],
+  (wearer: Wearer<Hoods & Ears>) => {
+    const face = wearer.surface('face-edge', LEAST_FACE_EASE_MM);
+    const three = wearer.choices.hood === 'three';
+    const usual = three ? Math.min(Math.max(wearer.of('head-girth') * STRIP_SHARE, NARROWEST_STRIP_MM), face * 0.4) : 0;
+    const open = wearer.choices.ears === 'open';
+    const strip = open ? Math.min(overEars(wearer, usual), face * 0.4) : usual;
+    return {
+      sizes: {
+        hoodFace: face,
+        hoodFront: (face - strip) / 2,
+        hoodDepth: wearer.surface('hood-depth'),
+        hoodCrown: wearer.surface('crown-arc'),
+        hoodRound: 0.6,
+        napeRise: 0.12,
+        stripFace: strip / 2,
+        stripNape: (strip * NAPE_SHARE) / 2,
+      },
+    };
+  },
+);
 
 /** Twice the way from the middle of the head to the middle of an ear, as far as a strip can be that wide. */
 function overEars(wearer: Wearer, usual: Mm): Mm {
@@ -43,18 +49,15 @@ function overEars(wearer: Wearer, usual: Mm): Mm {
 }
 
 /** Openings for the ears: in the seams beside a strip, or slits in a hood of two parts. */
-export const earSizes: SizeMaker = (wearer): Made => {
+export const earSizes = maker([], ['ear', 'earFrom', 'earInset'], (wearer) => {
   const [base, girth] = [wearer.of('ear-base'), wearer.of('ear-girth')];
   const length = Math.max(base, girth / 2) * EAR_OVER;
   const open = wearer.traits.stuffing === 'soft' ? length : Math.max(length, (girth + FIRM_EAR_MM) / 2);
-  const three = wearer.choices.hood === 'three';
   return {
     sizes: {
       ear: open,
-      earOpen: three ? open : 0,
-      earSlit: three ? 0 : open,
       earFrom: wearer.of('ear-from-face-edge'),
       earInset: wearer.of('ear-inset'),
     },
   };
-};
+});

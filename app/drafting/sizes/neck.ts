@@ -1,8 +1,9 @@
 import { neckline } from '../curves/neckline';
 import { brent, pathLength } from '../geometry';
 import { easedNeck } from './ease';
+import { maker } from './maker';
 import { shoulderSlope } from './shoulder';
-import type { Made, SizeMaker, Wearer } from './wearer';
+import type { Wearer } from './wearer';
 
 /** A neck's half width as a share of its girth, to start from (common practice, no source). */
 const HALF_WIDTH_SHARE = 1 / 5.3;
@@ -20,45 +21,49 @@ const BACK_KEPT = 0.83;
  * The neckline: girth, one half width for front and back, and both drops. The half width is solved so that the closed
  * neckline is as long as the eased neck; a wished drop may deepen the curve, never make it shallower than its width.
  */
-export const neckSizes: SizeMaker = (wearer): Made => {
-  const slope = shoulderSlope(wearer.traits);
-  const girth = neckGirth(wearer);
-  const wishedFront = wearer.of('front-neck-drop');
-  const wishedBack = wearer.of('back-neck-drop');
-  const front = (half: number) => Math.min(Math.max(half, wishedFront), DEEPEST_DROPS * half);
-  const back = (half: number) =>
-    Math.min(Math.max(half * BACK_DROP_SHARE, wishedBack, LEAST_BACK_DROP_MM), front(half) * 0.8);
-  const along = (half: number, drop: number) => pathLength(neckline(half, drop, slope));
-  const closed = (half: number) => 2 * (along(half, front(half)) + along(half, back(half)));
-  const start = girth * HALF_WIDTH_SHARE;
-  const solved = brent((half) => closed(half) - girth, start / 4, start * 1.6, { tolerance: SOLVED_MM });
-  const neckHalfWidth = solved.ok ? solved.x : start;
-  const frontNeck = along(neckHalfWidth, front(neckHalfWidth));
-  const backNeck = along(neckHalfWidth, back(neckHalfWidth));
-  return {
-    sizes: {
-      slope,
-      neck: 2 * (frontNeck + backNeck),
-      neckHalfWidth,
-      frontNeckDrop: front(neckHalfWidth),
-      backNeckDrop: back(neckHalfWidth),
-      frontNeckKept: frontNeck * FRONT_KEPT,
-      backNeckKept: backNeck * BACK_KEPT,
-      neckTop: frontNeck * (1 - FRONT_KEPT) + backNeck * (1 - BACK_KEPT),
-    },
-    adjustments:
-      front(neckHalfWidth) > wishedFront + 0.5 && wearer.taken('front-neck-drop')
-        ? [
-            {
-              code: 'neck-deepened',
-              by: front(neckHalfWidth) - wishedFront,
-              because: 'neckline',
-              check: ['front-neck-drop', 'neck-girth'],
-            },
-          ]
-        : [],
-  };
-};
+export const neckSizes = maker(
+  [],
+  ['slope', 'neck', 'neckHalfWidth', 'frontNeckDrop', 'backNeckDrop', 'frontNeckKept', 'backNeckKept', 'neckTop'],
+  (wearer) => {
+    const slope = shoulderSlope(wearer.traits);
+    const girth = neckGirth(wearer);
+    const wishedFront = wearer.of('front-neck-drop');
+    const wishedBack = wearer.of('back-neck-drop');
+    const front = (half: number) => Math.min(Math.max(half, wishedFront), DEEPEST_DROPS * half);
+    const back = (half: number) =>
+      Math.min(Math.max(half * BACK_DROP_SHARE, wishedBack, LEAST_BACK_DROP_MM), front(half) * 0.8);
+    const along = (half: number, drop: number) => pathLength(neckline(half, drop, slope));
+    const closed = (half: number) => 2 * (along(half, front(half)) + along(half, back(half)));
+    const start = girth * HALF_WIDTH_SHARE;
+    const solved = brent((half) => closed(half) - girth, start / 4, start * 1.6, { tolerance: SOLVED_MM });
+    const neckHalfWidth = solved.ok ? solved.x : start;
+    const frontNeck = along(neckHalfWidth, front(neckHalfWidth));
+    const backNeck = along(neckHalfWidth, back(neckHalfWidth));
+    return {
+      sizes: {
+        slope,
+        neck: 2 * (frontNeck + backNeck),
+        neckHalfWidth,
+        frontNeckDrop: front(neckHalfWidth),
+        backNeckDrop: back(neckHalfWidth),
+        frontNeckKept: frontNeck * FRONT_KEPT,
+        backNeckKept: backNeck * BACK_KEPT,
+        neckTop: frontNeck * (1 - FRONT_KEPT) + backNeck * (1 - BACK_KEPT),
+      },
+      adjustments:
+        front(neckHalfWidth) > wishedFront + 0.5 && wearer.taken('front-neck-drop')
+          ? [
+              {
+                code: 'neck-deepened',
+                by: front(neckHalfWidth) - wishedFront,
+                because: 'neckline',
+                check: ['front-neck-drop', 'neck-girth'],
+              },
+            ]
+          : [],
+    };
+  },
+);
 
 /**
  * Eased neck. Where the neck was not taken but the arm's place was, the half width is what the half front leaves beside

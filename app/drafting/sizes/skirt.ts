@@ -1,6 +1,8 @@
 import type { Mm } from '../../body';
+import type { Skirts } from '../heads/choices';
 import { gathers, meetingWidth } from './fullness';
-import type { Made, SizeMaker, Wearer } from './wearer';
+import { maker } from './maker';
+import type { Wearer } from './wearer';
 
 /** What a pleat shows: about as wide as is usual, and never so narrow that its folds are under 8 mm deep (common practice, no source). */
 const PLEAT = { knife: { usual: 18, narrowest: 8 }, box: { usual: 32, narrowest: 16 } } as const;
@@ -19,32 +21,50 @@ const LEAST_WAIST_EASE_MM = 4;
 const LEAST_LENGTH_OVER_HEM_MM = 10;
 
 /** A skirt by quarters: widths at the waist and hem, length, pleats, tiers, and the band it hangs from. */
-export const skirtSizes: SizeMaker = (wearer): Made => {
-  const style = String(wearer.choices.skirt);
-  const waist = wearer.girth('waist-girth', TWO_SEAMS, LEAST_WAIST_EASE_MM);
-  const hip = wearer.girth('hip-girth', TWO_SEAMS);
-  const length = Math.max(wearer.of('waist-to-hem'), wearer.hem + LEAST_LENGTH_OVER_HEM_MM);
-  const tiers = style === 'tiers' ? TIERS : 1;
-  const full = ['gathered', 'tiers', 'elastic'].includes(style) ? hip : 0;
-  const top = Math.max(waist * topShare(style, wearer), full);
-  return {
-    sizes: {
-      waist,
-      hip,
-      skirtTop: top / 4,
-      skirtRatio: top / waist,
-      looseTop: Math.max(top, waist * ELASTIC_WIDER) / 4,
-      skirtHem: hemOf(style, top, hip, length) / 4,
-      skirtLength: length / tiers,
-      skirtOpen: style === 'elastic' ? 0 : openLength(wearer, waist, length / tiers),
-      pleats: pleatsIn(waist / 4, style),
-      bandHalf: waist / 2,
-      waistbandHeight: BAND_HEIGHT_MM,
-    },
-  };
-};
+export const skirtSizes = maker(
+  [],
+  [
+    'waist',
+    'hip',
+    'skirtTop',
+    'skirtRatio',
+    'looseTop',
+    'skirtHem',
+    'skirtLength',
+    'skirtOpen',
+    'pleats',
+    'bandHalf',
+    'waistbandHeight',
+  ],
+  (wearer: Wearer<Skirts>) => {
+    const style = wearer.choices.skirt;
+    const waist = wearer.girth('waist-girth', TWO_SEAMS, LEAST_WAIST_EASE_MM);
+    const hip = wearer.girth('hip-girth', TWO_SEAMS);
+    const length = Math.max(wearer.of('waist-to-hem'), wearer.hem + LEAST_LENGTH_OVER_HEM_MM);
+    const tiers = style === 'tiers' ? TIERS : 1;
+    const full = style === 'gathered' || style === 'tiers' || style === 'elastic' ? hip : 0;
+    const top = Math.max(waist * topShare(style, wearer), full);
+    return {
+      sizes: {
+        waist,
+        hip,
+        skirtTop: top / 4,
+        skirtRatio: top / waist,
+        looseTop: Math.max(top, waist * ELASTIC_WIDER) / 4,
+        skirtHem: hemOf(style, top, hip, length) / 4,
+        skirtLength: length / tiers,
+        skirtOpen: style === 'elastic' ? 0 : openLength(wearer, waist, length / tiers),
+        pleats: pleatsIn(waist / 4, style),
+        bandHalf: waist / 2,
+        waistbandHeight: BAND_HEIGHT_MM,
+      },
+    };
+  },
+);
 
-function topShare(style: string, wearer: Wearer): number {
+type Style = Skirts['skirt'];
+
+function topShare(style: Style, wearer: Wearer): number {
   if (style === 'gathered' || style === 'tiers') return gathers(wearer.cloth);
   if (style === 'box' || style === 'knife') return meetingWidth(1, 1);
   if (style === 'half-circle' || style === 'circle') return 1 / (1 + BIAS_SHARE * wearer.cloth.easesIn);
@@ -52,7 +72,7 @@ function topShare(style: string, wearer: Wearer): number {
 }
 
 /** Hem round, from the top round: circle skirts turn through π or 2π (radius = waist/2π·share: geometry), and nothing flares more. */
-function hemOf(style: string, top: Mm, hip: Mm, length: Mm): Mm {
+function hemOf(style: Style, top: Mm, hip: Mm, length: Mm): Mm {
   const circle = top + 2 * Math.PI * length;
   if (style === 'half-circle') return top + Math.PI * length;
   if (style === 'circle') return circle;
@@ -66,7 +86,7 @@ function openLength(wearer: Wearer, waist: Mm, length: Mm): Mm {
 }
 
 /** Pleats in a quarter of the waist: a whole number, so that they end evenly at the centre and the side. */
-function pleatsIn(quarter: Mm, style: string): number {
+function pleatsIn(quarter: Mm, style: Style): number {
   const { usual, narrowest } = style === 'box' ? PLEAT.box : PLEAT.knife;
   const most = Math.max(Math.floor(quarter / narrowest), 1);
   return Math.min(Math.max(Math.round(quarter / usual), 1), most);

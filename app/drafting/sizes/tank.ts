@@ -1,7 +1,7 @@
 import { neckline } from '../curves/neckline';
 import { pathLength } from '../geometry';
+import { maker } from './maker';
 import { LEAST_SHOULDER_DRAWN_MM } from './shoulder';
-import type { Made, SizeMaker } from './wearer';
 
 /** Of the shoulder, what a tank leaves free of its straps at the neck, and how much deeper its neck is in front and behind. */
 const FREE_SHARE = 0.4;
@@ -9,24 +9,28 @@ const DEEPER_FRONT = 1.25;
 const DEEPER_BACK = 1.8;
 
 /** A tank cut: the neckline moves out along the shoulder and down, so levels below it are counted from farther down. */
-export const tankSizes: SizeMaker = (_, sizes): Made => {
-  const { slope = 0, shoulder = 0, neckHalfWidth = 0, frontNeckDrop = 0, backNeckDrop = 0 } = sizes;
-  const free = Math.max(Math.min(shoulder * FREE_SHARE, shoulder - LEAST_SHOULDER_DRAWN_MM), 0);
-  const down = free * Math.sin(slope);
-  const half = neckHalfWidth + free * Math.cos(slope);
-  const front = Math.min(Math.max(frontNeckDrop * DEEPER_FRONT, half) - down, (sizes.frontLength ?? 0) * 0.6);
-  const back = Math.min(backNeckDrop * DEEPER_BACK, front * 0.9);
-  const along = (drop: number) => pathLength(neckline(half, drop, slope));
-  return {
-    sizes: {
-      neckHalfWidth: half,
-      shoulder: shoulder - free,
-      armDrop: (sizes.armDrop ?? 0) - down,
-      frontLength: (sizes.frontLength ?? 0) - down,
-      backLength: (sizes.backLength ?? 0) - down,
-      frontNeckDrop: front,
-      backNeckDrop: back,
-      neck: 2 * (along(front) + along(back)),
-    },
-  };
-};
+export const tankSizes = maker(
+  ['slope', 'shoulder', 'neckHalfWidth', 'frontNeckDrop', 'backNeckDrop', 'armDrop', 'frontLength', 'backLength'],
+  ['neckHalfWidth', 'shoulder', 'armDrop', 'frontLength', 'backLength', 'frontNeckDrop', 'backNeckDrop', 'neck'],
+  (_, sizes) => {
+    const { slope, shoulder, neckHalfWidth, frontNeckDrop, backNeckDrop, armDrop, frontLength, backLength } = sizes;
+    const free = Math.max(Math.min(shoulder * FREE_SHARE, shoulder - LEAST_SHOULDER_DRAWN_MM), 0);
+    const down = free * Math.sin(slope);
+    const half = neckHalfWidth + free * Math.cos(slope);
+    const front = Math.min(Math.max(frontNeckDrop * DEEPER_FRONT, half) - down, frontLength * 0.6);
+    const back = Math.min(backNeckDrop * DEEPER_BACK, front * 0.9);
+    const along = (drop: number) => pathLength(neckline(half, drop, slope));
+    return {
+      sizes: {
+        neckHalfWidth: half,
+        shoulder: shoulder - free,
+        armDrop: armDrop - down,
+        frontLength: frontLength - down,
+        backLength: backLength - down,
+        frontNeckDrop: front,
+        backNeckDrop: back,
+        neck: 2 * (along(front) + along(back)),
+      },
+    };
+  },
+);

@@ -1,7 +1,9 @@
 import type { Mm } from '../../body';
+import type { Bodices, Straps } from '../heads/choices';
 import { DEEPEST_NECK, LEAST_SIDE_MM } from './bodice';
+import { maker } from './maker';
 import { LEAST_INSET_MM, LEAST_SHOULDER_DRAWN_MM } from './shoulder';
-import type { Made, SizeMaker, Sizes, Wearer } from './wearer';
+import type { Wearer } from './wearer';
 
 const TWO_SEAMS = 2;
 const LEAST_WAIST_EASE_MM = 4;
@@ -9,42 +11,59 @@ const LEAST_WAIST_EASE_MM = 4;
 const STEEPEST_SIDE = 0.5;
 
 /** A bodice from the shoulders that ends at the waist: level there, without a dip, a skirt hung from it. */
-export const waistSizes: SizeMaker = (wearer, sizes): Made => {
-  const { neckHalfWidth = 0, slope = 0, shoulder = 0, armholeDepth = 0, armDrop = 0, frontNeckDrop = 0 } = sizes;
-  const wished = sideOf(wearer);
-  const side = Math.max(wished, frontNeckDrop / DEEPEST_NECK - armDrop - armholeDepth);
-  const waistHalf = waistOf(wearer) / 4;
-  const chestHalf = Math.max(
-    wearer.girth('chest-girth', TWO_SEAMS) / 4,
-    neckHalfWidth + Math.max(shoulder, LEAST_SHOULDER_DRAWN_MM) * Math.cos(slope) + LEAST_INSET_MM,
-    waistHalf - STEEPEST_SIDE * side,
-  );
-  const hemHalf = Math.max(waistHalf, chestHalf - STEEPEST_SIDE * side);
-  const level = armholeDepth + side;
-  return {
-    sizes: {
-      waist: 4 * hemHalf,
-      chest: 4 * chestHalf,
-      chestHalf,
-      inset: chestHalf - neckHalfWidth - shoulder * Math.cos(slope),
-      ...both(hemHalf, level + armDrop),
-      sideLevel: level,
-    },
-    adjustments:
-      side > wished + 0.5
-        ? [
-            {
-              code: 'body-lengthened',
-              by: side - wished,
-              because: 'neckline',
-              check: ['underarm-to-waist', 'neck-girth'],
-            },
-          ]
-        : [],
-  };
-};
+export const waistSizes = maker(
+  ['neckHalfWidth', 'slope', 'shoulder', 'armholeDepth', 'armDrop', 'frontNeckDrop'],
+  [
+    'waist',
+    'chest',
+    'chestHalf',
+    'inset',
+    'frontTummy',
+    'backTummy',
+    'frontHem',
+    'backHem',
+    'frontLength',
+    'backLength',
+    'frontGather',
+    'backGather',
+    'sideLevel',
+  ],
+  (wearer, { neckHalfWidth, slope, shoulder, armholeDepth, armDrop, frontNeckDrop }) => {
+    const wished = sideOf(wearer);
+    const side = Math.max(wished, frontNeckDrop / DEEPEST_NECK - armDrop - armholeDepth);
+    const waistHalf = waistOf(wearer) / 4;
+    const chestHalf = Math.max(
+      wearer.girth('chest-girth', TWO_SEAMS) / 4,
+      neckHalfWidth + Math.max(shoulder, LEAST_SHOULDER_DRAWN_MM) * Math.cos(slope) + LEAST_INSET_MM,
+      waistHalf - STEEPEST_SIDE * side,
+    );
+    const hemHalf = Math.max(waistHalf, chestHalf - STEEPEST_SIDE * side);
+    const level = armholeDepth + side;
+    return {
+      sizes: {
+        waist: 4 * hemHalf,
+        chest: 4 * chestHalf,
+        chestHalf,
+        inset: chestHalf - neckHalfWidth - shoulder * Math.cos(slope),
+        ...both(hemHalf, level + armDrop),
+        sideLevel: level,
+      },
+      adjustments:
+        side > wished + 0.5
+          ? [
+              {
+                code: 'body-lengthened',
+                by: side - wished,
+                because: 'neckline',
+                check: ['underarm-to-waist', 'neck-girth'],
+              },
+            ]
+          : [],
+    };
+  },
+);
 
-function both(half: number, length: number): Sizes {
+function both(half: Mm, length: Mm) {
   return {
     frontTummy: 0,
     backTummy: 0,
@@ -73,45 +92,62 @@ const NARROWEST_STRAP_MM = 8;
 const STRAP_AT = 0.5;
 
 /** A bodice without shoulders, from the underarm or above to the waist, held by straps. */
-export const bandSizes: SizeMaker = (wearer): Made => {
-  const kind = String(wearer.choices.bodice);
-  const waistHalf = waistOf(wearer) / 4;
-  const height = Math.max(wearer.of('bodice-height'), LEAST_SIDE_MM + wearer.hem);
-  const topHalf = Math.max(wearer.girth('chest-girth', TWO_SEAMS) / 4, waistHalf - STEEPEST_SIDE * height);
-  const hemHalf = Math.max(waistHalf, topHalf - STEEPEST_SIDE * height);
-  const strapWidth = Math.min(Math.max(wearer.of('chest-girth') * STRAP_SHARE, NARROWEST_STRAP_MM), topHalf * 0.4);
-  const strapped = wearer.choices.straps !== 'none';
-  return {
-    sizes: {
-      waist: 4 * hemHalf,
-      chest: 4 * topHalf,
-      topHalf,
-      hemHalf,
-      bandHeight: height,
-      frontDip: kind === 'dipped' ? height * DIP.dipped : DIP.straight,
-      halterHalf: Math.max(wearer.of('neck-girth') * HALTER_SHARE, strapWidth + 1),
-      halterHeight: wearer.of('armhole-depth') * 0.8,
-      roundHeight: height + wearer.of('armhole-depth') * 0.5,
-      strapWidth: strapped ? strapWidth : 0,
-      strapLength: Math.max(strapOf(wearer, topHalf), 3 * strapWidth),
-      strapAt: STRAP_AT,
-    },
-  };
-};
+export const bandSizes = maker(
+  [],
+  [
+    'waist',
+    'chest',
+    'topHalf',
+    'hemHalf',
+    'bandHeight',
+    'frontDip',
+    'halterHalf',
+    'halterHeight',
+    'roundHeight',
+    'strapWidth',
+    'strapLength',
+    'strapAt',
+  ],
+  (wearer: Wearer<Bodices & Straps>) => {
+    const kind = wearer.choices.bodice;
+    const waistHalf = waistOf(wearer) / 4;
+    const height = Math.max(wearer.of('bodice-height'), LEAST_SIDE_MM + wearer.hem);
+    const topHalf = Math.max(wearer.girth('chest-girth', TWO_SEAMS) / 4, waistHalf - STEEPEST_SIDE * height);
+    const hemHalf = Math.max(waistHalf, topHalf - STEEPEST_SIDE * height);
+    const strapWidth = Math.min(Math.max(wearer.of('chest-girth') * STRAP_SHARE, NARROWEST_STRAP_MM), topHalf * 0.4);
+    return {
+      sizes: {
+        waist: 4 * hemHalf,
+        chest: 4 * topHalf,
+        topHalf,
+        hemHalf,
+        bandHeight: height,
+        frontDip: kind === 'dipped' ? height * DIP.dipped : DIP.straight,
+        halterHalf: Math.max(wearer.of('neck-girth') * HALTER_SHARE, strapWidth + 1),
+        halterHeight: wearer.of('armhole-depth') * 0.8,
+        roundHeight: height + wearer.of('armhole-depth') * 0.5,
+        strapWidth,
+        strapLength: Math.max(strapOf(wearer, topHalf), 3 * strapWidth),
+        strapAt: STRAP_AT,
+      },
+    };
+  },
+);
 
 /** What a strap laps at its closure behind the neck. */
 const LAP_MM = 10;
 /** How much of the armhole's depth a halter and a half circle reach up already, and how much of the neck a strap goes round. */
-const REACHED: Readonly<Record<string, number>> = { halter: 1, 'half-circle': 0.5 };
-const ROUND_NECK: Readonly<Record<string, number>> = { halter: 0.5 - HALTER_SHARE, 'half-circle': 0.4 };
+type Kind = Bodices['bodice'];
+const REACHED: { readonly [K in Kind]?: number } = { halter: 1, 'half-circle': 0.5 };
+const ROUND_NECK: { readonly [K in Kind]?: number } = { halter: 0.5 - HALTER_SHARE, 'half-circle': 0.4 };
 const USUAL_ROUND_NECK = 0.35;
 
 /**
  * Over the shoulder to the back edge, aslant where the two cross; or up to the neck and round behind it, where a halter, a
  * half circle and straps that ask for it are fastened.
  */
-function strapOf(wearer: Wearer, topHalf: Mm): Mm {
-  const kind = String(wearer.choices.bodice);
+function strapOf(wearer: Wearer<Bodices & Straps>, topHalf: Mm): Mm {
+  const kind = wearer.choices.bodice;
   const over = wearer.of('strap-length');
   if (wearer.choices.straps === 'neck' || kind in REACHED) {
     const up = wearer.of('armhole-depth') * (1 - (REACHED[kind] ?? 0));

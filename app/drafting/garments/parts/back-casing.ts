@@ -1,39 +1,48 @@
 import { flare } from '../../blocks/flare';
-import { only, type Part } from '../../rows/garment';
+import type { Bodices } from '../../heads/choices';
+import { only, part } from '../../rows/part';
+import { type EdgesOf, piece } from '../../rows/piece-row';
 import { isRound } from './band';
+
+type Takes = { readonly choices: Bodices; readonly size: never; readonly edge: 'skirt-back.top' };
+type Gives = { readonly size: never; readonly edge: EdgesOf<'back-casing', typeof flare> };
 
 /** Folded lengthwise, it holds a 6 mm elastic with 8 mm to turn and stitch. */
 const CUT_MM = 28;
 
 /** Behind a half circle the skirt ends in a strip that holds an elastic: a round or flared edge cannot be turned into one. */
-export const backCasingPart: Part = only(isRound, {
-  pieces: [
-    {
-      name: 'back-casing',
-      copies: 1,
-      mirrored: false,
-      onFold: true,
-      block: flare,
-      sizes: { flareTop: 'backCasing', flareBottom: 'backCasing', flareHeight: 'backCasingCut', flareOpen: 'notOpen' },
-      takes: (look) => ({ backCasing: look.length('skirt-back', 'top'), backCasingCut: CUT_MM }),
-      roles: () => ({ top: 'seam', side: 'opening', bottom: 'seam', centre: 'fold' }),
-      back: true,
-    },
-  ],
-  seams: [
-    {
-      name: 'back-casing',
-      sewn: 2,
-      first: [{ piece: 'skirt-back', edge: 'top' }],
-      second: [{ piece: 'back-casing', edge: 'top' }],
-      cornered: true,
-    },
-    {
-      name: 'back-casing-inside',
-      sewn: 2,
-      kind: 'laid',
-      first: [{ piece: 'back-casing', edge: 'top' }],
-      second: [{ piece: 'back-casing', edge: 'bottom', back: true }],
-    },
-  ],
-});
+export const backCasingPart = only(
+  isRound,
+  part<Takes, Gives>({
+    pieces: [
+      piece<Takes>()('back-casing', flare, {
+        copies: 1,
+        mirrored: false,
+        onFold: true,
+        sizes: {
+          flareTop: (look) => look.length('skirt-back.top'),
+          flareBottom: (look) => look.length('skirt-back.top'),
+          flareHeight: CUT_MM,
+        },
+        roles: () => ({ top: 'seam', side: 'opening', bottom: 'seam', centre: 'fold' }),
+        back: true,
+      }),
+    ],
+    seams: [
+      {
+        name: 'back-casing',
+        sewn: 2,
+        first: [{ piece: 'skirt-back', edge: 'top' }],
+        second: [{ piece: 'back-casing', edge: 'top' }],
+        cornered: true,
+      },
+      {
+        name: 'back-casing-inside',
+        sewn: 2,
+        kind: 'laid',
+        first: [{ piece: 'back-casing', edge: 'top' }],
+        second: [{ piece: 'back-casing', edge: 'bottom', back: true }],
+      },
+    ],
+  }),
+);

@@ -1,48 +1,51 @@
 import { type BandTop, band } from '../../blocks/band';
 import { flare } from '../../blocks/flare';
-import type { Part, PieceRow, SeamRow } from '../../rows/garment';
+import { type Bodices, isBand, isOpen, type Linings, type Opens, type Straps } from '../../heads/choices';
+import { part } from '../../rows/part';
+import { type EdgesOf, piece } from '../../rows/piece-row';
+import type { SeamRow } from '../../rows/rows';
+import { PAST_CENTRE_MM } from '../../sizes/ease';
+import type { SizesOf } from '../../sizes/maker';
 import { bandSizes } from '../../sizes/waist';
-import type { Choices } from '../../sizes/wearer';
-import { isOpen } from './bodice';
+import type { Side } from './top';
 
-/** The bodices that hang from straps, and how each ends above. */
-const tops: Readonly<Record<string, BandTop>> = {
+/** How each of the bodices that hang from straps ends above. */
+const tops: { readonly [Kind in Bodices['bodice']]?: BandTop } = {
   band: 'straight',
   dipped: 'straight',
   'half-circle': 'round',
   halter: 'halter',
 };
-export const isBand = (choices: Choices) => String(choices.bodice) in tops;
-export const isRound = (choices: Choices) => choices.bodice === 'half-circle';
-export const isHalter = (choices: Choices) => choices.bodice === 'halter';
-const isStrapped = (choices: Choices) => choices.straps !== 'none';
+export const isRound = ({ bodice }: Bodices) => bodice === 'half-circle';
+export const isHalter = ({ bodice }: Bodices) => bodice === 'halter';
+const isStrapped = ({ straps }: Straps) => straps !== 'none';
 /** A strap behind the neck leaves the back alone, and so do a halter's and a half circle's. */
-const behindNeck = (choices: Choices) => choices.straps === 'neck' || isHalter(choices) || isRound(choices);
+const behindNeck = (choices: Bodices & Straps) => choices.straps === 'neck' || isHalter(choices) || isRound(choices);
 
 /** A lining is sewn to it round the top and the opening, and turned inside; else the top is bound. */
-export const isLined = (choices: Choices) => choices.lining === true;
+export const isLined = ({ lining }: Linings) => lining;
 
-const PAST_CENTRE_MM = 10;
+export type BandChoices = Bodices & Straps & Linings & Opens;
+export type BandGives = {
+  readonly size: SizesOf<typeof bandSizes>;
+  readonly edge: EdgesOf<Side | `${Side}-lining`, ReturnType<typeof band>> | EdgesOf<'strap', typeof flare>;
+};
+type Names = BandGives & { readonly choices: BandChoices };
 
 /** The shell, or its lining cut alike: without a strap's place. */
-function row(layer: '' | '-lining', side: 'front' | 'back', top: BandTop, open: boolean): PieceRow {
+function row(layer: '' | '-lining', side: Side, top: BandTop, open: boolean) {
   const lining = layer !== '';
-  const strap = side === 'back' ? 'backStrapWidth' : 'strapWidth';
-  return {
-    name: side + layer,
+  return piece<Names>()(`${side}${layer}`, band(top), {
     copies: open ? 2 : 1,
     mirrored: open,
     onFold: !open,
-    block: band(top, open ? 'open' : 'fold'),
     sizes: {
-      dip: side === 'front' ? 'frontDip' : 'noDip',
-      ...(top === 'round' ? { bandHeight: 'roundHeight' } : {}),
-      strapWidth: lining ? 'noStrap' : strap,
+      dip: side === 'front' ? 'frontDip' : null,
+      ...(top === 'round' ? { bandHeight: 'roundHeight' as const } : {}),
+      past: open ? PAST_CENTRE_MM : null,
+      strapWidth: ({ choices, sizes }) =>
+        lining || !isStrapped(choices) || (side === 'back' && behindNeck(choices)) ? null : sizes.strapWidth,
     },
-    takes: ({ choices, sizes }) => ({
-      past: PAST_CENTRE_MM,
-      backStrapWidth: behindNeck(choices) ? 0 : (sizes.strapWidth ?? 0),
-    }),
     roles: (choices) => ({
       'hem-end': 'opening',
       centre: !open ? 'fold' : isLined(choices) ? 'seam' : 'closure',
@@ -54,14 +57,14 @@ function row(layer: '' | '-lining', side: 'front' | 'back', top: BandTop, open: 
       isOpen(side)(choices) === open &&
       topOf(side, choices) === top &&
       !(side === 'back' && isRound(choices)),
-  };
+  });
 }
 
-function topOf(side: 'front' | 'back', choices: Choices): BandTop | undefined {
-  return side === 'back' ? 'straight' : tops[String(choices.bodice)];
+function topOf(side: Side, { bodice }: Bodices): BandTop | undefined {
+  return side === 'back' ? 'straight' : tops[bodice];
 }
 
-const strap = (side: 'front' | 'back'): SeamRow => ({
+const strap = (side: Side): SeamRow<Names> => ({
   name: `strap-${side}`,
   sewn: 2,
   kind: 'laid',
@@ -71,10 +74,8 @@ const strap = (side: 'front' | 'back'): SeamRow => ({
 });
 
 /** A bodice from the underarm to the waist, straight, dipped, round or drawn up to the neck, and its straps. */
-export const bandPart: Part = {
-  needs: (['chest-girth', 'waist-girth', 'bodice-height', 'neck-girth', 'armhole-depth', 'strap-length'] as const).map(
-    (measure) => ({ measure }),
-  ),
+export const bandPart = part<{ choices: BandChoices; size: never; edge: never }, BandGives>({
+  centre: [{ length: ({ bandHeight }) => bandHeight }],
   sizes: [bandSizes],
   pieces: [
     ...(['', '-lining'] as const).flatMap((layer) => [
@@ -82,13 +83,11 @@ export const bandPart: Part = {
       row(layer, 'back', 'straight', false),
       row(layer, 'back', 'straight', true),
     ]),
-    {
-      name: 'strap',
+    piece<Names>()('strap', flare, {
       copies: 2,
       mirrored: false,
       onFold: false,
-      block: flare,
-      sizes: { flareTop: 'strapWidth', flareBottom: 'strapWidth', flareHeight: 'strapLength', flareOpen: 'notOpen' },
+      sizes: { flareTop: 'strapWidth', flareBottom: 'strapWidth', flareHeight: 'strapLength' },
       roles: (choices) => ({
         top: 'seam',
         side: 'opening',
@@ -96,7 +95,7 @@ export const bandPart: Part = {
         centre: 'opening',
       }),
       when: isStrapped,
-    },
+    }),
   ],
   seams: [
     {
@@ -121,8 +120,8 @@ export const bandPart: Part = {
     {
       place: 'chest',
       measure: 'chest-girth',
-      garment: ({ sizes }) => sizes.chest ?? 0,
+      garment: ({ sizes }) => sizes.chest,
       when: (choices) => !isRound(choices),
     },
   ],
-};
+});

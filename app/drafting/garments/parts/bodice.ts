@@ -1,28 +1,35 @@
+import type { Mm } from '../../../body';
 import { bodice } from '../../blocks/bodice';
-import type { Ref } from '../../draft-types';
-import { type Part, type PieceRow, sumOf } from '../../rows/garment';
+import { isOpen } from '../../heads/choices';
+import { type Look, sumOf } from '../../rows/names';
+import { type Part, part } from '../../rows/part';
+import { piece } from '../../rows/piece-row';
 import { bodiceSizes } from '../../sizes/bodice';
+import { PAST_CENTRE_MM } from '../../sizes/ease';
+import type { Sizes, SizesOf } from '../../sizes/maker';
 import { neckSizes } from '../../sizes/neck';
-import type { Choices } from '../../sizes/wearer';
 import { hemRole } from './hem';
 import { scrapNeck } from './thick';
+import { halfNeckline, type NeckEdge, type Side, type Sides, type Top, type TopChoices } from './top';
 
-/** A centre opened all the way laps this far past the centre line on either side. */
-export const PAST_CENTRE_MM = 10;
+export type BodiceGives = {
+  readonly size: SizesOf<typeof neckSizes> | SizesOf<typeof bodiceSizes>;
+  /** A sleeve's neck is there only where the top has raglan sleeves, and only then asked for. */
+  readonly edge: Sides | NeckEdge;
+};
+type Takes<C extends object, S extends string = never> = {
+  readonly choices: C;
+  readonly size: S;
+  readonly edge: never;
+};
+type Names<C extends object> = {
+  readonly choices: C;
+  readonly size: BodiceGives['size'];
+  readonly edge: BodiceGives['edge'];
+};
 
-export const isOpen = (side: 'front' | 'back') => (choices: Choices) => choices.opening === side;
-export const hasSleeve = (choices: Choices) => choices.sleeve !== undefined && choices.sleeve !== 'none';
-export const isRaglan = (choices: Choices) => hasSleeve(choices) && choices.armhole === 'raglan';
-
-/** A garment with a choice of bodices has a skirt sewn to its waist. */
-export const isWaisted = (choices: Choices) => choices.bodice !== undefined;
-const hasHem = (choices: Choices) => !isWaisted(choices);
-/** A lining is sewn to it round neck, opening and hem, and both are turned out. */
-export const isLined = (choices: Choices) => choices.neck === 'lined';
-export const isBagged = (choices: Choices) => isLined(choices) && hasHem(choices) && choices.hem === 'turned';
-
-/** What a front or back takes from the finished sizes. */
-export function bodiceFeed(side: 'front' | 'back', open: boolean): Record<string, string> {
+/** What a front or back takes from the finished sizes; a lining, which has no pocket, the same. */
+export function bodiceFeed(side: Side, open: boolean, slit: Side) {
   return {
     neckDrop: `${side}NeckDrop`,
     tummyHalf: `${side}Tummy`,
@@ -30,127 +37,112 @@ export function bodiceFeed(side: 'front' | 'back', open: boolean): Record<string
     sideGather: `${side}Gather`,
     centreLength: `${side}Length`,
     neckShare: `${side}NeckKept`,
-    slitLength: open ? 'noSlit' : `${side}Slit`,
-    pocketBeside: open ? 'pocketBeside' : 'notOpen',
-    ...(side === 'back' ? { pocket: 'noPocket' } : {}),
-  };
+    slitLength: side === slit && !open ? (look: Pick<Look, 'slit'>) => look.slit : null,
+    past: open ? PAST_CENTRE_MM : null,
+  } as const;
 }
 
-function row(side: 'front' | 'back', arm: 'set-in' | 'raglan', open: boolean): PieceRow {
-  return {
-    name: side,
+function row<C extends TopChoices>(top: Top<C>, side: Side, arm: 'set-in' | 'raglan', open: boolean) {
+  const { waisted, lined, pocket } = top;
+  const isBagged = bagged(top);
+  const place = side === 'front' ? pocket : undefined;
+  const placed = (look: Look<Names<C>>) => place?.(look.choices, look.wearer) ?? null;
+  return piece<Names<C>>()(side, bodice(arm), {
     copies: open ? 2 : 1,
     mirrored: open,
     onFold: !open,
-    block: bodice({ arm, centre: open ? 'open' : 'fold' }),
-    sizes: bodiceFeed(side, open),
-    takes: () => ({ past: PAST_CENTRE_MM }),
+    sizes: {
+      ...bodiceFeed(side, open, top.slit),
+      pocketHand: (look) => placed(look)?.hand ?? null,
+      pocketFrom: (look) => placed(look)?.from ?? null,
+      pocketBeside: open ? (look) => placed(look)?.beside ?? null : null,
+    },
     roles: (choices) => ({
       neckline: 'seam',
       shoulder: 'seam',
       armhole: 'seam',
       side: 'seam',
-      hem: isWaisted(choices) || isBagged(choices) ? 'seam' : hemRole(choices),
-      'neck-end': isLined(choices) ? 'seam' : 'neckline',
-      'hem-end': isWaisted(choices) ? 'opening' : isBagged(choices) ? 'seam' : hemRole(choices),
-      centre: !open ? 'fold' : isLined(choices) ? 'seam' : 'closure',
+      hem: waisted || isBagged(choices) ? 'seam' : hemRole(choices),
+      'neck-end': lined(choices) ? 'seam' : 'neckline',
+      'hem-end': waisted ? 'opening' : isBagged(choices) ? 'seam' : hemRole(choices),
+      centre: !open ? 'fold' : lined(choices) ? 'seam' : 'closure',
     }),
     cuts: ['slit'],
     ...(side === 'back' ? { back: true as const } : {}),
-    when: (choices) => isOpen(side)(choices) === open && isRaglan(choices) === (arm === 'raglan'),
-  };
+    when: (choices) => isOpen(side)(choices) === open && (top.arm(choices) === 'raglan') === (arm === 'raglan'),
+  });
 }
 
-/** Half the neckline from centre front to centre back, as a collar or hood meets it. */
-export function halfNeckline(choices: Choices): Ref[] {
-  return [
-    { piece: 'front', edge: 'neckline' },
-    ...(isRaglan(choices) ? [{ piece: 'sleeve', edge: 'neck' }] : []),
-    { piece: 'back', edge: 'neckline', back: true },
-  ];
-}
-
-/** The same to the very edge of an opening: where a binding ends. */
-export function wholeHalfNeckline(choices: Choices): Ref[] {
-  return [
-    ...(isOpen('front')(choices) ? [{ piece: 'front', edge: 'neck-end' }] : []),
-    ...halfNeckline(choices),
-    ...(isOpen('back')(choices) ? [{ piece: 'back', edge: 'neck-end', back: true as const }] : []),
-  ];
-}
-
-const needed = [
-  'neck-girth',
-  'chest-girth',
-  'body-girth',
-  'front-width',
-  'back-width',
-  'hem-girth',
-  'shoulder-length',
-  'side-inset',
-  'armhole-depth',
-  'body-length',
-  'back-body-length',
-  'side-length',
-  'front-neck-drop',
-  'back-neck-drop',
-] as const;
+/** Shell and lining are sewn together at the hem too, and turned out. */
+export const bagged =
+  <C extends TopChoices>({ lined, waisted }: Top<C>) =>
+  (choices: C): boolean =>
+    lined(choices) && !waisted && choices.hem === 'turned';
 
 /** Front and back hanging from the shoulders. Something is sewn to every neckline and armhole. */
-export const bodicePart: Part = {
-  needs: needed.map((measure) => ({ measure })),
-  sizes: [neckSizes, bodiceSizes],
-  passages: [
-    { measure: 'head-girth', through: 'hem', gives: (sizes) => sizes.hem ?? 0, when: hasHem },
-    { measure: 'head-girth', through: 'chest', gives: (sizes) => sizes.chest ?? 0 },
-    { measure: 'head-girth', through: 'neck', gives: (sizes) => sizes.neck ?? 0, atNeck: true, seamed: true },
-  ],
-  pieces: (['front', 'back'] as const).flatMap((side) =>
-    (['set-in', 'raglan'] as const).flatMap((arm) => [row(side, arm, false), row(side, arm, true)]),
-  ),
-  seams: [
-    {
-      name: 'shoulder',
-      sewn: 2,
-      first: [{ piece: 'back', edge: 'shoulder' }],
-      second: [{ piece: 'front', edge: 'shoulder' }],
-      when: (choices) => !isRaglan(choices),
-    },
-    {
-      name: 'side',
-      sewn: 2,
-      first: [{ piece: 'back', edge: 'side' }],
-      second: [{ piece: 'front', edge: 'side' }],
-      longer: 'gathered',
-    },
-    ...(['front', 'back'] as const).flatMap((side) => [
+export function bodicePart<C extends TopChoices, S extends string = never>(
+  top: Top<C>,
+  { below }: { readonly below?: (sizes: Sizes<S>) => Mm } = {},
+): Part<Takes<C, S>, BodiceGives> {
+  const { arm, lined, waisted } = top;
+  /** With front or back open all the way, everything opens from the neck to the hem, and what opens below it. */
+  const opened = (sizes: Sizes<'frontLength' | 'frontNeckDrop'>) =>
+    2 * (sizes.frontLength - sizes.frontNeckDrop + (below?.(sizes as unknown as Sizes<S>) ?? 0));
+  const hasHem = () => !waisted;
+  const isBagged = bagged(top);
+  const neckline = halfNeckline(top);
+  const rows = part<Takes<C>, BodiceGives>({
+    sizes: [neckSizes, bodiceSizes],
+    centre: [{ length: ({ frontLength, frontNeckDrop }) => frontLength - frontNeckDrop }],
+    passages: [
+      { measure: 'head-girth', through: 'hem', gives: ({ hem }) => hem, opened, when: hasHem },
+      { measure: 'head-girth', through: 'chest', gives: ({ chest }) => chest, opened },
+      { measure: 'head-girth', through: 'neck', gives: ({ neck }) => neck, opened, slit: true, seamed: true },
+    ],
+    pieces: (['front', 'back'] as const).flatMap((side) =>
+      (['set-in', 'raglan'] as const).flatMap((cut) => [row(top, side, cut, false), row(top, side, cut, true)]),
+    ),
+    seams: [
       {
-        name: `${side}-hem`,
-        sewn: 2 as const,
-        kind: 'folded' as const,
-        first: [{ piece: side, edge: 'hem' }],
-        second: [],
-        when: (choices: Choices) => hasHem(choices) && !isBagged(choices),
+        name: 'shoulder',
+        sewn: 2,
+        first: [{ piece: 'back', edge: 'shoulder' }],
+        second: [{ piece: 'front', edge: 'shoulder' }],
+        when: (choices) => arm(choices) !== 'raglan',
       },
       {
-        name: `${side}-closure`,
-        sewn: 2 as const,
-        kind: 'folded' as const,
-        first: [{ piece: side, edge: 'centre' }],
-        second: [],
-        when: (choices: Choices) => isOpen(side)(choices) && !isLined(choices),
+        name: 'side',
+        sewn: 2,
+        first: [{ piece: 'back', edge: 'side' }],
+        second: [{ piece: 'front', edge: 'side' }],
+        longer: 'gathered',
       },
-    ]),
-  ],
-  notes: [scrapNeck],
-  fit: [
-    {
-      place: 'neck',
-      measure: 'neck-girth',
-      garment: (look) => 2 * sumOf(halfNeckline(look.choices), look),
-    },
-    { place: 'chest', measure: 'chest-girth', garment: (look) => look.sizes.chest ?? 0 },
-    { place: 'tummy', measure: 'body-girth', garment: (look) => look.sizes.tummy ?? 0, when: hasHem },
-    { place: 'hem', measure: 'hem-girth', garment: (look) => look.sizes.hem ?? 0, when: hasHem },
-  ],
-};
+      ...(['front', 'back'] as const).flatMap((side) => [
+        {
+          name: `${side}-hem`,
+          sewn: 2 as const,
+          kind: 'folded' as const,
+          first: [{ piece: side, edge: 'hem' } as const],
+          second: [],
+          when: (choices: C) => !waisted && !isBagged(choices),
+        },
+        {
+          name: `${side}-closure`,
+          sewn: 2 as const,
+          kind: 'folded' as const,
+          first: [{ piece: side, edge: 'centre' } as const],
+          second: [],
+          when: (choices: C) => isOpen(side)(choices) && !lined(choices),
+        },
+      ]),
+    ],
+    notes: [scrapNeck],
+    fit: [
+      { place: 'neck', measure: 'neck-girth', garment: (look) => 2 * sumOf(neckline(look.choices), look) },
+      { place: 'chest', measure: 'chest-girth', garment: ({ sizes }) => sizes.chest },
+      { place: 'tummy', measure: 'body-girth', garment: ({ sizes }) => sizes.tummy, when: hasHem },
+      { place: 'hem', measure: 'hem-girth', garment: ({ sizes }) => sizes.hem, when: hasHem },
+    ],
+  });
+  return rows as unknown as Part<Takes<C, S>, BodiceGives>;
+}

@@ -1,9 +1,9 @@
 import type { Role } from '../../draft-types';
-import type { Choices } from '../../sizes/wearer';
+import type { Hems } from '../../heads/choices';
 
 /** How each way of finishing a hem is an edge. */
-const roles: Readonly<Record<string, Role>> = { turned: 'hem', casing: 'casing', raw: 'edge' };
+const roles: Readonly<Record<Hems['hem'], Role>> = { turned: 'hem', casing: 'casing', raw: 'edge' };
 
-export function hemRole(choices: Choices): Role {
-  return roles[String(choices.hem)] ?? 'hem';
+export function hemRole({ hem }: Hems): Role {
+  return roles[hem];
 }

@@ -1,40 +1,42 @@
 import { bodice } from '../../blocks/bodice';
-import type { Ref, Role } from '../../draft-types';
-import { only, type Part, type PieceRow, type SeamRow } from '../../rows/garment';
-import type { Choices } from '../../sizes/wearer';
-import {
-  bodiceFeed,
-  hasSleeve,
-  isBagged,
-  isLined,
-  isOpen,
-  isRaglan,
-  isWaisted,
-  PAST_CENTRE_MM,
-  wholeHalfNeckline,
-} from './bodice';
+import { isOpen } from '../../heads/choices';
+import type { RefTo } from '../../rows/names';
+import { only, part } from '../../rows/part';
+import { type EdgesOf, piece } from '../../rows/piece-row';
+import { type BodiceGives, bagged, bodiceFeed } from './bodice';
+import { type NeckEdge, type Side, type Sides, type Top, type TopChoices, wholeHalfNeckline } from './top';
 import { twin } from './twin';
 
 const sides = ['front', 'back'] as const;
 
+type Gives = {
+  readonly size: never;
+  readonly edge: EdgesOf<'front-lining' | 'back-lining', ReturnType<typeof bodice>> | 'sleeve-lining.neck';
+};
+type Takes<C extends object> = {
+  readonly choices: C;
+  readonly size: BodiceGives['size'];
+  readonly edge: BodiceGives['edge'];
+};
+type Names<C extends object> = {
+  readonly choices: C;
+  readonly size: Takes<C>['size'];
+  readonly edge: Takes<C>['edge'] | Gives['edge'];
+};
+type Ref = RefTo<Sides>;
+
 /** Cut as the shell is, but for its pocket. */
-function row(side: 'front' | 'back', open: boolean): PieceRow {
-  return {
-    name: `${side}-lining`,
+function row<C extends TopChoices>(top: Top<C>, side: Side, open: boolean) {
+  return piece<Names<C>>()(`${side}-lining`, bodice('set-in'), {
     copies: open ? 2 : 1,
     mirrored: open,
     onFold: !open,
-    block: bodice({ arm: 'set-in', centre: open ? 'open' : 'fold' }),
-    sizes: { ...bodiceFeed(side, open), pocket: 'noPocket' },
-    takes: () => ({ past: PAST_CENTRE_MM }),
-    roles: (choices): Record<string, Role> => ({
-      'hem-end': isWaisted(choices) ? 'opening' : 'seam',
-      centre: open ? 'seam' : 'fold',
-    }),
+    sizes: bodiceFeed(side, open, top.slit),
+    roles: () => ({ 'hem-end': top.waisted ? 'opening' : 'seam', centre: open ? 'seam' : 'fold' }),
     cuts: ['slit'],
     ...(side === 'back' ? { back: true as const } : {}),
-    when: (choices) => isOpen(side)(choices) === open && !isRaglan(choices),
-  };
+    when: (choices) => isOpen(side)(choices) === open && top.arm(choices) !== 'raglan',
+  });
 }
 
 const armholes = (): Ref[] => [
@@ -42,43 +44,50 @@ const armholes = (): Ref[] => [
   { piece: 'back', edge: 'armhole' },
 ];
 
-/** The lower edge from the front's opening, or its fold, to the back's. */
-function hems(choices: Choices): Ref[] {
-  const end = (side: 'front' | 'back', back?: true): Ref[] =>
-    isOpen(side)(choices) && !isWaisted(choices) ? [{ piece: side, edge: 'hem-end', ...(back ? { back } : {}) }] : [];
-  return [
-    ...end('front', true),
-    { piece: 'front', edge: 'hem', back: true },
-    { piece: 'back', edge: 'hem' },
-    ...end('back'),
-  ];
-}
-
-const own = (name: string, edge: string, more: Partial<SeamRow> = {}): SeamRow => ({
-  name,
-  sewn: 2,
-  first: [{ piece: 'back-lining', edge }],
-  second: [{ piece: 'front-lining', edge }],
-  ...more,
-});
+const own = (name: string, edge: 'shoulder' | 'side') =>
+  ({
+    name,
+    sewn: 2,
+    first: [{ piece: 'back-lining', edge }],
+    second: [{ piece: 'front-lining', edge }],
+  }) as const;
 
 /** A full lining: sewn to the shell round neck and opening, round armholes without sleeves, and at the hem or waist. */
-export const liningPart = (slit: 'front' | 'back'): Part =>
-  only(isLined, {
-    pieces: sides.flatMap((side) => [row(side, false), row(side, true)]),
-    seams: [
-      own('lining-shoulder', 'shoulder'),
-      twin('lining-neck', wholeHalfNeckline),
-      ...sides.map((side) => twin(`lining-${side}`, () => [{ piece: side, edge: 'centre' }], { when: isOpen(side) })),
-      twin('lining-slit', () => [{ piece: slit, edge: 'slit', times: 2 }], {
-        sewn: 1,
-        kind: 'laid',
-        when: (choices) => choices.opening === 'slit',
-      }),
-      twin('lining-armhole', armholes, { when: (choices) => !hasSleeve(choices) }),
-      own('lining-side', 'side', { longer: 'gathered' }),
-      twin('lining-hem', hems, { when: isBagged }),
-      twin('lining-hem', hems, { kind: 'laid', when: (choices) => !isBagged(choices) }),
-      twin('lining-armhole', armholes, { kind: 'laid', when: hasSleeve }),
-    ],
-  });
+export function liningPart<C extends TopChoices>(top: Top<C>) {
+  const isBagged = bagged(top);
+  const bare = (choices: C) => top.arm(choices) === 'bare';
+  /** The lower edge from the front's opening, or its fold, to the back's. */
+  const hems = (choices: C): Ref[] => {
+    const end = (side: Side, back?: true): Ref[] =>
+      isOpen(side)(choices) && !top.waisted ? [{ piece: side, edge: 'hem-end', ...(back ? { back } : {}) }] : [];
+    return [
+      ...end('front', true),
+      { piece: 'front', edge: 'hem', back: true },
+      { piece: 'back', edge: 'hem' },
+      ...end('back'),
+    ];
+  };
+  return only(
+    top.lined,
+    part<Takes<C>, Gives>({
+      pieces: sides.flatMap((side) => [row(top, side, false), row(top, side, true)]),
+      seams: [
+        own('lining-shoulder', 'shoulder'),
+        twin<C, NeckEdge>('lining-neck', wholeHalfNeckline(top)),
+        ...sides.map((side) =>
+          twin<C, Sides>(`lining-${side}`, () => [{ piece: side, edge: 'centre' }], { when: isOpen(side) }),
+        ),
+        twin<C, Sides>('lining-slit', () => [{ piece: top.slit, edge: 'slit', times: 2 }], {
+          sewn: 1,
+          kind: 'laid',
+          when: (choices) => choices.opening === 'slit',
+        }),
+        twin<C, Sides>('lining-armhole', armholes, { when: bare }),
+        { ...own('lining-side', 'side'), longer: 'gathered' },
+        twin<C, Sides>('lining-hem', hems, { when: isBagged }),
+        twin<C, Sides>('lining-hem', hems, { kind: 'laid', when: (choices) => !isBagged(choices) }),
+        twin<C, Sides>('lining-armhole', armholes, { kind: 'laid', when: (choices) => !bare(choices) }),
+      ],
+    }),
+  );
+}

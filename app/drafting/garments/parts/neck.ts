@@ -1,23 +1,18 @@
 import { flare } from '../../blocks/flare';
 import { neckFacing } from '../../blocks/neck-facing';
-import { type Choice, only, type Part, sumOf } from '../../rows/garment';
-import type { Choices } from '../../sizes/wearer';
+import { isOpen, type Necks, type Opens } from '../../heads/choices';
+import { sumOf } from '../../rows/names';
+import { only, part } from '../../rows/part';
+import { type EdgesOf, piece } from '../../rows/piece-row';
 import { bindingPart, fromFront } from './binding';
-import { halfNeckline, isOpen, isRaglan, wholeHalfNeckline } from './bodice';
+import type { BodiceGives } from './bodice';
 import { liningPart } from './lining';
+import { halfNeckline, type Side, type Top, type TopChoices, wholeHalfNeckline } from './top';
 
-/** How a neckline is finished: concave, so never simply turned. */
-export const neckChoice = {
-  kind: 'one',
-  of: ['bound', 'faced', 'lined', 'band', 'flat'],
-  fallback: 'bound',
-} as const satisfies Choice;
-
-const finished = (way: string) => (choices: Choices) => choices.neck === way;
-const isClosed = (choices: Choices) => choices.opening === 'none' || choices.opening === undefined;
+const finished = (way: Necks['neck']) => (choices: Necks) => choices.neck === way;
+const isClosed = ({ opening }: Opens) => opening === 'none';
 /** Where a slit lies, and so where the ends of a collar or strip do. */
-type Side = 'front' | 'back';
-type Ends = (choices: Choices) => Side;
+type Ends = (choices: Opens) => Side;
 const endsAt =
   (slit: Side): Ends =>
   ({ opening }) =>
@@ -37,131 +32,162 @@ const NARROWEST_FACING_MM = 12;
 /** How far a flat collar turns, half of it, radians: nearly as far as the neckline itself, so that it lies flat. */
 const FLAT_ANGLE = 2;
 
-const self = (piece: string, edge: string) => ({ first: [{ piece, edge }], second: [{ piece, edge }] });
+type Takes<C extends object> = {
+  readonly choices: C;
+  readonly size: BodiceGives['size'];
+  readonly edge: BodiceGives['edge'];
+};
+type With<C extends object, E extends string> = {
+  readonly choices: C;
+  readonly size: Takes<C>['size'];
+  readonly edge: Takes<C>['edge'] | E;
+};
+type Edges<P extends string> = EdgesOf<P, typeof flare>;
+type Facings = EdgesOf<'front-facing' | 'back-facing', typeof neckFacing>;
 
-const bandPart = (ends: Ends): Part => ({
-  pieces: [
-    {
-      name: 'collar-band',
-      copies: 1,
-      mirrored: false,
-      onFold: true,
-      block: flare,
-      sizes: { flareTop: 'collarHalf', flareBottom: 'collarHalf', flareHeight: 'collarDeep', flareOpen: 'notOpen' },
-      takes: (look) => ({
-        collarHalf: sumOf(halfNeckline(look.choices), look),
-        collarDeep: 2 * Math.max((look.sizes.neck ?? 0) * BAND_SHARE, NARROWEST_MM),
+const self = <P extends string, E extends string>(piece: P, edge: E) => ({
+  first: [{ piece, edge }],
+  second: [{ piece, edge }],
+});
+
+function bandPart<C extends TopChoices>(top: Top<C>, ends: Ends) {
+  const neckline = halfNeckline(top);
+  return part<Takes<C>, { size: never; edge: Edges<'collar-band'> }>({
+    pieces: [
+      piece<With<C, never>>()('collar-band', flare, {
+        copies: 1,
+        mirrored: false,
+        onFold: true,
+        sizes: {
+          flareTop: (look) => sumOf(neckline(look.choices), look),
+          flareBottom: (look) => sumOf(neckline(look.choices), look),
+          flareHeight: ({ sizes }) => 2 * Math.max(sizes.neck * BAND_SHARE, NARROWEST_MM),
+        },
+        roles: () => ({ top: 'seam', side: 'seam', bottom: 'seam', centre: 'fold' }),
       }),
-      roles: () => ({ top: 'seam', side: 'seam', bottom: 'seam', centre: 'fold' }),
-    },
-  ],
-  seams: [
-    { name: 'collar-end', sewn: 1, ...self('collar-band', 'side') },
-    {
-      name: 'collar-neck',
-      sewn: 2,
-      first: halfNeckline,
-      second: (choices) => [fromFront('collar-band', ends(choices))],
-      cornered: true,
-    },
-    {
-      name: 'collar-inside',
-      sewn: 2,
-      kind: 'laid',
-      first: [{ piece: 'collar-band', edge: 'top' }],
-      second: [{ piece: 'collar-band', edge: 'bottom' }],
-    },
-  ],
-});
-
-const flatPart = (ends: Ends): Part => ({
-  pieces: [
-    {
-      name: 'collar',
-      copies: 2,
-      mirrored: false,
-      onFold: true,
-      block: flare,
-      sizes: { flareTop: 'collarHalf', flareBottom: 'collarOuter', flareHeight: 'collarWide', flareOpen: 'notOpen' },
-      takes: (look) => {
-        const collarHalf = sumOf(halfNeckline(look.choices), look);
-        const collarWide = Math.max((look.sizes.neck ?? 0) * FLAT_SHARE, 2 * NARROWEST_MM);
-        return { collarHalf, collarWide, collarOuter: collarHalf + FLAT_ANGLE * collarWide };
+    ],
+    seams: [
+      { name: 'collar-end', sewn: 1, ...self('collar-band', 'side') },
+      {
+        name: 'collar-neck',
+        sewn: 2,
+        first: neckline,
+        second: (choices) => [fromFront('collar-band', 'top', ends(choices))],
+        cornered: true,
       },
-      roles: () => ({ top: 'seam', side: 'seam', bottom: 'seam', centre: 'fold' }),
-    },
-  ],
-  seams: [
-    { name: 'collar-round', sewn: 2, ...self('collar', 'bottom') },
-    { name: 'collar-end', sewn: 2, ...self('collar', 'side'), cornered: true },
-    {
-      name: 'collar-neck',
-      sewn: 2,
-      first: halfNeckline,
-      second: (choices) => [fromFront('collar', ends(choices))],
-      cornered: true,
-    },
-  ],
-});
+      {
+        name: 'collar-inside',
+        sewn: 2,
+        kind: 'laid',
+        first: [{ piece: 'collar-band', edge: 'top' }],
+        second: [{ piece: 'collar-band', edge: 'bottom' }],
+      },
+    ],
+  });
+}
 
-const facedPart = (slit: Side): Part => ({
-  pieces: (['front', 'back'] as const).flatMap((side) =>
-    [false, true].map((open) => ({
-      name: `${side}-facing`,
-      copies: open ? 2 : 1,
-      mirrored: open,
-      onFold: !open,
-      block: neckFacing,
-      sizes: { neckDrop: `${side}NeckDrop`, slitLength: open ? 'noSlit' : `${side}Slit` },
-      cuts: ['slit'],
-      roles: () => ({ neckline: 'seam', shoulder: 'seam', outer: 'edge', centre: open ? 'opening' : 'fold' }) as const,
-      ...(side === 'back' ? { back: true as const } : {}),
-      when: (choices: Choices) => isOpen(side)(choices) === open,
-    })),
-  ),
-  seams: [
-    {
-      name: 'facing-shoulder',
-      sewn: 2,
-      first: [{ piece: 'back-facing', edge: 'shoulder' }],
-      second: [{ piece: 'front-facing', edge: 'shoulder' }],
-    },
-    {
-      name: 'facing-neck',
-      sewn: 2,
-      first: halfNeckline,
-      second: [
-        { piece: 'front-facing', edge: 'neckline' },
-        { piece: 'back-facing', edge: 'neckline', back: true },
-      ],
-      cornered: true,
-    },
-    {
-      name: 'slit',
-      sewn: 1,
-      kind: 'laid',
-      first: [{ piece: slit, edge: 'slit', times: 2 }],
-      second: [{ piece: `${slit}-facing`, edge: 'slit', times: 2 }],
-      when: (choices) => choices.opening === 'slit',
-    },
-  ],
-});
+function flatPart<C extends TopChoices>(top: Top<C>, ends: Ends) {
+  const neckline = halfNeckline(top);
+  const wide = (neck: number) => Math.max(neck * FLAT_SHARE, 2 * NARROWEST_MM);
+  return part<Takes<C>, { size: never; edge: Edges<'collar'> }>({
+    pieces: [
+      piece<With<C, never>>()('collar', flare, {
+        copies: 2,
+        mirrored: false,
+        onFold: true,
+        sizes: {
+          flareTop: (look) => sumOf(neckline(look.choices), look),
+          flareBottom: (look) => sumOf(neckline(look.choices), look) + FLAT_ANGLE * wide(look.sizes.neck),
+          flareHeight: ({ sizes }) => wide(sizes.neck),
+        },
+        roles: () => ({ top: 'seam', side: 'seam', bottom: 'seam', centre: 'fold' }),
+      }),
+    ],
+    seams: [
+      { name: 'collar-round', sewn: 2, ...self('collar', 'bottom') },
+      { name: 'collar-end', sewn: 2, ...self('collar', 'side'), cornered: true },
+      {
+        name: 'collar-neck',
+        sewn: 2,
+        first: neckline,
+        second: (choices) => [fromFront('collar', 'top', ends(choices))],
+        cornered: true,
+      },
+    ],
+  });
+}
+
+function facedPart<C extends TopChoices>(top: Top<C>) {
+  return part<Takes<C>, { size: never; edge: Facings }>({
+    pieces: (['front', 'back'] as const).flatMap((side) =>
+      [false, true].map((open) =>
+        piece<With<C, Facings>>()(`${side}-facing`, neckFacing, {
+          copies: open ? 2 : 1,
+          mirrored: open,
+          onFold: !open,
+          sizes: {
+            neckDrop: `${side}NeckDrop` as const,
+            slitLength: side === top.slit && !open ? (look) => look.slit : null,
+          },
+          cuts: ['slit'],
+          roles: () => ({ neckline: 'seam', shoulder: 'seam', outer: 'edge', centre: open ? 'opening' : 'fold' }),
+          ...(side === 'back' ? { back: true as const } : {}),
+          when: (choices) => isOpen(side)(choices) === open,
+        }),
+      ),
+    ),
+    seams: [
+      {
+        name: 'facing-shoulder',
+        sewn: 2,
+        first: [{ piece: 'back-facing', edge: 'shoulder' }],
+        second: [{ piece: 'front-facing', edge: 'shoulder' }],
+      },
+      {
+        name: 'facing-neck',
+        sewn: 2,
+        first: halfNeckline(top),
+        second: [
+          { piece: 'front-facing', edge: 'neckline' },
+          { piece: 'back-facing', edge: 'neckline', back: true },
+        ],
+        cornered: true,
+      },
+      {
+        name: 'slit',
+        sewn: 1,
+        kind: 'laid',
+        first: [{ piece: top.slit, edge: 'slit', times: 2 }],
+        second: [{ piece: `${top.slit}-facing`, edge: 'slit', times: 2 }],
+        when: (choices) => choices.opening === 'slit',
+      },
+    ],
+  });
+}
 
 /** A bound, faced, lined or collared neckline. A raglan's is bound where another was asked for inside: its neck has four pieces. */
-export const neckPart = (slit: Side): readonly Part[] => [
-  only(finished('bound'), bindingPart('binding', { edge: wholeHalfNeckline, closed: isClosed, ends: endsAt(slit) })),
-  only(finished('faced'), facedPart(slit)),
-  liningPart(slit),
-  only(finished('band'), bandPart(endsAt(slit))),
-  only(finished('flat'), flatPart(flatEndsAt(slit))),
-  {
-    instead: ['faced', 'lined'].map((from) => ({
-      choice: 'neck',
-      from,
-      to: 'bound',
-      code: 'bound-instead',
-      check: [],
-      when: (look) => isRaglan(look.choices) || (from === 'faced' && (look.sizes.shoulder ?? 0) < NARROWEST_FACING_MM),
-    })),
-  },
-];
+export function neckParts<C extends TopChoices & Necks>(top: Top<C>) {
+  const { slit, arm } = top;
+  return [
+    only(
+      finished('bound'),
+      bindingPart('binding', { edge: wholeHalfNeckline(top), closed: isClosed, ends: endsAt(slit) }),
+    ),
+    only(finished('faced'), facedPart(top)),
+    liningPart(top),
+    only(finished('band'), bandPart(top, endsAt(slit))),
+    only(finished('flat'), flatPart(top, flatEndsAt(slit))),
+    part<{ choices: Necks; size: 'shoulder'; edge: never }>({
+      instead: (['faced', 'lined'] as const).map((from) => ({
+        choice: 'neck',
+        from,
+        to: 'bound',
+        code: 'bound-instead',
+        check: [],
+        when: ({ choices, sizes }) =>
+          // Every part beside this one asks for the top's own choices too.
+          arm(choices as C) === 'raglan' || (from === 'faced' && sizes.shoulder < NARROWEST_FACING_MM),
+      })),
+    }),
+  ] as const;
+}

@@ -1,14 +1,14 @@
 import type { Mm } from '../../../body';
 import { pocket } from '../../blocks/pocket';
-import type { Role } from '../../draft-types';
-import { type Look, only, type Part, type PieceRow } from '../../rows/garment';
-import type { Choices } from '../../sizes/wearer';
-import { isOpen } from './bodice';
+import { isOpen, type Opens, type Pockets } from '../../heads/choices';
+import type { Look } from '../../rows/names';
+import { only, part } from '../../rows/part';
+import { type EdgesOf, piece } from '../../rows/piece-row';
+import type { Wearer } from '../../sizes/wearer';
+import type { PocketPlace, Sides } from './top';
 
-export const pocketChoice = { kind: 'yes', fallback: true } as const;
-
-const hasPocket = (choices: Choices) => choices.pocket === true;
 const isFrontOpen = isOpen('front');
+const hasPocket = (choices: Pockets) => choices.pocket;
 
 /** A hand edge lets a paw in from this share of its girth (common practice, no source). */
 const PAW_SHARE = 0.55;
@@ -19,81 +19,80 @@ const BESIDE_MM = 14;
 /** Nothing smaller is worth sewing on. */
 const LEAST_MM = 20;
 
-function row(open: boolean): PieceRow {
-  return {
-    name: 'pocket',
+type Gives = { readonly size: never; readonly edge: EdgesOf<'pocket', typeof pocket> };
+type Takes = {
+  readonly choices: Opens & Pockets;
+  readonly size: never;
+  readonly edge: Extract<Sides, `front.pocket-${string}`>;
+};
+type Names = { readonly choices: Takes['choices']; readonly size: never; readonly edge: Takes['edge'] | Gives['edge'] };
+
+/** Where a front has its pocket: told to the bodice, which draws the place. */
+export function pocketPlace(choices: Pockets, wearer: Wearer): PocketPlace | null {
+  return hasPocket(choices) ? { hand: handOf(wearer), from: wearer.hem + ABOVE_HEM_MM, beside: BESIDE_MM } : null;
+}
+
+const handOf = (wearer: Pick<Wearer, 'of'>): Mm => wearer.of('paw-girth') * PAW_SHARE;
+
+const row = (open: boolean) =>
+  piece<Names>()('pocket', pocket, {
     copies: open ? 2 : 1,
     mirrored: open,
     onFold: !open,
-    block: pocket,
-    takes: (look) => ({
-      pocketTop: look.length('front', 'pocket-top'),
-      pocketBottom: look.length('front', 'pocket-bottom'),
-      pocketSide: look.length('front', 'pocket-side'),
-      pocketHandEdge: look.length('front', 'pocket-hand'),
-    }),
-    roles: (): Record<string, Role> => ({
-      top: 'seam',
-      hand: 'opening',
-      side: 'seam',
-      bottom: 'seam',
-      centre: open ? 'seam' : 'fold',
-    }),
+    sizes: {
+      pocketTop: (look) => look.length('front.pocket-top'),
+      pocketBottom: (look) => look.length('front.pocket-bottom'),
+      pocketSide: (look) => look.length('front.pocket-side'),
+      pocketHandEdge: (look) => look.length('front.pocket-hand'),
+    },
+    roles: () => ({ top: 'seam', hand: 'opening', side: 'seam', bottom: 'seam', centre: open ? 'seam' : 'fold' }),
     when: (choices) => isFrontOpen(choices) === open,
-  };
-}
+  });
 
-const stitched = (choices: Choices) => ['top', 'side', 'bottom', ...(isFrontOpen(choices) ? ['centre'] : [])];
+const stitched = (choices: Opens) =>
+  ['top', 'side', 'bottom', ...(isFrontOpen(choices) ? (['centre'] as const) : [])] as const;
 
 /** One wide pocket on the front, both hands from the sides; in two halves where the front opens. */
-export const pocketPart: Part = only(hasPocket, {
-  needs: [{ measure: 'paw-girth' }],
-  sizes: [
-    (wearer) => ({
-      sizes: {
-        pocket: 1,
-        pocketHand: wearer.of('paw-girth') * PAW_SHARE,
-        pocketFrom: wearer.hem + ABOVE_HEM_MM,
-        pocketBeside: BESIDE_MM,
+export const pocketPart = only(
+  hasPocket,
+  part<Takes, Gives>({
+    pieces: [row(false), row(true)],
+    seams: [
+      { name: 'pocket-hand', sewn: 2, kind: 'folded', first: [{ piece: 'pocket', edge: 'hand' }], second: [] },
+      {
+        name: 'pocket',
+        sewn: 2,
+        kind: 'laid',
+        first: (choices) => stitched(choices).map((edge) => ({ piece: 'front', edge: `pocket-${edge}` })),
+        second: (choices) => stitched(choices).map((edge) => ({ piece: 'pocket', edge })),
       },
-    }),
-  ],
-  pieces: [row(false), row(true)],
-  seams: [
-    { name: 'pocket-hand', sewn: 2, kind: 'folded', first: [{ piece: 'pocket', edge: 'hand' }], second: [] },
-    {
-      name: 'pocket',
-      sewn: 2,
-      kind: 'laid',
-      first: (choices) => stitched(choices).map((edge) => ({ piece: 'front', edge: `pocket-${edge}` })),
-      second: (choices) => stitched(choices).map((edge) => ({ piece: 'pocket', edge })),
-    },
-  ],
-  instead: [
-    {
-      choice: 'pocket',
-      from: true,
-      to: false,
-      code: 'pocket-left-out',
-      check: [],
-      when: (look) => smallest(look) < LEAST_MM,
-    },
-  ],
-  notes: [
-    {
-      code: 'pocket-for-looks',
-      measures: ['paw-girth'],
-      told: (look) => {
-        const [hand, needs] = [look.length('pocket', 'hand'), look.sizes.pocketHand ?? 0];
-        return hand < needs - 0.5 ? { hand, needs } : null;
+    ],
+    instead: [
+      {
+        choice: 'pocket',
+        from: true,
+        to: false,
+        code: 'pocket-left-out',
+        check: [],
+        when: (look) => smallest(look) < LEAST_MM,
       },
-    },
-  ],
-});
+    ],
+    notes: [
+      {
+        code: 'pocket-for-looks',
+        measures: ['paw-girth'],
+        told: (look) => {
+          const [hand, needs] = [look.length('pocket.hand'), handOf(look.wearer)];
+          return hand < needs - 0.5 ? { hand, needs } : null;
+        },
+      },
+    ],
+  }),
+);
 
 /** The pocket's height or its width, whichever is less; a half counts for itself. */
-function smallest(look: Look): Mm {
-  const [top, bottom] = [look.length('pocket', 'top'), look.length('pocket', 'bottom')];
-  const hand = Math.sqrt(Math.max(look.length('pocket', 'hand') ** 2 - (bottom - top) ** 2, 0));
-  return Math.min(bottom, hand + look.length('pocket', 'side'));
+function smallest({ length }: Look<Names>): Mm {
+  const [top, bottom] = [length('pocket.top'), length('pocket.bottom')];
+  const hand = Math.sqrt(Math.max(length('pocket.hand') ** 2 - (bottom - top) ** 2, 0));
+  return Math.min(bottom, hand + length('pocket.side'));
 }

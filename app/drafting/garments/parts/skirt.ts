@@ -1,68 +1,73 @@
 import type { Mm } from '../../../body';
 import { flare } from '../../blocks/flare';
 import { pleated } from '../../blocks/pleats';
-import type { Choice, Look, Part, PieceRow, SeamRow } from '../../rows/garment';
+import type { Hems, Panels, Skirts } from '../../heads/choices';
+import type { Look } from '../../rows/names';
+import { type Part, part } from '../../rows/part';
+import { type EdgesOf, piece } from '../../rows/piece-row';
+import type { SeamRow } from '../../rows/rows';
 import { LEAST_EASE_MM } from '../../sizes/ease';
 import { CLOTH_WIDE_MM, sectorReach } from '../../sizes/fullness';
+import type { SizesOf } from '../../sizes/maker';
 import { skirtSizes } from '../../sizes/skirt';
-import type { Choices } from '../../sizes/wearer';
 import { hemRole } from './hem';
 import { thickness } from './thick';
 import { isTiered } from './tiers';
+import type { Side } from './top';
 
-export const skirtChoice = {
-  kind: 'one',
-  of: ['gathered', 'knife', 'box', 'elastic', 'a-line', 'half-circle', 'circle', 'tiers'],
-  fallback: 'gathered',
-} as const satisfies Choice;
+export type SkirtChoices = Skirts & Panels & Hems;
+export const isPleated = ({ skirt }: Skirts) => skirt === 'knife' || skirt === 'box';
+export const isElastic = ({ skirt }: Skirts) => skirt === 'elastic';
 
-export const panelsChoice = { kind: 'one', of: ['auto', 'two', 'four'], fallback: 'auto' } as const satisfies Choice;
+/** What a skirt is told of its garment. */
+export type Hangs<C extends object> = {
+  /** It opens at the centre back, as far as the hips ask. */
+  readonly opens: (choices: C) => boolean;
+  /** A side that is not sewn to a bodice but drawn in by an elastic: wider, and never pleated. */
+  readonly loose: (side: Side, choices: C) => boolean;
+};
+/** And whether it is sewn to a bodice's hems. */
+type Hung<C extends object> = Hangs<C> & { readonly fromBodice: boolean };
 
-export const isPleated = (choices: Choices) => choices.skirt === 'knife' || choices.skirt === 'box';
-export const isElastic = (choices: Choices) => choices.skirt === 'elastic';
-/** A garment that can open elsewhere needs no opening in its skirt unless it opens behind. */
-const isClosed = (choices: Choices) =>
-  isElastic(choices) || (choices.opening !== undefined && choices.opening !== 'back');
-/** The front alone hangs from a half circle; the back is drawn in by an elastic. */
-const isLoose = (side: 'front' | 'back', choices: Choices) => side === 'back' && choices.bodice === 'half-circle';
+type Own = EdgesOf<'skirt-front' | 'skirt-back', typeof flare | ReturnType<typeof pleated>>;
+export type SkirtGives = {
+  readonly size: SizesOf<typeof skirtSizes> | `${Side}SkirtTop` | `${Side}SkirtHem`;
+  readonly edge: Own;
+};
+type Bodiced = 'front.hem' | 'back.hem';
+type Names<C extends object> = { readonly choices: C; readonly size: SkirtGives['size']; readonly edge: Own | Bodiced };
 
 /** How a quarter of the skirt is cut: on the fold, with a seam at the centre, or with one that opens. */
 type Cut = 'fold' | 'seam' | 'open';
 
-const isFour = (choices: Choices) => choices.panels === 'four';
-
-function cutOf(side: 'front' | 'back', choices: Choices): Cut {
-  if (side === 'back' && !isClosed(choices)) return 'open';
-  return isFour(choices) ? 'seam' : 'fold';
+function cutOf<C extends SkirtChoices>({ opens }: Pick<Hangs<C>, 'opens'>, side: Side, choices: C): Cut {
+  if (side === 'back' && opens(choices)) return 'open';
+  return choices.panels === 'four' ? 'seam' : 'fold';
 }
 
+const blocks = { flare, knife: pleated('knife'), box: pleated('box') } as const;
+type Kind = keyof typeof blocks;
+
 /** A quarter of the skirt: on the fold, or one of a mirrored pair. */
-function panel(side: 'front' | 'back', block: 'flare' | 'pleated', cut: Cut): PieceRow {
+function panel<C extends SkirtChoices>(hung: Hung<C>, side: Side, kind: Kind, cut: Cut) {
+  const { loose, fromBodice } = hung;
   const parted = cut !== 'fold';
-  return {
-    name: `skirt-${side}`,
+  const kindOf = (choices: C): Kind =>
+    (choices.skirt === 'knife' || choices.skirt === 'box') && !loose(side, choices) ? choices.skirt : 'flare';
+  return piece<Names<C>>()(`skirt-${side}`, blocks[kind] as (typeof blocks)['knife'], {
     copies: parted ? 2 : 1,
     mirrored: parted,
     onFold: !parted,
-    block: block === 'flare' ? flare : pleated,
     sizes: {
-      flareTop: `${side}SkirtTop`,
-      flareBottom: `${side}SkirtHem`,
+      flareTop: `${side}SkirtTop` as const,
+      flareBottom: `${side}SkirtHem` as const,
       flareHeight: 'skirtLength',
-      flareOpen: cut === 'open' ? 'skirtOpen' : 'notOpen',
-      box: 'box',
+      flareOpen: cut === 'open' ? 'skirtOpen' : null,
     },
-    takes: (look) => {
-      const { skirtTop = 0, skirtHem = 0, skirtRatio = 1, looseTop = 0 } = look.sizes;
-      const own = isLoose(side, look.choices) ? looseTop : skirtTop;
-      const hung = look.choices.bodice !== undefined && !isLoose(side, look.choices);
-      const top = hung ? look.length(side, 'hem') * skirtRatio : own;
-      const widened = top - skirtTop;
-      return {
-        box: look.choices.skirt === 'box' ? 1 : 0,
-        [`${side}SkirtTop`]: top,
-        [`${side}SkirtHem`]: skirtHem + widened,
-      };
+    takes: ({ sizes: { skirtTop, skirtHem, skirtRatio, looseTop }, choices, length }) => {
+      const own = loose(side, choices) ? looseTop : skirtTop;
+      const top = fromBodice && !loose(side, choices) ? length(`${side}.hem`) * skirtRatio : own;
+      return { [`${side}SkirtTop`]: top, [`${side}SkirtHem`]: skirtHem + (top - skirtTop) };
     },
     roles: (choices) => ({
       top: isElastic(choices) ? 'casing' : 'seam',
@@ -72,9 +77,8 @@ function panel(side: 'front' | 'back', block: 'flare' | 'pleated', cut: Cut): Pi
       opening: 'opening',
     }),
     ...(side === 'back' ? { back: true as const } : {}),
-    when: (choices) =>
-      (isPleated(choices) && !isLoose(side, choices)) === (block === 'pleated') && cutOf(side, choices) === cut,
-  };
+    when: (choices) => kindOf(choices) === kind && cutOf(hung, side, choices) === cut,
+  });
 }
 
 /** The waist of the skirt, half of it, from centre front to centre back. */
@@ -83,113 +87,135 @@ export const skirtWaist = [
   { piece: 'skirt-back', edge: 'top', back: true },
 ] as const;
 
-/** A skirt; what it hangs from is another part's. */
-export const skirtPart: Part = {
-  needs: (['waist-girth', 'hip-girth', 'waist-to-hem'] as const).map((measure) => ({ measure })),
-  sizes: [skirtSizes],
-  pieces: [
-    ...(['flare', 'pleated'] as const).flatMap((block) => [
-      panel('front', block, 'fold'),
-      panel('front', block, 'seam'),
-      panel('back', block, 'fold'),
-      panel('back', block, 'seam'),
-      panel('back', block, 'open'),
-    ]),
-  ],
-  seams: [
-    {
-      name: 'skirt-side',
-      sewn: 2,
-      first: [{ piece: 'skirt-back', edge: 'side' }],
-      second: [{ piece: 'skirt-front', edge: 'side' }],
-    },
-    ...(['front', 'back'] as const).map(
-      (side): SeamRow => ({
-        name: `skirt-${side}`,
-        sewn: 1,
-        first: [{ piece: `skirt-${side}`, edge: 'centre' }],
-        second: [{ piece: `skirt-${side}`, edge: 'centre' }],
-        when: (choices) => cutOf(side, choices) !== 'fold',
-      }),
-    ),
-    ...(['front', 'back'] as const).map(
-      (side): SeamRow => ({
-        name: `skirt-${side}-casing`,
+/** A skirt that hangs from a band or a casing of its own. */
+export function skirtPart<C extends SkirtChoices>(hung: Hangs<C>) {
+  // Not sewn to a bodice, it asks for no edge of one.
+  return quarters({ ...hung, fromBodice: false }) as unknown as Part<
+    { choices: C; size: never; edge: never },
+    SkirtGives
+  >;
+}
+
+/** A skirt sewn to the hems of a bodice. */
+export function hungSkirtPart<C extends SkirtChoices>(hung: Hangs<C>) {
+  return quarters({ ...hung, fromBodice: true });
+}
+
+function quarters<C extends SkirtChoices>(hung: Hung<C>) {
+  const widest = (look: Look<Names<C>>) => widestOf(look, hung);
+  return part<{ choices: C; size: never; edge: Bodiced }, SkirtGives>({
+    sizes: [skirtSizes],
+    pieces: [
+      ...(['flare', 'knife', 'box'] as const).flatMap((kind) => [
+        panel(hung, 'front', kind, 'fold'),
+        panel(hung, 'front', kind, 'seam'),
+        panel(hung, 'back', kind, 'fold'),
+        panel(hung, 'back', kind, 'seam'),
+        panel(hung, 'back', kind, 'open'),
+      ]),
+    ],
+    seams: [
+      {
+        name: 'skirt-side',
+        sewn: 2,
+        first: [{ piece: 'skirt-back', edge: 'side' }],
+        second: [{ piece: 'skirt-front', edge: 'side' }],
+      },
+      ...(['front', 'back'] as const).map(
+        (side): SeamRow<Names<C>> => ({
+          name: `skirt-${side}`,
+          sewn: 1,
+          first: [{ piece: `skirt-${side}`, edge: 'centre' }],
+          second: [{ piece: `skirt-${side}`, edge: 'centre' }],
+          when: (choices) => cutOf(hung, side, choices) !== 'fold',
+        }),
+      ),
+      ...(['front', 'back'] as const).map(
+        (side): SeamRow<Names<C>> => ({
+          name: `skirt-${side}-casing`,
+          sewn: 2,
+          kind: 'folded',
+          first: [{ piece: `skirt-${side}`, edge: 'top' }],
+          second: [],
+          when: isElastic,
+        }),
+      ),
+      {
+        name: 'skirt-hem',
         sewn: 2,
         kind: 'folded',
-        first: [{ piece: `skirt-${side}`, edge: 'top' }],
+        first: [
+          { piece: 'skirt-front', edge: 'bottom', back: true },
+          { piece: 'skirt-back', edge: 'bottom' },
+        ],
         second: [],
-        when: isElastic,
-      }),
-    ),
-    {
-      name: 'skirt-hem',
-      sewn: 2,
-      kind: 'folded',
-      first: [
-        { piece: 'skirt-front', edge: 'bottom', back: true },
-        { piece: 'skirt-back', edge: 'bottom' },
-      ],
-      second: [],
-      when: (choices) => !isTiered(choices),
-    },
-  ],
-  instead: [
-    {
-      choice: 'panels',
-      from: 'two',
-      to: 'four',
-      code: 'panels-added',
-      check: ['waist-girth', 'waist-to-hem'],
-      onlyAuto: true,
-      when: (look) => widest(look) > CLOTH_WIDE_MM,
-    },
-  ],
-  notes: [
-    {
-      code: 'wider-than-cloth',
-      measures: ['waist-girth'],
-      told: (look) => (widest(look) > CLOTH_WIDE_MM ? { width: widest(look), cloth: CLOTH_WIDE_MM } : null),
-    },
-    {
-      code: 'too-thick-to-gather',
-      measures: [],
-      told: thickness,
-      when: ({ skirt }) => ['gathered', 'elastic', 'tiers'].includes(String(skirt)),
-    },
-    { code: 'too-thick-to-pleat', measures: [], told: thickness, when: isPleated },
-    {
-      code: 'pleats-narrow',
-      measures: ['waist-girth'],
-      told: ({ sizes: { waist = 0, pleats = 1 }, choices }) => {
-        const deep = waist / 4 / pleats / (choices.skirt === 'box' ? 2 : 1);
-        return deep < NARROWEST_FOLD_MM ? { deep } : null;
+        when: (choices) => !isTiered(choices),
       },
-      when: isPleated,
-    },
-  ],
-  fit: [
-    {
-      place: 'hip',
-      measure: 'hip-girth',
-      garment: ({ sizes }) => 4 * Math.max(sizes.skirtHem ?? 0, sizes.skirtTop ?? 0),
-      why: ({ sizes, wearer }) =>
-        4 * Math.max(sizes.skirtHem ?? 0, sizes.skirtTop ?? 0) < wearer.of('hip-girth') + LEAST_EASE_MM
-          ? 'above-the-hip'
-          : null,
-    },
-  ],
-};
+    ],
+    notes: [
+      {
+        code: 'wider-than-cloth',
+        measures: ['waist-girth'],
+        told: (look) => (widest(look) > CLOTH_WIDE_MM ? { width: widest(look), cloth: CLOTH_WIDE_MM } : null),
+      },
+      {
+        code: 'too-thick-to-gather',
+        measures: [],
+        told: thickness,
+        when: ({ skirt }) => skirt === 'gathered' || skirt === 'elastic' || skirt === 'tiers',
+      },
+      { code: 'too-thick-to-pleat', measures: [], told: thickness, when: isPleated },
+      {
+        code: 'pleats-narrow',
+        measures: ['waist-girth'],
+        told: ({ sizes: { waist, pleats }, choices }) => {
+          const deep = waist / 4 / pleats / (choices.skirt === 'box' ? 2 : 1);
+          return deep < NARROWEST_FOLD_MM ? { deep } : null;
+        },
+        when: isPleated,
+      },
+    ],
+    fit: [
+      {
+        place: 'hip',
+        measure: 'hip-girth',
+        garment: ({ sizes }) => 4 * Math.max(sizes.skirtHem, sizes.skirtTop),
+        why: ({ sizes, wearer }) =>
+          4 * Math.max(sizes.skirtHem, sizes.skirtTop) < wearer.of('hip-girth') + LEAST_EASE_MM
+            ? 'above-the-hip'
+            : null,
+      },
+    ],
+  });
+}
+
+/** In four panels where two would be wider than cloth. */
+export function panelsPart<C extends SkirtChoices>(hung: Pick<Hangs<C>, 'opens'>) {
+  return part<{ choices: SkirtChoices; size: SkirtGives['size']; edge: never }>({
+    instead: [
+      {
+        choice: 'panels',
+        from: 'two',
+        to: 'four',
+        code: 'panels-added',
+        check: ['waist-girth', 'waist-to-hem'],
+        onlyAuto: true,
+        // The skirt beside this part asks for its garment's own choices too.
+        when: (look) => widestOf(look as unknown as Look<Names<C>>, hung) > CLOTH_WIDE_MM,
+      },
+    ],
+  });
+}
 
 /** Folds less deep than this do not stay (common practice, no source). */
 const NARROWEST_FOLD_MM = 8;
 
 /** The widest piece of the skirt as it is cut, unfolded, mm. */
-function widest({ sizes, choices }: Look): Mm {
+function widestOf<C extends SkirtChoices>({ sizes, choices }: Look<Names<C>>, hung: Pick<Hangs<C>, 'opens'>): Mm {
   return Math.max(
     ...(['front', 'back'] as const).map((side) => {
-      const { [`${side}SkirtTop`]: top = 0, [`${side}SkirtHem`]: hem = 0, skirtLength = 1 } = sizes;
-      return sectorReach(top, hem, skirtLength) * (cutOf(side, choices) === 'fold' ? 2 : 1);
+      const { [`${side}SkirtTop` as const]: top, [`${side}SkirtHem` as const]: hem, skirtLength } = sizes;
+      return sectorReach(top, hem, skirtLength) * (cutOf(hung, side, choices) === 'fold' ? 2 : 1);
     }),
   );
 }

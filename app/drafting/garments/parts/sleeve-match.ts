@@ -1,10 +1,29 @@
-import type { Look, MatchRow, Turn } from '../../rows/garment';
+import type { raglanSleeve } from '../../blocks/raglan';
+import type { sleeve } from '../../blocks/sleeve';
+import type { Sleeves } from '../../heads/choices';
+import type { Look } from '../../rows/names';
+import type { EdgesOf } from '../../rows/piece-row';
+import type { MatchRow, Turn } from '../../rows/rows';
 import { LEAST_SIDE_MM } from '../../sizes/bodice';
-import type { Choices } from '../../sizes/wearer';
-import { hasSleeve, isRaglan } from './bodice';
+import type { SizesOf } from '../../sizes/maker';
+import type { sleeveSizes } from '../../sizes/sleeve';
+import { armOf } from './top';
 
-export const setIn = (choices: Choices) => hasSleeve(choices) && !isRaglan(choices);
-export const isPuffed = (choices: Choices) => choices.sleeve === 'puffed';
+/** What a sleeve is set into, and what it is itself. */
+export type SleeveNames = {
+  readonly choices: Sleeves;
+  readonly size: SizesOf<typeof sleeveSizes> | Bodiced;
+  readonly edge: Armholes | EdgesOf<'sleeve', typeof sleeve | typeof raglanSleeve>;
+};
+export type Bodiced = 'armholeDepth' | 'sideLevel' | 'shoulder' | 'inset' | 'neckTop';
+export type Armholes = 'front.armhole' | 'back.armhole';
+type Seen = Look<SleeveNames>;
+type Knob = Turn<SleeveNames>;
+
+export const isRaglan = (choices: Sleeves) => armOf(choices) === 'raglan';
+export const hasSleeve = (choices: Sleeves) => armOf(choices) !== 'bare';
+export const setIn = (choices: Sleeves) => armOf(choices) === 'set-in';
+export const isPuffed = (choices: Pick<Sleeves, 'sleeve'>) => choices.sleeve === 'puffed';
 /** How much fuller than its armhole a puffed cap is gathered in (common practice, no source). */
 const PUFFED_CAP = [1.2, 1.8] as const;
 
@@ -19,45 +38,47 @@ const FLATTEST_CAP = 2 / 3;
 const WIDEST_SLEEVE = 1.15;
 const MOST_RAISED_CAP = 1.2;
 
-export const armhole = (look: Look) => look.length('front', 'armhole') + look.length('back', 'armhole');
-const cap = (look: Look) => look.length('sleeve', 'front-cap') + look.length('sleeve', 'back-cap');
+export const armhole = ({ length }: Pick<Look<{ choices: object; size: never; edge: Armholes }>, 'length'>) =>
+  length('front.armhole') + length('back.armhole');
+const cap = ({ length }: Seen) => length('sleeve.front-cap') + length('sleeve.back-cap');
+/** What the armhole must at least be to pass the arm's root; null where nobody measured that. */
+const root = ({ wearer, sizes }: Seen) => (wearer.taken('arm-root-girth') ? sizes.armhole : null);
 
-const from = (size: string, share: number) => (_: Look, start: Readonly<Record<string, number>>) =>
-  (start[size] ?? 0) * share;
+const from =
+  (size: 'capHeight' | 'bicep', share: number): Knob['limit'] =>
+  (_, start) =>
+    start[size] * share;
 
 /** Deeper, but never so deep that the side has no room for its hem. */
-const deepen = (share: number): Turn => ({
+const deepen = (share: number): Knob => ({
   size: 'armholeDepth',
-  limit: (look, start) => {
-    const { sideLevel = 0, armholeDepth = 0 } = start;
+  limit: (look, { sideLevel, armholeDepth }) => {
     const kept = isRaglan(look.choices) ? LEAST_RAGLAN_SIDE_SHARE : LEAST_SIDE_SHARE;
     const side = Math.max(look.wearer.hem + LEAST_SIDE_MM, (sideLevel - armholeDepth) * kept);
-    return Math.max(Math.min(armholeDepth * share, sideLevel - side), look.sizes.armholeDepth ?? 0);
+    return Math.max(Math.min(armholeDepth * share, sideLevel - side), look.sizes.armholeDepth);
   },
   code: 'armhole-deepened',
   check: ['armhole-depth', 'upper-arm-girth'],
 });
 
-const flatten: Turn = {
+const flatten: Knob = {
   size: 'capHeight',
   limit: from('capHeight', FLATTEST_CAP),
   code: 'cap-changed',
   check: ['arm-length', 'underarm-length'],
 };
-const raise: Turn = { ...flatten, limit: from('capHeight', MOST_RAISED_CAP) };
-const widen: Turn = {
+const raise: Knob = { ...flatten, limit: from('capHeight', MOST_RAISED_CAP) };
+const widen: Knob = {
   size: 'bicep',
   limit: from('bicep', WIDEST_SLEEVE),
   code: 'sleeve-widened',
   check: ['upper-arm-girth', 'armhole-depth'],
 };
 /** Back to the depth as measured, unless the arm's root asks for more. */
-const takeBack: Turn = {
+const takeBack: Knob = {
   size: 'armholeDepth',
   limit: (look, start) =>
-    (look.sizes.armhole ?? 0) > 0
-      ? (look.sizes.armholeDepth ?? 0)
-      : Math.min(look.wearer.of('armhole-depth'), start.armholeDepth ?? 0),
+    root(look) === null ? Math.min(look.wearer.of('armhole-depth'), start.armholeDepth) : look.sizes.armholeDepth,
   code: 'armhole-raised',
   check: ['armhole-depth'],
 };
@@ -65,10 +86,10 @@ const takeBack: Turn = {
 const ARM_CHECK = ['upper-arm-girth', 'armhole-depth', 'arm-length', 'underarm-length'] as const;
 
 /** How a sleeve is brought to its armhole: what is turned, how far, in which order. */
-export const sleeveMatch: readonly MatchRow[] = [
+export const sleeveMatch: readonly MatchRow<SleeveNames>[] = [
   {
     what: 'arm-root',
-    ratio: (look) => ((look.sizes.armhole ?? 0) > 0 ? armhole(look) / (look.sizes.armhole ?? 1) : 1),
+    ratio: (look) => armhole(look) / (root(look) ?? armhole(look)),
     aim: () => [1, Number.POSITIVE_INFINITY],
     turn: [deepen(DEEPEN[2])],
     rest: 'refuse',
@@ -94,9 +115,9 @@ export const sleeveMatch: readonly MatchRow[] = [
     when: isRaglan,
   },
   ...(['front', 'back'] as const).map(
-    (side): MatchRow => ({
+    (side): MatchRow<SleeveNames> => ({
       what: `${side}-raglan`,
-      ratio: (look) => look.length('sleeve', `${side}-raglan`) / look.length(side, 'armhole'),
+      ratio: (look) => look.length(`sleeve.${side}-raglan`) / look.length(`${side}.armhole`),
       aim: () => [1, 1],
       turn: [deepen(DEEPEN[3])],
       rest: 'gather',
@@ -109,6 +130,6 @@ export const sleeveMatch: readonly MatchRow[] = [
 
 /** How high a raglan head rises: cap and shoulder together, and never so flat that its edges buckle. */
 const FLATTEST_HEAD = 0.4;
-const rise = (look: Look) => look.length('sleeve', 'over-arm');
-const leastRise = ({ sizes }: Look) =>
-  Math.max((sizes.capHeight ?? 0) + (sizes.shoulder ?? 0), ((sizes.bicep ?? 0) / 2) * FLATTEST_HEAD);
+const rise = (look: Seen) => look.length('sleeve.over-arm');
+const leastRise = ({ sizes: { capHeight, shoulder, bicep } }: Seen) =>
+  Math.max(capHeight + shoulder, (bicep / 2) * FLATTEST_HEAD);

@@ -1,21 +1,42 @@
 import { flare } from '../../blocks/flare';
 import { raglanSleeve } from '../../blocks/raglan';
 import { sleeve } from '../../blocks/sleeve';
-import type { Part, PieceRow } from '../../rows/garment';
+import type { Hems, Sleeves } from '../../heads/choices';
+import { part } from '../../rows/part';
+import { type EdgesOf, piece } from '../../rows/piece-row';
+import type { SizesOf } from '../../sizes/maker';
 import { LEAST_INSET_MM, LEAST_SHOULDER_MM } from '../../sizes/shoulder';
 import { sleeveSizes } from '../../sizes/sleeve';
-import { hasSleeve, isRaglan } from './bodice';
 import { hemRole } from './hem';
-import { armhole, isPuffed, setIn, sleeveMatch } from './sleeve-match';
+import {
+  type Armholes,
+  armhole,
+  type Bodiced,
+  hasSleeve,
+  isPuffed,
+  isRaglan,
+  type SleeveNames,
+  setIn,
+  sleeveMatch,
+} from './sleeve-match';
 import { thickness } from './thick';
 
-const shared = { name: 'sleeve', copies: 2, mirrored: true, onFold: false } as const;
+type Gives = {
+  readonly size: SizesOf<typeof sleeveSizes>;
+  readonly edge: EdgesOf<'sleeve', typeof sleeve | typeof raglanSleeve> | EdgesOf<'cuff-band', typeof flare>;
+};
+type Takes = { readonly choices: Sleeves & Hems; readonly size: Bodiced; readonly edge: Armholes };
+type Names = Omit<SleeveNames, 'choices'> & Pick<Takes, 'choices'>;
 
-const pieces: readonly PieceRow[] = [
-  {
-    ...shared,
-    block: sleeve,
-    takes: (look) => ({ capShare: look.length('front', 'armhole') / armhole(look) }),
+/** A puffed sleeve's cuff is bound by a band cut four times as wide as it shows. */
+const CUFF_BAND_CUT_MM = 28;
+
+const pair = { copies: 2, mirrored: true, onFold: false } as const;
+
+const pieces = [
+  piece<Names>()('sleeve', sleeve, {
+    ...pair,
+    sizes: { capShare: (look) => look.length('front.armhole') / armhole(look) },
     roles: (choices) => ({
       'front-cap': 'seam',
       'back-cap': 'seam',
@@ -24,11 +45,13 @@ const pieces: readonly PieceRow[] = [
       'front-underarm': 'seam',
     }),
     when: setIn,
-  },
-  {
-    ...shared,
-    block: raglanSleeve,
-    takes: (look) => ({ frontRaglan: look.length('front', 'armhole'), backRaglan: look.length('back', 'armhole') }),
+  }),
+  piece<Names>()('sleeve', raglanSleeve, {
+    ...pair,
+    sizes: {
+      frontRaglan: (look) => look.length('front.armhole'),
+      backRaglan: (look) => look.length('back.armhole'),
+    },
     roles: (choices) => ({
       'front-raglan': 'seam',
       neck: 'seam',
@@ -38,30 +61,21 @@ const pieces: readonly PieceRow[] = [
       'front-underarm': 'seam',
     }),
     when: isRaglan,
-  },
-  {
-    name: 'cuff-band',
+  }),
+  piece<Names>()('cuff-band', flare, {
     copies: 2,
     mirrored: false,
     onFold: true,
-    block: flare,
-    sizes: { flareTop: 'cuffBand', flareBottom: 'cuffBand', flareHeight: 'cuffBandCut', flareOpen: 'notOpen' },
-    takes: () => ({ cuffBandCut: CUFF_BAND_CUT_MM }),
+    sizes: { flareTop: 'cuffBand', flareBottom: 'cuffBand', flareHeight: CUFF_BAND_CUT_MM },
     roles: () => ({ top: 'seam', side: 'seam', bottom: 'opening', centre: 'fold' }),
     when: isPuffed,
-  },
+  }),
 ];
 
-/** A puffed sleeve's cuff is bound by a band cut four times as wide as it shows. */
-const CUFF_BAND_CUT_MM = 28;
-
 /** Sleeves set into an armhole, or raglan ones where there is no shoulder to set them in. */
-export const sleevePart: Part = {
-  needs: (['arm-root-girth', 'upper-arm-girth', 'paw-girth', 'arm-length', 'underarm-length'] as const).map(
-    (measure) => ({ measure, when: hasSleeve }),
-  ),
-  sizes: [(wearer, sizes) => (hasSleeve(wearer.choices) ? sleeveSizes(wearer, sizes) : { sizes: {} })],
-  passages: [{ measure: 'paw-girth', through: 'cuff', gives: (sizes) => sizes.cuff ?? 0, when: hasSleeve }],
+export const sleevePart = part<Takes, Gives>({
+  sizes: [{ ...sleeveSizes, when: hasSleeve }],
+  passages: [{ measure: 'paw-girth', through: 'cuff', gives: ({ cuff }) => cuff, when: hasSleeve }],
   pieces,
   seams: [
     {
@@ -147,16 +161,16 @@ export const sleevePart: Part = {
         setIn(look.choices) &&
         (failed === 'sleeve' ||
           failed === 'arm-root' ||
-          (look.sizes.inset ?? 0) < LEAST_INSET_MM - 0.01 ||
-          (look.sizes.shoulder ?? 0) < LEAST_SHOULDER_MM),
+          look.sizes.inset < LEAST_INSET_MM - 0.01 ||
+          look.sizes.shoulder < LEAST_SHOULDER_MM),
     },
   ],
   fit: [
-    { place: 'bicep', measure: 'upper-arm-girth', garment: (look) => look.sizes.bicep ?? 0, when: hasSleeve },
+    { place: 'bicep', measure: 'upper-arm-girth', garment: ({ sizes }) => sizes.bicep, when: hasSleeve },
     {
       place: 'cuff',
       measure: 'paw-girth',
-      garment: (look) => look.sizes.cuff ?? 0,
+      garment: ({ sizes }) => sizes.cuff,
       when: (choices) => choices.sleeve === 'long',
     },
     {
@@ -166,4 +180,4 @@ export const sleevePart: Part = {
       when: setIn,
     },
   ],
-};
+});

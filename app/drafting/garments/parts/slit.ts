@@ -1,33 +1,36 @@
 import { slitFacing } from '../../blocks/slit-facing';
-import type { Part } from '../../rows/garment';
-import type { Choices } from '../../sizes/wearer';
-import { isLined } from './bodice';
+import type { Opens } from '../../heads/choices';
+import { part } from '../../rows/part';
+import { type EdgesOf, piece } from '../../rows/piece-row';
+import type { Side, Sides } from './top';
 
-/** A lining, or the neck's own facing, faces the slit by itself. */
-const isFaced = (choices: Choices) => choices.opening === 'slit' && !isLined(choices) && choices.neck !== 'faced';
+type Gives = { readonly size: never; readonly edge: EdgesOf<'slit-facing', typeof slitFacing> };
+type Takes<C extends object> = { readonly choices: C & Opens; readonly size: never; readonly edge: Sides };
 
-/** A slit down the centre of one side, faced: for a head that does not pass the neckline. */
-export const slitPart = (side: 'front' | 'back'): Part => ({
-  pieces: [
-    {
-      name: 'slit-facing',
-      copies: 1,
-      mirrored: false,
-      onFold: true,
-      block: slitFacing,
-      roles: () => ({ top: 'opening', side: 'edge', bottom: 'edge', centre: 'fold' }),
-      cuts: ['slit'],
-      when: isFaced,
-    },
-  ],
-  seams: [
-    {
-      name: 'slit',
-      sewn: 1,
-      kind: 'laid',
-      first: [{ piece: side, edge: 'slit', times: 2 }],
-      second: [{ piece: 'slit-facing', edge: 'slit', times: 2 }],
-      when: isFaced,
-    },
-  ],
-});
+/** A slit down the centre of one side, faced: for a head that does not pass the neckline. `faced`: something else faces it. */
+export function slitPart<C extends object>(side: Side, faced: (choices: C) => boolean) {
+  const isFaced = (choices: C & Opens) => choices.opening === 'slit' && !faced(choices);
+  return part<Takes<C>, Gives>({
+    pieces: [
+      piece<Takes<C>>()('slit-facing', slitFacing, {
+        copies: 1,
+        mirrored: false,
+        onFold: true,
+        sizes: { slitLength: ({ slit }) => slit ?? 0 },
+        roles: () => ({ top: 'opening', side: 'edge', bottom: 'edge', centre: 'fold' }),
+        cuts: ['slit'],
+        when: isFaced,
+      }),
+    ],
+    seams: [
+      {
+        name: 'slit',
+        sewn: 1,
+        kind: 'laid',
+        first: [{ piece: side, edge: 'slit', times: 2 }],
+        second: [{ piece: 'slit-facing', edge: 'slit', times: 2 }],
+        when: isFaced,
+      },
+    ],
+  });
+}

@@ -1,26 +1,26 @@
 import { waistband } from '../../blocks/waistband';
-import type { Part } from '../../rows/garment';
-import type { Choices } from '../../sizes/wearer';
-import { isElastic, isPleated, skirtWaist } from './skirt';
+import type { Skirts } from '../../heads/choices';
+import { part } from '../../rows/part';
+import { type EdgesOf, piece } from '../../rows/piece-row';
+import { PAST_CENTRE_MM } from '../../sizes/ease';
+import { isElastic, isPleated, type SkirtGives, skirtWaist } from './skirt';
 
-const onBand = (choices: Choices) => !isElastic(choices);
+type Gives = { readonly size: never; readonly edge: EdgesOf<'waistband', typeof waistband> };
+type Takes = { readonly choices: Skirts; readonly size: SkirtGives['size']; readonly edge: SkirtGives['edge'] };
 
-/** The band laps this far past the centre back. */
-const PAST_MM = 10;
+const onBand = (choices: Skirts) => !isElastic(choices);
 
 /** A straight waistband, folded lengthwise, that laps at the centre back. */
-export const waistbandPart: Part = {
+export const waistbandPart = part<Takes, Gives>({
   pieces: [
-    {
-      name: 'waistband',
+    piece<Takes>()('waistband', waistband, {
       copies: 1,
       mirrored: false,
       onFold: true,
-      block: waistband,
-      takes: ({ sizes }) => ({ bandDeep: 2 * (sizes.waistbandHeight ?? 0), bandPast: PAST_MM }),
+      sizes: { bandDeep: ({ sizes }) => 2 * sizes.waistbandHeight, bandPast: PAST_CENTRE_MM },
       roles: () => ({ top: 'seam', 'top-end': 'opening', side: 'closure', bottom: 'seam', centre: 'fold' }),
       when: onBand,
-    },
+    }),
   ],
   seams: [
     {
@@ -52,5 +52,5 @@ export const waistbandPart: Part = {
       when: onBand,
     },
   ],
-  fit: [{ place: 'waist', measure: 'waist-girth', garment: ({ sizes }) => sizes.waist ?? 0 }],
-};
+  fit: [{ place: 'waist', measure: 'waist-girth', garment: ({ sizes }) => sizes.waist }],
+});

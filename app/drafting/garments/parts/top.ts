@@ -1,0 +1,57 @@
+import type { Mm } from '../../../body';
+import type { bodice } from '../../blocks/bodice';
+import type { raglanSleeve } from '../../blocks/raglan';
+import type { Hems, Opens, Sleeves } from '../../heads/choices';
+import type { RefTo } from '../../rows/names';
+import type { EdgesOf } from '../../rows/piece-row';
+import type { Wearer } from '../../sizes/wearer';
+
+/** Front and back of a bodice, and what a raglan sleeve has of the neckline. */
+export type Sides = EdgesOf<'front' | 'back', ReturnType<typeof bodice>>;
+export type NeckEdge =
+  | Extract<Sides, 'front.neckline' | 'front.neck-end' | 'back.neckline' | 'back.neck-end'>
+  | Extract<EdgesOf<'sleeve', typeof raglanSleeve>, 'sleeve.neck'>;
+export type NeckRef = RefTo<NeckEdge>;
+
+/** How the arm comes to it: `bare` without a sleeve. */
+export type Arm = 'bare' | 'set-in' | 'raglan';
+
+/** What the parts of a top are told of their garment. */
+export type Top<C extends object> = {
+  readonly arm: (choices: C) => Arm;
+  readonly lined: (choices: C) => boolean;
+  /** A skirt is sewn to its waist: it has no hem of its own. */
+  readonly waisted: boolean;
+  /** Where a slit lies that lets the head in. */
+  readonly slit: Side;
+  /** What is stitched on the front, if anything is. */
+  readonly pocket?: (choices: C, wearer: Wearer) => PocketPlace | null;
+};
+export type Side = 'front' | 'back';
+
+/** How long a pocket's hand edge is to be, and how far it stays from the hem and, where the front opens, from the centre line, mm. */
+export type PocketPlace = { readonly hand: Mm; readonly from: Mm; readonly beside: Mm };
+
+/** What every top lets its maker choose. */
+export type TopChoices = Opens & Hems;
+
+export const armOf = ({ sleeve, armhole }: Sleeves): Arm =>
+  sleeve === 'none' ? 'bare' : armhole === 'raglan' ? 'raglan' : 'set-in';
+
+/** Half the neckline from centre front to centre back, as a collar or hood meets it. */
+export const halfNeckline =
+  <C extends object>({ arm }: Pick<Top<C>, 'arm'>) =>
+  (choices: C): NeckRef[] => [
+    { piece: 'front', edge: 'neckline' },
+    ...(arm(choices) === 'raglan' ? [{ piece: 'sleeve', edge: 'neck' } as const] : []),
+    { piece: 'back', edge: 'neckline', back: true },
+  ];
+
+/** The same to the very edge of an opening: where a binding ends. */
+export const wholeHalfNeckline =
+  <C extends Opens>(top: Pick<Top<C>, 'arm'>) =>
+  (choices: C): NeckRef[] => [
+    ...(choices.opening === 'front' ? [{ piece: 'front', edge: 'neck-end' } as const] : []),
+    ...halfNeckline(top)(choices),
+    ...(choices.opening === 'back' ? [{ piece: 'back', edge: 'neck-end', back: true } as const] : []),
+  ];

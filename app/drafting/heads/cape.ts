@@ -1,0 +1,17 @@
+import { one } from './choice';
+import { type Ears, earsChoice, type Hoods, hemChoice } from './choices';
+import { head, needs } from './head';
+import { earNeeds, hoodNeeds } from './needed';
+
+/** A cape that closes at the neck in front, with or without a hood; never with a cord. */
+export const capeHead = head({
+  id: 'cape',
+  bodies: ['upright'],
+  choices: { hood: one(['auto', 'none', 'two', 'three'], 'none'), ears: earsChoice, hem: hemChoice },
+  auto: { hood: 'two' },
+  needs: [
+    ...needs(['neck-girth', 'over-arms-girth', 'cape-length']),
+    ...needs(hoodNeeds, ({ hood }: Hoods) => hood !== 'none'),
+    ...needs(earNeeds, ({ hood, ears }: Hoods & Ears) => hood !== 'none' && ears === 'open'),
+  ],
+});

@@ -1,0 +1,36 @@
+/** Choices that several garments have, and the words for what was chosen. */
+import { one, yes } from './choice';
+
+export const openingChoice = one(['auto', 'none', 'slit', 'front', 'back'], 'auto');
+export const armholeChoice = one(['auto', 'set-in', 'raglan'], 'auto');
+/** How a neckline is finished: concave, so never simply turned. */
+export const neckChoice = one(['bound', 'faced', 'lined', 'band', 'flat'], 'bound');
+export const earsChoice = one(['covered', 'open'], 'covered');
+export const pocketChoice = yes(true);
+export const panelsChoice = one(['auto', 'two', 'four'], 'auto');
+export const hemChoice = one(['turned', 'raw'], 'turned');
+export const casedHemChoice = one(['turned', 'casing', 'raw'], 'turned');
+
+type Value<C extends { readonly of: readonly string[] }> = C['of'][number];
+export type Opens = { readonly opening: Value<typeof openingChoice> };
+export type Necks = { readonly neck: Value<typeof neckChoice> };
+export type Ears = { readonly ears: Value<typeof earsChoice> };
+export type Pockets = { readonly pocket: boolean };
+export type Panels = { readonly panels: Value<typeof panelsChoice> };
+export type Hems = { readonly hem: Value<typeof casedHemChoice> };
+export type Sleeves = {
+  readonly sleeve: 'long' | 'short' | 'puffed' | 'none';
+  readonly armhole: Value<typeof armholeChoice>;
+};
+export type Hoods = { readonly hood: 'auto' | 'none' | 'two' | 'three' };
+export type Skirts = {
+  readonly skirt: 'gathered' | 'knife' | 'box' | 'elastic' | 'a-line' | 'half-circle' | 'circle' | 'tiers';
+};
+export type Bodices = { readonly bodice: 'shoulder' | 'tank' | 'band' | 'dipped' | 'half-circle' | 'halter' };
+export type Straps = { readonly straps: 'straight' | 'crossed' | 'neck' | 'none' };
+export type Linings = { readonly lining: boolean };
+
+/** A front that opens, or a back: what lies on either side of it is a mirrored pair. */
+export const isOpen = (side: 'front' | 'back') => (choices: Opens) => choices.opening === side;
+/** The bodices that hang from straps. */
+export const isBand = ({ bodice }: Bodices) => bodice !== 'shoulder' && bodice !== 'tank';

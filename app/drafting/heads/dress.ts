@@ -1,0 +1,31 @@
+import { one, yes } from './choice';
+import { armholeChoice, type Bodices, hemChoice, isBand, neckChoice, panelsChoice, type Sleeves } from './choices';
+import { head, needs } from './head';
+import { bodiceNeeds, skirtNeeds, sleeveNeeds } from './needed';
+
+/** Any bodice with any skirt, with sleeves or straps. */
+export const dressHead = head({
+  id: 'dress',
+  bodies: ['upright'],
+  opensAt: 'back',
+  choices: {
+    bodice: one(['shoulder', 'tank', 'band', 'dipped', 'half-circle', 'halter'], 'shoulder'),
+    skirt: one(['gathered', 'knife', 'box', 'a-line', 'half-circle', 'circle', 'tiers'], 'gathered'),
+    panels: panelsChoice,
+    sleeve: one(['short', 'long', 'puffed', 'none'], 'short'),
+    armhole: armholeChoice,
+    straps: one(['straight', 'crossed', 'neck', 'none'], 'straight'),
+    neck: neckChoice,
+    lining: yes(false),
+    opening: one(['auto', 'back', 'none'], 'auto'),
+    hem: hemChoice,
+  },
+  auto: { panels: 'two', armhole: 'set-in', opening: 'none' },
+  needs: [
+    ...needs(bodiceNeeds, (choices: Bodices) => !isBand(choices)),
+    ...needs(sleeveNeeds, (choices: Bodices & Sleeves) => !isBand(choices) && choices.sleeve !== 'none'),
+    ...needs(['chest-girth', 'waist-girth', 'bodice-height', 'neck-girth', 'armhole-depth', 'strap-length'], isBand),
+    ...needs(skirtNeeds),
+    ...needs(['underarm-to-waist', 'head-girth']),
+  ],
+});

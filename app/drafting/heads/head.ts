@@ -1,0 +1,46 @@
+import type { BodyKind, MeasureId } from '../../body';
+import type { Choice, Choices, Chosen } from './choice';
+
+/** A measure that a garment needs, with some choices only or always. */
+export type Need<C = object> = { readonly measure: MeasureId; readonly when?: (choices: C) => boolean };
+
+/**
+ * What screens and lists need of a garment: plain data apart from how it is made, so that choosing one loads no block.
+ * `auto`: what each choice left to us starts as.
+ */
+export type HeadOf<C extends Readonly<Record<string, Choice>>> = {
+  readonly id: string;
+  readonly bodies: readonly BodyKind[];
+  readonly choices: C;
+  readonly auto: Starts<C>;
+  /** Where it is opened all the way when nothing less lets the toy in. */
+  readonly opensAt?: 'front' | 'back';
+  readonly needs: readonly Need<Chosen<C>>[];
+};
+
+/** Any garment's head, read without its names. */
+export type Head = Omit<HeadOf<Readonly<Record<string, Choice>>>, 'auto' | 'needs'> & {
+  readonly auto: Readonly<Record<string, string>>;
+  readonly needs: readonly Need<Choices>[];
+};
+
+/** A value for each choice that may be left to us. */
+type Starts<C> = {
+  readonly [Name in keyof C as C[Name] extends { readonly of: readonly (infer V)[] }
+    ? 'auto' extends V
+      ? Name
+      : never
+    : never]: C[Name] extends { readonly of: readonly (infer V)[] } ? Exclude<V, 'auto'> : never;
+};
+
+/** A head from its data, held to its own choices. */
+export function head<const Id extends string, const C extends Readonly<Record<string, Choice>>>(
+  of: HeadOf<C> & { readonly id: Id },
+): HeadOf<C> & { readonly id: Id } {
+  return of;
+}
+
+/** Needs without condition, or all with the same one. */
+export function needs<C = object>(measures: readonly MeasureId[], when?: (choices: C) => boolean): readonly Need<C>[] {
+  return measures.map((measure) => (when ? { measure, when } : { measure }));
+}

@@ -1,0 +1,36 @@
+import { one } from './choice';
+import {
+  armholeChoice,
+  casedHemChoice,
+  type Ears,
+  earsChoice,
+  openingChoice,
+  pocketChoice,
+  type Sleeves,
+} from './choices';
+import { head, needs } from './head';
+import { bodiceNeeds, earNeeds, hoodNeeds, sleeveNeeds } from './needed';
+
+/** A top with sleeves and a hood, for anything that sits or stands upright. */
+export const hoodedTopHead = head({
+  id: 'hooded-top',
+  bodies: ['upright'],
+  opensAt: 'front',
+  choices: {
+    opening: openingChoice,
+    sleeve: one(['long', 'short', 'none'], 'long'),
+    armhole: armholeChoice,
+    hood: one(['auto', 'two', 'three'], 'auto'),
+    ears: earsChoice,
+    pocket: pocketChoice,
+    hem: casedHemChoice,
+  },
+  auto: { opening: 'none', armhole: 'set-in', hood: 'two' },
+  needs: [
+    ...needs(bodiceNeeds),
+    ...needs(sleeveNeeds, ({ sleeve }: Pick<Sleeves, 'sleeve'>) => sleeve !== 'none'),
+    ...needs(hoodNeeds),
+    { measure: 'paw-girth', when: ({ pocket }) => pocket },
+    ...needs(earNeeds, ({ ears }: Ears) => ears === 'open'),
+  ],
+});

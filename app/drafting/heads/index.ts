@@ -1,0 +1,37 @@
+/**
+ * The heads of all garments: for whom, what may be chosen, what is measured. Plain data, light to load: no block, no size and
+ * no seam ever lives here. How a garment is made stands in garments/, under the same name.
+ */
+import { bibHead } from './bib';
+import { capeHead } from './cape';
+import { dressHead } from './dress';
+import type { Head } from './head';
+import { hoodedTopHead } from './hooded-top';
+import { nightshirtHead } from './nightshirt';
+import { scarfHead } from './scarf';
+import { skirtHead } from './skirt';
+import { tankHead } from './tank';
+import { teeHead } from './tee';
+import { wristWarmersHead } from './wrist-warmers';
+
+export type { Choice, Choices } from './choice';
+export type { Head } from './head';
+
+/** In the order they are offered, a line each. */
+const listed = [
+  hoodedTopHead,
+  teeHead,
+  tankHead,
+  nightshirtHead,
+  dressHead,
+  skirtHead,
+  capeHead,
+  bibHead,
+  scarfHead,
+  wristWarmersHead,
+] as const;
+
+export type GarmentId = (typeof listed)[number]['id'];
+
+// The rows read each their own choices, by name; who lists all garments reads none.
+export const heads = listed as unknown as readonly (Head & { readonly id: GarmentId })[];

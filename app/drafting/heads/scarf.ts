@@ -1,0 +1,11 @@
+import { hemChoice } from './choices';
+import { head, needs } from './head';
+
+/** A straight scarf, cut along the cloth with its middle on the fold. Short enough not to tangle: see the care notes. */
+export const scarfHead = head({
+  id: 'scarf',
+  bodies: ['upright', 'four-legged', 'round'],
+  choices: { hem: hemChoice },
+  auto: {},
+  needs: needs(['scarf-length']),
+});

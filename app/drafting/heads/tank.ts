@@ -1,0 +1,13 @@
+import { casedHemChoice, neckChoice, openingChoice } from './choices';
+import { head, needs } from './head';
+import { bodiceNeeds } from './needed';
+
+/** A top without sleeves, cut wide at the neck; neck and armholes are bound, faced or collared. */
+export const tankHead = head({
+  id: 'tank',
+  bodies: ['upright'],
+  opensAt: 'back',
+  choices: { opening: openingChoice, neck: neckChoice, hem: casedHemChoice },
+  auto: { opening: 'none' },
+  needs: needs(bodiceNeeds),
+});

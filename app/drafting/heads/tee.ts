@@ -1,0 +1,20 @@
+import { one } from './choice';
+import { armholeChoice, casedHemChoice, neckChoice, openingChoice } from './choices';
+import { head, needs } from './head';
+import { bodiceNeeds, sleeveNeeds } from './needed';
+
+/** A plain top with sleeves; opens behind when the head does not pass. */
+export const teeHead = head({
+  id: 'tee',
+  bodies: ['upright'],
+  opensAt: 'back',
+  choices: {
+    opening: openingChoice,
+    sleeve: one(['short', 'long', 'puffed'], 'short'),
+    armhole: armholeChoice,
+    neck: neckChoice,
+    hem: casedHemChoice,
+  },
+  auto: { opening: 'none', armhole: 'set-in' },
+  needs: [...needs(bodiceNeeds), ...needs(sleeveNeeds)],
+});
