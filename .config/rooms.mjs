@@ -13,7 +13,7 @@ export const ROOMS = {
   'app/words': ['app/body'],
   'app/work': ['app/body', 'app/drafting', 'app/words'],
   'app/command': ['app/body', 'app/drafting', 'app/measuring', 'app/sharing', 'app/words'],
-  'app/parts': ['app/body', 'app/measuring'],
+  'app/parts': ['app/body', 'app/drafting/catalogue', 'app/measuring'],
   'app/screens': null,
   sw: ['app/sharing/inbox'],
   app: null,
@@ -25,6 +25,7 @@ export const SIDE_DOORS = [
   'app/drafting/draft',
   'app/drafting/draft-types',
   'app/drafting/garments',
+  'app/drafting/catalogue',
   'app/drafting/sheets',
   'app/drafting/output',
   'app/work/bridge',
@@ -58,9 +59,17 @@ export const PACKAGES = {
   node: ['app/command'],
 };
 
-/** What the first page may not reach through static imports: each waits for a dynamic import or the worker. */
-export const NOT_ON_FIRST_PAGE = ['app/drafting', 'jspdf', 'clipper2-ts', 'qr'];
-export const FIRST_PAGE = 'app/main.tsx';
+/** What a module may not reach through static imports: each waits for a dynamic import or the worker. */
+export const LIGHT = {
+  'first page': { from: 'app/main.tsx', without: ['app/drafting', 'jspdf', 'clipper2-ts', 'qr'] },
+  // Choosing a garment loads no block.
+  catalogue: {
+    from: 'app/drafting/catalogue.ts',
+    without: ['app/drafting/blocks', 'app/drafting/garments', 'app/drafting/rows', 'app/drafting/geometry'],
+  },
+};
+/** Where screens and their parts may load drafting from: what may be ordered, and paper. The rest is the worker's. */
+export const LOADED_BY_SCREENS = ['app/drafting/catalogue', 'app/drafting/sheets'];
 
 /** Rooms where the clock and chance are handed in, so that the same input gives the same output. */
 export const PURE = ['app/body', 'app/drafting', 'app/measuring'];
@@ -81,9 +90,10 @@ export function breachesOf(root) {
       ...wrongImports(module, known),
       ...insideBreaches(module),
       ...climbs(module),
+      ...loadedByScreens(module),
       ...impurities(module),
     ]),
-    ...firstPageBreaches(new Map(modules.map((module) => [module.path, module])), known),
+    ...heavyBreaches(new Map(modules.map((module) => [module.path, module])), known),
     ...idlePermissions(modules),
     ...ringsOf(modules, known).map((ring) => `a ring of imports: ${ring.join(' > ')}`),
   ];
@@ -151,20 +161,31 @@ function idlePermissions(modules) {
 }
 
 /** @param {Map<string, Module>} modules @param {Set<string>} known */
-function firstPageBreaches(modules, known) {
-  /** @type {Map<string, string>} reached, and by what chain */
-  const reached = new Map([[FIRST_PAGE, FIRST_PAGE]]);
-  /** @type {string[]} */
-  const found = [];
-  for (const [path, chain] of reached) {
-    for (const { target, kind } of modules.get(path)?.imports ?? []) {
-      if (kind !== 'static') continue;
-      const file = fileOf(target, known) ?? target;
-      if (NOT_ON_FIRST_PAGE.some((heavy) => inside(file, heavy))) found.push(`first page reaches ${file}: ${chain}`);
-      else if (!reached.has(file)) reached.set(file, `${chain} > ${file}`);
+function heavyBreaches(modules, known) {
+  return Object.entries(LIGHT).flatMap(([name, { from, without }]) => {
+    /** @type {Map<string, string>} reached, and by what chain */
+    const reached = new Map([[from, from]]);
+    /** @type {string[]} */
+    const found = [];
+    for (const [path, chain] of reached) {
+      for (const { target, kind } of modules.get(path)?.imports ?? []) {
+        if (kind !== 'static') continue;
+        const file = fileOf(target, known) ?? target;
+        if (without.some((heavy) => inside(file, heavy))) found.push(`${name} reaches ${file}: ${chain}`);
+        else if (!reached.has(file)) reached.set(file, `${chain} > ${file}`);
+      }
     }
-  }
-  return found;
+    return found;
+  });
+}
+
+/** Screens may name drafting's types, and load what may be ordered; they draft through the worker alone. @param {Module} module */
+function loadedByScreens({ path, imports }) {
+  if (!['app/screens', 'app/parts'].includes(roomOf(path))) return [];
+  return imports
+    .filter(({ target, kind }) => kind !== 'type' && inside(target, 'app/drafting'))
+    .filter(({ target }) => !LOADED_BY_SCREENS.some((door) => inside(target, door)))
+    .map(({ target }) => `${path}: ${target} is the worker's to load`);
 }
 
 /** @param {string} path */

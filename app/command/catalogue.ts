@@ -1,12 +1,12 @@
 import { bodyKinds, measures, traitValues } from '../body';
-import { allowanceRoles, cloths, fits, garments, USUAL_CLOTH, USUAL_FIT, usualAllowances } from '../drafting/garments';
+import { allowanceRoles, cloths, fits, heads, USUAL_CLOTH, USUAL_FIT, usualAllowances } from '../drafting/catalogue';
 import { paperIds } from '../drafting/sheets';
 import { locales } from '../words';
 
 /** Everything an order may name, with its values and defaults, as plain JSON. */
 export function catalogue() {
   return {
-    garments: garments.map(({ id, bodies, choices, needs }) => ({
+    garments: heads.map(({ id, bodies, choices, needs }) => ({
       id,
       bodies,
       choices,

@@ -120,6 +120,30 @@ describe('the first page', () => {
   );
 });
 
+describe('choosing a garment', () => {
+  test.each([
+    ["import { flare } from './blocks/flare';", 'app/drafting/blocks/flare.ts'],
+    ["export { garments } from './garments';", 'app/drafting/garments/index.ts'],
+  ])('loads no block by %s', (text, file) =>
+    expect(breachesWith('app/drafting/catalogue.ts', text)).toContain(
+      `catalogue reaches ${file}: app/drafting/catalogue.ts`,
+    ),
+  );
+
+  test('loads none by way of a head', () => {
+    const text = "import { flare } from '../blocks/flare';\nexport const one = flare;";
+    expect(breachesWith('app/drafting/heads/choice.ts', text).join()).toMatch('catalogue reaches app/drafting/blocks');
+  });
+
+  test.each(["import { garments } from '../drafting/garments';", "const d = () => import('../drafting/draft');"])(
+    'on a screen is not %s',
+    (text) => {
+      expect(breachesWith('app/screens/planted.ts', text).join()).toMatch("is the worker's to load");
+      expect(breachesWith('app/work/planted.ts', text)).toEqual([]);
+    },
+  );
+});
+
 describe('the pure rooms', () => {
   test.each(['Math.random()', 'Date.now()', 'new Date()'])('know nothing of %s', (text) => {
     expect(breachesWith('app/drafting/planted.ts', `export const now = () => ${text};`)).toHaveLength(1);

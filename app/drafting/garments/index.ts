@@ -14,9 +14,9 @@ import { wristWarmers } from './wrist-warmers';
 
 export type { Choice } from '../heads';
 export { active, type Garment } from '../rows/garment';
-export { allowanceRoles, usualAllowances } from '../sizes/allowances';
-export { type Cloth, cloths, USUAL_CLOTH } from '../sizes/cloths';
-export { fitIds, fits, USUAL_FIT } from '../sizes/ease';
+export { allowanceRoles } from '../sizes/allowances';
+export { type Cloth, cloths } from '../sizes/cloths';
+export { fitIds, fits } from '../sizes/ease';
 
 export const garments: readonly Garment[] = [
   // In the order they are offered, a line each.

@@ -1,3 +1,4 @@
+import type { GarmentId } from '../../drafting/catalogue';
 import {
   cloth,
   deep,
@@ -14,8 +15,8 @@ import {
   waistband,
 } from './strokes';
 
-/** Each garment, seen from the front. */
-export const garmentPictures: Readonly<Record<string, Picture>> = {
+/** Each garment, seen from the front: a garment without a picture does not compile. */
+export const garmentPictures: Readonly<Record<GarmentId, Picture>> = {
   'hooded-top': [longSleeves, trunk, hood, face, cloth('M28 42h16l3 12H25z')],
   tee: [shortSleeves, trunk, neckHole],
   tank: [cloth('M25 14h6q5 14 10 0h6q0 14 7 17l-2 29H20l-2-29q7-3 7-17z'), stitch('M27 15q0 14-7 18M45 15q0 14 7 18')],
@@ -48,5 +49,11 @@ export const garmentPictures: Readonly<Record<string, Picture>> = {
     cloth('M40 32l13 26-10 5-13-28z'),
     cloth('M33 34l2 30H24l-1-31z'),
     line('M25 60v5m4-5v5m4-5v5m10-6 2 5m2-7 2 5m1-7 2 5'),
+  ],
+  'wrist-warmers': [
+    cloth('M12 16q9 4 18 0l3 42q-10 5-20 0z'),
+    cloth('M42 16q9 4 18 0l-1 42q-10 5-20 0z'),
+    deep('M12 16q9-5 18 0-9 4-18 0zM42 16q9-5 18 0-9 4-18 0z'),
+    stitch('M13 52q10 5 19 0M40 52q10 5 19 0'),
   ],
 };

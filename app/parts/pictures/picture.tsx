@@ -18,7 +18,10 @@ function Small({ of }: SmallProps) {
   );
 }
 
-export const GarmentPicture = ({ id }: { readonly id: string }) => <Small of={garmentPictures[id]} />;
+/** What was kept by another build may name a garment that this one does not have. */
+const pictureOf = (id: string): Picture | undefined => (garmentPictures as Readonly<Record<string, Picture>>)[id];
+
+export const GarmentPicture = ({ id }: { readonly id: string }) => <Small of={pictureOf(id)} />;
 export const ClothPicture = ({ id }: { readonly id: string }) => <Small of={clothPictures[id]} />;
 
 /** The picture of one value of a choice, or of a fit (`fit`, `close`). */

@@ -1,5 +1,5 @@
 import type { Order } from '../../body';
-import { usualAllowances } from '../../drafting/garments';
+import { usualAllowances } from '../../drafting/catalogue';
 import { useWords } from '../../parts';
 import { AmountField } from '../shared/making/amount-field';
 

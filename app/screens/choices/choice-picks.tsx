@@ -1,4 +1,4 @@
-import type { Choice } from '../../drafting/garments';
+import type { Choice } from '../../drafting/catalogue';
 import { ChoicePicture, hasPictures, Picks, sayFirst, useWords } from '../../parts';
 import { AmountField } from '../shared/making/amount-field';
 

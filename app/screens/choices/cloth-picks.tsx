@@ -1,5 +1,5 @@
 import type { Order } from '../../body';
-import { cloths, fitIds, USUAL_CLOTH, USUAL_FIT } from '../../drafting/garments';
+import { cloths, fitIds, USUAL_CLOTH, USUAL_FIT } from '../../drafting/catalogue';
 import { ChoicePicture, ClothPicture, Picks, useWords } from '../../parts';
 
 type OrderProps = { readonly order: Order; readonly onChange: (more: Partial<Order>) => void };

@@ -1,6 +1,6 @@
 import { useId, useState } from 'preact/hooks';
 import { parseLength } from '../../../body';
-import type { Choice } from '../../../drafting/garments';
+import type { Choice } from '../../../drafting/catalogue';
 import { fieldText, useWords } from '../../../parts';
 import './amount-field.css';
 

@@ -1,13 +1,15 @@
 import { useEffect, useState } from 'preact/hooks';
 import { type BodyKind, bodyKinds } from '../../../body';
-import type { Garment } from '../../../drafting/garments';
+import type { GarmentId, Head } from '../../../drafting/catalogue';
 import { noteHappening } from '../trouble/happened';
 
-/** The garments, fetched when first needed: they bring their blocks along, too much for the first screen. */
+/** The garments' heads, fetched when first needed. How garments are made stays with the worker. */
+type Garment = Head & { readonly id: GarmentId };
+
 let loading: Promise<readonly Garment[]> | undefined;
 
 export function loadGarments(): Promise<readonly Garment[]> {
-  loading ??= import('../../../drafting/garments').then(({ garments }) => garments);
+  loading ??= import('../../../drafting/catalogue').then(({ heads }) => heads);
   return loading;
 }
 

@@ -1,6 +1,6 @@
 import { useMemo } from 'preact/hooks';
 import { type Body, type Flag, flagsOf, type MeasureId, type Order } from '../../../body';
-import { type Garment as GarmentRow, usualAllowances } from '../../../drafting/garments';
+import { type Head, usualAllowances } from '../../../drafting/catalogue';
 import { plan, type Step } from '../../../measuring';
 import { type Garment, type ReadingsByMeasure, readingsOf, type Toy } from '../../../storage';
 import { bodyOf, lengthsOf } from './body-of';
@@ -11,7 +11,7 @@ export type Choices = Readonly<Record<string, string | boolean | number>>;
 export type Making = {
   readonly toy: Toy;
   readonly garment: Garment;
-  readonly row: GarmentRow;
+  readonly row: Head;
   readonly choices: Choices;
   readonly readings: ReadingsByMeasure;
   readonly body: Body;
@@ -49,7 +49,7 @@ export async function doubtsNow({ toy, garment, row }: Making, measure: MeasureI
 }
 
 /** Every choice of a garment: the maker's, or the usual one; what is left to us starts as the garment says. */
-export function choicesOf(row: GarmentRow, order: Order): Choices {
+export function choicesOf(row: Head, order: Order): Choices {
   const all = Object.entries(row.choices).map(
     ([name, choice]) => [name, order.choices?.[name] ?? choice.fallback] as const,
   );

@@ -1,5 +1,5 @@
 import type { ComponentChildren } from 'preact';
-import type { Garment as GarmentRow } from '../../../drafting/garments';
+import type { Head } from '../../../drafting/catalogue';
 import type { Garment } from '../../../storage';
 import { Trouble } from '../trouble/trouble';
 import { type Known, WithToy } from '../with-toy';
@@ -33,7 +33,7 @@ export function WithMaking({ params, children }: WithMakingProps) {
 type MadeProps = {
   readonly known: Known;
   readonly garment: Garment;
-  readonly row: GarmentRow;
+  readonly row: Head;
   readonly render: WithMakingProps['children'];
 };
 
