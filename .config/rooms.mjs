@@ -68,7 +68,7 @@ export const LIGHT = {
     without: ['app/drafting/blocks', 'app/drafting/garments', 'app/drafting/rows', 'app/drafting/geometry'],
   },
 };
-/** Where screens and their parts may load drafting from: what may be ordered, and paper. The rest is the worker's. */
+/** Where screens may load drafting from: what may be ordered, and paper. The rest is the worker's. */
 export const LOADED_BY_SCREENS = ['app/drafting/catalogue', 'app/drafting/sheets'];
 
 /** Rooms where the clock and chance are handed in, so that the same input gives the same output. */
@@ -181,7 +181,7 @@ function heavyBreaches(modules, known) {
 
 /** Screens may name drafting's types, and load what may be ordered; they draft through the worker alone. @param {Module} module */
 function loadedByScreens({ path, imports }) {
-  if (!['app/screens', 'app/parts'].includes(roomOf(path))) return [];
+  if (roomOf(path) !== 'app/screens') return [];
   return imports
     .filter(({ target, kind }) => kind !== 'type' && inside(target, 'app/drafting'))
     .filter(({ target }) => !LOADED_BY_SCREENS.some((door) => inside(target, door)))

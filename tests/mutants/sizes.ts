@@ -17,8 +17,8 @@ export const sizeBreaks = breaksIn('app/drafting', [
   { what: 'an armhole without ease', from: 'DEPTH_EASE_SHARE = 0.06', to: 'DEPTH_EASE_SHARE = 0.01', tests: byHand },
   {
     what: 'a soft head that must be firm',
-    from: 'const SOFT_PASS = 0.9; const FIRM_ROOM_MM',
-    to: 'const SOFT_PASS = 0.8; const FIRM_ROOM_MM',
+    from: 'const SOFT_PASS = 0.9;',
+    to: 'const SOFT_PASS = 0.8;',
     tests: byHand,
   },
   { what: 'a firm head without room', from: 'FIRM_ROOM_MM = 5', to: 'FIRM_ROOM_MM = 0', tests: byHand },
@@ -75,8 +75,8 @@ export const sizeBreaks = breaksIn('app/drafting', [
   },
   {
     what: 'corrections learnt from trying on, forgotten',
-    from: '(corrections[id] ?? 0)',
-    to: '0 * (corrections[id] ?? 0)',
+    from: '(corrections[name as SizeId] ?? 0)',
+    to: '0 * (corrections[name as SizeId] ?? 0)',
     tests: byHand,
   },
 ]);
