@@ -2,7 +2,7 @@ import { beforeAll, expect, test } from 'vitest';
 import type { Say } from '../../app/body';
 import { flatten, fromSvg, pathBounds } from '../../app/drafting/geometry';
 import { toSvg } from '../../app/drafting/output';
-import { outlineOf } from '../../app/drafting/sheets/outline';
+import { outlineOf } from '../../app/drafting/pieces/outline';
 import { createSay } from '../../app/words';
 import { demoDrafts } from '../toys/demo-drafts';
 import { handMade, oblong } from '../toys/drafts';

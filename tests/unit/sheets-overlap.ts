@@ -2,8 +2,8 @@ import polygonClipping from 'polygon-clipping';
 import { expect } from 'vitest';
 import type { Draft } from '../../app/drafting/draft-types';
 import type { Point } from '../../app/drafting/geometry';
+import { outlineOf } from '../../app/drafting/pieces/outline';
 import { findPaper, type Layout, moved, type Page, type Paper } from '../../app/drafting/sheets';
-import { outlineOf } from '../../app/drafting/sheets/outline';
 
 /** Two pieces overlap where they share more than this, mm². */
 const SHARED_MM2 = 1e-9;

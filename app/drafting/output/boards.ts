@@ -3,11 +3,11 @@
 import type { Draft } from '../draft-types';
 import type { Path, Point } from '../geometry';
 import { type Board, type Box, block, blockBox, blockLine, emptyBoard } from '../packing';
+import { outlineOf } from '../pieces/outline';
 import { BOTTOM_MARGIN_MM, EDGE_MARGIN_MM } from '../sheets/area';
 import type { Page, Placed, Strip } from '../sheets/layout';
 import { CLEAR_MM } from '../sheets/marks';
 import { moved } from '../sheets/move';
-import { outlineOf } from '../sheets/outline';
 import { OVERLAP_MM } from '../sheets/tiles';
 import { inkOutline } from './crossing';
 import type { Ink, TextWidth } from './ink';

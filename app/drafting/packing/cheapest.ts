@@ -16,16 +16,6 @@ export function cheapest(lay: Lay, job: Job, index: number, fields: readonly Fie
   const piece = job.pieces[index] as Packed;
   const [shape, x, y] = [lay.shape[index] as number, lay.x[index] as number, lay.y[index] as number];
   const kept: Rated[] = [{ shape, x, y, weight: lay.weigh(index, shape, x, y, Infinity) }];
-  const look = (turn: number, toX: number, toY: number): boolean => {
-    const enough = kept.length < FOLLOWED ? Infinity : (kept[kept.length - 1] as Rated).weight;
-    const weight = lay.weigh(index, turn, toX, toY, enough);
-    if (weight >= enough) return false;
-    let at = kept.length;
-    while (at > 0 && (kept[at - 1] as Rated).weight > weight) at -= 1;
-    kept.splice(at, 0, { shape: turn, x: toX, y: toY, weight });
-    if (kept.length > FOLLOWED) kept.length = FOLLOWED;
-    return weight === 0;
-  };
   const rooms = fields.map((field) => piece.turns.map((turn) => roomFor(job, piece, turn, field)));
   for (let n = 0; n < ANYWHERE; n += 1) {
     const turn = Math.floor(random() * piece.turns.length);
@@ -33,7 +23,7 @@ export function cheapest(lay: Lay, job: Job, index: number, fields: readonly Fie
     const toX = room.left + random() * (room.right - room.left);
     const toY = room.top + random() * (room.bottom - room.top);
     if (room.right < room.left || room.bottom < room.top) continue;
-    if (look(piece.turns[turn] as number, toX, toY)) return kept[0] as Rated;
+    if (look(lay, index, kept, piece.turns[turn] as number, toX, toY)) return kept[0] as Rated;
   }
   const room = rooms[fieldAt(fields, x)]?.[Math.max(0, piece.turns.indexOf(shape))] as Field;
   const spreadX = ((lay.right[index] as number) - x) * NEAR_SHARE;
@@ -41,7 +31,7 @@ export function cheapest(lay: Lay, job: Job, index: number, fields: readonly Fie
   for (let n = 0; n < NEAR; n += 1) {
     const toX = Math.max(room.left, Math.min(room.right, x + (random() * 2 - 1) * spreadX));
     const toY = Math.max(room.top, Math.min(room.bottom, y + (random() * 2 - 1) * spreadY));
-    if (look(shape, toX, toY)) return kept[0] as Rated;
+    if (look(lay, index, kept, shape, toX, toY)) return kept[0] as Rated;
   }
   for (const place of kept) {
     const turn = Math.max(0, piece.turns.indexOf(place.shape));
@@ -51,8 +41,20 @@ export function cheapest(lay: Lay, job: Job, index: number, fields: readonly Fie
   return kept.reduce((best, place) => (place.weight < best.weight ? place : best));
 }
 
+/** Keeps the place among the cheapest, in order, where it is one; true where it costs nothing. */
+function look(lay: Lay, piece: number, kept: Rated[], shape: number, x: number, y: number): boolean {
+  const enough = kept.length < FOLLOWED ? Infinity : (kept[kept.length - 1] as Rated).weight;
+  const weight = lay.weigh(piece, shape, x, y, enough);
+  if (weight >= enough) return false;
+  let at = kept.length;
+  while (at > 0 && (kept[at - 1] as Rated).weight > weight) at -= 1;
+  kept.splice(at, 0, { shape, x, y, weight });
+  if (kept.length > FOLLOWED) kept.length = FOLLOWED;
+  return weight === 0;
+}
+
 /** Fields lie side by side: the one a place belongs to. */
 function fieldAt(fields: readonly Field[], x: number): number {
-  const at = fields.findIndex((field) => x < field.right);
-  return at < 0 ? fields.length - 1 : at;
+  for (let at = 0; at < fields.length; at += 1) if (x < (fields[at] as Field).right) return at;
+  return fields.length - 1;
 }

@@ -15,22 +15,24 @@ const CROSSING = 0.2;
 export function follow(lay: Lay, piece: number, place: Rated, room: Field): void {
   const { heaviestWay, secondWay } = lay;
   lay.weigh(piece, place.shape, place.x, place.y, Infinity);
-  const tryStep = (dx: number, dy: number): boolean => {
-    const x = Math.max(room.left, Math.min(room.right, place.x + dx));
-    const y = Math.max(room.top, Math.min(room.bottom, place.y + dy));
-    const weight = lay.weigh(piece, place.shape, x, y, place.weight);
-    if (weight >= place.weight) return false;
-    place.x = x;
-    place.y = y;
-    place.weight = weight;
-    return true;
-  };
   for (let round = 0; round < MOST_ROUNDS && place.weight > 0; round += 1) {
     const [ax, ay, a] = [heaviestWay[0] as number, heaviestWay[1] as number, BEYOND * (heaviestWay[2] as number)];
     const [bx, by, b] = [secondWay[0] as number, secondWay[1] as number, BEYOND * (secondWay[2] as number)];
     const across = ax * by - ay * bx;
     const both = lay.second > 0 && Math.abs(across) > CROSSING;
-    if (both && tryStep((a * by - b * ay) / across, (b * ax - a * bx) / across)) continue;
-    if (!tryStep(ax * a, ay * a)) return;
+    if (both && step(lay, piece, place, room, (a * by - b * ay) / across, (b * ax - a * bx) / across)) continue;
+    if (!step(lay, piece, place, room, ax * a, ay * a)) return;
   }
+}
+
+/** Moves the place by that much, within the room, where it gets cheaper. */
+function step(lay: Lay, piece: number, place: Rated, room: Field, dx: number, dy: number): boolean {
+  const x = Math.max(room.left, Math.min(room.right, place.x + dx));
+  const y = Math.max(room.top, Math.min(room.bottom, place.y + dy));
+  const weight = lay.weigh(piece, place.shape, x, y, place.weight);
+  if (weight >= place.weight) return false;
+  place.x = x;
+  place.y = y;
+  place.weight = weight;
+  return true;
 }

@@ -10,43 +10,54 @@ import { type Bounds, cross, type Ring, ringArea } from './polygon';
 export function simplified(ring: Ring, slack: number, bounds: Bounds): Ring {
   const points = clean(ringArea(ring) < 0 ? [...ring].reverse() : [...ring]);
   if (slack <= 0) return points;
-  const refused = new Set<Point>();
+  const known = new Map<Point, Change | undefined>();
   for (;;) {
     let best: Change | undefined;
+    let where = 0;
     for (let at = 0; at < points.length && points.length > 3; at += 1) {
-      if (refused.has(points[at] as Point)) continue;
-      const change = changeAt(points, at, slack, bounds);
-      if (change && (!best || change.added < best.added)) best = change;
+      const here = points[at] as Point;
+      if (!known.has(here)) known.set(here, changeAt(points, at, slack, bounds));
+      const change = known.get(here);
+      if (!change || (best && change.added >= best.added)) continue;
+      best = change;
+      where = at;
     }
     if (!best) return points;
-    if (isFree(points, best)) apply(points, best);
-    else refused.add(points[best.at] as Point);
+    if (!isFree(points, where, best)) known.set(points[where] as Point, undefined);
+    else {
+      for (let step = -REACH; step <= REACH; step += 1) known.delete(corner(points, where + step));
+      apply(points, where, best);
+    }
   }
 }
 
-/** Takes out `count` corners from `at` on and puts `corner`, if any, in their place; `added` is the area gained. */
-type Change = { readonly at: number; readonly count: 1 | 2; readonly corner?: Point; readonly added: number };
+/** A change touches what may change at corners this far before and behind. */
+const REACH = 3;
+
+/** Takes out `count` corners and puts `corner`, if any, in their place; `added` is the area gained. */
+type Change = { readonly count: 1 | 2; readonly corner?: Point; readonly added: number };
 
 /** A hollow corner goes by itself; an edge between two bulging ones goes by drawing its neighbours out till they meet. */
 function changeAt(points: readonly Point[], at: number, slack: number, bounds: Bounds): Change | undefined {
-  const n = points.length;
-  const p = (step: number): Point => points[(at + step + n) % n] as Point;
-  const [before, here, after, then] = [p(-1), p(0), p(1), p(2)];
+  const before = corner(points, at - 1);
+  const here = corner(points, at);
+  const after = corner(points, at + 1);
   const turn = cross(before, here, after);
   if (turn <= 0) {
     const chord = Math.hypot(after.x - before.x, after.y - before.y);
     if (chord === 0 || -turn / chord > slack) return undefined;
-    return { at, count: 1, added: -turn / 2 };
+    return { count: 1, added: -turn / 2 };
   }
-  if (n < 4 || cross(here, after, then) <= 0) return undefined;
-  const corner = meeting(before, here, then, after);
-  if (!corner) return undefined;
+  const then = corner(points, at + 2);
+  if (points.length < 4 || cross(here, after, then) <= 0) return undefined;
+  const met = meeting(before, here, then, after);
+  if (!met) return undefined;
   const edge = Math.hypot(after.x - here.x, after.y - here.y);
-  const added = cross(here, corner, after);
+  const added = cross(here, met, after);
   if (added < 0 || added / edge > slack) return undefined;
   const { left, top, right, bottom } = bounds;
-  if (corner.x < left || corner.x > right || corner.y < top || corner.y > bottom) return undefined;
-  return { at, count: 2, corner, added: added / 2 };
+  if (met.x < left || met.x > right || met.y < top || met.y > bottom) return undefined;
+  return { count: 2, corner: met, added: added / 2 };
 }
 
 /** Where the line a → b, going on beyond b, meets c → d going on beyond d. */
@@ -61,12 +72,11 @@ function meeting(a: Point, b: Point, c: Point, d: Point): Point | undefined {
 }
 
 /** Whether the new edges cross none of those that stay. */
-function isFree(points: readonly Point[], { at, count, corner }: Change): boolean {
-  const n = points.length;
-  const p = (index: number): Point => points[(index + n) % n] as Point;
-  const path = corner ? [p(at - 1), corner, p(at + count)] : [p(at - 1), p(at + count)];
-  for (let step = count + 1; step < n; step += 1) {
-    const [a, b] = [p(at + step - 1), p(at + step)];
+function isFree(points: readonly Point[], at: number, { count, corner: met }: Change): boolean {
+  const [from, to] = [corner(points, at - 1), corner(points, at + count)];
+  const path = met ? [from, met, to] : [from, to];
+  for (let step = count + 1; step < points.length; step += 1) {
+    const [a, b] = [corner(points, at + step - 1), corner(points, at + step)];
     for (let each = 1; each < path.length; each += 1) {
       if (touches(path[each - 1] as Point, path[each] as Point, a, b)) return false;
     }
@@ -80,10 +90,15 @@ function touches(a: Point, b: Point, c: Point, d: Point): boolean {
   return one * two <= 0 && three * four <= 0;
 }
 
-function apply(points: Point[], { at, count, corner }: Change): void {
+function apply(points: Point[], at: number, { count, corner: met }: Change): void {
   const first = points.splice(at, count);
   if (first.length < count) points.splice(0, count - first.length);
-  if (corner) points.splice(Math.min(at, points.length), 0, corner);
+  if (met) points.splice(Math.min(at, points.length), 0, met);
+}
+
+function corner(points: readonly Point[], index: number): Point {
+  const n = points.length;
+  return points[(index + n) % n] as Point;
 }
 
 /** Without points that come twice or lie on the line between their neighbours. */

@@ -1,9 +1,9 @@
 import type { Piece } from '../draft-types';
 import { type Point, rotate } from '../geometry';
 import { type Box, type Rows, rowsOf, type Stamp, stampOf } from '../packing';
+import { cornersOf, outlineOf } from '../pieces/outline';
 import { hasLabelRoom, ROOM_BESIDE } from './label-room';
 import type { Move } from './layout';
-import { cornersOf, outlineOf } from './outline';
 
 /** Kept between a piece and the label beside it, mm: room for the leader. */
 const LEADER_MM = 4;

@@ -1,7 +1,7 @@
 import type { Piece } from '../draft-types';
 import { blockOutside, emptyBoard, nearestRoom, rowsOf } from '../packing';
+import { outlineOf } from '../pieces/outline';
 import { CLEAR_MM, withMarks } from './marks';
-import { outlineOf } from './outline';
 
 /** Room a label takes in small print, mm: a few short lines, two longer ones, or one long one under its title. */
 const SHAPES = [

@@ -1,6 +1,7 @@
 import type { Draft } from '../draft-types';
 import { flatten, transformPath } from '../geometry';
 import { type Board, block, blockBox, blockLine, nearestRoom } from '../packing';
+import { cornersOf } from '../pieces/outline';
 import type { Area } from './area';
 import { bareBoard } from './boards';
 import { moveTo } from './figure';
@@ -8,7 +9,6 @@ import type { Laid, Sheet } from './fill';
 import { BLOCK, stripAcross, stripBlock } from './furniture';
 import type { Page, Placed, Strip } from './layout';
 import { moved } from './move';
-import { cornersOf } from './outline';
 import type { TilePage } from './tiles';
 
 /** Kept round the strip where it lies beside or inside a piece, mm. */

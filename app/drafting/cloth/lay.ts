@@ -1,0 +1,120 @@
+import type { Mm } from '../../body';
+import { type Point, rotate } from '../geometry';
+import {
+  type Fitted,
+  type Found,
+  type Place,
+  packFields,
+  packStrip,
+  type Ring,
+  ROUNDING_MM,
+  ringArea,
+  type Shape,
+  type Stock,
+  type Strip,
+  shapeOf,
+  stockOf,
+} from '../packing';
+import type { Cut } from './cuts';
+import { outsideOf } from './outside';
+
+/** Scissors pass between two pieces, mm (common practice, no source). */
+const BETWEEN_MM = 2;
+
+/** Outlines are followed from outside within this, mm: hardly wider than a chalk line. */
+const SLACK_MM = 0.4;
+
+/** What the cloth is: sold by its width, or a scrap with its grain along x. `nap`: all pieces lie the same way. */
+export type Stuff = ({ readonly width: Mm } | { readonly scrap: Ring }) & { readonly nap: boolean };
+
+/** A cut on the cloth: its outline where it lies, x along the grain from one end, y from one selvage, mm. */
+export type LaidCut = { readonly cut: Cut; readonly turned: boolean; readonly outline: readonly Point[] };
+
+/**
+ * `fits`: with the lay and the length it takes. `cannot`: more area than there is, or a piece longer or wider than the
+ * cloth. `searching`: not found so far, `left` had no room; when the search ends there, the answer is not found.
+ */
+export type Answer =
+  | { readonly kind: 'fits'; readonly length: Mm; readonly laid: readonly LaidCut[] }
+  | { readonly kind: 'cannot'; readonly why: 'area' | 'size'; readonly cut: Cut }
+  | { readonly kind: 'searching'; readonly left: readonly Cut[] };
+
+/** Answers that only get better, the first at once; stop asking when it takes too long. Same seed, same answers. */
+export function* layOnCloth(cuts: readonly Cut[], stuff: Stuff, seed: number): Generator<Found<Answer>, void, void> {
+  const impossible = cannot(cuts, stuff);
+  if (impossible) return yield { steps: 0, best: impossible };
+  const outlines = [...new Set(cuts.map(({ outline }) => outline))];
+  const turns = stuff.nap ? [0] : [0, Math.PI];
+  const own = outlines.flatMap((outline) => turns.map((turn) => outline.map((p) => rotate(p, turn))));
+  const around = 'scrap' in stuff ? outsideOf(stuff.scrap) : [];
+  const shapes = [...own.map((ring) => shapeOf([ring], SLACK_MM)), ...around.map((ring) => shapeOf([ring], 0))];
+  const stock = stockOf(shapes, BETWEEN_MM);
+  const pieces = cuts.map(({ outline }) => {
+    const first = outlines.indexOf(outline) * turns.length;
+    return { turns: turns.map((_, turn) => first + turn) };
+  });
+  const fixed = around.map((_, index) => placeOf(stock, own.length + index));
+  const laid = (places: readonly Place[]): readonly LaidCut[] =>
+    places.map((place, index) => ({
+      cut: cuts[index] as Cut,
+      turned: place.shape !== pieces[index]?.turns[0],
+      outline: movedTo(stock, place, own[place.shape] as Ring),
+    }));
+  const search: Generator<Found<Strip | Fitted>, void, void> = 'scrap' in stuff
+    ? packFields({ stock, pieces, fixed }, [boxOf(stuff.scrap)], seed)
+    : packStrip({ stock, pieces }, stuff.width, seed);
+  let [before, answer]: [Strip | Fitted | undefined, Answer] = [undefined, { kind: 'searching', left: cuts }];
+  for (const { steps, best } of search) {
+    if (best !== before) answer = answerOf(best, laid, cuts);
+    before = best;
+    yield { steps, best: answer };
+  }
+}
+
+function answerOf(
+  best: Strip | Fitted,
+  laid: (places: readonly Place[]) => readonly LaidCut[],
+  cuts: readonly Cut[],
+): Answer {
+  if (!best.places)
+    return { kind: 'searching', left: 'left' in best ? best.left.map((index) => cuts[index] as Cut) : [] };
+  const outlines = laid(best.places);
+  const ends = outlines.flatMap(({ outline }) => outline.map((p) => p.x));
+  return { kind: 'fits', length: 'length' in best ? best.length : Math.max(0, ...ends), laid: outlines };
+}
+
+/** What can be known before any search: a piece longer or wider than the cloth, or more area than there is. */
+function cannot(cuts: readonly Cut[], stuff: Stuff): Answer | undefined {
+  const room = 'scrap' in stuff ? sizeOf(stuff.scrap) : { length: Infinity, width: stuff.width };
+  const tooLarge = cuts.find(({ outline }) => {
+    const size = sizeOf(outline);
+    return size.length > room.length + ROUNDING_MM || size.width > room.width + ROUNDING_MM;
+  });
+  if (tooLarge) return { kind: 'cannot', why: 'size', cut: tooLarge };
+  const area = cuts.map(({ outline }) => Math.abs(ringArea(outline)));
+  const there = 'scrap' in stuff ? Math.abs(ringArea(stuff.scrap)) : Infinity;
+  const largest = cuts[area.indexOf(Math.max(...area))];
+  const whole = area.reduce((sum, each) => sum + each, 0);
+  return largest && whole > there ? { kind: 'cannot', why: 'area', cut: largest } : undefined;
+}
+
+function sizeOf(ring: Ring): { readonly length: Mm; readonly width: Mm } {
+  const { left, top, right, bottom } = boxOf(ring);
+  return { length: right - left, width: bottom - top };
+}
+
+function boxOf(ring: Ring) {
+  const [xs, ys] = [ring.map((p) => p.x), ring.map((p) => p.y)];
+  return { left: Math.min(...xs), top: Math.min(...ys), right: Math.max(...xs), bottom: Math.max(...ys) };
+}
+
+/** Where a shape lies that is not moved. */
+function placeOf({ shapes }: Stock, shape: number): Place {
+  const { left, top } = shapes[shape] as Shape;
+  return { shape, x: left, y: top };
+}
+
+function movedTo({ shapes }: Stock, { shape, x, y }: Place, ring: Ring): readonly Point[] {
+  const { left, top } = shapes[shape] as Shape;
+  return ring.map((p) => ({ x: p.x - left + x, y: p.y - top + y }));
+}

@@ -1,0 +1,128 @@
+import { describe, expect, test } from 'vitest';
+import { type Answer, type Cut, cutsOf, layOnCloth, type Stuff } from '../../app/drafting/cloth';
+import { draft, fullOrder } from '../../app/drafting/draft';
+import type { Draft } from '../../app/drafting/draft-types';
+import { garments } from '../../app/drafting/garments';
+import type { Point } from '../../app/drafting/geometry';
+import { bodyFrom, demoCards } from '../../app/measuring';
+import { handMade, oblong } from '../toys/drafts';
+import { boxOf, outside, overlaps } from './packing-apart';
+
+/** Every garment of every demo toy it suits. */
+const drafts: readonly Draft[] = garments.flatMap((garment) =>
+  demoCards.flatMap((card) => {
+    const full = fullOrder({ garment: garment.id }, card.taken);
+    if (!garment.bodies.includes(card.toy.body) || !full.ok) return [];
+    const outcome = draft(bodyFrom(card), full.order, full.garment, card.toy.name);
+    return outcome.ok ? [outcome.draft] : [];
+  }),
+);
+
+const wide: Stuff = { width: 1100, nap: false };
+const p = (x: number, y: number): Point => ({ x, y });
+const box = (width: number, height: number) => [p(0, 0), p(width, 0), p(width, height), p(0, height)];
+const of = (...pieces: Draft['pieces'][number][]): readonly Cut[] => cutsOf([handMade(1, { pieces })]);
+
+function answer(cuts: readonly Cut[], stuff: Stuff, steps: number, seed = 1): Answer {
+  let last: Answer | undefined;
+  for (const found of layOnCloth(cuts, stuff, seed)) {
+    last = found.best;
+    if (found.steps >= steps) break;
+  }
+  return last ?? expect.fail('no answer');
+}
+
+function laidOf(found: Answer) {
+  return found.kind === 'fits' ? found : expect.fail(`${found.kind} instead of fits`);
+}
+
+test('there is something to lay', () => expect(drafts.length).toBeGreaterThan(20));
+
+test('cuts are what the cutting list says: every copy, half of them turned over where mirrored', () => {
+  for (const made of drafts) {
+    const cuts = cutsOf([made]);
+    made.pieces.forEach((piece, index) => {
+      const own = cuts.filter((cut) => cut.piece === index);
+      expect(own).toHaveLength(piece.copies);
+      expect(own.filter((cut) => cut.flipped)).toHaveLength(piece.mirrored ? piece.copies / 2 : 0);
+    });
+    expect(cuts).toHaveLength(made.pieces.reduce((sum, { copies }) => sum + copies, 0));
+  }
+});
+
+describe('cloth sold by its width', () => {
+  test.each([
+    ['110 cm', wide],
+    ['56 cm with a nap', { width: 560, nap: true }],
+  ] as const)('%s: all lie on it, none overlapping, the grain along it', (_, stuff) => {
+    for (const made of drafts) {
+      const cuts = cutsOf([made]);
+      const found = answer(cuts, stuff, 1500);
+      if (found.kind === 'cannot') {
+        expect(boxOf(found.cut.outline).bottom - boxOf(found.cut.outline).top).toBeGreaterThan(stuff.width);
+        continue;
+      }
+      const { laid, length } = laidOf(found);
+      expect(laid.map(({ cut }) => cut)).toEqual(cuts);
+      expect(overlaps(laid.map(({ outline }) => outline))).toEqual([]);
+      for (const { outline, cut, turned } of laid) {
+        const { left, right, top, bottom } = boxOf(outline);
+        expect(Math.min(left, top)).toBeGreaterThanOrEqual(-1e-6);
+        expect(right).toBeLessThanOrEqual(length + 1e-6);
+        expect(bottom).toBeLessThanOrEqual(stuff.width + 1e-6);
+        expect(turned && stuff.nap).toBe(false);
+        const own = boxOf(cut.outline);
+        expect(right - left).toBeCloseTo(own.right - own.left, 6);
+      }
+    }
+  });
+
+  test('several garments share it, and never take more than one after the other', () => {
+    const [one, other] = [drafts[0], drafts[1]];
+    if (!one || !other) return expect.fail('two drafts');
+    const alone = [one, other].map((made) => laidOf(answer(cutsOf([made]), wide, 3000)).length);
+    const both = laidOf(answer(cutsOf([one, other]), wide, 6000));
+    expect(both.laid).toHaveLength(cutsOf([one]).length + cutsOf([other]).length);
+    expect(both.length).toBeLessThanOrEqual(alone.reduce((sum, each) => sum + each, 0));
+  });
+
+  test('a piece wider than the cloth cannot lie on it', () => {
+    expect(answer(of(oblong('long', 300, 100)), { width: 290, nap: false }, 100)).toMatchObject({
+      kind: 'cannot',
+      why: 'size',
+    });
+  });
+});
+
+describe('a scrap', () => {
+  const four = of(...[1, 2, 3, 4].map((n) => oblong(`p${n}`, 48, 98)));
+
+  test('that is enough is answered with a lay inside it', () => {
+    const scrap = [p(0, 0), p(260, 20), p(300, 160), p(120, 140), p(20, 200)];
+    const { laid } = laidOf(answer(four.slice(0, 3), { scrap, nap: false }, 60_000));
+    expect(laid).toHaveLength(3);
+    expect(overlaps(laid.map(({ outline }) => outline))).toEqual([]);
+    for (const { outline } of laid) expect(outside(outline, scrap)).toBeLessThan(1e-6);
+  });
+
+  test('with hardly room to spare is filled', () => {
+    expect(laidOf(answer(four, { scrap: box(200, 100), nap: false }, 60_000)).laid).toHaveLength(4);
+  });
+
+  test('of too little cloth cannot be enough, nor one shorter than the longest piece', () => {
+    expect(answer(four, { scrap: box(130, 130), nap: false }, 100)).toMatchObject({ kind: 'cannot', why: 'area' });
+    expect(answer(four, { scrap: box(97, 900), nap: false }, 100)).toMatchObject({ kind: 'cannot', why: 'size' });
+  });
+
+  test('that no search fits says what had no room, and no more', () => {
+    const found = answer(four, { scrap: box(190, 110), nap: false }, 3000);
+    expect(found).toMatchObject({ kind: 'searching' });
+    expect(found.kind === 'searching' && found.left.length).toBe(2);
+  });
+});
+
+test('linings, facings, cuffs and bindings are told apart', () => {
+  const names = ['front', 'front-lining', 'neck-facing', 'cuff-band', 'armhole-binding'];
+  const cuts = of(...names.map((name) => oblong(name, 20, 30)));
+  expect(cuts.map(({ layer }) => layer)).toEqual(['main', 'lining', 'facing', 'rib', 'bias']);
+});
