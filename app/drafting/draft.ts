@@ -3,9 +3,9 @@
  * in a worker and in Node. No DOM, no storage and no sentences ever live here: codes and numbers only.
  */
 import { type Body, type Flag, findMeasure, flagsOf, type MeasureId } from '../body';
-import type { FitRow, FullOrder, Outcome } from './draft-types';
-import type { Drawing } from './drawing/draw';
+import type { FullOrder, Outcome } from './draft-types';
 import { ENGINE } from './engine';
+import { fitOf, misfits } from './fit';
 import { garments } from './garments';
 import { notesOf } from './notes';
 import { pieceOf } from './pieces/piece';
@@ -15,7 +15,7 @@ import { settleGarment, suit } from './settling/settle';
 import { sewingOrder } from './sewing/order';
 import { allowancesFor } from './sizes/allowances';
 import { cloths } from './sizes/cloths';
-import { type Fit, fits, LEAST_EASE_MM } from './sizes/ease';
+import { type Fit, fits } from './sizes/ease';
 import { wearerOf } from './sizes/wearer';
 
 export type { Draft, FullOrder, Outcome } from './draft-types';
@@ -50,13 +50,12 @@ export function draft(body: Body, order: FullOrder, garment: Garment, toy: strin
   if (matched.failed) return refuse([impossible(`${matched.failed.what}-cannot-match`, matched.failed.check)]);
   const { drawing } = matched;
   const walked = walk(garment, drawing);
-  if (walked.defects.length > 0)
-    return refuse(
-      walked.defects.map((defect) => ({
-        ...impossible('draft-defect', []),
-        values: { [`${defect.seam}-${defect.code}`]: defect.by },
-      })),
-    );
+  const fit = fitOf(garment, drawing);
+  const defects = [
+    ...walked.defects.map(({ seam, code, by }) => ({ [`${seam}-${code}`]: by })),
+    ...misfits(fit, body).map(({ place, ease }) => ({ [`${place}-ease`]: ease })),
+  ];
+  if (defects.length > 0) return refuse(defects.map((values) => ({ ...impossible('draft-defect', []), values })));
   const pieces = [...drawing.drawn.values()].map((drawn) =>
     pieceOf(drawn, drawing, allowances, walked.notches.get(drawn.row.name) ?? []),
   );
@@ -68,7 +67,7 @@ export function draft(body: Body, order: FullOrder, garment: Garment, toy: strin
       toy,
       pieces,
       seams: walked.seams,
-      fit: fitOf(garment, drawing),
+      fit,
       openings: opened.rows,
       adjustments: [...suited.adjustments, ...adjustments],
       flags: [...flags, ...opened.flags, ...notesOf(garment, drawing)],
@@ -92,23 +91,6 @@ function unknown(body: Body, needed: ReadonlySet<MeasureId>): Flag[] {
     const known = body.sizes[id];
     const vague = known && known.give > known.value * VAGUEST && !findMeasure(id)?.optional;
     return known && !vague ? [] : [impossible('cannot-estimate', [id])];
-  });
-}
-
-function fitOf(garment: Garment, drawing: Drawing): FitRow[] {
-  return active(garment.fit, drawing.choices).map(({ place, measure, garment: finished, why }) => {
-    const known = drawing.wearer.known(measure);
-    const length = finished(drawing);
-    const guessed = known.from === 'estimate' && length - known.value < LEAST_EASE_MM ? 'not-measured' : null;
-    const reason = why?.(drawing) ?? guessed;
-    return {
-      place,
-      body: known.value,
-      garment: length,
-      ease: length - known.value,
-      from: known.from,
-      ...(reason ? { why: reason } : {}),
-    };
   });
 }
 

@@ -30,18 +30,26 @@ export type Fed<S extends string = string, O extends string = never> = Readonly<
 
 type Numbered<L extends string> = L | `${L}-${number}`;
 
+/** What names anything else than these: TypeScript lets a function give more than was asked, and so a misspelt name, but for this. */
+export type NoOthers<R, Name extends string> = { readonly [Other in Exclude<keyof R, Name>]: never };
+
 /** A block from its lists of names and its drawing, which is held to them. */
 export function block<
   const S extends string,
   const E extends string,
+  Edges extends Shape['edges'],
   const O extends string = never,
   const L extends string = never,
+  Lines extends Shape['lines'] = Shape['lines'],
 >(of: {
   readonly sizes: readonly S[];
   readonly optional?: readonly O[];
   readonly edges: readonly E[];
   readonly lines?: readonly L[];
-  readonly draw: (sizes: Fed<S, O>) => Shape<NoInfer<E>, Numbered<NoInfer<L>>>;
+  readonly draw: (sizes: Fed<S, O>) => {
+    readonly edges: Edges & NoOthers<Edges, E>;
+    readonly lines: Lines & NoOthers<Lines, Numbered<L>>;
+  };
 }): Block<S, O, E, L> {
-  return { optional: [], lines: [], ...of };
+  return { optional: [], lines: [], ...of } as Block<S, O, E, L>;
 }

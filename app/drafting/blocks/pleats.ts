@@ -25,7 +25,7 @@ export const pleated = (kind: 'knife' | 'box') =>
       const { flareTop, flareHeight, pleats } = sizes;
       const shown = flareTop / pleats / 3;
       const height = flareHeight * DRAWN_SHARE;
-      const lines: Record<string, Path> = {};
+      const lines: Record<`${'fold' | 'lay' | 'place'}-${number}`, Path> = {};
       const laid = kind === 'box' ? boxFolds(pleats, shown) : knifeFolds(pleats, shown);
       const upright = (x: number): Path => [line(point(x, 0), point(x, height))];
       const places = laid

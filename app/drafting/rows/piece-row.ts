@@ -47,12 +47,12 @@ export type EdgesOf<P extends string, B> =
  * are said, the block's are found out.
  */
 export function piece<N extends Names>() {
-  return <const P extends string, S extends string, O extends string, E extends string, L extends string>(
+  return <const P extends string, S extends string, O extends string, E extends string, L extends string, K extends E>(
     name: P,
     drawn: Block<S, O, E, L>,
     row: Common<N> & {
       readonly sizes?: Feeds<N, NoInfer<S>, NoInfer<O>>;
-      readonly roles: (choices: N['choices']) => { readonly [Name in NoInfer<E>]?: Role };
+      readonly roles: (choices: N['choices']) => { readonly [Name in K]: Role };
       readonly cuts?: readonly NoInfer<L>[];
     },
   ): PieceRow<N, `${P}.${E | L}`> => {

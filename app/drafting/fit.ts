@@ -1,0 +1,35 @@
+import type { Body } from '../body';
+import type { FitRow } from './draft-types';
+import type { Drawing } from './drawing/draw';
+import { active, type Garment } from './rows/garment';
+import { LEAST_EASE_MM } from './sizes/ease';
+
+/** Ease this little under nothing is rounding, mm. */
+const ROUNDED_MM = 0.001;
+
+/** Every place of the fit table: the body's girth or length, the garment's, and why it may be under the body. */
+export function fitOf(garment: Garment, drawing: Drawing): FitRow[] {
+  return active(garment.fit, drawing.choices).map(({ place, measure, garment: finished, why }) => {
+    const known = drawing.wearer.known(measure);
+    const length = finished(drawing);
+    const guessed = known.from === 'estimate' && length - known.value < LEAST_EASE_MM ? 'not-measured' : null;
+    const reason = why?.(drawing) ?? guessed;
+    return {
+      place,
+      body: known.value,
+      garment: length,
+      ease: length - known.value,
+      from: known.from,
+      ...(reason ? { why: reason } : {}),
+    };
+  });
+}
+
+/**
+ * Places that no garment may have: without any girth, or under the body's without a word why. Always our own fault; but for a
+ * body whose corrections were learnt from trying on, which may well take ease away.
+ */
+export function misfits(fit: readonly FitRow[], { corrections }: Pick<Body, 'corrections'>): readonly FitRow[] {
+  const corrected = Object.keys(corrections).length > 0;
+  return fit.filter(({ garment, ease, why }) => !(garment > 0) || (ease < -ROUNDED_MM && !why && !corrected));
+}
