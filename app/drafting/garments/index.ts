@@ -1,5 +1,6 @@
 /** The garments, one file each: data only. Nothing is computed here; the pipeline in drafting/ reads these rows. */
 
+import { type GarmentId, heads } from '../heads';
 import type { Garment } from '../rows/garment';
 import { bib } from './bib';
 import { cape } from './cape';
@@ -18,9 +19,9 @@ export { allowanceRoles } from '../sizes/allowances';
 export { type Cloth, cloths } from '../sizes/cloths';
 export { fitIds, fits } from '../sizes/ease';
 
-export const garments: readonly Garment[] = [
-  // In the order they are offered, a line each.
-  hoodedTop,
+/** How each garment is made, by its head's name: one that is missing does not compile. */
+const made: Readonly<Record<GarmentId, Garment>> = {
+  'hooded-top': hoodedTop,
   tee,
   tank,
   nightshirt,
@@ -29,8 +30,11 @@ export const garments: readonly Garment[] = [
   cape,
   bib,
   scarf,
-  wristWarmers,
-];
+  'wrist-warmers': wristWarmers,
+};
+
+/** In the order of their heads. */
+export const garments: readonly Garment[] = heads.map(({ id }) => made[id]);
 
 export function findGarment(id: string): Garment | undefined {
   return garments.find((garment) => garment.id === id);

@@ -1,0 +1,137 @@
+import { spawnSync } from 'node:child_process';
+import { cpSync, mkdirSync, readFileSync, writeFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { localeBreaches } from '../../.config/locales.mjs';
+import { demoCards } from '../../app/measuring';
+import { copyOfTheCode } from './copy';
+
+/** An apron, added to a copy as DEVELOPERS.md says: a head, how it is made, a line in both lists, a picture, words. */
+const copy = copyOfTheCode();
+afterAll(copy.remove);
+
+const HEAD = `import { hemChoice } from './choices';
+import { head, needs } from './head';
+
+/** A half apron: a wide strip from the waist. */
+export const apronHead = head({
+  id: 'apron',
+  bodies: ['upright'],
+  choices: { hem: hemChoice },
+  auto: {},
+  needs: needs(['waist-girth', 'waist-to-hem']),
+});
+`;
+
+const MADE = `import { flare } from '../blocks/flare';
+import { apronHead } from '../heads/apron';
+import type { Hems } from '../heads/choices';
+import { assemble } from '../rows/garment';
+import { part } from '../rows/part';
+import { type EdgesOf, piece } from '../rows/piece-row';
+import { maker, type SizesOf } from '../sizes/maker';
+import { hemRole } from './parts/hem';
+
+const apronSizes = maker([], ['apronHalf', 'apronLength'], (wearer) => ({
+  sizes: { apronHalf: wearer.of('waist-girth') / 3, apronLength: wearer.of('waist-to-hem') + wearer.hem },
+}));
+
+type Gives = { readonly size: SizesOf<typeof apronSizes>; readonly edge: EdgesOf<'apron', typeof flare> };
+type Names = Gives & { readonly choices: Hems };
+
+export const apron = assemble(apronHead, [
+  part<{ choices: Hems; size: never; edge: never }, Gives>({
+    sizes: [apronSizes],
+    pieces: [
+      piece<Names>()('apron', flare, {
+        copies: 1,
+        mirrored: false,
+        onFold: true,
+        sizes: { flareTop: 'apronHalf', flareBottom: 'apronHalf', flareHeight: 'apronLength' },
+        roles: (choices) => ({ top: 'casing', side: hemRole(choices), bottom: hemRole(choices), centre: 'fold' }),
+      }),
+    ],
+    seams: (['side', 'bottom', 'top'] as const).map((edge) => ({
+      name: \`apron-\${edge}\`,
+      sewn: 2,
+      kind: 'folded',
+      first: [{ piece: 'apron', edge }],
+      second: [],
+    })),
+  }),
+]);
+`;
+
+const WORDS = {
+  garment: { apron: { name: 'Apron', note: 'A strip from the waist.' } },
+  flag: { 'wears-apron': 'An apron would suit it.' },
+  piece: { apron: 'Apron' },
+  seam: { 'apron-side': 'Sides', 'apron-bottom': 'Hem', 'apron-top': 'Top' },
+};
+
+/** Puts one text for another in a file of the copy. */
+function change(path: string, from: string, to: string): void {
+  const file = join(copy.root, path);
+  const text = readFileSync(file, 'utf8');
+  expect(text).toContain(from);
+  writeFileSync(file, text.replace(from, to));
+}
+
+const types = () => copy.tool('tsc', '--noEmit', '-p', '.config/tsconfig.browser.json');
+const tables = () => copy.tool('vitest', 'run', '--config', '.config/vitest.config.ts', 'tests/rules/tables.test.ts');
+
+beforeAll(() => {
+  for (const name of ['tests', 'README.md', 'DEVELOPERS.md'])
+    cpSync(join(import.meta.dirname, '../..', name), join(copy.root, name), { recursive: true });
+  writeFileSync(join(copy.root, 'app/drafting/heads/apron.ts'), HEAD);
+  writeFileSync(join(copy.root, 'app/drafting/garments/apron.ts'), MADE);
+});
+
+describe('adding an apron', { timeout: 240_000 }, () => {
+  test('a head without a picture does not compile', () => {
+    change(
+      'app/drafting/heads/index.ts',
+      'import { bibHead }',
+      "import { apronHead } from './apron';\nimport { bibHead }",
+    );
+    change('app/drafting/heads/index.ts', '  bibHead,', '  apronHead,\n  bibHead,');
+    expect(types()).toMatch('garment-pictures.ts');
+  });
+
+  test('with a picture it does not compile until it is made', () => {
+    change('app/parts/pictures/garment-pictures.ts', '  bib: [', "  apron: [cloth('M18 20h36v40H18z')],\n  bib: [");
+    expect(types()).toMatch('app/drafting/garments/index.ts');
+  });
+
+  test('made, it compiles', () => {
+    change('app/drafting/garments/index.ts', 'import { bib }', "import { apron } from './apron';\nimport { bib }");
+    change('app/drafting/garments/index.ts', '  bib,', '  apron,\n  bib,');
+    expect(types()).toBe('');
+  });
+
+  test('without words the tables of tests are red, and green with them', () => {
+    expect(tables()).toMatch('garment.apron.name');
+    const file = join(copy.root, 'locales/en.json');
+    const english = JSON.parse(readFileSync(file, 'utf8'));
+    for (const [topic, words] of Object.entries(WORDS)) Object.assign(english[topic], words);
+    writeFileSync(file, JSON.stringify(english, null, 2));
+    expect(localeBreaches(copy.root)).toEqual([]);
+    expect(tables()).toBe('');
+  });
+
+  test('it is listed and drafted', () => {
+    const command = (...words: string[]) =>
+      spawnSync(process.execPath, ['--import', 'tsx', 'app/command/draft.ts', ...words], {
+        cwd: copy.root,
+        encoding: 'utf8',
+      });
+    const listed = JSON.parse(command('--list').stdout).garments.find(({ id }: { id: string }) => id === 'apron');
+    expect(listed).toMatchObject({ bodies: ['upright'], needs: ['waist-girth', 'waist-to-hem'] });
+    const card = demoCards.find(({ toy }) => toy.body === 'upright');
+    mkdirSync(join(copy.root, 'made'));
+    writeFileSync(join(copy.root, 'order.json'), JSON.stringify({ card, garment: 'apron' }));
+    expect(command('order.json', '--out', 'made')).toMatchObject({ status: 0 });
+    const { pieces } = JSON.parse(readFileSync(join(copy.root, 'made/draft.json'), 'utf8'));
+    expect(pieces.map(({ name }: { name: string }) => name)).toEqual(['apron']);
+  });
+});
