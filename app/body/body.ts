@@ -15,10 +15,19 @@ export type Known = {
 
 export type Knowns = { readonly [M in MeasureId]?: Known };
 
+/**
+ * What a maker's other toys say of the next one, by build: how common the build is among them, and how far (log scale)
+ * its measures lie from what is usual.
+ */
+export type Taught = {
+  readonly [build: string]: { readonly share: number; readonly shifts: { readonly [M in MeasureId]?: number } };
+};
+
 /** All measures of one toy, settled from its readings: what `draft` takes. Corrections are by finished size. */
 export type Body = {
   readonly kind: BodyKind;
   readonly traits: Traits;
+  readonly taught?: Taught;
   readonly sizes: Knowns;
   readonly corrections: { readonly [S in SizeId]?: Mm };
 };

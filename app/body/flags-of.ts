@@ -3,31 +3,29 @@ import type { Flag } from './flag';
 import type { MeasureId } from './measures';
 import type { Breach, Judged, Rule, RuleContext } from './rule';
 import { rules } from './rules';
-import { judge, type Suspicion } from './suspicion';
-import type { Mm } from './units';
-
-/** Usual turn-ups where the order says nothing, mm. */
-const usualContext: RuleContext = { hemAllowance: 12, cuffAllowance: 12 };
+import { type Suspicion, suspect } from './suspicion';
 
 const rank = { impossible: 0, unlikely: 1, note: 2 } as const;
 
 /**
  * Everything about a body's numbers worth saying, worked out anew each time: impossible first, then by how much the
- * other readings speak against the measure named first. `context` is what the order says of hems;
- * `context.measures` limits the judgement to what a garment uses. Where it is clear what was meant, `values.offer` is
- * the length for the first measure, `values.otherOffer` that for the second (two that were swapped).
+ * other readings speak against the measure named first. One slip raises one doubt: what names a measure already doubted is
+ * that fault again. `context` is what the order says of hems; `context.measures` limits the judgement to what a garment
+ * uses. Where it is all but sure what was meant, `values.offer` is the length for the first measure, `values.otherOffer`
+ * that for the second (two that were swapped).
  */
-export function flagsOf(body: Body, context: Partial<RuleContext> = {}): readonly Flag[] {
-  const { suspicions, blame } = judge(body);
-  const judged: Judged = { ...usualContext, ...context, suspicions };
+export function flagsOf(body: Body, context: RuleContext): readonly Flag[] {
+  const { suspicions, blame } = suspect(body);
+  const judged: Judged = { ...context, suspicions };
   const against = (id: MeasureId | undefined) => (id && (blame.get(id) ?? unjudged(body, id))) ?? -CERTAIN;
   const byBlame = (a: MeasureId, b: MeasureId) => against(b) - against(a);
-  const mended = mend(body, suspicions);
-  return rules
+  const cleared = without(body, new Set(suspicions.flatMap(({ measures }) => measures)));
+  const flags = rules
     .flatMap((rule) =>
-      breachesOf(rule, body, mended, judged).map((breach) => flagOf(rule, breach, byBlame, suspicions)),
+      breachesOf(rule, { body, cleared }, judged).map((breach) => flagOf(rule, breach, byBlame, suspicions)),
     )
     .sort((a, b) => rank[a.severity] - rank[b.severity] || against(b.measures[0]) - against(a.measures[0]));
+  return onceEach(flags);
 }
 
 /** Stands for an evidence no other can outweigh. */
@@ -36,21 +34,31 @@ const CERTAIN = 1e9;
 /** A reading the model cannot use is no length at all; what was not read is not to blame. */
 const unjudged = ({ sizes }: Body, id: MeasureId) => (sizes[id]?.from === 'tape' ? CERTAIN : -CERTAIN);
 
-/**
- * What of a rule is broken and heard. What is merely unlikely, and would not be so without a fault already found, is
- * that fault again: not said twice.
- */
-function breachesOf(rule: Rule, body: Body, mended: Body, context: Judged): readonly Breach[] {
-  const judged = rule.severity === 'unlikely' ? mended : body;
+/** The body as far as nothing is doubted in it. */
+function without(body: Body, doubted: ReadonlySet<string>): Body {
+  if (doubted.size === 0) return body;
+  const sizes = Object.fromEntries(Object.entries(body.sizes).filter(([id]) => !doubted.has(id)));
+  return { ...body, sizes };
+}
+
+/** What of a rule is broken and heard: what is merely unlikely must hold against what nothing else speaks against. */
+function breachesOf(
+  rule: Rule,
+  { body, cleared }: { readonly body: Body; readonly cleared: Body },
+  context: Judged,
+): readonly Breach[] {
+  const judged = rule.severity === 'impossible' || rule.suspects ? body : cleared;
+  const heard = rule.severity === 'impossible' ? isFirm : isTaken;
   return rule.broken(judged, context).filter(({ measures = rule.measures }) => {
     const known = measures.flatMap((id) => body.sizes[id] ?? []);
     if (known.length < measures.length || !measures.every((id) => context.measures?.has(id) ?? true)) return false;
-    return rule.severity === 'impossible' ? known.every(isFirm) : known.some(isFirm);
+    return known.every(heard);
   });
 }
 
-/** An estimate is no evidence against anything. */
+/** Only firm numbers accuse: an estimate is no evidence against anything, and what follows is nobody's reading. */
 const isFirm = (known: Known) => known.from !== 'estimate';
+const isTaken = (known: Known) => known.from === 'tape' || known.from === 'photo';
 
 function flagOf(
   { code, severity, measures: usual }: Rule,
@@ -59,28 +67,22 @@ function flagOf(
   suspicions: readonly Suspicion[],
 ): Flag {
   const measures = 'otherOffer' in values ? ids : [...ids].sort(byBlame);
-  const offer = 'offer' in values ? undefined : offersOf(suspicions).get(measures[0] ?? '');
+  const offer = 'offer' in values ? undefined : offerFor(suspicions, measures[0]);
   return { code, severity, measures, values: offer === undefined ? values : { ...values, offer } };
 }
 
-/** The body as it would be without the faults found: what was meant in place of what was read. */
-function mend(body: Body, suspicions: readonly Suspicion[]): Body {
-  if (suspicions.length === 0) return body;
-  const expected = suspicions.flatMap(({ measures, expected: value }) => measures.map((id) => [id, value] as const));
-  const sizes = { ...body.sizes };
-  for (const [id, value] of [...expected, ...offersOf(suspicions)]) {
-    const known = findKnown(sizes, id);
-    if (known) Object.assign(sizes, { [id]: { ...known, value } });
-  }
-  return { ...body, sizes };
+function offerFor(suspicions: readonly Suspicion[], id: MeasureId | undefined) {
+  const known = suspicions.find(({ measures, offers }) => measures[0] === id && offers.length === 1);
+  return known?.offers[0];
 }
 
-const findKnown = (sizes: Readonly<Record<string, Known>>, id: string) => sizes[id];
-
-function offersOf(suspicions: readonly Suspicion[]): ReadonlyMap<string, Mm> {
-  return new Map(
-    suspicions.flatMap(({ measures, offers }) =>
-      offers.flatMap((offer, at) => (measures[at] ? [[measures[at], offer] as const] : [])),
-    ),
-  );
+/** Of flags that name a measure some earlier one puts the blame on, only the earlier; notes ask for nothing and all stay. */
+function onceEach(flags: readonly Flag[]): readonly Flag[] {
+  const blamed = new Set<MeasureId>();
+  return flags.filter(({ severity, measures, values }) => {
+    if (severity === 'note') return true;
+    if (measures.some((id) => blamed.has(id))) return false;
+    for (const id of 'otherOffer' in values ? measures : measures.slice(0, 1)) blamed.add(id);
+    return true;
+  });
 }

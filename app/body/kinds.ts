@@ -15,6 +15,12 @@ export const traitValues = {
   ears: ['none', 'side', 'top'],
   tail: [false, true],
   stuffing: ['soft', 'firm'],
+  /** Apart from the body: play dolls have firm heads on soft bodies. */
+  head: ['soft', 'firm'],
+  /** Where arms and legs are set: at the corners of the trunk, or flat on its sides. */
+  limbs: ['below', 'sides'],
+  /** What the maker says the toy is like; see `builds`. Unsaid, its measures tell. */
+  build: ['unsaid', 'plush-bear', 'long-limbed', 'play-doll', 'baby-doll', 'big-headed'],
 } as const;
 
 export type TraitId = keyof typeof traitValues;
@@ -31,4 +37,7 @@ export const usualTraits: Traits = {
   ears: 'none',
   tail: false,
   stuffing: 'soft',
+  head: 'soft',
+  limbs: 'below',
+  build: 'unsaid',
 };

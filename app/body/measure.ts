@@ -9,7 +9,7 @@ export type Nature = 'girth' | 'surface' | 'straight' | 'wish';
 export type View = 'front' | 'side' | 'back';
 
 /** Where on the toy the tape is; the plan walks these in order, round the toy once. */
-export type Region = 'head' | 'neck' | 'front' | 'back' | 'arm' | 'waist' | 'leg' | 'tail' | 'wish';
+export type Region = 'whole' | 'head' | 'neck' | 'front' | 'back' | 'arm' | 'waist' | 'leg' | 'tail' | 'wish';
 
 /** Numbers that grow together on a toy: a big head, a fat trunk, a long trunk, thick arms, long arms … */
 export type Group =

@@ -1,27 +1,44 @@
+import type { Nature } from './measure';
 import { MM_PER_INCH, type Mm } from './units';
 
 /** What people do to a number: the code of it, what was most likely meant, and how often it happens among slips. */
 export type Misreading = { readonly code: MisreadingCode; readonly offer: Mm; readonly share: number };
-export type MisreadingCode = 'unit-slip' | 'tenfold' | 'digit-doubled' | 'fraction-dropped';
+export type MisreadingCode =
+  | 'unit-slip'
+  | 'tenfold'
+  | 'digit-doubled'
+  | 'fraction-dropped'
+  | 'half-for-whole'
+  | 'whole-for-half'
+  | 'tape-end';
 
 /** Shares of the kinds of slips among all of them: from memory of one's own mistakes, no source. */
 const SHARES: { readonly [C in MisreadingCode]: number } = {
-  'unit-slip': 0.3,
-  tenfold: 0.2,
-  'digit-doubled': 0.1,
-  'fraction-dropped': 0.1,
+  'unit-slip': 0.25,
+  tenfold: 0.15,
+  'digit-doubled': 0.08,
+  'fraction-dropped': 0.08,
+  'half-for-whole': 0.12,
+  'whole-for-half': 0.06,
+  'tape-end': 0.06,
 };
 
+/** Dressmakers' tapes: sixty inches, or a metre and a half (common practice, no source). */
+const TAPE_MM = { in: 60 * MM_PER_INCH, cm: 1500 } as const;
+
 /**
- * What a length (mm) may have been meant as: inches typed as centimetres or the other way round, ten times too much or
- * too little, a digit typed twice, a fraction left out. What reads the same is offered once.
+ * What a length (mm) of a kind of measure may have been meant as: inches typed as centimetres or the other way round, ten
+ * times too much or too little, a digit typed twice, a fraction left out, half the way round for the whole, the whole
+ * for half, the tape read from its other end. What reads the same is offered once.
  */
-export function misreadings(value: Mm): readonly Misreading[] {
+export function misreadings(value: Mm, nature: Nature): readonly Misreading[] {
   return [
     ...offers('unit-slip', [value * (MM_PER_INCH / 10), value / (MM_PER_INCH / 10)]),
     ...offers('tenfold', [value * 10, value / 10]),
     ...offers('digit-doubled', withoutDoubledDigit(value)),
     ...offers('fraction-dropped', withFraction(value)),
+    ...(nature === 'girth' ? offers('half-for-whole', [value * 2]) : offers('whole-for-half', [value / 2])),
+    ...offers('tape-end', fromOtherEnd(value)),
   ];
 }
 
@@ -41,6 +58,12 @@ function withoutDoubledDigit(value: Mm): Mm[] {
 function withFraction(value: Mm): Mm[] {
   if (isWhole(value / MM_PER_INCH)) return [0.25, 0.5, 0.75].map((part) => value + part * MM_PER_INCH);
   return isWhole(value / 10) ? [value + 5] : [];
+}
+
+/** What is a whole number of sixteenths was read in inches, all else in millimetres; from a tape's far end. */
+function fromOtherEnd(value: Mm): Mm[] {
+  const whole = isWhole((value / MM_PER_INCH) * 16) ? TAPE_MM.in : TAPE_MM.cm;
+  return value < whole ? [whole - value] : [];
 }
 
 /** A written number loses its noise beyond the fourth place. */

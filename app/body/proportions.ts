@@ -1,42 +1,20 @@
 import type { Body, Known, Knowns } from './body';
-import { cholesky, dot, forward, type Matrix } from './cholesky';
+import { buildsOf } from './builds';
+import { dot, forward } from './cholesky';
 import { byFormula } from './formulas';
-import type { BodyKind, Traits } from './kinds';
-import type { Lean, Measure } from './measure';
+import { covariance, type Looks, type Model, modelOf, type Taken, typicalOf, USUAL_WEIGHT, weightsOf } from './likeness';
 import { findMeasure, type MeasureId, measures } from './measures';
-import { traitShift } from './trait-shifts';
-import { LONGEST_MM, type Mm } from './units';
-
-/**
- * One model of how toys vary serves every estimate and every suspicion: the logarithm of a measure is the typical
- * value's, plus the toy's size, plus what it leans on (big head, thin arms, long top …), plus a stray of its own; all
- * normal and independent. Fatter tails than normal come with `unusualness`: a toy whose other measures stray a lot is
- * granted more stray in each.
- */
-const SIZE_SPREAD = 0.8;
-
-/** The tape over fur strays by about this share, and never by less than this: marks, thickness of the thread. */
-const READING_SPREAD = 0.015;
-const READING_MM = 0.8;
+import { LONGEST_MM } from './units';
 
 /** Give is stated at this many spreads: about nine toys in ten lie within. */
 const GIVE_SPREADS = 1.65;
+/** A build less likely than this tells nothing worth hearing. */
+const LEAST_WEIGHT = 1e-4;
 
-/** The least evidence (as a number of readings) behind the usual spreads; more readings than this may overrule them. */
-export const USUAL_WEIGHT = 8;
+export type Wearer = Pick<Body, 'kind' | 'traits' | 'sizes' | 'taught'>;
 
-export type Wearer = Pick<Body, 'kind' | 'traits' | 'sizes'>;
-
-/** One reading as the model sees it: how far (log scale) it lies from the typical value of its kind and traits. */
-export type Taken = { readonly measure: Measure<MeasureId>; readonly value: Mm; readonly departure: number };
-
-/** Readings of one toy with their covariance factored: made once, asked many times. */
-export type Model = {
-  readonly taken: readonly Taken[];
-  readonly root: Matrix;
-  /** Departures solved forward through the root: their squares add up to how far the toy lies from the typical one. */
-  readonly whitened: readonly number[];
-};
+/** The builds a toy may be of, as its readings see them, and how likely each is. */
+type Mixture = readonly { readonly model: Model; readonly weight: number }[];
 
 /**
  * What a toy most likely measures at `id`, judged by its other measures from tape or photo (`id` itself and what is
@@ -44,33 +22,61 @@ export type Model = {
  */
 export function estimate(wearer: Wearer, id: MeasureId): Known | null {
   const taken = takenOf(wearer).filter((each) => each.measure.id !== id);
-  return taken.length > 0 ? (byFormula(wearer.sizes, id) ?? estimateFrom(wearer, modelOf(taken), id)) : null;
+  return taken.length > 0
+    ? (byFormula(wearer.sizes, id) ?? estimateFrom(wearer, mixtureOf(wearer, taken), id))
+    : null;
 }
 
 /** Estimates of every measure of the kind that `wearer` does not know. */
 export function estimates(wearer: Wearer): Knowns {
   const taken = takenOf(wearer);
   if (taken.length === 0) return {};
-  const model = modelOf(taken);
+  const mixture = mixtureOf(wearer, taken);
   return Object.fromEntries(
     measures.flatMap(({ id }) => {
-      const guess = wearer.sizes[id] ? null : (byFormula(wearer.sizes, id) ?? estimateFrom(wearer, model, id));
+      const guess = wearer.sizes[id] ? null : (byFormula(wearer.sizes, id) ?? estimateFrom(wearer, mixture, id));
       return guess ? [[id, guess]] : [];
     }),
   );
 }
 
-function estimateFrom({ kind, traits }: Wearer, model: Model, id: MeasureId): Known | null {
+/** How likely a toy is of each build of its kind, by name; nothing measured, the shares of the builds. */
+export function likelyBuilds(wearer: Wearer): ReadonlyMap<string, number> {
+  return new Map(mixtureOf(wearer, takenOf(wearer), 0).map(({ model, weight }) => [model.build.id, weight]));
+}
+
+function mixtureOf(looks: Looks, taken: readonly Taken[], least = LEAST_WEIGHT): Mixture {
+  const models = buildsOf(looks.kind).map((build) => modelOf(build, looks, taken));
+  const weights = weightsOf(models, looks);
+  return models
+    .map((model, at) => ({ model, weight: weights[at] ?? 0 }))
+    .filter(({ weight }) => weight >= least);
+}
+
+/** The mean over the builds, on the log scale; what they say apart from each other adds to the give. */
+function estimateFrom(looks: Looks, mixture: Mixture, id: MeasureId): Known | null {
+  const each = mixture.flatMap(({ model, weight }) => {
+    const guess = guessFrom(looks, model, id);
+    return guess ? [{ ...guess, weight }] : [];
+  });
+  const total = each.reduce((sum, { weight }) => sum + weight, 0);
+  if (total === 0) return null;
+  const mean = each.reduce((sum, { log, weight }) => sum + weight * log, 0) / total;
+  const variance = each.reduce((sum, guess) => sum + guess.weight * (guess.variance + (guess.log - mean) ** 2), 0) / total;
+  const value = Math.exp(mean);
+  return { value, from: 'estimate', give: value * GIVE_SPREADS * Math.sqrt(variance) };
+}
+
+function guessFrom(looks: Looks, model: Model, id: MeasureId): { log: number; variance: number } | null {
   const measure = findMeasure(id);
-  const typical = measure && typicalOf(measure, kind, traits);
+  const typical = measure && typicalOf(model.build, measure, looks);
   if (!typical) return null;
   const reach = forward(
     model.root,
-    model.taken.map((each) => covariance(each.measure, measure)),
+    model.taken.map((each) => covariance(model.build, each.measure, measure)),
   );
-  const value = typical * Math.exp(dot(reach, model.whitened));
-  const variance = Math.max(0, covariance(measure, measure) - dot(reach, reach));
-  return { value, from: 'estimate', give: value * GIVE_SPREADS * Math.sqrt(variance) * unusualness(model) };
+  const variance = Math.max(0, covariance(model.build, measure, measure) - dot(reach, reach));
+  return { log: Math.log(typical) + dot(reach, model.whitened), variance: variance * unusualness(model) ** 2 };
 }
 
 /** How many times wider than usual a toy's proportions stray, judged by all its readings: 1 for a usual one, never less. */
@@ -79,51 +85,10 @@ function unusualness({ whitened }: Model): number {
 }
 
 /** The readings the model can use: from tape or photo, and a length at all. */
-export function takenOf({ kind, traits, sizes }: Wearer): readonly Taken[] {
+export function takenOf({ kind, sizes }: Wearer): readonly Taken[] {
   return measures.flatMap((measure): Taken[] => {
     const known = sizes[measure.id];
-    const typical = typicalOf(measure, kind, traits);
-    const counts = known && (known.from === 'tape' || known.from === 'photo');
-    if (!counts || !typical || !(known.value > 0 && known.value <= LONGEST_MM)) return [];
-    return [{ measure, value: known.value, departure: Math.log(known.value / typical) }];
+    const counts = known && (known.from === 'tape' || known.from === 'photo') && kind in measure.typical;
+    return counts && known.value > 0 && known.value <= LONGEST_MM ? [{ measure, value: known.value }] : [];
   });
-}
-
-/** `doubt` widens every stray (log scale): for judging readings, where a toy may be unlike all those imagined. */
-export function modelOf(taken: readonly Taken[], doubt = 0): Model {
-  const root = cholesky(
-    taken.map((a) =>
-      taken.map((b) => covariance(a.measure, b.measure) + (a === b ? readingVariance(a.value) + doubt ** 2 : 0)),
-    ),
-  );
-  return {
-    taken,
-    root,
-    whitened: forward(
-      root,
-      taken.map((each) => each.departure),
-    ),
-  };
-}
-
-const readingVariance = (value: Mm) => READING_SPREAD ** 2 + (READING_MM / value) ** 2;
-
-/** Typical value of a measure for a kind and its traits, mm; null where the kind has no such measure. */
-export function typicalOf(measure: Measure<MeasureId>, kind: BodyKind, traits: Traits): Mm | null {
-  const typical = measure.typical[kind];
-  return typical ? typical * traitShift(measure.id, traits) : null;
-}
-
-/** Covariance of the logarithms of two measures; worked out once for all pairs. */
-function covariance(a: Measure, b: Measure): number {
-  table ??= new Map(measures.map((one) => [one.id, new Map(measures.map((other) => [other.id, shared(one, other)]))]));
-  return table.get(a.id)?.get(b.id) ?? 0;
-}
-
-let table: Map<string, Map<string, number>> | undefined;
-
-function shared(a: Measure, b: Measure): number {
-  let total = SIZE_SPREAD ** 2 + (a.id === b.id ? a.spread ** 2 : 0);
-  for (const lean of Object.keys(a.leans) as Lean[]) total += (a.leans[lean] ?? 0) * (b.leans[lean] ?? 0);
-  return total;
 }

@@ -44,7 +44,8 @@ export function suspected(code: Suspicion['code']): Rule {
     severity: 'unlikely',
     measures: [],
     why: 'the other readings agree with each other, and not with this one',
-    source: `proportions of imagined toys; ${PRACTICE}`,
+    source: `proportions of the builds, as each says; ${PRACTICE}`,
+    suspects: true,
     broken: ({ sizes }, { suspicions }) =>
       suspicions
         .filter((suspicion) => suspicion.code === code)

@@ -32,6 +32,8 @@ export type Rule = {
   readonly measures: readonly MeasureId[];
   readonly why: string;
   readonly source: string;
+  /** Speaks of what the other readings say of one, so that it must see the doubted number. */
+  readonly suspects?: true;
   readonly broken: (body: Body, context: Judged) => readonly Breach[];
 };
 

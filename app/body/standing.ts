@@ -1,12 +1,13 @@
+import { buildsOf } from './builds';
 import { dot, inverseOf } from './cholesky';
-import { modelOf, type Taken, USUAL_WEIGHT } from './proportions';
+import { type Looks, type Model, modelOf, shares, type Taken, USUAL_WEIGHT, weightsOf } from './likeness';
 
 /**
- * How readings stand to each other: the precision matrix of their departures (inverse of the covariance), that matrix
- * times the departures, and the square of how far the toy lies from the typical one, all on the log scale.
+ * How readings stand to each other as one build sees them: the precision matrix of their departures (inverse of the
+ * covariance), that matrix times the departures, and the square of how far the toy lies from the typical one, all on the
+ * log scale.
  */
-export type Standing = {
-  readonly taken: readonly Taken[];
+type Standing = {
   readonly precision: readonly (readonly number[])[];
   readonly pull: readonly number[];
   readonly distance: number;
@@ -19,16 +20,32 @@ export type Standing = {
  */
 export type LeftOut = { readonly off: number; readonly stray: number };
 
+/** The readings as every build sees them, with how likely (logarithm) each build is. */
+export type Standings = {
+  readonly taken: readonly Taken[];
+  readonly each: readonly { readonly standing: Standing; readonly weight: number }[];
+};
+
 /**
  * Nobody knows how real toys vary; a reading is judged as if each strayed this much more than imagined. It costs little:
  * a slip worth finding is a factor of two.
  */
 const DOUBT = 0.1;
+/** A build this unlikely cannot explain the readings even with one of them wrong. */
+const LEAST_WEIGHT = 1e-7;
 
-export function standingOf(taken: readonly Taken[]): Standing {
-  const model = modelOf(taken, DOUBT);
-  const precision = inverseOf(model.root);
-  const departures = taken.map((each) => each.departure);
+export function standingsOf(looks: Looks, taken: readonly Taken[]): Standings {
+  const models = buildsOf(looks.kind).map((build) => modelOf(build, looks, taken, DOUBT));
+  const weights = weightsOf(models, looks);
+  const each = models.flatMap((model, at) => {
+    const weight = weights[at] ?? 0;
+    return weight < LEAST_WEIGHT ? [] : [{ standing: standingOf(model), weight: Math.log(weight) }];
+  });
+  return { taken, each };
+}
+
+function standingOf({ taken, root, departures }: Model): Standing {
+  const precision = inverseOf(root);
   const pull = precision.map((line) => dot(line, departures));
   const distance = dot(pull, departures);
   const freedom = freedomOf(taken);
@@ -38,33 +55,68 @@ export function standingOf(taken: readonly Taken[]): Standing {
     const rest = Math.max(0, distance - off * own);
     return { off, stray: Math.sqrt((USUAL_WEIGHT + rest) / freedom / precise) };
   });
-  return { taken, precision, pull, distance, left };
+  return { precision, pull, distance, left };
 }
 
 /**
  * How much likelier the readings would be (logarithm) had one of them been otherwise by `by` on the log scale. The
  * likelihood is a multivariate t, so that a toy unlike others in everything convicts no single reading.
  */
-export function changeGain(standing: Standing, at: number, by: number): number {
-  return gain(standing, 2 * by * pullOn(standing, at) + by * by * tie(standing, at, at));
+export function changeGain({ taken, each }: Standings, at: number, by: number): number {
+  return together(each, (standing) =>
+    gain(standing, taken, 2 * by * pullOn(standing, at) + by * by * tie(standing, at, at)),
+  );
 }
 
 /** The same, had two of them been read into each other's places. */
-export function swapGain(standing: Standing, at: number, otherAt: number): number {
-  const [one, other] = [standing.taken[at], standing.taken[otherAt]];
+export function swapGain({ taken, each }: Standings, at: number, otherAt: number): number {
+  const [one, other] = [taken[at], taken[otherAt]];
   const by = one && other ? Math.log(other.value / one.value) : 0;
-  const pulls = 2 * by * (pullOn(standing, at) - pullOn(standing, otherAt));
-  const ties = tie(standing, at, at) + tie(standing, otherAt, otherAt) - 2 * tie(standing, at, otherAt);
-  return gain(standing, pulls + by * by * ties);
+  return together(each, (standing) => {
+    const pulls = 2 * by * (pullOn(standing, at) - pullOn(standing, otherAt));
+    const ties = tie(standing, at, at) + tie(standing, otherAt, otherAt) - 2 * tie(standing, at, otherAt);
+    return gain(standing, taken, pulls + by * by * ties);
+  });
 }
 
-function gain({ taken, distance }: Standing, further: number): number {
+/** How much likelier (logarithm) a reading is under another density of how far it lies off, than as the others make it. */
+export function otherwise({ taken, each }: Standings, at: number, density: (off: number) => number): number {
+  return together(each, ({ left }) => density(left[at]?.off ?? 0) - usual(left[at] ?? FITTING, freedomOf(taken)));
+}
+
+/** What the other readings lead one to expect of one, as a factor of what it is; and how many strays off it lies. */
+export function expectedOf({ taken, each }: Standings, at: number): { readonly factor: number; readonly strays: number } {
+  const freedom = freedomOf(taken);
+  const weights = shares(each.map(({ weight, standing }) => weight - usual(standing.left[at] ?? FITTING, freedom)));
+  const mean = (of: (left: LeftOut) => number) =>
+    each.reduce((total, { standing }, n) => total + (weights[n] ?? 0) * of(standing.left[at] ?? FITTING), 0);
+  return { factor: Math.exp(-mean(({ off }) => off)), strays: Math.abs(mean(({ off, stray }) => off / stray)) };
+}
+
+const FITTING: LeftOut = { off: 0, stray: 1 };
+
+/** Log density (but for a constant) of a reading given the others: Student's t. */
+const usual = ({ off, stray }: LeftOut, freedom: number) =>
+  -Math.log(stray) - ((freedom + 1) / 2) * Math.log1p((off / stray) ** 2 / freedom);
+
+/** The builds' gains together: each as likely as its build. */
+function together(each: Standings['each'], of: (standing: Standing) => number): number {
+  let most = Number.NEGATIVE_INFINITY;
+  const logs = each.map(({ standing, weight }) => {
+    const log = weight + of(standing);
+    most = Math.max(most, log);
+    return log;
+  });
+  return most + Math.log(logs.reduce((total, log) => total + Math.exp(log - most), 0));
+}
+
+function gain({ distance }: Standing, taken: readonly Taken[], further: number): number {
   const [before, after] = [USUAL_WEIGHT + distance, USUAL_WEIGHT + Math.max(0, distance + further)];
-  return ((freedomOf(taken) + 1) / 2) * Math.log(before / after);
+  return ((USUAL_WEIGHT + taken.length) / 2) * Math.log(before / after);
 }
 
 const pullOn = ({ pull }: Standing, at: number) => pull[at] ?? 0;
 const tie = ({ precision }: Standing, at: number, other: number) => precision[at]?.[other] ?? 0;
 
 /** Degrees of freedom of one reading given the others. */
-export const freedomOf = (taken: readonly Taken[]) => USUAL_WEIGHT + taken.length - 1;
+const freedomOf = (taken: readonly Taken[]) => USUAL_WEIGHT + taken.length - 1;

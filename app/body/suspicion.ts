@@ -1,11 +1,11 @@
 import type { MeasureId } from './measures';
 import { type MisreadingCode, misreadings } from './misreadings';
 import { takenOf, type Wearer } from './proportions';
-import { changeGain, freedomOf, type Standing, standingOf, swapGain } from './standing';
+import { changeGain, expectedOf, otherwise, type Standings, standingsOf, swapGain } from './standing';
 import { LONGEST_MM, type Mm, SHORTEST_MM } from './units';
 
 /**
- * One reading, or a pair, that the others speak against. `offers` is what was most likely meant, where that is clear;
+ * One reading, or a pair, that the others speak against. `offers` is what was meant, where that is all but sure;
  * `expected` what the others lead one to expect; `evidence` the logarithm of how much likelier this is than that
  * nothing is wrong.
  */
@@ -22,13 +22,17 @@ const WRONG_SHARE = 0.01;
 const SWAPPED_NEAR = Math.log(0.002);
 const SWAPPED_AFAR = Math.log(0.0002);
 /** Of the wrong ones, this share is wrong in a way that has no name. */
-const NAMELESS_SHARE = 0.3;
+const NAMELESS_SHARE = 0.2;
 /** How far a reading that is wrong in no known way may lie off (log scale): anywhere between a third and threefold, mostly. */
 const NAMELESS_SPREAD = 1.2;
 /** Speak up when it is this many times likelier (as a logarithm) that something is wrong. */
-const ENOUGH_EVIDENCE = -2;
-/** Fewer readings than this agree on nothing. */
-const FEWEST_READINGS = 4;
+const ENOUGH_EVIDENCE = -1.5;
+/** A correction is offered only where what was meant is known this surely. */
+const SURE = 0.85;
+/** Two offers this close (log scale) are the same for anyone who sews. */
+const SAME_OFFER = 0.025;
+/** One reading agrees with nothing. */
+const FEWEST_READINGS = 2;
 /** After this many wrong readings the toy is simply unlike others. */
 const MOST_SUSPICIONS = 3;
 
@@ -37,84 +41,105 @@ export type Judgement = { readonly suspicions: readonly Suspicion[]; readonly bl
 
 /**
  * Finds the readings that do not fit the rest: each hypothesis (this reading mistyped so; these two swapped; this one
- * wrong somehow) is weighed against "nothing is wrong" by how likely the readings are under it; the best is taken as
- * true, and the rest is judged again without the fault.
+ * wrong somehow) is weighed against "nothing is wrong" by how likely the readings are under it. Where all of them together
+ * outweigh it, the reading with the most against it is taken as wrong, and the rest is judged again without it.
  */
-export function judge(wearer: Wearer): Judgement {
+export function suspect(wearer: Wearer): Judgement {
   let taken = takenOf(wearer);
-  let standing = standingOf(taken);
-  let each = taken.map((_, at) => ofOne(standing, at));
-  const blame = new Map(taken.map(({ measure }, at) => [measure.id, each[at]?.evidence ?? 0]));
+  let standings = standingsOf(wearer, taken);
+  let all = hypothesesOf(standings);
+  const blame = new Map(taken.map(({ measure }, at) => [measure.id, sum(all.filter((one) => one.at === at))]));
   const suspicions: Suspicion[] = [];
   while (taken.length >= FEWEST_READINGS && suspicions.length < MOST_SUSPICIONS) {
-    const found = bestOf([...each, ofPairs(standing)]);
-    if (!found || found.evidence < ENOUGH_EVIDENCE) break;
-    const suspicion = told(standing, found);
+    const suspicion = likeliest(standings, all);
+    if (!suspicion || suspicion.evidence < ENOUGH_EVIDENCE) break;
     suspicions.push(suspicion);
     taken = taken.filter(({ measure }) => !suspicion.measures.includes(measure.id));
-    standing = standingOf(taken);
-    each = taken.map((_, at) => ofOne(standing, at));
+    standings = standingsOf(wearer, taken);
+    all = hypothesesOf(standings);
   }
   return { suspicions, blame };
 }
 
-/** A hypothesis about the reading at a place, or about two. */
+/** A hypothesis about the reading at a place, or about two; its evidence is a logarithm. */
 type Hypothesis = Pick<Suspicion, 'code' | 'evidence'> & {
   readonly at: number;
   readonly offer?: Mm;
   readonly otherAt?: number;
 };
 
-const bestOf = (all: readonly (Hypothesis | null)[]) =>
-  all.reduce((best, one) => (best && (!one || best.evidence >= one.evidence) ? best : one), null);
-
-/** The likeliest fault of one reading by itself. */
-function ofOne(standing: Standing, at: number): Hypothesis {
-  let best: Hypothesis = { code: 'proportion', at, evidence: nameless(standing, at) };
-  const value = standing.taken[at]?.value ?? 0;
-  for (const { code, offer, share } of misreadings(value)) {
-    if (offer < SHORTEST_MM || offer > LONGEST_MM) continue;
-    const evidence = changeGain(standing, at, Math.log(offer / value)) + Math.log(WRONG_SHARE * share);
-    if (evidence > best.evidence) best = { code, at, offer, evidence };
-  }
-  return best;
+function hypothesesOf(standings: Standings): readonly Hypothesis[] {
+  return [...standings.taken.flatMap((_, at) => ofOne(standings, at)), ...ofPairs(standings)];
 }
 
-/** Wrong in no known way: as likely as anything near, against as likely as the others make it. */
-function nameless({ left, taken }: Standing, at: number): number {
-  const { off, stray } = left[at] ?? FITTING;
-  const freedom = freedomOf(taken);
-  const usual = -Math.log(stray) - ((freedom + 1) / 2) * Math.log1p((off / stray) ** 2 / freedom);
-  const wild = -Math.log(NAMELESS_SPREAD) - 0.5 * (off / NAMELESS_SPREAD) ** 2;
-  return wild - usual + Math.log(WRONG_SHARE * NAMELESS_SHARE);
+/** The faults one reading may have by itself. */
+function ofOne(standings: Standings, at: number): Hypothesis[] {
+  const { measure, value = 0 } = standings.taken[at] ?? {};
+  const named = measure
+    ? misreadings(value, measure.nature).filter(({ offer }) => offer >= SHORTEST_MM && offer <= LONGEST_MM)
+    : [];
+  return [
+    { code: 'proportion', at, evidence: otherwise(standings, at, wild) + Math.log(WRONG_SHARE * NAMELESS_SHARE) },
+    ...named.map(({ code, offer, share }): Hypothesis => {
+      const evidence = changeGain(standings, at, Math.log(offer / value)) + Math.log(WRONG_SHARE * share);
+      return { code, at, offer, evidence };
+    }),
+  ];
 }
 
-/** The likeliest two to have been read into each other's places, the one that fits worse first. */
-function ofPairs(standing: Standing): Hypothesis | null {
-  let best: Hypothesis | null = null;
-  standing.taken.forEach(({ measure }, at) => {
+/** Wrong in no known way: as likely as anything near. */
+const wild = (off: number) => -Math.log(NAMELESS_SPREAD) - 0.5 * (off / NAMELESS_SPREAD) ** 2;
+
+/** Any two may have been read into each other's places; the one that fits worse first. */
+function ofPairs(standings: Standings): Hypothesis[] {
+  const found: Hypothesis[] = [];
+  const strays = standings.taken.map((_, at) => expectedOf(standings, at).strays);
+  standings.taken.forEach(({ measure, value }, at) => {
     for (let otherAt = 0; otherAt < at; otherAt++) {
-      const near = standing.taken[otherAt]?.measure.region === measure.region;
-      const evidence = swapGain(standing, at, otherAt) + (near ? SWAPPED_NEAR : SWAPPED_AFAR);
-      if (best && best.evidence >= evidence) continue;
-      const worse = strangeness(standing, at) >= strangeness(standing, otherAt);
-      best = { code: 'swapped', evidence, at: worse ? at : otherAt, otherAt: worse ? otherAt : at };
+      const other = standings.taken[otherAt];
+      if (!other || other.value === value) continue;
+      const near = other.measure.region === measure.region;
+      const evidence = swapGain(standings, at, otherAt) + (near ? SWAPPED_NEAR : SWAPPED_AFAR);
+      const worse = (strays[at] ?? 0) >= (strays[otherAt] ?? 0);
+      found.push({ code: 'swapped', evidence, at: worse ? at : otherAt, otherAt: worse ? otherAt : at });
     }
   });
-  return best;
+  return found;
 }
 
-const FITTING = { off: 0, stray: 1 };
+const best = (all: readonly Hypothesis[]) =>
+  all.reduce<Hypothesis | undefined>((most, one) => (most && most.evidence >= one.evidence ? most : one), undefined);
 
-function strangeness({ left }: Standing, at: number): number {
-  const { off, stray } = left[at] ?? FITTING;
-  return Math.abs(off / stray);
+/** Logarithm of how likely any of them is. */
+function sum(all: readonly Hypothesis[]): number {
+  const most = best(all)?.evidence ?? Number.NEGATIVE_INFINITY;
+  return most + Math.log(all.reduce((total, { evidence }) => total + Math.exp(evidence - most), 0));
 }
 
-function told({ taken, left }: Standing, { code, evidence, at, offer, otherAt }: Hypothesis): Suspicion {
-  const readings = [at, otherAt].flatMap((place) => (place === undefined ? [] : (taken[place] ?? [])));
+/** What is most likely wrong: two readings swapped, or one reading; and what was meant, if that is all but sure. */
+function likeliest(standings: Standings, all: readonly Hypothesis[]): Suspicion | null {
+  const evidence = sum(all);
+  const leader = best(standings.taken.map((_, at) => ({ code: 'proportion', at, evidence: sum(alone(all, at)) }) as const));
+  const pair = best(all.filter(({ code }) => code === 'swapped'));
+  if (!leader) return null;
+  if (pair && pair.evidence > leader.evidence)
+    return told(standings, pair, evidence, pair.evidence - evidence > Math.log(SURE));
+  const own = alone(all, leader.at);
+  const meant = best(own);
+  if (meant?.offer === undefined) return told(standings, leader, evidence, false);
+  const { offer } = meant;
+  const same = own.filter((one) => one.offer !== undefined && Math.abs(Math.log(one.offer / offer)) < SAME_OFFER);
+  const sure = sum(same) - evidence > Math.log(SURE);
+  return told(standings, sure ? meant : leader, evidence, sure);
+}
+
+const alone = (all: readonly Hypothesis[], at: number) =>
+  all.filter((one) => one.at === at && one.otherAt === undefined);
+
+function told(standings: Standings, { code, at, offer, otherAt }: Hypothesis, evidence: number, sure: boolean): Suspicion {
+  const readings = [at, otherAt].flatMap((place) => (place === undefined ? [] : (standings.taken[place] ?? [])));
   const values = readings.map(({ value }) => value);
-  const offers = code === 'swapped' ? values.reverse() : offer === undefined ? [] : [offer];
-  const expected = (taken[at]?.value ?? 0) * Math.exp(-(left[at]?.off ?? 0));
+  const offers = !sure ? [] : code === 'swapped' ? [...values].reverse() : offer === undefined ? [] : [offer];
+  const expected = (standings.taken[at]?.value ?? 0) * expectedOf(standings, at).factor;
   return { code, evidence, measures: readings.map(({ measure }) => measure.id), offers, expected };
 }

@@ -36,6 +36,9 @@ const traits = v.object({
   ears: v.fallback(v.picklist(traitValues.ears), usualTraits.ears),
   tail: v.fallback(v.boolean(), usualTraits.tail),
   stuffing: v.fallback(v.picklist(traitValues.stuffing), usualTraits.stuffing),
+  head: v.fallback(v.picklist(traitValues.head), usualTraits.head),
+  limbs: v.fallback(v.picklist(traitValues.limbs), usualTraits.limbs),
+  build: v.fallback(v.picklist(traitValues.build), usualTraits.build),
 });
 
 /** Names a schema for every key of `Row`, no more and no fewer: a key forgotten here would be lost on the way. */

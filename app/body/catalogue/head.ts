@@ -21,5 +21,5 @@ export const headMeasures = [
   row('ear-girth', 'girth', ['head', 'front'], 'ear', [125, 105, 100], 0.12),
   row('ear-inset', 'surface', ['head', 'front'], 'head', [55, 40, 50], 0.27),
   row('ear-from-face-edge', 'surface', ['head', 'side'], 'head', [30, 25, 0], 0.3),
-  row('neck-girth', 'girth', ['neck', 'front'], 'trunk', [268, 250, 395], 0.14, { governs: ['neck'] }),
+  row('neck-girth', 'girth', ['neck', 'front'], 'trunk', [268, 250, 395], 0.11, { governs: ['neck'] }),
 ] as const satisfies readonly Measure[];

@@ -15,4 +15,7 @@ export const frozenTraits: readonly (readonly [trait: string, values: readonly (
   ['ears', ['none', 'side', 'top']],
   ['tail', [false, true]],
   ['stuffing', ['soft', 'firm']],
+  ['head', ['soft', 'firm']],
+  ['limbs', ['below', 'sides']],
+  ['build', ['unsaid', 'plush-bear', 'long-limbed', 'play-doll', 'baby-doll', 'big-headed']],
 ];

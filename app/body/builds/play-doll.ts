@@ -1,0 +1,51 @@
+import { type Build, usualSway } from './build';
+
+/**
+ * A play doll: a firm head and thin firm limbs on a slim trunk. Near the one published doll that is nearly whole (18 in:
+ * stitchwhisperdesigns.com, 2013-07-18), given room, since others are slimmer; what it does not tell is imagined.
+ */
+export const playDoll: Build = {
+  id: 'play-doll',
+  kind: 'upright',
+  share: 0.2,
+  girth: 270,
+  head: 'firm',
+  proportions: {
+    height: 1.6,
+    'neck-girth': 0.52,
+    'body-girth': 1.02,
+    'front-width': 0.515,
+    'back-width': 0.505,
+    'hem-girth': 1.06,
+    'waist-girth': 0.88,
+    'hip-girth': 1.06,
+    'over-arms-girth': 1.45,
+    'shoulder-length': 0.11,
+    'across-shoulders': 0.42,
+    'side-inset': 0.04,
+    'armhole-depth': 0.175,
+    'arm-root-girth': 0.42,
+    'upper-arm-girth': 0.38,
+    'paw-girth': 0.34,
+    'arm-length': 0.47,
+    'underarm-length': 0.32,
+    'body-length': 0.67,
+    'back-body-length': 0.65,
+    'side-length': 0.44,
+    'body-rise': 0.38,
+    'crotch-length': 1.0,
+    'front-crotch': 0.48,
+    'underarm-to-waist': 0.2,
+    'thigh-girth': 0.53,
+    'foot-girth': 0.52,
+    'bodice-height': 0.22,
+    'strap-length': 0.3,
+    'waist-to-hem': 0.6,
+    'inside-leg-length': 0.58,
+    'body-loop': 1.6,
+    'cape-length': 0.6,
+    'bib-length': 0.32,
+  },
+  groups: { head: 0.92, length: 1.5 },
+  sway: usualSway,
+};
