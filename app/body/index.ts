@@ -4,11 +4,13 @@
  */
 export { mayLieApart } from './apart';
 export { BANK_CARD_MM } from './bank-card';
-export type { Body, Known, Knowns, Origin } from './body';
+export type { Body, Known, Knowns, Origin, Taught } from './body';
+export { type Build, builds, buildsOf } from './builds';
 export type { Card, Order } from './card';
 export { characters, cleanLine, cleanLines, NAME_CHARACTERS, NOTE_CHARACTERS } from './clean-text';
+export { type Cloth, cloths, GATHERS_UP_TO_MM, THICK_FROM_MM, USUAL_CLOTH } from './cloths';
 export type { Flag, Severity } from './flag';
-export { flagsOf } from './flags-of';
+export { judge } from './judge';
 export {
   type BodyKind,
   bodyKinds,
@@ -26,11 +28,12 @@ export {
 export { formatLength, type InchParts, inchParts } from './length-words';
 export type { Group, Lean, Measure, Nature, Region, View } from './measure';
 export { findMeasure, type MeasureId, measureIds, measures } from './measures';
-export { estimate, estimates } from './proportions';
+export { estimate, estimates, likelyBuilds } from './proportions';
 export type { Breach, Rule, RuleContext } from './rule';
 export { rules } from './rules';
 export type { Say } from './say';
 export { type SizeId, sizeIds } from './sizes';
+export { hemOf, USUAL_CASING_MM, USUAL_HEM_MM } from './turned-up';
 export {
   LONGEST_MM,
   MM_PER_INCH,

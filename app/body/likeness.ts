@@ -43,12 +43,14 @@ export type Model = {
 
 /** `doubt` widens every stray (log scale): for judging readings, where a toy may be unlike all those imagined. */
 export function modelOf(build: Build, looks: Looks, taken: readonly Taken[], doubt = 0): Model {
+  const table = tableOf(build);
+  const places = taken.map(({ measure }) => placeOf(measure));
   const root = cholesky(
-    taken.map((a) =>
-      taken.map(
-        (b) => covariance(build, a.measure, b.measure) + (a === b ? readingVariance(a.value) + doubt ** 2 : 0),
-      ),
-    ),
+    taken.map(({ value }, at) => {
+      const line = table[places[at] ?? 0] ?? [];
+      const own = readingVariance(value) + doubt ** 2;
+      return places.map((place, other) => (line[place] ?? 0) + (other === at ? own : 0));
+    }),
   );
   const departures = taken.map(({ measure, value }) => Math.log(value / (typicalOf(build, measure, looks) ?? value)));
   return { build, taken, departures, root, whitened: forward(root, departures) };
@@ -106,24 +108,27 @@ const GIRTH: { readonly [K in BodyKind]: MeasureId } = {
 const isGirth = (id: MeasureId, kind: BodyKind) => GIRTH[kind] === id;
 const girthOf = (kind: BodyKind): Mm => findMeasure(GIRTH[kind])?.typical[kind] ?? 1;
 
-/** Covariance of the logarithms of two measures within a build; worked out once for all pairs. */
-export function covariance(build: Build, a: Measure, b: Measure): number {
-  let table = tables.get(build.id);
-  if (!table) {
-    table = tableOf(build);
-    tables.set(build.id, table);
-  }
-  return table.get(a.id)?.get(b.id) ?? 0;
-}
+/** Covariance of the logarithms of two measures within a build. */
+export const covariance = (build: Build, a: Measure, b: Measure): number =>
+  tableOf(build)[placeOf(a)]?.[placeOf(b)] ?? 0;
 
 /** The same without the toy's size: how alike they are in shape alone. */
 export const shapeCovariance = (build: Build, a: Measure, b: Measure): number =>
   covariance(build, a, b) - SIZE_SPREAD ** 2;
 
-const tables = new Map<string, ReadonlyMap<string, ReadonlyMap<string, number>>>();
+const places = new Map<string, number>(measures.map(({ id }, place) => [id, place]));
+const placeOf = ({ id }: Measure): number => places.get(id) ?? 0;
 
-const tableOf = (build: Build) =>
-  new Map(measures.map((one) => [one.id, new Map(measures.map((other) => [other.id, shared(build, one, other)]))]));
+const tables = new Map<string, Matrix>();
+
+/** Every pair of measures in catalogue order; worked out once a build. */
+function tableOf(build: Build): Matrix {
+  const known = tables.get(build.id);
+  if (known) return known;
+  const table = measures.map((one) => measures.map((other) => shared(build, one, other)));
+  tables.set(build.id, table);
+  return table;
+}
 
 function shared({ sway }: Build, a: Measure, b: Measure): number {
   let total = SIZE_SPREAD ** 2 + (a.id === b.id ? a.spread ** 2 : 0);

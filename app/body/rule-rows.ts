@@ -82,14 +82,14 @@ export const rulerOver = (ruler: MeasureId, girth: MeasureId): Rule =>
     ([across, round]) => across > round / 2 && { across, girth: round },
   );
 
-export const hemTakesAll = (id: MeasureId, allowance: 'hemAllowance' | 'cuffAllowance'): Rule =>
+export const hemTakesAll = (id: MeasureId): Rule =>
   row(
     'hem-takes-all',
     'impossible',
     [id],
     'a hem no shorter than the piece leaves nothing of it',
     GEOMETRY,
-    ([length], context) => length <= context[allowance] && { length, hem: context[allowance] },
+    ([length], { hemAllowance }) => length <= hemAllowance && { length, hem: hemAllowance },
   );
 
 export const widthsOff = (severity: 'impossible' | 'unlikely', limit: Limit): Rule =>

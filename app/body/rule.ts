@@ -6,9 +6,8 @@ import type { Mm } from './units';
 
 /** What rules measure against beside the body itself. */
 export type RuleContext = {
-  /** Turned up at the hem of the body, and at the cuff of a sleeve or leg, mm. */
+  /** Turned up at a hem, be it of a body, a sleeve or a leg, mm. */
   readonly hemAllowance: Mm;
-  readonly cuffAllowance: Mm;
   /** Judge only these measures (what a garment uses); all where left out. */
   readonly measures?: ReadonlySet<MeasureId>;
   /** Readings as taken, where the judge has them: repeated ones are compared. */

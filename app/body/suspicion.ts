@@ -26,13 +26,17 @@ const NAMELESS_SHARE = 0.2;
 /** How far a reading that is wrong in no known way may lie off (log scale): anywhere between a third and threefold, mostly. */
 const NAMELESS_SPREAD = 1.2;
 /** Speak up when it is this many times likelier (as a logarithm) that something is wrong. */
-const ENOUGH_EVIDENCE = -1.5;
+const ENOUGH_EVIDENCE = -1.8;
 /** A correction is offered only where what was meant is known this surely. */
 const SURE = 0.85;
 /** Two offers this close (log scale) are the same for anyone who sews. */
 const SAME_OFFER = 0.025;
 /** One reading agrees with nothing. */
 const FEWEST_READINGS = 2;
+/** Two this close (log scale) may be swapped without harm. */
+const ALIKE = 0.2;
+/** A reading no farther off than this many strays fits the rest. */
+const FITS_WITHIN = 1;
 /** After this many wrong readings the toy is simply unlike others. */
 const MOST_SUSPICIONS = 3;
 
@@ -69,13 +73,15 @@ type Hypothesis = Pick<Suspicion, 'code' | 'evidence'> & {
 };
 
 function hypothesesOf(standings: Standings): readonly Hypothesis[] {
-  return [...standings.taken.flatMap((_, at) => ofOne(standings, at)), ...ofPairs(standings)];
+  const strays = standings.taken.map((_, at) => expectedOf(standings, at).strays);
+  const alone = standings.taken.flatMap((_, at) => ofOne(standings, at, (strays[at] ?? 0) > FITS_WITHIN));
+  return [...alone, ...ofPairs(standings, strays)];
 }
 
-/** The faults one reading may have by itself. */
-function ofOne(standings: Standings, at: number): Hypothesis[] {
+/** The faults one reading may have by itself; a reading that fits is not asked what else it may have been. */
+function ofOne(standings: Standings, at: number, strange: boolean): Hypothesis[] {
   const { measure, value = 0 } = standings.taken[at] ?? {};
-  const named = measure
+  const named = measure && strange
     ? misreadings(value, measure.nature).filter(({ offer }) => offer >= SHORTEST_MM && offer <= LONGEST_MM)
     : [];
   return [
@@ -91,13 +97,13 @@ function ofOne(standings: Standings, at: number): Hypothesis[] {
 const wild = (off: number) => -Math.log(NAMELESS_SPREAD) - 0.5 * (off / NAMELESS_SPREAD) ** 2;
 
 /** Any two may have been read into each other's places; the one that fits worse first. */
-function ofPairs(standings: Standings): Hypothesis[] {
+function ofPairs(standings: Standings, strays: readonly number[]): Hypothesis[] {
   const found: Hypothesis[] = [];
-  const strays = standings.taken.map((_, at) => expectedOf(standings, at).strays);
   standings.taken.forEach(({ measure, value }, at) => {
     for (let otherAt = 0; otherAt < at; otherAt++) {
       const other = standings.taken[otherAt];
-      if (!other || other.value === value) continue;
+      if (!other || Math.abs(Math.log(other.value / value)) < ALIKE) continue;
+      if (Math.max(strays[at] ?? 0, strays[otherAt] ?? 0) < FITS_WITHIN) continue;
       const near = other.measure.region === measure.region;
       const evidence = swapGain(standings, at, otherAt) + (near ? SWAPPED_NEAR : SWAPPED_AFAR);
       const worse = (strays[at] ?? 0) >= (strays[otherAt] ?? 0);

@@ -2,7 +2,7 @@
  * The drafting module's door: a body and an order in, an Outcome out. Pure and deterministic; the same in the browser,
  * in a worker and in Node. No DOM, no storage and no sentences ever live here: codes and numbers only.
  */
-import { type Body, type Flag, findMeasure, flagsOf, type MeasureId } from '../body';
+import { type Body, type Flag, findMeasure, judge, type MeasureId } from '../body';
 import type { FullOrder, Outcome } from './draft-types';
 import { ENGINE } from './engine';
 import { fitOf, misfits } from './fit';
@@ -36,9 +36,7 @@ export function draft(body: Body, order: FullOrder, garment: Garment, toy: strin
   const allowances = allowancesFor(cloth, order.allowances);
   const suited = suit(garment, order.choices, body.traits);
   const needed = new Set(active(garment.needs, suited.choices).map((need) => need.measure));
-  const flags = flagsOf(body, { hemAllowance: allowances.hem }).filter((flag) =>
-    flag.measures.some((id) => needed.has(id)),
-  );
+  const flags = judge(body, { ...order, choices: suited.choices }, { measures: needed });
   const stops = [...flags.filter((flag) => flag.severity === 'impossible'), ...unknown(body, needed)];
   if (stops.length > 0) return refuse(stops);
 

@@ -1,10 +1,10 @@
 import { describe, expect, it } from 'vitest';
-import { bodyKinds, flagsOf } from '../../app/body';
+import { bodyKinds, judge } from '../../app/body';
 import { bodyFrom, demoCards } from '../../app/measuring';
 import { randomCard, seeded } from '../toys/random';
 
 const impossible = (body: ReturnType<typeof bodyFrom>) =>
-  flagsOf(body).filter((flag) => flag.severity === 'impossible');
+  judge(body, {}).filter((flag) => flag.severity === 'impossible');
 
 describe('the rule table', () => {
   it('finds nothing impossible in the demo toys', () => {
@@ -20,7 +20,7 @@ describe('the rule table', () => {
   it.each(bodyKinds)('judges %s bodies no maker has without an exception, in finite numbers', (kind) => {
     const random = seeded(2);
     for (let toy = 0; toy < 1000; toy++)
-      for (const flag of flagsOf(bodyFrom(randomCard(random, kind, { nasty: true }))))
+      for (const flag of judge(bodyFrom(randomCard(random, kind, { nasty: true })), {}))
         expect(Object.values(flag.values).every(Number.isFinite)).toBe(true);
   });
 });

@@ -1,52 +1,63 @@
 /**
- * How well mistakes are caught: `npm run slips -- [toys.json] [--toys 2000] [--seed 1]`. Without a file, random toys
- * of all body kinds; with one, its cards (a list of cards, or one). Each toy is judged untouched, then with one reading
- * spoiled in each way. `plain` are the slips by a factor of 2 or more, of every kind. Exit 2: the file cannot be read.
+ * How well mistakes are caught: `npm run slips -- [toys.json] [--toys 500] [--seed 1] [--leave-one-out]`. Without a file,
+ * random toys: uprights by build, with all readings, with some, and with a skirt's three numbers alone; four-legged and
+ * round ones. With a file, its cards (a list of cards, or one). Each toy is judged untouched, then with one reading
+ * spoiled in each way. `plain` are the slips by a factor of 2 or more, of every kind; `right`: the first flag names the
+ * spoiled measure; `offers right`: of corrections offered, those that were meant. With `--leave-one-out`, how well each
+ * reading is guessed from the toy's others instead. Exit 2: the file cannot be read.
  */
-import { bodyKinds, type Card } from '../../app/body';
-import { EXIT, type Exit } from '../../app/command/call';
-import { command } from '../../app/command/command';
-import { readFile } from '../../app/command/read-file';
-import { complain } from '../../app/command/terminal';
+import { readFileSync } from 'node:fs';
+import { parseArgs } from 'node:util';
+import type { Card, MeasureId } from '../../app/body';
 import { checkCard } from '../../app/sharing';
 import { randomCard, seeded } from '../toys/random';
+import { uprightBuilds } from '../toys/upright-builds';
+import { leaveOneOut } from './leave-one-out';
 import { type Count, tally } from './tally';
 
-/** A file of a few thousand toys. */
-const LARGEST_BYTES = 16 * 1024 * 1024;
+const text = { type: 'string' } as const;
+const options = { toys: text, seed: text, 'leave-one-out': { type: 'boolean' } } as const;
+const { values, positionals } = parseArgs({ options, allowPositionals: true });
+const seed = Number(values.seed ?? 1);
+const [file] = positionals;
 
-await command(
-  {
-    name: 'slips',
-    usage: ['[TOYS.json] [--toys N] [--seed N]'],
-    options: { toys: 'N', seed: 'N' },
-    words: [0, 1],
-    exits: [EXIT.done, EXIT.unreadable, EXIT.ours],
-  },
-  ({ words: [file], values: { toys = '2000', seed = '1' } }) => count(file, Number(toys), Number(seed)),
-);
+for (const [name, cards] of file ? [[file, cardsOf(file)] as const] : randomToys(Number(values.toys ?? 500)))
+  if (values['leave-one-out']) tellGuesses(name, cards);
+  else tellSlips(name, cards);
 
-function count(file: string | undefined, toys: number, seed: number): Exit {
-  const given = file === undefined ? null : cardsOf(file);
-  if (typeof given === 'string') {
-    complain(`${file}: ${given}`);
-    return EXIT.unreadable;
-  }
-  for (const [name, cards] of given ? [[file, given] as const] : randomToys(toys, seed)) {
-    const { toys: judged, falseAlarms, byKind } = tally(cards, seed + 1);
-    console.log(
-      `\n${name}: ${judged} toys, ${falseAlarms.length} flagged untouched (${percent(falseAlarms.length, judged)})`,
-    );
-    for (const [code, often] of commonest(falseAlarms)) console.log(`    ${often} x ${code}`);
-    console.log(`  ${'slip'.padEnd(18)}${'tried'.padStart(8)}${'flagged'.padStart(10)}${'right'.padStart(10)}`);
-    for (const [kind, each] of byKind) console.log(line(kind, each));
-  }
-  return EXIT.done;
+function tellSlips(name: string, cards: readonly Card[]) {
+  const { toys, falseAlarms, byKind } = tally(cards, seed + 1);
+  console.log(
+    `\n${name}: ${toys} toys, ${falseAlarms.length} flagged untouched (${percent(falseAlarms.length, toys)})`,
+  );
+  for (const [code, often] of commonest(falseAlarms)) console.log(`    ${often} x ${code}`);
+  console.log(columns('slip', ['tried', 'flagged', 'right', 'offered', 'offers right', 'more doubts']));
+  for (const [kind, count] of byKind) console.log(line(kind, count));
 }
 
-function line(kind: string, { tried, flagged, right }: Count): string {
-  const shares = [percent(flagged, tried), percent(right, flagged)].map((share) => share.padStart(10));
-  return `  ${kind.padEnd(18)}${String(tried).padStart(8)}${shares.join('')}`;
+function tellGuesses(name: string, cards: readonly Card[]) {
+  const all = leaveOneOut(cards);
+  console.log(`\n${name}: each reading guessed from the toy's others`);
+  console.log(columns('measure', ['toys', 'within', 'bias', 'give']));
+  for (const { measure, toys, within, bias, give } of all)
+    console.log(columns(measure, [String(toys), percent(within, toys), percent(bias, 1), percent(give, 1)]));
+  const [within, toys] = [all.reduce((sum, one) => sum + one.within, 0), all.reduce((sum, one) => sum + one.toys, 0)];
+  console.log(columns('all', [String(toys), percent(within, toys)]));
+}
+
+function columns(name: string, cells: readonly string[]): string {
+  return `  ${name.padEnd(18)}${cells.map((cell) => cell.padStart(13)).join('')}`;
+}
+
+function line(kind: string, { tried, flagged, right, offered, offeredRight, more }: Count): string {
+  return columns(kind, [
+    String(tried),
+    percent(flagged, tried),
+    percent(right, flagged),
+    percent(offered, flagged),
+    percent(offeredRight, offered),
+    percent(more, flagged),
+  ]);
 }
 
 function percent(part: number, whole: number): string {
@@ -59,32 +70,38 @@ function commonest(codes: readonly string[]): readonly (readonly [string, number
   return [...often].sort((a, b) => b[1] - a[1]).slice(0, 5);
 }
 
-function randomToys(toys: number, seed: number) {
+function randomToys(toys: number): readonly (readonly [string, readonly Card[]])[] {
   const random = seeded(seed);
-  return bodyKinds.map((kind) => {
-    const cards = Array.from({ length: toys }, (_, n) => randomCard(random, kind, { full: n % 3 === 0 }));
-    return [kind, cards] as const;
-  });
+  const many = (make: () => Card) => Array.from({ length: toys }, make);
+  return [
+    ...uprightBuilds.flatMap((build) => [
+      [`${build}, full cards`, many(() => randomCard(random, 'upright', { full: true, build }))] as const,
+      [`${build}, some readings`, many(() => randomCard(random, 'upright', { build }))] as const,
+      [`${build}, a skirt's numbers`, many(() => skirtCard(randomCard(random, 'upright', { full: true, build })))] as const,
+    ]),
+    ...(['four-legged', 'round'] as const).flatMap((kind) => [
+      [`${kind}, full cards`, many(() => randomCard(random, kind, { full: true }))] as const,
+      [`${kind}, some readings`, many(() => randomCard(random, kind))] as const,
+    ]),
+  ];
 }
 
-/** The cards of a file, or what is wrong with it. */
-function cardsOf(path: string): readonly Card[] | string {
-  const file = readFile(path, LARGEST_BYTES);
-  if (!file.ok) return file.code;
-  const cards: Card[] = [];
-  for (const [n, each] of [parsed(file.text)].flat().entries()) {
-    const result = checkCard(each);
-    if (!result.ok) return `toy ${n + 1}: ${result.fault.code} ${result.fault.where}`;
-    cards.push(result.card);
-  }
-  return cards;
+/** What a skirt is made from. */
+function skirtCard(card: Card): Card {
+  const needed: readonly MeasureId[] = ['waist-girth', 'hip-girth', 'waist-to-hem'];
+  return { ...card, readings: Object.fromEntries(needed.map((id) => [id, card.readings[id]])) };
 }
 
-/** What is not JSON is no card either. */
-function parsed(json: string): unknown {
+function cardsOf(path: string): readonly Card[] {
   try {
-    return JSON.parse(json);
-  } catch {
-    return null;
+    const read: unknown = JSON.parse(readFileSync(path, 'utf8'));
+    return (Array.isArray(read) ? read : [read]).map((each: unknown, n) => {
+      const result = checkCard(each);
+      if (!result.ok) throw new Error(`toy ${n + 1}: ${result.fault.code} ${result.fault.where}`);
+      return result.card;
+    });
+  } catch (error) {
+    console.error(`${path}: ${error instanceof Error ? error.message : String(error)}`);
+    process.exit(2);
   }
 }

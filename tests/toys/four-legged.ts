@@ -33,6 +33,7 @@ export function measureFourLegged(form: FourLeggedForm, ears: Traits['ears'], ta
   const nape = form.length * form.nape;
   const root = 2 * Math.PI * form.across * form.tail.root;
   const readings: Readings = {
+    height: form.leg.length * 1.35 + 2 * form.high + 0.8 * form.head.high,
     ...measureHead(form.head, ears),
     'neck-girth': chest * form.neck,
     'chest-girth': chest,

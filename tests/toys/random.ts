@@ -8,17 +8,19 @@ import {
   measures,
   SHORTEST_MM,
   type Traits,
+  type Unit,
 } from '../../app/body';
 import type { Draw, Measured, Readings } from './form';
 import { fourLeggedForm, measureFourLegged } from './four-legged';
 import { measureRound, roundForm } from './round';
 import { normal, type Random } from './seeded';
 import { measureUpright, uprightForm } from './upright';
+import { ANY_BUILD, builtAs } from './upright-builds';
 
 export { type Random, seeded } from './seeded';
 
-/** `nasty`: bodies no maker has, that must still never break anything. `full`: no reading left out. */
-export type RandomToy = { readonly nasty?: boolean; readonly full?: boolean };
+/** `nasty`: bodies no maker has, that must still never break anything. `full`: no reading left out; `build`: how an upright toy is built. */
+export type RandomToy = { readonly nasty?: boolean; readonly full?: boolean; readonly build?: string };
 
 /** How far a tape over fur strays (share, one standard deviation). */
 const TAPE_SPREAD = 0.012;
@@ -27,9 +29,9 @@ const TAPE_SPREAD = 0.012;
 const NASTY_STRETCH = 2.2;
 
 const makers: {
-  readonly [K in BodyKind]: (draw: Draw, ears: Traits['ears'], tail: boolean) => Measured;
+  readonly [K in BodyKind]: (draw: Draw, ears: Traits['ears'], tail: boolean, build: string) => Measured;
 } = {
-  upright: (draw, ears, tail) => withArms(uprightForm(draw), ears, tail),
+  upright: (draw, ears, tail, build) => withArms(uprightForm(draw, builtAs(build)), ears, tail),
   'four-legged': (draw, ears, tail) => measureFourLegged(fourLeggedForm(draw), ears, tail),
   round: (draw, ears, tail) => measureRound(roundForm(draw), ears, tail),
 };
@@ -38,8 +40,8 @@ const makers: {
  * A card of a random plausible toy (upright: 18 cm to 1 m tall): a body of solids with random proportions, read by an
  * unsteady hand and rounded as a tape is. Some readings are left out unless `full`. `random` gives numbers in [0, 1).
  */
-export function randomCard(random: Random, kind: BodyKind, { nasty = false, full = false }: RandomToy = {}): Card {
-  if (nasty && random() < 0.5) return card(random, kind, {}, nastyReadings(random, kind));
+export function randomCard(random: Random, kind: BodyKind, { nasty = false, full = false, build = ANY_BUILD }: RandomToy = {}): Card {
+  if (nasty && random() < 0.5) return card(random, kind, {}, nastyReadings(random, kind), 'cm');
   const between: Draw['between'] = (low, high) => low + (high - low) * random();
   const wide: Draw['between'] = (low, high) => {
     const middle = Math.sqrt(low * high);
@@ -47,8 +49,9 @@ export function randomCard(random: Random, kind: BodyKind, { nasty = false, full
   };
   const ears = (['none', 'side', 'top'] as const)[Math.floor(random() * 3)] ?? 'none';
   const tail = random() < 0.4;
-  const { readings, traits } = makers[kind]({ between, wide }, ears, tail);
-  return card(random, kind, { ears, tail, ...traits }, handRead(random, readings, full));
+  const { readings, traits } = makers[kind]({ between, wide }, ears, tail, build);
+  const unit = random() < 0.5 ? 'in' : 'cm';
+  return card(random, kind, { ears, tail, ...traits }, handRead(random, readings, STEP[unit], full), unit);
 }
 
 function withArms(form: Parameters<typeof measureUpright>[0], ears: Traits['ears'], tail: boolean): Measured {
@@ -74,8 +77,7 @@ const mostlyTaken: ReadonlySet<string> = new Set<MeasureId>([
 
 type CardReadings = Partial<Record<MeasureId, readonly Mm[]>>;
 
-function handRead(random: Random, exact: Readings, full: boolean): CardReadings {
-  const step = random() < 0.5 ? 25.4 / 16 : 1;
+function handRead(random: Random, exact: Readings, step: Mm, full: boolean): CardReadings {
   const missed = random() * 0.9;
   const taken: CardReadings = {};
   for (const { id } of measures) {
@@ -104,13 +106,22 @@ function nastyReadings(random: Random, kind: BodyKind): CardReadings {
   return taken;
 }
 
-function card(random: Random, body: BodyKind, traits: Partial<Traits>, readings: CardReadings): Card {
+/** What a tape is read to. */
+const STEP: { readonly [U in Unit]: Mm } = { in: 25.4 / 16, cm: 1 };
+
+function card(
+  random: Random,
+  body: BodyKind,
+  traits: Partial<Traits>,
+  readings: CardReadings,
+  unit: Unit,
+): Card {
   const stuffing = random() < 0.7 ? 'soft' : 'firm';
   return {
     format: 'hemling-card',
     version: 1,
     toy: { name: 'Random', body, traits: { stuffing, ...traits } },
-    unit: random() < 0.5 ? 'in' : 'cm',
+    unit,
     taken: '2026-11-20',
     note: '',
     readings,

@@ -2,12 +2,15 @@ import type { Traits } from '../../app/body';
 import { type Draw, type Measured, neckTrait, type Readings } from './form';
 import { type HeadForm, headForm, measureHead } from './head';
 import { ellipsePerimeter } from './solids';
+import type { BuiltAs } from './upright-builds';
 
 /**
  * An upright toy as solids: an ellipsoid for the head, an egg of ellipses for the trunk, tubes for arms and legs. Half
  * axes and lengths in mm; shares are plain ratios. Readings are taken from the solids, not from the app's own model.
  */
 export type UprightForm = {
+  /** Crown to sole, ears not counted. */
+  readonly tall: number;
   readonly head: HeadForm;
   /** Fullest half axes; girths at other heights as a share of the fullest; the share of it before the side lines. */
   readonly trunk: {
@@ -70,6 +73,7 @@ export function measureUpright(form: UprightForm, ears: Traits['ears'], tail: bo
   const shoulder = (chest / 4 - inset - neckHalf) / Math.cos(form.slope);
   const drop = Math.max(0, shoulder) * Math.sin(form.slope);
   const readings: Readings = {
+    height: form.tall,
     ...measureHead(form.head, ears),
     'neck-girth': chest * form.neck,
     'chest-girth': chest,
@@ -137,41 +141,42 @@ function tailReadings({ tail, trunk, leg, length }: UprightForm): Readings {
   };
 }
 
-/** A random upright toy, 18 cm to 1 m tall. */
-export function uprightForm(draw: Draw): UprightForm {
+/** A random upright toy of a build, 18 cm to 1 m tall. */
+export function uprightForm(draw: Draw, build: BuiltAs): UprightForm {
   const { between, wide } = draw;
   const height = 180 * (1000 / 180) ** between(0, 1);
-  const across = height * wide(0.1, 0.2);
+  const across = height * wide(...build.across);
   return {
-    head: headForm(height * wide(0.11, 0.21), draw),
+    tall: height,
+    head: headForm(height * wide(...build.head), draw),
     trunk: {
       across,
       deep: across * wide(0.72, 1.02),
       chest: wide(0.84, 0.99),
       hem: wide(0.86, 1.03),
-      waist: wide(0.86, 1.0),
-      hip: wide(0.9, 1.08),
+      waist: wide(...build.waist),
+      hip: wide(...build.hip),
       front: Math.min(0.7, wide(0.47, 0.55)),
     },
-    neck: Math.min(1.1, wide(0.55, 0.84)),
-    length: height * wide(0.3, 0.42),
+    neck: Math.min(1.1, wide(...build.neck)),
+    length: height * wide(...build.length),
     back: Math.min(1.1, wide(0.86, 0.98)),
     slope: between(0, 0.35),
     arm: {
-      depth: Math.min(0.7, wide(0.4, 0.54)),
+      depth: Math.min(0.7, wide(...build.armhole)),
       thick: wide(0.5, 1),
       inset: wide(0.85, 1.2),
       upper: wide(0.88, 1.08),
       paw: wide(0.78, 1.15),
-      length: height * wide(0.2, 0.4),
+      length: height * wide(...build.arm),
       cap: between(0, 1) < 0.75 ? wide(0.32, 0.62) : wide(0.04, 0.3),
     },
     leg: {
-      rise: wide(0.5, 0.78),
-      thigh: wide(0.4, 0.62),
+      rise: wide(...build.rise),
+      thigh: wide(...build.thigh),
       foot: wide(0.88, 1.3),
-      stride: height * wide(0.14, 0.34),
-      waist: wide(0.5, 0.85),
+      stride: height * wide(...build.stride),
+      waist: wide(...build.waistAt),
     },
     tail: { root: wide(0.12, 0.4), thick: wide(1, 1.6), high: Math.min(0.95, wide(0.5, 0.85)) },
   };

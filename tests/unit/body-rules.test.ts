@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { flagsOf, type MeasureId, type RuleContext, rules, type Severity, type Traits } from '../../app/body';
+import { judge, type MeasureId, type RuleContext, rules, type Severity, type Traits } from '../../app/body';
 import { bodyFrom } from '../../app/measuring';
 
 type Readings = { readonly [M in MeasureId]?: readonly number[] };
@@ -30,7 +30,7 @@ function flagged(
   { traits = {}, ...context }: Partial<RuleContext> & { traits?: Partial<Traits> } = {},
 ): readonly string[] {
   const body = bodyFrom({ toy: { body: 'upright', traits }, readings: { ...middling, ...readings } });
-  return flagsOf(body, context)
+  return judge(body, context)
     .filter((flag) => flag.severity === severity)
     .map(({ code, measures }) => `${code} ${[...measures].sort().join()}`);
 }
@@ -81,7 +81,7 @@ describe('what cannot be', () => {
     const readings = { 'armhole-depth': [72], 'head-girth': [60] };
     const body = bodyFrom({ toy: { body: 'upright', traits: {} }, readings });
     expect(body.sizes['body-length']?.from).toBe('estimate');
-    expect(flagsOf(body).filter((flag) => flag.severity === 'impossible')).toEqual([]);
+    expect(judge(body).filter((flag) => flag.severity === 'impossible')).toEqual([]);
   });
 });
 

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { type Card, flagsOf, type MeasureId } from '../../app/body';
+import { type Card, judge, type MeasureId } from '../../app/body';
 import { bodyFrom, demoCards } from '../../app/measuring';
 
 const [bramble] = demoCards;
@@ -8,7 +8,7 @@ const read = (id: MeasureId) => bramble?.readings[id]?.[0] ?? 0;
 /** The first flag of the first demo toy with some readings changed. */
 function first(readings: Card['readings']) {
   if (!bramble) throw new Error('no demo toy');
-  return flagsOf(bodyFrom({ ...bramble, readings: { ...bramble.readings, ...readings } }))[0];
+  return judge(bodyFrom({ ...bramble, readings: { ...bramble.readings, ...readings } }), {})[0];
 }
 
 describe('a reading that does not fit the others', () => {
@@ -46,7 +46,7 @@ describe('a reading that does not fit the others', () => {
   it('is said once, not again by every rule it breaks', () => {
     if (!bramble) throw new Error('no demo toy');
     const readings = { ...bramble.readings, 'upper-arm-girth': [read('upper-arm-girth') * 2.54] };
-    const flags = flagsOf(bodyFrom({ ...bramble, readings }));
+    const flags = judge(bodyFrom({ ...bramble, readings }), {});
     expect(flags.map((flag) => flag.code)).toEqual(['unit-slip']);
   });
 
@@ -60,12 +60,12 @@ describe('a reading that does not fit the others', () => {
       toy: { body: 'upright', traits: {} },
       readings: { 'head-girth': [430], 'face-edge': [35] },
     });
-    expect(flagsOf(body).filter((flag) => ['tenfold', 'unit-slip', 'proportion'].includes(flag.code))).toEqual([]);
+    expect(judge(body, {}).filter((flag) => ['tenfold', 'unit-slip', 'proportion'].includes(flag.code))).toEqual([]);
   });
 
   it('does not mind the size of the toy', () => {
     if (!bramble) throw new Error('no demo toy');
     const half = Object.entries(bramble.readings).map(([id, taken]) => [id, taken.map((each) => each / 2)]);
-    expect(flagsOf(bodyFrom({ ...bramble, readings: Object.fromEntries(half) }))).toEqual([]);
+    expect(judge(bodyFrom({ ...bramble, readings: Object.fromEntries(half) }), {})).toEqual([]);
   });
 });

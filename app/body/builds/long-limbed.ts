@@ -39,7 +39,8 @@ export const longLimbed: Build = {
     'body-loop': 1.65,
     'cape-length': 0.6,
     'bib-length': 0.32,
+    'scarf-length': 1.42,
   },
   groups: { head: 1, leg: 1.02, length: 1.4 },
-  sway: usualSway,
+  sway: { ...usualSway, shoulder: 1.3 },
 };

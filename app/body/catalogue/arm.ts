@@ -3,15 +3,15 @@ import { row } from './row';
 
 /** Shoulders, arms, wings. */
 export const armMeasures = [
-  row('shoulder-length', 'surface', ['arm', 'front'], 'shoulder', [21, 0, 0], 0.5, {
+  row('shoulder-length', 'surface', ['arm', 'front'], 'shoulder', [21, 0, 0], 0.6, {
     leans: { trunk: 0.2 },
     governs: ['shoulder'],
     optional: true,
   }),
-  row('across-shoulders', 'surface', ['back', 'back'], 'shoulder', [142, 0, 0], 0.16, {
+  row('across-shoulders', 'surface', ['back', 'back'], 'shoulder', [142, 0, 0], 0.2, {
     leans: { trunk: 0.16, shoulder: 0.08 },
   }),
-  row('side-inset', 'straight', ['arm', 'front'], 'limb', [26, 0, 0], 0.28, { optional: true }),
+  row('side-inset', 'straight', ['arm', 'front'], 'limb', [26, 0, 0], 0.4, { optional: true }),
   row('armhole-depth', 'straight', ['arm', 'front'], 'length', [70, 0, 0], 0.09, {
     leans: { limb: 0.08 },
     governs: ['armholeDepth'],
@@ -24,7 +24,7 @@ export const armMeasures = [
     leans: { length: 0.08 },
     governs: ['bicep'],
   }),
-  row('paw-girth', 'girth', ['arm', 'front'], 'limb', [165, 0, 0], 0.13, {
+  row('paw-girth', 'girth', ['arm', 'front'], 'limb', [165, 0, 0], 0.15, {
     leans: { length: 0.08 },
     governs: ['cuff'],
   }),

@@ -3,7 +3,7 @@ import { row } from './row';
 
 /** From the waist down: waist to crotch, legs, tail. */
 export const legMeasures = [
-  row('underarm-to-waist', 'surface', ['waist', 'side'], 'length', [50, 0, 0], 0.2),
+  row('underarm-to-waist', 'surface', ['waist', 'side'], 'length', [50, 0, 0], 0.25),
   row('body-rise', 'straight', ['waist', 'side'], 'length', [95, 0, 0], 0.085, { leans: { hem: 0.06 } }),
   row('crotch-length', 'surface', ['waist', 'front'], 'length', [300, 0, 0], 0.045, {
     leans: { trunk: 0.09, hem: 0.04 },

@@ -15,20 +15,20 @@ export const wishes = [
     leans: { top: 0.17 },
     governs: ['sideLength'],
   }),
-  row('front-neck-drop', 'wish', ['wish', 'front'], 'trunk', [46, 0, 0], 0.17, { governs: ['frontNeckDrop'] }),
+  row('front-neck-drop', 'wish', ['wish', 'front'], 'trunk', [46, 0, 0], 0.23, { governs: ['frontNeckDrop'] }),
   row('back-neck-drop', 'wish', ['wish', 'back'], 'trunk', [16, 0, 0], 0.2, { governs: ['backNeckDrop'] }),
   row('arm-length', 'wish', ['wish', 'front'], 'arm', [130, 0, 0], 0.06, { governs: ['sleeveLength'] }),
-  row('underarm-length', 'wish', ['wish', 'front'], 'arm', [96, 0, 0], 0.1, {
+  row('underarm-length', 'wish', ['wish', 'front'], 'arm', [96, 0, 0], 0.16, {
     leans: { arm: 0.29 },
     governs: ['underarmLength'],
   }),
-  row('bodice-height', 'wish', ['wish', 'front'], 'wish', [60, 0, 0], 0.15, { leans: { bodice: 0.15 } }),
-  row('strap-length', 'wish', ['wish', 'front'], 'wish', [116, 0, 0], 0.12, {
+  row('bodice-height', 'wish', ['wish', 'front'], 'wish', [60, 0, 0], 0.24, { leans: { bodice: 0.15 } }),
+  row('strap-length', 'wish', ['wish', 'front'], 'wish', [116, 0, 0], 0.2, {
     leans: { bodice: -0.1 },
     after: ['bodice-height'],
   }),
   row('waist-to-hem', 'wish', ['wish', 'front'], 'stride', [158, 0, 70], 0.17),
-  row('inside-leg-length', 'wish', ['wish', 'front'], 'stride', [90, 0, 0], 0.18),
+  row('inside-leg-length', 'wish', ['wish', 'front'], 'stride', [90, 0, 0], 0.22),
   row('cape-length', 'wish', ['wish', 'back'], 'wish', [160, 150, 110], 0.14),
   row('bib-length', 'wish', ['wish', 'front'], 'wish', [85, 80, 83], 0.14),
   row('scarf-length', 'wish', ['wish', 'front'], 'wish', [650, 620, 880], 0.22),

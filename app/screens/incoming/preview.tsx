@@ -1,4 +1,4 @@
-import { type Card, type Flag, flagsOf, measures } from '../../body';
+import { type Card, type Flag, judge, measures } from '../../body';
 import { bodyFrom, settle } from '../../measuring';
 import { Icon, Page, Portrait, sayFirst, shownLength, useWords } from '../../parts';
 import { addCard, type Toy } from '../../storage';
@@ -55,7 +55,7 @@ export function Preview({ card, skipped }: PreviewProps) {
         </p>
       </div>
       {known && <p class="slip">{say('screen.card.same-name', { name })}</p>}
-      {flagsOf(body).map(
+      {judge(body, {}).map(
         (flag) => flag.severity !== 'note' && <Doubt key={flag.code + flag.measures.join()} flag={flag} />,
       )}
       <Skipped names={skipped} />

@@ -1,6 +1,6 @@
 import { useMemo } from 'preact/hooks';
-import { type Body, type Flag, flagsOf, type MeasureId, type Order } from '../../../body';
-import { type Head, usualAllowances } from '../../../drafting/catalogue';
+import { type Body, type Flag, judge, type MeasureId, type Order } from '../../../body';
+import type { Head } from '../../../drafting/catalogue';
 import { plan, type Step } from '../../../measuring';
 import { type Garment, type ReadingsByMeasure, readingsOf, type Toy } from '../../../storage';
 import { bodyOf, lengthsOf } from './body-of';
@@ -32,11 +32,8 @@ function makingOf({ toy, garment, row, readings }: Given): Making {
   const choices = choicesOf(row, garment.order);
   const body = bodyOf({ toy, readings });
   const needs = row.needs.filter(({ when }) => when?.(choices) ?? true).map(({ measure }) => measure);
-  const flags = flagsOf(body, {
-    measures: new Set(needs),
-    readings: lengthsOf(readings),
-    hemAllowance: garment.order.allowances?.hem ?? usualAllowances.hem,
-  });
+  const heard = { measures: new Set(needs), readings: lengthsOf(readings) };
+  const flags = judge(body, { ...garment.order, choices }, heard);
   const { steps, worksOut } = plan(needs, body);
   const doubts = flags.filter((flag) => !isKept(toy, flag, body));
   return { toy, garment, row, readings, choices, body, steps, worksOut, flags: doubts };

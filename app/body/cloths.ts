@@ -1,0 +1,90 @@
+import type { Mm } from './units';
+
+/**
+ * A cloth preset. `stretch` is what 100 mm, relaxed, gives when pulled, as a share ((stretched − rest)/rest);
+ * thickness in mm. All numbers common practice, no source; shown to the maker and hers to change.
+ */
+export type Cloth = {
+  readonly id: string;
+  readonly stretch: number;
+  readonly thickness: Mm;
+  readonly frays: boolean;
+  readonly nap: boolean;
+  /** How much of the armhole's length a sleeve cap may have over it and still be eased in flat. */
+  readonly easesIn: number;
+};
+
+export const cloths: readonly Cloth[] = [
+  {
+    id: 'quilting-cotton',
+    stretch: 0,
+    thickness: 0.3,
+    frays: true,
+    nap: false,
+    easesIn: 0.028,
+  },
+  {
+    id: 'linen',
+    stretch: 0,
+    thickness: 0.3,
+    frays: true,
+    nap: false,
+    easesIn: 0.028,
+  },
+  {
+    id: 'flannel',
+    stretch: 0,
+    thickness: 0.7,
+    frays: true,
+    nap: false,
+    easesIn: 0.028,
+  },
+  {
+    id: 'jersey',
+    stretch: 0.25,
+    thickness: 0.7,
+    frays: false,
+    nap: false,
+    easesIn: 0.028,
+  },
+  {
+    id: 'sweatshirt-fleece',
+    stretch: 0.15,
+    thickness: 1.5,
+    frays: false,
+    nap: false,
+    easesIn: 0.009,
+  },
+  {
+    id: 'polar-fleece',
+    stretch: 0.15,
+    thickness: 2.2,
+    frays: false,
+    nap: false,
+    easesIn: 0.009,
+  },
+  {
+    id: 'felt',
+    stretch: 0,
+    thickness: 1.2,
+    frays: false,
+    nap: false,
+    easesIn: 0.009,
+  },
+  {
+    id: 'minky',
+    stretch: 0.1,
+    thickness: 2.5,
+    frays: true,
+    nap: true,
+    easesIn: 0.009,
+  },
+];
+
+export const USUAL_CLOTH = 'quilting-cotton';
+
+/** Cloth up to this thickness gathers into a seam (common practice, no source). */
+export const GATHERS_UP_TO_MM = 1;
+
+/** Cloth over this thickness wants single hems and thin facings (common practice, no source). */
+export const THICK_FROM_MM = 2;
