@@ -28,6 +28,7 @@ export {
 export { formatLength, type InchParts, inchParts } from './length-words';
 export type { Group, Lean, Measure, Nature, Region, View } from './measure';
 export { findMeasure, type MeasureId, measureIds, measures } from './measures';
+export { typicalKnowns } from './likeness';
 export { estimate, estimates, likelyBuilds } from './proportions';
 export type { Breach, Rule, RuleContext } from './rule';
 export { rules } from './rules';

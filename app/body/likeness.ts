@@ -1,7 +1,7 @@
-import { type Build, buildsOf } from './builds';
+import { type Build, builds, buildsOf } from './builds';
 import { cholesky, dot, forward, type Matrix } from './cholesky';
-import type { Taught } from './body';
-import type { BodyKind, Traits } from './kinds';
+import type { Knowns, Taught } from './body';
+import { type BodyKind, type Traits, usualTraits } from './kinds';
 import type { Lean, Measure } from './measure';
 import { findMeasure, type MeasureId, measures } from './measures';
 import { traitShift } from './trait-shifts';
@@ -98,6 +98,19 @@ export function typicalOf(build: Build, measure: Measure<MeasureId>, { traits, t
   const own = build.proportions[measure.id] ?? (isGirth(measure.id, build.kind) ? 1 : usual);
   const shift = Math.exp(taught?.[build.id]?.shifts[measure.id] ?? 0);
   return build.girth * own * shift * traitShift(measure.id, traits);
+}
+
+/** Every measure of a build's middling toy, as if read from it; none for a build nobody knows. */
+export function typicalKnowns(id: string): Knowns {
+  const build = builds.find((each) => each.id === id);
+  if (!build) return {};
+  const looks: Looks = { kind: build.kind, traits: usualTraits };
+  return Object.fromEntries(
+    measures.flatMap((measure) => {
+      const value = typicalOf(build, measure, looks);
+      return value ? [[measure.id, { value, from: 'tape', give: 0 }]] : [];
+    }),
+  );
 }
 
 const GIRTH: { readonly [K in BodyKind]: MeasureId } = {

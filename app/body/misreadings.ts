@@ -1,4 +1,4 @@
-import type { Nature } from './measure';
+import type { Measure } from './measure';
 import { MM_PER_INCH, type Mm } from './units';
 
 /** What people do to a number: the code of it, what was most likely meant, and how often it happens among slips. */
@@ -7,7 +7,6 @@ export type MisreadingCode =
   | 'unit-slip'
   | 'tenfold'
   | 'digit-doubled'
-  | 'fraction-dropped'
   | 'half-for-whole'
   | 'whole-for-half'
   | 'tape-end';
@@ -17,27 +16,29 @@ const SHARES: { readonly [C in MisreadingCode]: number } = {
   'unit-slip': 0.25,
   tenfold: 0.15,
   'digit-doubled': 0.08,
-  'fraction-dropped': 0.08,
   'half-for-whole': 0.12,
-  'whole-for-half': 0.06,
+  'whole-for-half': 0.3,
   'tape-end': 0.06,
 };
+
+/** What is half the way round, and easily taken as the whole. */
+const halves: ReadonlySet<string> = new Set(['front-width', 'back-width']);
 
 /** Dressmakers' tapes: sixty inches, or a metre and a half (common practice, no source). */
 const TAPE_MM = { in: 60 * MM_PER_INCH, cm: 1500 } as const;
 
 /**
  * What a length (mm) of a kind of measure may have been meant as: inches typed as centimetres or the other way round, ten
- * times too much or too little, a digit typed twice, a fraction left out, half the way round for the whole, the whole
- * for half, the tape read from its other end. What reads the same is offered once.
+ * times too much or too little, a digit typed twice, half the way round for the whole, the whole for half (a width that is half a girth),
+ * the tape read from its other end. What reads the same is offered once.
  */
-export function misreadings(value: Mm, nature: Nature): readonly Misreading[] {
+export function misreadings(value: Mm, { id, nature }: Pick<Measure, 'id' | 'nature'>): readonly Misreading[] {
   return [
     ...offers('unit-slip', [value * (MM_PER_INCH / 10), value / (MM_PER_INCH / 10)]),
     ...offers('tenfold', [value * 10, value / 10]),
     ...offers('digit-doubled', withoutDoubledDigit(value)),
-    ...offers('fraction-dropped', withFraction(value)),
-    ...(nature === 'girth' ? offers('half-for-whole', [value * 2]) : offers('whole-for-half', [value / 2])),
+    ...(nature === 'girth' ? offers('half-for-whole', [value * 2]) : []),
+    ...(halves.has(id) ? offers('whole-for-half', [value / 2]) : []),
     ...offers('tape-end', fromOtherEnd(value)),
   ];
 }
@@ -53,11 +54,6 @@ function withoutDoubledDigit(value: Mm): Mm[] {
       digit !== '.' && digit === written[at + 1] ? [Number(written.slice(0, at) + written.slice(at + 1)) * unit] : [],
     );
   });
-}
-
-function withFraction(value: Mm): Mm[] {
-  if (isWhole(value / MM_PER_INCH)) return [0.25, 0.5, 0.75].map((part) => value + part * MM_PER_INCH);
-  return isWhole(value / 10) ? [value + 5] : [];
 }
 
 /** What is a whole number of sixteenths was read in inches, all else in millimetres; from a tape's far end. */

@@ -28,7 +28,7 @@ const NAMELESS_SPREAD = 1.2;
 /** Speak up when it is this many times likelier (as a logarithm) that something is wrong. */
 const ENOUGH_EVIDENCE = -1.8;
 /** A correction is offered only where what was meant is known this surely. */
-const SURE = 0.85;
+const SURE = 0.8;
 /** Two offers this close (log scale) are the same for anyone who sews. */
 const SAME_OFFER = 0.025;
 /** One reading agrees with nothing. */
@@ -82,7 +82,7 @@ function hypothesesOf(standings: Standings): readonly Hypothesis[] {
 function ofOne(standings: Standings, at: number, strange: boolean): Hypothesis[] {
   const { measure, value = 0 } = standings.taken[at] ?? {};
   const named = measure && strange
-    ? misreadings(value, measure.nature).filter(({ offer }) => offer >= SHORTEST_MM && offer <= LONGEST_MM)
+    ? misreadings(value, measure).filter(({ offer }) => offer >= SHORTEST_MM && offer <= LONGEST_MM)
     : [];
   return [
     { code: 'proportion', at, evidence: otherwise(standings, at, wild) + Math.log(WRONG_SHARE * NAMELESS_SHARE) },

@@ -3,6 +3,8 @@ import { type Card, judge, type MeasureId } from '../../app/body';
 import { bodyFrom, demoCards } from '../../app/measuring';
 
 const [bramble] = demoCards;
+if (!bramble) throw new Error('no demo toy');
+const bare = bramble;
 const read = (id: MeasureId) => bramble?.readings[id]?.[0] ?? 0;
 
 /** The first flag of the first demo toy with some readings changed. */
@@ -55,12 +57,25 @@ describe('a reading that does not fit the others', () => {
     expect(flag).toMatchObject({ code: 'not-a-length', measures: ['body-girth'] });
   });
 
-  it('takes four readings to speak against one', () => {
-    const body = bodyFrom({
-      toy: { body: 'upright', traits: {} },
-      readings: { 'head-girth': [430], 'face-edge': [35] },
-    });
-    expect(judge(body, {}).filter((flag) => ['tenfold', 'unit-slip', 'proportion'].includes(flag.code))).toEqual([]);
+  it('takes two readings to doubt one, and one is not doubted by what is guessed from it', () => {
+    const of = (readings: Card['readings']) => judge(bodyFrom({ toy: { body: 'upright', traits: {} }, readings }), {});
+    expect(of({ 'waist-girth': [400], 'hip-girth': [170] })).toHaveLength(1);
+    expect(of({ 'waist-girth': [400], 'hip-girth': [425] })).toEqual([]);
+    expect(of({ 'waist-girth': [400] })).toEqual([]);
+  });
+
+  it('is quoted as it was typed, and raises one doubt', () => {
+    const flags = judge(bodyFrom({ ...bare, readings: { ...bare.readings, 'body-girth': [428.625 / 2.54] } }), {});
+    expect(flags.filter(({ severity }) => severity !== 'note')).toHaveLength(1);
+    expect(Object.values(flags[0]?.values ?? {})).toContain(428.625 / 2.54);
+  });
+
+  it('is not corrected where it is not clear what was meant', () => {
+    const readings = { 'waist-girth': [400], 'hip-girth': [170], 'waist-to-hem': [180] };
+    const [flag] = judge(bodyFrom({ toy: { body: 'upright', traits: {} }, readings }), {});
+    expect(flag?.measures).toEqual(['hip-girth']);
+    expect(flag?.values).toMatchObject({ value: 170 });
+    expect(flag?.values).not.toHaveProperty('offer');
   });
 
   it('does not mind the size of the toy', () => {

@@ -8,7 +8,7 @@ const tapeWords: Readonly<Record<string, string>> = english.figure.tape;
 
 /** The traits each kind shows; the others change nothing on it. */
 const shown: Readonly<Record<BodyKind, readonly TraitId[]>> = {
-  upright: ['shoulders', 'neck', 'arms', 'posture', 'legs', 'ears', 'tail'],
+  upright: ['shoulders', 'neck', 'arms', 'limbs', 'posture', 'legs', 'ears', 'tail'],
   'four-legged': ['posture', 'ears', 'tail'],
   round: ['neck', 'arms', 'ears', 'tail'],
 };
@@ -41,7 +41,7 @@ describe('every measure of every kind', () => {
 
   it('has no tape for a measure the kind does not have', () => {
     expect(diagram('round', usualTraits, {}, 'paw-girth')).toBeNull();
-    expect(viewOf('four-legged', 'height')).toBeNull();
+    expect(viewOf('four-legged', 'hip-girth')).toBeNull();
   });
 });
 
@@ -68,7 +68,7 @@ describe('the figure', () => {
   });
 
   it.each(bodyKinds)('%s: the pictures to choose a trait by differ', (kind) => {
-    for (const trait of [...shown[kind], 'stuffing'] as const) {
+    for (const trait of [...shown[kind], 'stuffing', 'head', ...(kind === 'upright' ? (['build'] as const) : [])] as const) {
       const pictures = traitValues[trait].map((value) => JSON.stringify(traitPicture(kind, trait, value)));
       expect(new Set(pictures).size, trait).toBe(traitValues[trait].length);
     }

@@ -65,7 +65,9 @@ function openAllTheWay({ offered, opensAt }: Ways, traits: Traits): string {
 
 function passingOf(passage: Passage<AnyNames>, wearer: Wearer, sizes: Sizes): Passing {
   const girth = wearer.of(passage.measure);
-  const needs = wearer.traits.stuffing === 'soft' ? girth * SOFT_PASS : girth + FIRM_ROOM_MM;
+  const { stuffing, head } = wearer.traits;
+  const firm = stuffing === 'firm' || (passage.measure === 'head-girth' && head === 'firm');
+  const needs = firm ? girth + FIRM_ROOM_MM : girth * SOFT_PASS;
   const stretch = wearer.cloth.stretch * (passage.seamed ? 0.5 : 1);
   return { passage, needs, gives: passage.gives(sizes) * (1 + stretch) };
 }

@@ -4,6 +4,7 @@ import {
   type TraitId,
   type Traits,
   type traitValues,
+  typicalKnowns,
   usualTraits,
   type View,
 } from '../../body';
@@ -12,7 +13,7 @@ import { seen } from './camera';
 import { type Figure, type Frame, WIDE } from './drawing';
 import { figureOf, wholeOf } from './figure-of';
 import { sheets } from './kinds';
-import { squeezed } from './squeezed';
+import { squeezed, squeezedHead } from './squeezed';
 import type { MarkId, Stage } from './stage';
 
 /** Small pictures: for lists of toys, and to choose by. */
@@ -34,6 +35,8 @@ export function traitPicture<T extends TraitId>(
   value: (typeof traitValues)[T][number],
 ): Figure {
   if (trait === 'stuffing') return squeezed(value === 'soft', SMALL);
+  if (trait === 'head') return squeezedHead(value === 'soft', SMALL);
+  if (trait === 'build') return portrait(kind, { ...LIKELY[kind], ears: 'none' }, typicalKnowns(String(value)));
   const { view, shot } = SHOWN[kind][trait] ?? { view: FIRST_SIDE[kind], shot: 'whole' };
   const traits: Traits = { ...LIKELY[kind], [trait]: value };
   const stage = sheets[kind][view].stage(traits, {});

@@ -27,6 +27,7 @@ export function fourLeggedFacing(form: FourLeggedForm, seenFrom: 'front' | 'back
     innerLeft: point(-inner, chestDrop + 12),
     innerRight: point(inner, chestDrop + 12),
     base: point(0, 200),
+    ...rulerBeside(form),
   };
   const body: Part[] = [
     closed('trunk', 'fur', trunk),
@@ -53,6 +54,12 @@ export function fourLeggedFacing(form: FourLeggedForm, seenFrom: 'front' | 'back
     },
     marks: seenFrom === 'front' ? [thread] : [],
   } satisfies Stage;
+}
+
+/** A ruler that stands beside the toy. */
+function rulerBeside({ head, chestHalf, ground }: FourLeggedForm) {
+  const x = Math.max(head.half, chestHalf) + 24;
+  return { rulerTop: point(x, onHead(head, 0, 1).y), rulerTable: point(x, ground), table: point(0, ground) };
 }
 
 function trunkOutline({ neckHalf, chestHalf }: FourLeggedForm): Point[] {

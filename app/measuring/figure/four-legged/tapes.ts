@@ -69,6 +69,14 @@ export const fourLeggedFrontTapes: Tapes<Facing> = {
     guides: [['legLineLeft', 'legLine', 'legLineRight']],
     shot: 'chest',
   },
+  height: {
+    way: { lay: 'ruler', from: 'rulerTable', to: 'rulerTop', side: 1 },
+    guides: [
+      ['table', 'rulerTable'],
+      ['crown', 'rulerTop'],
+    ],
+    shot: 'whole',
+  },
   'leg-spread': { way: { lay: 'ruler', from: 'innerLeft', to: 'innerRight', side: -1 }, shot: 'chest' },
   'bib-length': { ...neckwearTapes['bib-length'], shot: 'chest' },
   'scarf-length': { ...neckwearTapes['scarf-length'], shot: 'chest' },

@@ -17,10 +17,10 @@ const SPREAD = 0.5;
 
 /** The arm at the viewer's right, seen from the front or the back: its outline, axis, and where it meets the trunk. */
 export function armOf(form: UprightForm, trunk: readonly Point[], held: Held) {
-  const { armRootHalf, upperArmHalf, pawHalf, shoulderHalf, shoulderHeight } = form;
+  const { armRootHalf, upperArmHalf, pawHalf } = form;
   const length = form.armLength * SHORTENED[held];
   const ahead = heading(BELOW[held] - (held === 'close' ? SPREAD * (form.overArms - 1) : 0));
-  const root = point(shoulderHalf - 8, shoulderHeight + 0.8 * armRootHalf);
+  const root = rootOf(form);
   const reach = Math.max(length - pawHalf, 12);
   const sag = right(ahead);
   const axis = [root, moved(moved(root, ahead, 0.5 * reach), sag, -0.05 * reach), moved(root, ahead, reach)];
@@ -28,6 +28,12 @@ export function armOf(form: UprightForm, trunk: readonly Point[], held: Held) {
   const outline = limb(axis, [armRootHalf, upperArmHalf, pawHalf * swell]);
   const places = placesOf(axis, smoothPoints(outline, true), smoothPoints(trunk, true), sag);
   return { outline, axis, places };
+}
+
+/** Where the arm joins: at the corner of the trunk, or set flat on its side, lower. */
+function rootOf({ traits, armRootHalf, shoulderHalf, shoulderHeight, chestHalf, chestHeight }: UprightForm): Point {
+  if (traits.limbs === 'below') return point(shoulderHalf - 8, shoulderHeight + 0.8 * armRootHalf);
+  return point(Math.min(shoulderHalf, chestHalf) - 4, Math.max(shoulderHeight + 0.8 * armRootHalf, chestHeight - 0.4 * armRootHalf));
 }
 
 /** The arm at the viewer's left. */

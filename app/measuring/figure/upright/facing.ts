@@ -27,6 +27,7 @@ export function uprightFacing(form: UprightForm, seenFrom: 'front' | 'back', hel
     ...headPlaces(form.head),
     ...earPlaces(form.head),
     ...trunkPlaces(form, seenFrom, arm.places.shoulderEnd, legs.ground),
+    ...rulerBeside(form, [...arm.outline, ...legs.outline], legs.ground),
   };
   const trunkTop = [onHead(form.head, -0.4, 0.6), onHead(form.head, 0.4, 0.6)];
   return {
@@ -66,6 +67,12 @@ export function uprightFacing(form: UprightForm, seenFrom: 'front' | 'back', hel
     },
     marks: marksOf(form, places, held),
   } satisfies Stage;
+}
+
+/** A ruler that stands beside the toy, clear of its limbs. */
+function rulerBeside({ head }: UprightForm, limbs: readonly Point[], ground: number) {
+  const x = Math.max(head.half, ...limbs.map((each) => each.x)) + 12;
+  return { rulerTop: point(x, onHead(head, 0, 1).y), rulerTable: point(x, ground), table: point(0, ground) };
 }
 
 type Arm = ReturnType<typeof armOf>;

@@ -65,7 +65,7 @@ function limbSizes(by: By) {
     armLength: 84 * by('arm-length', 'underarm-length'),
     legHalf: 17.5 * by('thigh-girth'),
     footHalf: 17 * by('foot-girth'),
-    legLength: 60 * by('inside-leg-length', 'waist-to-hem'),
+    legLength: 60 * by('inside-leg-length', 'waist-to-hem', 'height'),
     skirtLength: by('waist-to-hem'),
     tailHalf: 8 * by('tail-base-girth'),
     tailThick: 11 * by('tail-girth'),

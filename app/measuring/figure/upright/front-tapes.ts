@@ -17,6 +17,14 @@ const HEM = [{ of: 'trunk', at: 'hem', toward: 'base' }] as const;
 const BAND_TOP = [{ of: 'trunk', at: 'bandTop', toward: 'base' }] as const;
 
 const trunk = {
+  height: {
+    way: { lay: 'ruler', from: 'rulerTable', to: 'rulerTop', side: 1 },
+    guides: [
+      ['table', 'rulerTable'],
+      ['crown', 'rulerTop'],
+    ],
+    shot: 'whole',
+  },
   'neck-girth': { way: { lay: 'round', of: 'trunk', at: 'neckCrease', toward: 'base' }, shot: 'head' },
   'chest-girth': { way: { lay: 'round', of: 'trunk', at: 'chest', toward: 'base' }, shot: 'trunk' },
   'body-girth': { way: { lay: 'round', of: 'trunk', at: 'tummy', toward: 'base' }, shot: 'trunk' },
