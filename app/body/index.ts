@@ -5,7 +5,6 @@
 export { mayLieApart } from './apart';
 export { BANK_CARD_MM } from './bank-card';
 export type { Body, Known, Knowns, Origin, Taught } from './body';
-export { type Build, builds, buildsOf } from './builds';
 export type { Card, Order } from './card';
 export { characters, cleanLine, cleanLines, NAME_CHARACTERS, NOTE_CHARACTERS } from './clean-text';
 export { type Cloth, cloths, GATHERS_UP_TO_MM, THICK_FROM_MM, USUAL_CLOTH } from './cloths';
@@ -26,14 +25,15 @@ export {
   parseLength,
 } from './length';
 export { formatLength, type InchParts, inchParts } from './length-words';
+export { typicalKnowns } from './likeness';
 export type { Group, Lean, Measure, Nature, Region, View } from './measure';
 export { findMeasure, type MeasureId, measureIds, measures } from './measures';
-export { typicalKnowns } from './likeness';
-export { estimate, estimates, likelyBuilds } from './proportions';
+export { estimate, estimates } from './proportions';
 export type { Breach, Rule, RuleContext } from './rule';
 export { rules } from './rules';
 export type { Say } from './say';
 export { type SizeId, sizeIds } from './sizes';
+export { teach } from './teach';
 export { hemOf, USUAL_CASING_MM, USUAL_HEM_MM } from './turned-up';
 export {
   LONGEST_MM,

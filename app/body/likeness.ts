@@ -1,6 +1,6 @@
+import type { Knowns, Taught } from './body';
 import { type Build, builds, buildsOf } from './builds';
 import { cholesky, dot, forward, type Matrix } from './cholesky';
-import type { Knowns, Taught } from './body';
 import { type BodyKind, type Traits, usualTraits } from './kinds';
 import type { Lean, Measure } from './measure';
 import { findMeasure, type MeasureId, measures } from './measures';

@@ -2,7 +2,16 @@ import type { Body, Known, Knowns } from './body';
 import { buildsOf } from './builds';
 import { dot, forward } from './cholesky';
 import { byFormula } from './formulas';
-import { covariance, type Looks, type Model, modelOf, type Taken, typicalOf, USUAL_WEIGHT, weightsOf } from './likeness';
+import {
+  covariance,
+  type Looks,
+  type Model,
+  modelOf,
+  type Taken,
+  typicalOf,
+  USUAL_WEIGHT,
+  weightsOf,
+} from './likeness';
 import { findMeasure, type MeasureId, measures } from './measures';
 import { LONGEST_MM } from './units';
 
@@ -22,9 +31,7 @@ type Mixture = readonly { readonly model: Model; readonly weight: number }[];
  */
 export function estimate(wearer: Wearer, id: MeasureId): Known | null {
   const taken = takenOf(wearer).filter((each) => each.measure.id !== id);
-  return taken.length > 0
-    ? (byFormula(wearer.sizes, id) ?? estimateFrom(wearer, mixtureOf(wearer, taken), id))
-    : null;
+  return taken.length > 0 ? (byFormula(wearer.sizes, id) ?? estimateFrom(wearer, mixtureOf(wearer, taken), id)) : null;
 }
 
 /** Estimates of every measure of the kind that `wearer` does not know. */
@@ -48,9 +55,7 @@ export function likelyBuilds(wearer: Wearer): ReadonlyMap<string, number> {
 function mixtureOf(looks: Looks, taken: readonly Taken[], least = LEAST_WEIGHT): Mixture {
   const models = buildsOf(looks.kind).map((build) => modelOf(build, looks, taken));
   const weights = weightsOf(models, looks);
-  return models
-    .map((model, at) => ({ model, weight: weights[at] ?? 0 }))
-    .filter(({ weight }) => weight >= least);
+  return models.map((model, at) => ({ model, weight: weights[at] ?? 0 })).filter(({ weight }) => weight >= least);
 }
 
 /** The mean over the builds, on the log scale; what they say apart from each other adds to the give. */
@@ -62,7 +67,8 @@ function estimateFrom(looks: Looks, mixture: Mixture, id: MeasureId): Known | nu
   const total = each.reduce((sum, { weight }) => sum + weight, 0);
   if (total === 0) return null;
   const mean = each.reduce((sum, { log, weight }) => sum + weight * log, 0) / total;
-  const variance = each.reduce((sum, guess) => sum + guess.weight * (guess.variance + (guess.log - mean) ** 2), 0) / total;
+  const variance =
+    each.reduce((sum, guess) => sum + guess.weight * (guess.variance + (guess.log - mean) ** 2), 0) / total;
   const value = Math.exp(mean);
   return { value, from: 'estimate', give: value * GIVE_SPREADS * Math.sqrt(variance) };
 }

@@ -85,7 +85,10 @@ export function otherwise({ taken, each }: Standings, at: number, density: (off:
 }
 
 /** What the other readings lead one to expect of one, as a factor of what it is; and how many strays off it lies. */
-export function expectedOf({ taken, each }: Standings, at: number): { readonly factor: number; readonly strays: number } {
+export function expectedOf(
+  { taken, each }: Standings,
+  at: number,
+): { readonly factor: number; readonly strays: number } {
   const freedom = freedomOf(taken);
   const weights = shares(each.map(({ weight, standing }) => weight - usual(standing.left[at] ?? FITTING, freedom)));
   const mean = (of: (left: LeftOut) => number) =>

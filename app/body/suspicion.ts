@@ -81,9 +81,10 @@ function hypothesesOf(standings: Standings): readonly Hypothesis[] {
 /** The faults one reading may have by itself; a reading that fits is not asked what else it may have been. */
 function ofOne(standings: Standings, at: number, strange: boolean): Hypothesis[] {
   const { measure, value = 0 } = standings.taken[at] ?? {};
-  const named = measure && strange
-    ? misreadings(value, measure).filter(({ offer }) => offer >= SHORTEST_MM && offer <= LONGEST_MM)
-    : [];
+  const named =
+    measure && strange
+      ? misreadings(value, measure).filter(({ offer }) => offer >= SHORTEST_MM && offer <= LONGEST_MM)
+      : [];
   return [
     { code: 'proportion', at, evidence: otherwise(standings, at, wild) + Math.log(WRONG_SHARE * NAMELESS_SHARE) },
     ...named.map(({ code, offer, share }): Hypothesis => {
@@ -125,7 +126,9 @@ function sum(all: readonly Hypothesis[]): number {
 /** What is most likely wrong: two readings swapped, or one reading; and what was meant, if that is all but sure. */
 function likeliest(standings: Standings, all: readonly Hypothesis[]): Suspicion | null {
   const evidence = sum(all);
-  const leader = best(standings.taken.map((_, at) => ({ code: 'proportion', at, evidence: sum(alone(all, at)) }) as const));
+  const leader = best(
+    standings.taken.map((_, at) => ({ code: 'proportion', at, evidence: sum(alone(all, at)) }) as const),
+  );
   const pair = best(all.filter(({ code }) => code === 'swapped'));
   if (!leader) return null;
   if (pair && pair.evidence > leader.evidence)
@@ -142,7 +145,12 @@ function likeliest(standings: Standings, all: readonly Hypothesis[]): Suspicion 
 const alone = (all: readonly Hypothesis[], at: number) =>
   all.filter((one) => one.at === at && one.otherAt === undefined);
 
-function told(standings: Standings, { code, at, offer, otherAt }: Hypothesis, evidence: number, sure: boolean): Suspicion {
+function told(
+  standings: Standings,
+  { code, at, offer, otherAt }: Hypothesis,
+  evidence: number,
+  sure: boolean,
+): Suspicion {
   const readings = [at, otherAt].flatMap((place) => (place === undefined ? [] : (standings.taken[place] ?? [])));
   const values = readings.map(({ value }) => value);
   const offers = !sure ? [] : code === 'swapped' ? [...values].reverse() : offer === undefined ? [] : [offer];

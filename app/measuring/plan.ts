@@ -36,7 +36,18 @@ export type Progress = { readonly done?: readonly MeasureId[]; readonly skipped?
 
 /** One side after the other, so that the toy is turned as rarely as possible; on each side once from head to tail. */
 const views: readonly View[] = ['front', 'side', 'back'];
-const regions: readonly Measure['region'][] = ['whole', 'head', 'neck', 'front', 'back', 'arm', 'waist', 'leg', 'tail', 'wish'];
+const regions: readonly Measure['region'][] = [
+  'whole',
+  'head',
+  'neck',
+  'front',
+  'back',
+  'arm',
+  'waist',
+  'leg',
+  'tail',
+  'wish',
+];
 
 /**
  * The steps for everything `needs` names (of one garment or several; repeats count once): what the tape must tell, one

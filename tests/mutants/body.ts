@@ -36,7 +36,7 @@ export const bodyBreaks = [
     },
     {
       what: 'swapped readings offered back as they were',
-      from: "code === 'swapped' ? values.reverse()",
+      from: "code === 'swapped' ? [...values].reverse()",
       to: "code === 'swapped' ? values",
       tests: 'unit/screens-remedy',
     },

@@ -21,11 +21,18 @@ export function leaveOneOut(cards: readonly Card[]): readonly Guessed[] {
       const [value] = taken ?? [];
       const guess = value && findMeasure(measure) ? estimate(bodyFrom({ ...card, readings: rest }), measure) : null;
       return value && guess
-        ? [{ log: Math.log(guess.value / value), in: Math.abs(guess.value - value) <= guess.give, give: guess.give / guess.value }]
+        ? [
+            {
+              log: Math.log(guess.value / value),
+              in: Math.abs(guess.value - value) <= guess.give,
+              give: guess.give / guess.value,
+            },
+          ]
         : [];
     });
     if (each.length === 0) return [];
-    const mean = (of: (one: (typeof each)[number]) => number) => each.reduce((sum, one) => sum + of(one), 0) / each.length;
+    const mean = (of: (one: (typeof each)[number]) => number) =>
+      each.reduce((sum, one) => sum + of(one), 0) / each.length;
     return [
       {
         measure,

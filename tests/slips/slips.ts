@@ -6,26 +6,47 @@
  * spoiled measure; `offers right`: of corrections offered, those that were meant. With `--leave-one-out`, how well each
  * reading is guessed from the toy's others instead. Exit 2: the file cannot be read.
  */
-import { readFileSync } from 'node:fs';
-import { parseArgs } from 'node:util';
 import type { Card, MeasureId } from '../../app/body';
+import { EXIT, type Exit } from '../../app/command/call';
+import { command } from '../../app/command/command';
+import { readFile } from '../../app/command/read-file';
+import { complain } from '../../app/command/terminal';
 import { checkCard } from '../../app/sharing';
 import { randomCard, seeded } from '../toys/random';
 import { uprightBuilds } from '../toys/upright-builds';
 import { leaveOneOut } from './leave-one-out';
 import { type Count, tally } from './tally';
 
-const text = { type: 'string' } as const;
-const options = { toys: text, seed: text, 'leave-one-out': { type: 'boolean' } } as const;
-const { values, positionals } = parseArgs({ options, allowPositionals: true });
-const seed = Number(values.seed ?? 1);
-const [file] = positionals;
+/** A file of a few thousand toys. */
+const LARGEST_BYTES = 16 * 1024 * 1024;
 
-for (const [name, cards] of file ? [[file, cardsOf(file)] as const] : randomToys(Number(values.toys ?? 500)))
-  if (values['leave-one-out']) tellGuesses(name, cards);
-  else tellSlips(name, cards);
+await command(
+  {
+    name: 'slips',
+    usage: ['[TOYS.json] [--toys N] [--seed N] [--leave-one-out]'],
+    options: { toys: 'N', seed: 'N', 'leave-one-out': null },
+    words: [0, 1],
+    exits: [EXIT.done, EXIT.unreadable, EXIT.ours],
+  },
+  ({ words: [file], values, on }) =>
+    count(file, { toys: Number(values.toys ?? 500), seed: Number(values.seed ?? 1), guess: on('leave-one-out') }),
+);
 
-function tellSlips(name: string, cards: readonly Card[]) {
+type Asked = { readonly toys: number; readonly seed: number; readonly guess: boolean };
+
+function count(file: string | undefined, { toys, seed, guess }: Asked): Exit {
+  const given = file === undefined ? null : cardsOf(file);
+  if (typeof given === 'string') {
+    complain(`${file}: ${given}`);
+    return EXIT.unreadable;
+  }
+  for (const [name, cards] of given ? [[String(file), given] as const] : randomToys(toys, seed))
+    if (guess) tellGuesses(name, cards);
+    else tellSlips(name, cards, seed);
+  return EXIT.done;
+}
+
+function tellSlips(name: string, cards: readonly Card[], seed: number) {
   const { toys, falseAlarms, byKind } = tally(cards, seed + 1);
   console.log(
     `\n${name}: ${toys} toys, ${falseAlarms.length} flagged untouched (${percent(falseAlarms.length, toys)})`,
@@ -70,14 +91,17 @@ function commonest(codes: readonly string[]): readonly (readonly [string, number
   return [...often].sort((a, b) => b[1] - a[1]).slice(0, 5);
 }
 
-function randomToys(toys: number): readonly (readonly [string, readonly Card[]])[] {
+function randomToys(toys: number, seed: number): readonly (readonly [string, readonly Card[]])[] {
   const random = seeded(seed);
   const many = (make: () => Card) => Array.from({ length: toys }, make);
   return [
     ...uprightBuilds.flatMap((build) => [
       [`${build}, full cards`, many(() => randomCard(random, 'upright', { full: true, build }))] as const,
       [`${build}, some readings`, many(() => randomCard(random, 'upright', { build }))] as const,
-      [`${build}, a skirt's numbers`, many(() => skirtCard(randomCard(random, 'upright', { full: true, build })))] as const,
+      [
+        `${build}, a skirt's numbers`,
+        many(() => skirtCard(randomCard(random, 'upright', { full: true, build }))),
+      ] as const,
     ]),
     ...(['four-legged', 'round'] as const).flatMap((kind) => [
       [`${kind}, full cards`, many(() => randomCard(random, kind, { full: true }))] as const,
@@ -92,16 +116,23 @@ function skirtCard(card: Card): Card {
   return { ...card, readings: Object.fromEntries(needed.map((id) => [id, card.readings[id]])) };
 }
 
-function cardsOf(path: string): readonly Card[] {
+function cardsOf(path: string): readonly Card[] | string {
+  const file = readFile(path, LARGEST_BYTES);
+  if (!file.ok) return file.code;
+  const cards: Card[] = [];
+  for (const [n, each] of [parsed(file.text)].flat().entries()) {
+    const result = checkCard(each);
+    if (!result.ok) return `toy ${n + 1}: ${result.fault.code} ${result.fault.where}`;
+    cards.push(result.card);
+  }
+  return cards;
+}
+
+/** What is not JSON is no card either. */
+function parsed(json: string): unknown {
   try {
-    const read: unknown = JSON.parse(readFileSync(path, 'utf8'));
-    return (Array.isArray(read) ? read : [read]).map((each: unknown, n) => {
-      const result = checkCard(each);
-      if (!result.ok) throw new Error(`toy ${n + 1}: ${result.fault.code} ${result.fault.where}`);
-      return result.card;
-    });
-  } catch (error) {
-    console.error(`${path}: ${error instanceof Error ? error.message : String(error)}`);
-    process.exit(2);
+    return JSON.parse(json);
+  } catch {
+    return null;
   }
 }

@@ -25,6 +25,7 @@ const head = (across: number, more: Partial<HeadForm> & Pick<HeadForm, 'ear'>): 
 });
 
 const bear: UprightForm = {
+  tall: 400,
   head: head(64, { ear: { base: 46, thick: 1.1, inset: 0.75, behind: 0.4 } }),
   trunk: { across: 80, deep: 78, chest: 0.72, hem: 0.92, waist: 0.97, hip: 0.98, front: 0.55 },
   neck: 0.86,
@@ -37,6 +38,7 @@ const bear: UprightForm = {
 };
 
 const rabbit: UprightForm = {
+  tall: 480,
   head: head(47, { high: 52, ear: { base: 36, thick: 1.2, inset: 0.5, behind: 0.45 } }),
   trunk: { across: 50, deep: 40, chest: 0.86, hem: 1.0, waist: 0.9, hip: 1.04, front: 0.51 },
   neck: 0.57,
@@ -49,6 +51,7 @@ const rabbit: UprightForm = {
 };
 
 const doll: UprightForm = {
+  tall: 460,
   head: head(56, { ear: { base: 20, thick: 1, inset: 0.9, behind: 0.5 } }),
   trunk: { across: 48, deep: 36, chest: 0.95, hem: 1.0, waist: 0.88, hip: 1.04, front: 0.52 },
   neck: 0.52,
@@ -61,6 +64,7 @@ const doll: UprightForm = {
 };
 
 const tiny: UprightForm = {
+  tall: 170,
   head: head(33, { ear: { base: 22, thick: 1.1, inset: 0.7, behind: 0.4 } }),
   trunk: { across: 30, deep: 27, chest: 0.9, hem: 1.0, waist: 0.96, hip: 1.02, front: 0.52 },
   neck: 0.63,
@@ -73,6 +77,7 @@ const tiny: UprightForm = {
 };
 
 const huge: UprightForm = {
+  tall: 930,
   head: head(135, { ear: { base: 95, thick: 1.1, inset: 0.8, behind: 0.4 } }),
   trunk: { across: 165, deep: 145, chest: 0.9, hem: 0.98, waist: 0.95, hip: 1.02, front: 0.52 },
   neck: 0.66,

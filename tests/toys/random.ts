@@ -40,7 +40,11 @@ const makers: {
  * A card of a random plausible toy (upright: 18 cm to 1 m tall): a body of solids with random proportions, read by an
  * unsteady hand and rounded as a tape is. Some readings are left out unless `full`. `random` gives numbers in [0, 1).
  */
-export function randomCard(random: Random, kind: BodyKind, { nasty = false, full = false, build = ANY_BUILD }: RandomToy = {}): Card {
+export function randomCard(
+  random: Random,
+  kind: BodyKind,
+  { nasty = false, full = false, build = ANY_BUILD }: RandomToy = {},
+): Card {
   if (nasty && random() < 0.5) return card(random, kind, {}, nastyReadings(random, kind), 'cm');
   const between: Draw['between'] = (low, high) => low + (high - low) * random();
   const wide: Draw['between'] = (low, high) => {
@@ -109,13 +113,7 @@ function nastyReadings(random: Random, kind: BodyKind): CardReadings {
 /** What a tape is read to. */
 const STEP: { readonly [U in Unit]: Mm } = { in: 25.4 / 16, cm: 1 };
 
-function card(
-  random: Random,
-  body: BodyKind,
-  traits: Partial<Traits>,
-  readings: CardReadings,
-  unit: Unit,
-): Card {
+function card(random: Random, body: BodyKind, traits: Partial<Traits>, readings: CardReadings, unit: Unit): Card {
   const stuffing = random() < 0.7 ? 'soft' : 'firm';
   return {
     format: 'hemling-card',

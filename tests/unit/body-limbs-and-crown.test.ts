@@ -1,12 +1,10 @@
 import { expect, test } from 'vitest';
-import { flagsOf, type MeasureId, usualTraits } from '../../app/body';
+import { judge, type MeasureId, usualTraits } from '../../app/body';
 
-/** The codes said of two readings alone, so that no proportion of others speaks. */
-function saidOf(first: readonly [MeasureId, number], second: readonly [MeasureId, number]): readonly string[] {
-  const sizes = Object.fromEntries(
-    [first, second].map(([id, value]) => [id, { value, from: 'tape', give: 1 } as const]),
-  );
-  return flagsOf({ kind: 'upright', traits: usualTraits, sizes, corrections: {} }).map(({ code }) => code);
+/** The codes said of a few readings that go together but for the rule. */
+function saidOf(...taken: readonly (readonly [MeasureId, number])[]): readonly string[] {
+  const sizes = Object.fromEntries(taken.map(([id, value]) => [id, { value, from: 'tape', give: 1 } as const]));
+  return judge({ kind: 'upright', traits: usualTraits, sizes, corrections: {} }, {}).map(({ code }) => code);
 }
 
 test.each([
@@ -15,7 +13,11 @@ test.each([
   [299, false],
   [301, true],
 ])('a paw of %d on an arm of 150: half the arm to twice the arm', (paw, said) =>
-  expect(saidOf(['paw-girth', paw], ['upper-arm-girth', 150]).includes('paw-off-arm')).toBe(said),
+  expect(
+    saidOf(['paw-girth', paw], ['upper-arm-girth', 150], ['arm-root-girth', 1.1 * Math.sqrt(150 * paw)]).includes(
+      'paw-off-arm',
+    ),
+  ).toBe(said),
 );
 
 test.each([

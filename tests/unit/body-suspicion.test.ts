@@ -16,7 +16,7 @@ function first(readings: Card['readings']) {
 describe('a reading that does not fit the others', () => {
   it.each<[string, string, MeasureId, (value: number) => number]>([
     ['inches typed as centimetres', 'unit-slip', 'head-girth', (value) => value / 2.54],
-    ['centimetres typed as inches', 'unit-slip', 'arm-length', (value) => value * 2.54],
+    ['centimetres typed as inches', 'unit-slip', 'upper-arm-girth', (value) => value * 2.54],
     ['a point left out', 'tenfold', 'paw-girth', (value) => value * 10],
     ['a point too many', 'tenfold', 'face-edge', (value) => value / 10],
   ])('is found and mended: %s', (_, code, id, slip) => {

@@ -68,7 +68,12 @@ describe('the figure', () => {
   });
 
   it.each(bodyKinds)('%s: the pictures to choose a trait by differ', (kind) => {
-    for (const trait of [...shown[kind], 'stuffing', 'head', ...(kind === 'upright' ? (['build'] as const) : [])] as const) {
+    for (const trait of [
+      ...shown[kind],
+      'stuffing',
+      'head',
+      ...(kind === 'upright' ? (['build'] as const) : []),
+    ] as const) {
       const pictures = traitValues[trait].map((value) => JSON.stringify(traitPicture(kind, trait, value)));
       expect(new Set(pictures).size, trait).toBe(traitValues[trait].length);
     }

@@ -1,6 +1,6 @@
 import 'fake-indexeddb/auto';
 import { afterEach, expect, test } from 'vitest';
-import { flagsOf, type Say } from '../../app/body';
+import { judge, type Say } from '../../app/body';
 import { bodyFrom } from '../../app/measuring';
 import { putRight, remedyOf } from '../../app/screens/shared/making/remedy';
 import * as store from '../../app/storage';
@@ -37,7 +37,7 @@ test('the rules’ own flag of two swapped readings offers each the other’s nu
     'upper-arm-girth': [150],
     'paw-girth': [140],
   };
-  const swapped = flagsOf(bodyFrom({ toy: { body: 'upright', traits: {} }, readings })).find(
+  const swapped = judge(bodyFrom({ toy: { body: 'upright', traits: {} }, readings }), {}).find(
     ({ code }) => code === 'swapped',
   );
   const remedy = swapped && remedyOf(swapped, say, hand);

@@ -59,7 +59,7 @@ describe.each(versions.map(({ version }) => version))('a store of version %i', (
     const { exportAll } = await store.loadBackup();
     const { toys: told, readings, garments, aside } = await exportAll();
     expect({ toys: told, readings, garments }).toEqual({
-      toys: [toys[1], toys[0]],
+      toys: [written.toys?.[1], written.toys?.[0]],
       readings: written.readings,
       garments: written.garments,
     });

@@ -9,7 +9,7 @@ export const dog: Build = {
   kind: 'four-legged',
   share: 0.55,
   girth: 400,
-  proportions: { height: 1.05, 'neck-girth': 0.73, 'back-length': 0.74, 'under-length': 0.26, 'belly-girth': 0.95 },
+  proportions: { height: 0.85, 'neck-girth': 0.73, 'back-length': 0.74, 'under-length': 0.26, 'belly-girth': 0.95 },
   groups: { length: 1.12 },
   sway: { ...usualSway, trunk: 0.8 },
 };
@@ -20,7 +20,7 @@ export const barrel: Build = {
   kind: 'four-legged',
   share: 0.45,
   girth: 400,
-  proportions: { height: 0.85, 'neck-girth': 0.6, 'back-length': 0.62, 'belly-girth': 1.02 },
+  proportions: { height: 0.7, 'neck-girth': 0.6, 'back-length': 0.62, 'belly-girth': 1.02 },
   groups: { head: 0.9 },
   sway: { ...usualSway, head: 0.9, trunk: 0.8 },
 };

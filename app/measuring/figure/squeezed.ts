@@ -7,9 +7,17 @@ import { smoothPath } from './smooth';
 export function squeezedHead(soft: boolean, frame: Frame): Figure {
   const { width, height } = frame;
   const eye = (x: number) => limb([point(x, 0.7 * height), point(x, 0.73 * height)], [0.025 * width, 0.025 * width]);
-  const mouth = [point(0.46 * width, 0.82 * height), point(0.5 * width, 0.85 * height), point(0.54 * width, 0.82 * height)];
+  const mouth = [
+    point(0.46 * width, 0.82 * height),
+    point(0.5 * width, 0.85 * height),
+    point(0.54 * width, 0.82 * height),
+  ];
   const { shapes, ...rest } = squeezed(soft, frame);
-  const ink = [0.36, 0.64].map((x) => ({ layer: 'toy' as const, look: 'ink' as const, path: smoothPath(eye(x * width), true) }));
+  const ink = [0.36, 0.64].map((x) => ({
+    layer: 'toy' as const,
+    look: 'ink' as const,
+    path: smoothPath(eye(x * width), true),
+  }));
   const smile = { layer: 'toy' as const, look: 'fine' as const, path: smoothPath(mouth, false) };
   return { ...rest, shapes: [...shapes, ...ink, smile] };
 }

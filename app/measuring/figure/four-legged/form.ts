@@ -18,7 +18,9 @@ export function fourLeggedForm(traits: Traits, knowns: Knowns) {
   const stands = traits.posture === 'stands';
   const legLength = 74 * by('front-leg-length', 'height');
   const lowest = 2 * Math.max(chestHalf, bellyHalf);
-  const ground = stands ? Math.max(2 * chestHalf - 32 + legLength, lowest + 10) : lowest + 5 + Math.max(0, 30 * (by('height') - 1));
+  const ground = stands
+    ? Math.max(2 * chestHalf - 32 + legLength, lowest + 10)
+    : lowest + 5 + Math.max(0, 30 * (by('height') - 1));
   const sideChin = point(half + 35, -30);
   return {
     traits,

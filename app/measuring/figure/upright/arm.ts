@@ -33,7 +33,10 @@ export function armOf(form: UprightForm, trunk: readonly Point[], held: Held) {
 /** Where the arm joins: at the corner of the trunk, or set flat on its side, lower. */
 function rootOf({ traits, armRootHalf, shoulderHalf, shoulderHeight, chestHalf, chestHeight }: UprightForm): Point {
   if (traits.limbs === 'below') return point(shoulderHalf - 8, shoulderHeight + 0.8 * armRootHalf);
-  return point(Math.min(shoulderHalf, chestHalf) - 4, Math.max(shoulderHeight + 0.8 * armRootHalf, chestHeight - 0.4 * armRootHalf));
+  return point(
+    Math.min(shoulderHalf, chestHalf) - 4,
+    Math.max(shoulderHeight + 0.8 * armRootHalf, chestHeight - 0.4 * armRootHalf),
+  );
 }
 
 /** The arm at the viewer's left. */
