@@ -24,8 +24,15 @@ export function flagged(
   return judge(body, order, { readings: lists }).map(nameOf);
 }
 
-export const nameOf = ({ severity, code, measures }: { severity: Severity; code: string; measures: readonly string[] }) =>
-  `${severity} ${code} ${[...measures].sort().join()}`.trim();
+export const nameOf = ({
+  severity,
+  code,
+  measures,
+}: {
+  severity: Severity;
+  code: string;
+  measures: readonly string[];
+}) => `${severity} ${code} ${[...measures].sort().join()}`.trim();
 
 const impossible = (flag: string, breach: Readings, nearMiss: Readings, more: Partial<Case> = {}): Case => ({
   flag,
@@ -246,4 +253,3 @@ export const cases: readonly Case[] = [
   note('seam-too-short shoulder-length', { 'shoulder-length': 7.9 }, { 'shoulder-length': 8 }),
   note('seam-too-short underarm-length', { 'underarm-length': 7.9 }, { 'underarm-length': 8 }),
 ];
-
