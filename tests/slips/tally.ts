@@ -68,7 +68,7 @@ export function tally(cards: readonly Card[], seed: number): Tally {
 
 /** Whether what is offered is what was there before the slip. */
 function isRight({ measures, values }: Flag, { measures: spoiled, was }: Spoiled): boolean {
-  const at = spoiled.findIndex((id) => id === measures[0]);
-  const before = was[at];
+  const [named] = measures;
+  const before = named && was[spoiled.indexOf(named)];
   return before !== undefined && values.offer !== undefined && Math.abs(values.offer / before - 1) < RIGHT_SHARE;
 }

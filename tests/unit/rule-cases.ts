@@ -53,17 +53,13 @@ const round = { kind: 'round' } as const;
 const level = { kind: 'four-legged' } as const;
 
 /** A hem of 12 mm is turned up where the order says nothing. */
-const hems: readonly Case[] = [
-  ...(
-    ['body-length', 'back-body-length', 'side-length', 'waist-to-hem', 'arm-length', 'inside-leg-length'] as const
-  ).map((id) => impossible(`hem-takes-all ${id}`, { [id]: 12 }, { [id]: 12.1 })),
-  ...(['cape-length', 'bib-length'] as const).map((id) =>
-    impossible(`hem-takes-all ${id}`, { [id]: 12 }, { [id]: 12.1 }),
-  ),
-  ...(['back-length', 'under-length', 'front-leg-length'] as const).map((id) =>
-    impossible(`hem-takes-all ${id}`, { [id]: 12 }, { [id]: 12.1 }, level),
-  ),
-];
+const HEMMED = [
+  'body-length back-body-length side-length waist-to-hem arm-length inside-leg-length cape-length bib-length',
+  'back-length under-length front-leg-length',
+] as const;
+const hems = HEMMED.flatMap((ids, n) =>
+  ids.split(' ').map((id) => impossible(`hem-takes-all ${id}`, { [id]: 12 }, { [id]: 12.1 }, n === 0 ? {} : level)),
+);
 
 /** A bear of 21 readings that agree, for what the readings say of each other. */
 const middling: Readings = {
