@@ -51,7 +51,6 @@ const note = (flag: string, breach: Readings, nearMiss: Readings, more: Partial<
 });
 const round = { kind: 'round' } as const;
 const level = { kind: 'four-legged' } as const;
-
 /** A hem of 12 mm is turned up where the order says nothing. */
 const HEMMED = [
   'body-length back-body-length side-length waist-to-hem arm-length inside-leg-length cape-length bib-length',
