@@ -16,7 +16,8 @@ export function slitPart<C extends object>(side: Side, faced: (choices: C) => bo
         copies: 1,
         mirrored: false,
         onFold: true,
-        sizes: { slitLength: ({ slit }) => slit ?? 0 },
+        // Drawn without a slit it would be our own fault: not fed, it throws.
+        sizes: { slitLength: ({ slit }) => slit ?? Number.NaN },
         roles: () => ({ top: 'opening', side: 'edge', bottom: 'edge', centre: 'fold' }),
         cuts: ['slit'],
         when: isFaced,
