@@ -1,5 +1,7 @@
 // The few words the first screen says, cut out of each language file, so that they need not wait for all the others.
-import { readFileSync } from 'node:fs';
+import { readdirSync, readFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { ROOT } from './setup.mjs';
 
 /** Everything the app may say before its first lazily fetched part is there. */
 export const FIRST_WORDS = [
@@ -26,6 +28,22 @@ export const firstWords = {
     return { code: `export default ${words}`, moduleType: 'js' };
   },
 };
+
+/**
+ * What every language says of one topic, by language and then by code.
+ * @param {string} topic without topics below it
+ * @returns {Record<string, Record<string, string>>}
+ */
+export function wordsOf(topic) {
+  const languages = readdirSync(join(ROOT, 'locales')).map((name) => {
+    const words = JSON.parse(readFileSync(join(ROOT, 'locales', name), 'utf8'))[topic];
+    return [
+      name.replace('.json', ''),
+      Object.fromEntries(Object.entries(words).map(([code, text]) => [`${topic}.${code}`, text])),
+    ];
+  });
+  return Object.fromEntries(languages);
+}
 
 /** @param {Record<string, unknown>} words @param {string} before @returns {Record<string, unknown>} */
 function firstOf(words, before = '') {

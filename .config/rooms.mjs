@@ -15,6 +15,7 @@ export const ROOMS = {
   'app/command': ['app/body', 'app/drafting', 'app/measuring', 'app/sharing', 'app/words'],
   'app/parts': ['app/body', 'app/drafting/catalogue', 'app/measuring'],
   'app/screens': null,
+  'app/watchdog': ['app/storage/backup/format'],
   sw: ['app/sharing/inbox'],
   app: null,
 };
@@ -33,6 +34,7 @@ export const SIDE_DOORS = [
   'app/work/trusted-address',
   'app/storage/typed',
   'app/sharing/inbox',
+  'app/storage/backup/format',
 ];
 
 /**
@@ -53,8 +55,6 @@ export const PACKAGES = {
   'clipper2-ts': ['app/drafting/geometry'],
   jspdf: ['app/drafting/output'],
   qr: ['app/sharing'],
-  'workbox-precaching': ['sw'],
-  'workbox-routing': ['sw'],
   'workbox-window': ['app/work'],
   node: ['app/command'],
 };

@@ -1,7 +1,8 @@
 // A static server for dist/ on this machine only: for `npm start` and the browser tests.
-import { createReadStream, statSync } from 'node:fs';
+import { readFileSync, statSync } from 'node:fs';
 import { createServer } from 'node:http';
 import { extname, join, normalize, sep } from 'node:path';
+import { headersOf } from './headers.mjs';
 
 /** @type {Record<string, string>} */
 const TYPES = {
@@ -18,12 +19,18 @@ const TYPES = {
 const TRIES = 20;
 
 /**
+ * What a bad network puts in a file's place: given the path below the app's address and the request, and told the true
+ * content; nothing leaves the file as it is. For tests.
+ * @typedef {(path: string, request: import('node:http').IncomingMessage, content: Buffer) => Buffer | string | undefined} Instead
+ */
+
+/**
  * Serves a folder at `http://localhost:PORT` + `under`, trying the next ports when `port` is taken (0: any free one).
- * @param {{ folder: string, port?: number, under?: string }} options `under` begins and ends with a slash
+ * @param {{ folder: string, port?: number, under?: string, instead?: Instead }} options `under` begins and ends with a slash
  * @returns {Promise<{ address: string, close: () => Promise<void> }>}
  */
-export async function serve({ folder, port = 0, under = '/' }) {
-  const server = createServer((request, response) => answer(folder, under, request, response));
+export async function serve({ folder, port = 0, under = '/', instead = () => undefined }) {
+  const server = createServer((request, response) => answer({ folder, under, instead }, request, response));
   const taken = await listen(server, port, port === 0 ? 1 : TRIES);
   return {
     address: `http://localhost:${taken}${under}`,
@@ -49,21 +56,23 @@ function listen(server, port, tries) {
   });
 }
 
-/** @param {string} folder @param {string} under @param {import('node:http').IncomingMessage} request @param {import('node:http').ServerResponse} response */
-function answer(folder, under, request, response) {
+/** @param {{ folder: string, under: string, instead: Instead }} how @param {import('node:http').IncomingMessage} request @param {import('node:http').ServerResponse} response */
+function answer({ folder, under, instead }, request, response) {
   const path = pathOf(request.url ?? '/');
-  const file = path?.startsWith(under) ? fileAt(folder, path.slice(under.length)) : undefined;
-  if (!file || (request.method !== 'GET' && request.method !== 'HEAD')) {
+  const below = path?.startsWith(under) ? path.slice(under.length) : undefined;
+  const file = below === undefined ? undefined : fileAt(folder, below);
+  if (!file || below === undefined || (request.method !== 'GET' && request.method !== 'HEAD')) {
     response.writeHead(file ? 405 : 404).end();
     return;
   }
+  const content = readFileSync(file);
+  const body = instead(below, request, content) ?? content;
   response.writeHead(200, {
+    ...headersOf(below),
     'content-type': TYPES[extname(file)] ?? 'application/octet-stream',
-    'content-length': statSync(file).size,
-    'cache-control': 'no-cache',
+    'content-length': Buffer.byteLength(body),
   });
-  if (request.method === 'HEAD') response.end();
-  else createReadStream(file).pipe(response);
+  response.end(request.method === 'HEAD' ? undefined : body);
 }
 
 /** @param {string} url */

@@ -1,34 +1,25 @@
 // How the app and its service worker are bundled. Addresses are relative, so any sub-path of any static host works.
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
-import { firstWords } from './first-words.mjs';
+import { firstWords, wordsOf } from './first-words.mjs';
+import { POLICY } from './headers.mjs';
 import { ROOT } from './setup.mjs';
 
 const MODERN_DEXIE = join(ROOT, 'node_modules/dexie/dist/modern/dexie.mjs');
 const NOTHING = fileURLToPath(new URL('nothing.mjs', import.meta.url));
 
-/** Only files of our own, no inline code, and one named policy for the addresses of workers. */
-const POLICY = [
-  "default-src 'none'",
-  "script-src 'self'",
-  "style-src 'self'",
-  "img-src 'self' blob: data:",
-  "font-src 'self'",
-  "connect-src 'self'",
-  "worker-src 'self'",
-  "manifest-src 'self'",
-  "base-uri 'none'",
-  "form-action 'none'",
-  "require-trusted-types-for 'script'",
-  'trusted-types hemling',
-].join('; ');
-
 /** @type {import('vite').Plugin} */
-const contentPolicy = {
-  name: 'content-policy',
+const aroundTheApp = {
+  name: 'around-the-app',
   apply: 'build',
   transformIndexHtml: () => [
     { tag: 'meta', attrs: { 'http-equiv': 'Content-Security-Policy', content: POLICY }, injectTo: 'head-prepend' },
+    // Waits for nothing and nothing waits for it.
+    {
+      tag: 'script',
+      attrs: { type: 'module', src: './watchdog.js', async: true, fetchpriority: 'low' },
+      injectTo: 'head',
+    },
   ],
 };
 
@@ -53,13 +44,13 @@ const appConfig = {
     // The first page in one file: thirty small ones weigh more and take longer.
     rolldownOptions: { output: { codeSplitting: { groups: [{ name: 'first', tags: ['$initial'] }] } } },
   },
-  plugins: [contentPolicy, firstWords],
+  plugins: [aroundTheApp, firstWords],
 };
 
 /**
  * The service worker, one classic script beside index.html.
  * @param {string} folder the built app
- * @param {{ url: string, revision: string | null }[]} kept the files it keeps for offline use
+ * @param {Record<string, string>} kept the files it keeps for offline use, and what each must be
  * @returns {import('vite').InlineConfig}
  */
 export function workerConfig(folder, kept) {
@@ -74,6 +65,31 @@ export function workerConfig(folder, kept) {
       emptyOutDir: false,
       target: 'es2022',
       rolldownOptions: { input: join(ROOT, 'sw/sw.ts'), output: { format: 'iife', entryFileNames: 'sw.js' } },
+    },
+  };
+}
+
+/**
+ * The watchdog, one script and its look beside index.html, with its words in every language.
+ * @param {string} folder the built app
+ * @returns {import('vite').InlineConfig}
+ */
+export function watchdogConfig(folder) {
+  return {
+    root: ROOT,
+    configFile: false,
+    publicDir: false,
+    logLevel: 'warn',
+    define: { WATCHDOG_WORDS: JSON.stringify(wordsOf('watchdog')) },
+    build: {
+      outDir: folder,
+      emptyOutDir: false,
+      target: 'es2022',
+      modulePreload: false,
+      rolldownOptions: {
+        input: { watchdog: join(ROOT, 'app/watchdog/index.ts') },
+        output: { entryFileNames: '[name].js', assetFileNames: '[name][extname]' },
+      },
     },
   };
 }

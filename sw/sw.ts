@@ -3,48 +3,74 @@
  * takes in what other apps share. It never reads what a maker measured, nor what was shared. A new version waits until
  * the page asks it to take over.
  */
-import { PrecacheController, PrecacheRoute } from 'workbox-precaching';
-import { NavigationRoute, registerRoute } from 'workbox-routing';
 import { receiveShare, SHARE_PATH } from '../app/sharing/inbox';
 import { cleanUp, fromEarlierBuild, isAsset } from './earlier-build';
+import { answerWith, fileAt, keepAll } from './files';
 
 declare const self: ServiceWorkerGlobalScope;
-/** The files of this build, put in by the build itself. Names that tell their content have no revision. */
-declare const KEPT_FILES: { url: string; revision: string | null }[];
 
-const keeper = new PrecacheController();
-keeper.addToCacheList(KEPT_FILES);
+const home = (path = '') => new URL(path, self.registration.scope).href;
 
-registerRoute(new PrecacheRoute(keeper));
-registerRoute(({ url, sameOrigin }) => sameOrigin && isAsset(url), fromEarlierBuild);
-registerRoute(
-  ({ url }) => url.href === home(SHARE_PATH),
-  ({ request }) => receiveShare(request, home()),
-  'POST',
-);
-registerRoute(new NavigationRoute(firstPage()));
+self.addEventListener('fetch', (event) => {
+  const answer = answerTo(event.request);
+  if (answer) event.respondWith(answer);
+});
+
+/** No answer of ours leaves the request to the browser. */
+function answerTo(request: Request): Promise<Response> | undefined {
+  const { url, method, mode } = request;
+  if (method === 'POST') return url === home(SHARE_PATH) ? receiveShare(request, home()) : undefined;
+  if (method !== 'GET' || !url.startsWith(home())) return undefined;
+  const file = fileAt(url);
+  if (mode === 'navigate' && file === fileAt(home('index.html'))) return firstPage(request);
+  if (file) return answerWith(file);
+  if (mode === 'navigate') return firstPage(request);
+  return isAsset(url) ? fromEarlierBuild(request) : undefined;
+}
+
+/**
+ * The kept page for the app's own address; any other address below it leads there, where relative addresses hold. Where
+ * it was cleared and the host has a newer one by now, that one: it is not kept, the newer version will keep it itself.
+ */
+async function firstPage(request: Request): Promise<Response> {
+  const page = fileAt(home('index.html'));
+  if (!page || request.url.split(/[?#]/)[0] !== home()) return Response.redirect(home(), 302);
+  return answerWith(page).catch(() => fetch(request));
+}
 
 self.addEventListener('install', (event) => {
-  keeper.install(event);
+  event.waitUntil(keepAll({ bytes: true }));
 });
 
 /** The first install serves the page that started it too, so that what it loads later is there without a network. */
 self.addEventListener('activate', (event) => {
-  const wanted = new Set(keeper.getURLsToCacheKeys().values());
-  event.waitUntil(cleanUp(keeper.strategy.cacheName, wanted).then(() => self.clients.claim()));
+  event.waitUntil(cleanUp().then(() => self.clients.claim()));
 });
+
+/** What a page may ask; whoever asks with a port is answered there. An empty script in our place answers nothing. */
+const deeds: Readonly<Record<string, () => Promise<void>>> = {
+  SKIP_WAITING: () => self.skipWaiting(),
+  HELLO: async () => undefined,
+  /** Fills up what was cleared; the first time it looks at every byte, since a device may spoil what it keeps. */
+  TEND: () => look({ bytes: !looked }),
+  MEND: () => look({ bytes: true }),
+};
+
+let looked = false;
+
+async function look(how: { readonly bytes: boolean }): Promise<void> {
+  looked = true;
+  await keepAll(how);
+}
 
 self.addEventListener('message', (event) => {
-  if (event.data?.type === 'SKIP_WAITING') event.waitUntil(self.skipWaiting());
+  const deed = Object.entries(deeds).find(([name]) => name === event.data?.type)?.[1];
+  if (!deed) return;
+  const answer = (done: boolean) => event.ports[0]?.postMessage(done);
+  event.waitUntil(
+    deed().then(
+      () => answer(true),
+      () => answer(false),
+    ),
+  );
 });
-
-/** The kept page for the app's own address; any other address below it leads there, where relative addresses hold. */
-function firstPage() {
-  const answer = keeper.createHandlerBoundToURL('index.html');
-  return async (asked: Parameters<typeof answer>[0]) =>
-    asked.url.href.split(/[?#]/)[0] === home() ? answer(asked) : Response.redirect(home(), 302);
-}
-
-function home(path = ''): string {
-  return new URL(path, self.registration.scope).href;
-}

@@ -5,7 +5,7 @@
 import { fileURLToPath } from 'node:url';
 import { type Browser, type BrowserContextOptions, chromium, type Page } from 'playwright-core';
 import { fontEnvironment } from '../../.config/fonts.mjs';
-import { serve } from '../../.config/serve.mjs';
+import { type Instead, serve } from '../../.config/serve.mjs';
 import { findBrowser } from '../../.config/setup.mjs';
 import type { Font } from './fonts';
 
@@ -46,17 +46,24 @@ export type Site = {
   close: () => Promise<void>;
 };
 
-type Served = { readonly under?: string; readonly folder?: string; readonly font?: Font };
+type Served = {
+  readonly under?: string;
+  readonly folder?: string;
+  readonly font?: Font;
+  readonly instead?: Instead;
+};
 
 /**
  * Serves a build, dist/ unless told otherwise, below `under` and starts a browser.
  * @param under begins and ends with a slash
  * @param font the only letters there are; none: those of this device
+ * @param instead what a bad network answers in a file's place
  */
-export async function openSite({ under = '/', folder = DIST, font }: Served = {}): Promise<Site> {
+export async function openSite({ under = '/', folder = DIST, font, instead }: Served = {}): Promise<Site> {
   const executablePath = findBrowser();
   if (!executablePath) throw new Error('no-browser');
-  let server = await serve({ folder, under });
+  const how = { folder, under, ...(instead && { instead }) };
+  let server = await serve(how);
   const { address } = server;
   const browser = await chromium.launch({
     executablePath,
@@ -69,7 +76,7 @@ export async function openSite({ under = '/', folder = DIST, font }: Served = {}
     visit: (options = phone) => visit(browser, address, options),
     stop: () => server.close(),
     restart: async () => {
-      server = await serve({ folder, under, port: Number(new URL(address).port) });
+      server = await serve({ ...how, port: Number(new URL(address).port) });
     },
     close: async () => {
       await browser.close();

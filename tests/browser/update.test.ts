@@ -98,7 +98,7 @@ test('files of a build two builds ago are gone, those of the one before stay', a
     page.evaluate(async () => {
       const caches = await Promise.all((await window.caches.keys()).map((name) => window.caches.open(name)));
       const all = (await Promise.all(caches.map((cache) => cache.keys()))).flat();
-      return all.map(({ url }) => /assets\/.*?((?:-next)*)\.\w+$/.exec(url)?.[1]).filter((mark) => mark !== undefined);
+      return all.map(({ url }) => /assets\/.*?((?:-next)*)\.\w+\?/.exec(url)?.[1]).filter((mark) => mark !== undefined);
     });
   const builds = async () => [...new Set(await kept())].sort();
   expect(await builds()).toEqual(['']);

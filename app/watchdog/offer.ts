@@ -1,0 +1,54 @@
+import { clearFiles, tryAgain } from './files';
+import { saveEverything } from './save';
+import { language, say } from './words';
+import './watchdog.css';
+
+export type Offer = { readonly takeAway: () => void };
+
+/** What a way out came to, as a code of `watchdog`; nothing where the page loads anew. */
+export type Outcome = 'saved' | 'nothing' | 'failed' | 'no-network' | undefined;
+
+/** Shows the page that stands in for the app. Everything in it is text: nothing stored is ever shown as markup. */
+export function showOffer(): Offer {
+  const told = element('p', { role: 'status' });
+  const place = element(
+    'main',
+    { class: 'watchdog', lang: language },
+    element('h1', {}, say('watchdog.title')),
+    element('p', {}, say('watchdog.kept')),
+    told,
+    way('go', say('watchdog.again'), say('watchdog.again-what'), tryAgain, told),
+    way('plain', say('watchdog.save'), say('watchdog.save-what'), saveEverything, told),
+    way('plain', say('watchdog.clear'), say('watchdog.clear-what'), clearFiles, told),
+  );
+  const look = element('link', { rel: 'stylesheet', href: './watchdog.css' });
+  document.head.append(look);
+  document.body.append(place);
+  return {
+    takeAway: () => {
+      look.remove();
+      place.remove();
+    },
+  };
+}
+
+/** A button that does one thing at a time, and under it what that thing is. */
+function way(kind: string, name: string, what: string, run: () => Promise<Outcome>, told: Element): Element {
+  const button = element('button', { type: 'button', class: kind }, name);
+  button.addEventListener('click', async () => {
+    if (button.getAttribute('aria-disabled')) return;
+    button.setAttribute('aria-disabled', 'true');
+    told.textContent = say('watchdog.working');
+    const outcome = await run().catch((): Outcome => 'failed');
+    told.textContent = outcome ? say(`watchdog.${outcome}`) : '';
+    button.removeAttribute('aria-disabled');
+  });
+  return element('div', {}, button, element('p', { class: 'soft small' }, what));
+}
+
+function element(name: string, marks: Readonly<Record<string, string>>, ...inside: readonly (Node | string)[]) {
+  const made = document.createElement(name);
+  for (const [mark, value] of Object.entries(marks)) made.setAttribute(mark, value);
+  made.append(...inside);
+  return made;
+}
