@@ -8,6 +8,10 @@ import { keepOffline } from './work/keep-offline';
 const place = document.getElementById('app');
 // Not awaited at the top level: what start() fetches may share a file with this module, and would wait for it for ever.
 void (async () => {
-  if (place) await start(place);
-  if (import.meta.env.PROD) await keepOffline(offerUpdate);
+  try {
+    if (place) await start(place);
+  } finally {
+    // Also after a start that failed: the version that mends it comes this way.
+    if (import.meta.env.PROD) await keepOffline(offerUpdate);
+  }
 })();

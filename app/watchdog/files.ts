@@ -5,8 +5,11 @@ const ANSWER_LIMIT_MS = 15_000;
 /** Stands in the service worker we built, and in no page that a network puts in its place. */
 const OURS = 'SKIP_WAITING';
 
-/** Looks after the kept files, fetches what the page needs past every cache, and loads the first screen again. */
+/** Looks for a newer version and after the kept files, fetches what the page needs past every cache, and loads the first screen again. */
 export async function tryAgain(): Promise<Outcome> {
+  const registration = await navigator.serviceWorker?.getRegistration();
+  await registration?.update().catch(() => undefined);
+  registration?.waiting?.postMessage({ type: 'SKIP_WAITING' });
   await tended();
   return loadAnew();
 }

@@ -20,10 +20,27 @@ export const locales = Object.keys(files) as readonly LocaleId[];
 /** The language every other one falls back to. */
 export const SOURCE_LOCALE: LocaleId = 'en';
 
-/** The language we have that serves a BCP 47 tag best: `en-GB` gives `en`, one we lack gives `en`. */
+/**
+ * A BCP 47 tag that is safe to give to anything, out of whatever a store, a browser or an address says: well formed,
+ * canonical, without extensions (`en_US` gives `en-US`), of a language there are words for; else null.
+ */
+export function readTag(said: unknown): string | null {
+  if (typeof said !== 'string' || said.length > LONGEST_TAG) return null;
+  try {
+    const { baseName, language } = new Intl.Locale(said.trim().replaceAll('_', '-'));
+    return locales.some((each) => each === language) ? baseName : null;
+  } catch {
+    return null;
+  }
+}
+
+/** No tag for a language, a script and a territory comes near. */
+const LONGEST_TAG = 60;
+
+/** The language we have that serves a tag best: `en-GB` gives `en`, one we lack gives `en`. */
 export function nearestLocale(tag: string): LocaleId {
-  const wanted = tag.toLowerCase();
-  return locales.find((id) => wanted === id || wanted.startsWith(`${id}-`)) ?? SOURCE_LOCALE;
+  const known = readTag(tag);
+  return locales.find((id) => known === id || known?.startsWith(`${id}-`)) ?? SOURCE_LOCALE;
 }
 
 export async function wordsOf(locale: LocaleId, share: Share): Promise<Sentences> {

@@ -1,7 +1,7 @@
 import i18next, { type i18n } from 'i18next';
 import type { Say } from '../body';
 import { formats } from './formats';
-import { type LocaleId, nearestLocale, type Share, SOURCE_LOCALE, wordsOf } from './locales';
+import { type LocaleId, nearestLocale, readTag, type Share, SOURCE_LOCALE, wordsOf } from './locales';
 
 /**
  * A `Say` for a BCP 47 tag, e.g. `en-GB`: words from the nearest language we have, numbers and dates as the tag itself
@@ -34,7 +34,7 @@ async function speaker(tag: string, share: Share): Promise<i18n> {
   const known = await fetched(tag, share);
   const speaking = i18next.createInstance();
   await speaking.init({
-    lng: tag.toLowerCase().startsWith(locale) ? tag : locale,
+    lng: readTag(tag) ?? locale,
     fallbackLng: SOURCE_LOCALE,
     resources: Object.fromEntries(known.map(([id, translation]) => [id, { translation }])),
     interpolation: { escapeValue: false },

@@ -1,5 +1,6 @@
 import { Page, useWords } from '../../parts';
 import { setSetting } from '../../storage';
+import { knownPaper } from '../shared/known-paper';
 import { useLiking } from '../shared/liking';
 import { bodyKnown, type Making } from '../shared/making/making';
 import { draftOf, useDraft } from '../shared/making/use-draft';
@@ -24,7 +25,8 @@ export function PrintScreen({ params }: ScreenProps) {
 function PrintPage({ making }: { readonly making: Making }) {
   const { say } = useWords();
   const attempt = useAttempt();
-  const { paper, halves, correction } = useLiking();
+  const { paper: liked, halves, correction } = useLiking();
+  const paper = knownPaper(liked);
   const { toy, garment } = making;
   const drawn = useDraft(bodyKnown(making), garment.order, toy.name);
   const draft = draftOf(drawn);

@@ -4,6 +4,7 @@ import { Icon, Page, Picks, useWords } from '../../parts';
 import { setSetting } from '../../storage';
 import { locales } from '../../words';
 import type { Theme } from '../shared/defaults';
+import { knownPaper } from '../shared/known-paper';
 import { useLiking } from '../shared/liking';
 import { to } from '../shared/route';
 import { useAttempt } from '../shared/trouble/attempt';
@@ -36,7 +37,7 @@ export function SettingsScreen() {
       />
       <label class="setting">
         <span>{say('screen.settings.paper')}</span>
-        <select value={liking.paper} onChange={(event) => set('paper')(event.currentTarget.value)}>
+        <select value={knownPaper(liking.paper)} onChange={(event) => set('paper')(event.currentTarget.value)}>
           {Object.keys(papers).map((id) => (
             <option key={id} value={id}>
               {say(`paper.${id}`)}

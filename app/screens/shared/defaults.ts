@@ -1,6 +1,6 @@
 import type { Unit } from '../../body';
 import type { Settings } from '../../storage';
-import { locales } from '../../words';
+import { readTag } from '../../words';
 
 export type Theme = 'auto' | 'light' | 'dark';
 
@@ -20,17 +20,30 @@ export type Liking = {
 const INCHES = ['US', 'LR', 'MM'];
 const LETTER = ['BZ', 'CA', 'CL', 'CO', 'CR', 'GT', 'MX', 'NI', 'PA', 'PH', 'PR', 'SV', 'US', 'VE'];
 
-export function likingFrom(settings: Settings, device: readonly string[]): Liking {
-  const spoken = device.find((tag) => locales.some((each) => each === new Intl.Locale(tag).language));
-  const territory = new Intl.Locale(device[0] ?? 'en-US').maximize().region ?? 'US';
+/** @param device the languages that the browser names, the liked one first; nothing is believed of them, nor of what was kept. */
+export function likingFrom(settings: Settings, device: unknown): Liking {
+  const tags: readonly unknown[] = Array.isArray(device) ? device : [];
+  const territory = territoryOf(tags[0]);
+  const correction = settings['device-print-correction'];
   return {
     unit: oneOf(settings.unit, ['in', 'cm']) ?? (INCHES.includes(territory) ? 'in' : 'cm'),
-    locale: typeof settings.locale === 'string' ? settings.locale : (spoken ?? 'en'),
+    locale: [settings.locale, ...tags].map(readTag).find((tag) => tag !== null) ?? 'en',
     theme: oneOf(settings.theme, ['auto', 'light', 'dark']) ?? 'auto',
     paper: typeof settings.paper === 'string' ? settings.paper : LETTER.includes(territory) ? 'letter' : 'a4',
     halves: settings.halves !== false,
-    correction: Number(settings['device-print-correction'] ?? 1) || 1,
+    correction: typeof correction === 'number' && Math.abs(correction - 1) <= LARGEST_CORRECTION ? correction : 1,
   };
+}
+
+/** As the printing room has it (`app/drafting/sheets/`), which no first page may load. */
+const LARGEST_CORRECTION = 0.1;
+
+function territoryOf(tag: unknown): string {
+  try {
+    return new Intl.Locale(String(tag ?? 'en-US')).maximize().region ?? 'US';
+  } catch {
+    return 'US';
+  }
 }
 
 function oneOf<const V extends string>(value: unknown, of: readonly V[]): V | undefined {

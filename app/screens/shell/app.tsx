@@ -29,14 +29,16 @@ type AppProps = {
   readonly store: StoreState;
   readonly settings: Settings;
   readonly words: { readonly say: Say; readonly locale: string };
+  /** Nothing set later is heeded either. */
+  readonly plain?: boolean;
 };
 
 /** The whole app: settings in force, words in the right language, and the screen the address names. */
-export function App({ store, settings, words }: AppProps) {
+export function App({ store, settings, words, plain = false }: AppProps) {
   const kept = useSettings();
   const liking = useMemo(
-    () => likingFrom(kept.state === 'here' ? kept.value : settings, navigator.languages),
-    [kept, settings],
+    () => likingFrom(kept.state === 'here' && !plain ? kept.value : settings, navigator.languages),
+    [kept, settings, plain],
   );
   const say = useLanguage(liking.locale, words);
   useTheme(liking.theme);
