@@ -10,9 +10,16 @@ export const SHARE_PATH = 'share';
 /** Where the app is sent to look into the inbox. */
 const LOOK = '#/card?shared';
 
-/** At most so many things wait, and none larger than a photo may be: what is beyond is left out. */
+/** The same where what came was refused. */
+const REFUSED = '#/card?shared=too-large';
+
+/** A share is refused whole beyond this, bytes: any page may post to this address, and a card is far smaller. */
+const MOST_BYTES = 8 * 1024 * 1024;
+/** What a form says around its things. */
+const AROUND_BYTES = 64 * 1024;
+/** All that ever waits. Where there is no room left, the oldest makes way. */
 const MOST_THINGS = 8;
-const MOST_BYTES = 32 * 1024 * 1024;
+const ROOM_BYTES = 16 * 1024 * 1024;
 
 interface Inbox extends DBSchema {
   waiting: { key: number; value: Blob | string };
@@ -20,13 +27,35 @@ interface Inbox extends DBSchema {
 
 /** Takes a form that another app posted into the inbox, and sends the browser to where the app looks. Never throws. */
 export async function receiveShare(request: Request, scope: string): Promise<Response> {
+  const go = (where: string) => Response.redirect(new URL(where, scope).href, 303);
   try {
-    const form = await request.formData();
-    await put([...form.values()].filter((thing) => size(thing) > 0 && size(thing) <= MOST_BYTES).slice(0, MOST_THINGS));
-  } catch {
+    const things = [...(await formOf(request)).values()].filter((thing) => size(thing) > 0);
+    if (things.some((thing) => size(thing) > MOST_BYTES)) return go(REFUSED);
+    await put(things.slice(0, MOST_THINGS));
+  } catch (error) {
+    if (error instanceof TooLarge) return go(REFUSED);
     // A form that cannot be read leaves the inbox as it is; the app then says that nothing came.
   }
-  return Response.redirect(new URL(LOOK, scope).href, 303);
+  return go(LOOK);
+}
+
+class TooLarge extends Error {}
+
+/** The form, read no further than it may be long. Browsers that do not give the bytes one by one read it whole. */
+function formOf(request: Request): Promise<FormData> {
+  if (!request.body) return request.formData();
+  let bytes = 0;
+  const counted = new TransformStream<Uint8Array, Uint8Array>({
+    transform: (chunk, rest) => {
+      bytes += chunk.byteLength;
+      if (bytes > MOST_BYTES + AROUND_BYTES) throw new TooLarge();
+      rest.enqueue(chunk);
+    },
+  });
+  const headers = { 'content-type': request.headers.get('content-type') ?? '' };
+  return new Response(request.body.pipeThrough(counted), { headers }).formData().catch((error) => {
+    throw bytes > MOST_BYTES + AROUND_BYTES ? new TooLarge() : error;
+  });
 }
 
 /** Everything that waits, oldest first; the inbox is empty afterwards. Throws when the browser has no storage. */
@@ -50,13 +79,22 @@ async function put(things: readonly (Blob | string)[]): Promise<void> {
   const inbox = await open();
   try {
     const work = inbox.transaction('waiting', 'readwrite');
-    await work.store.clear();
-    for (const thing of things) await work.store.add(thing);
+    const [keys, waiting] = await Promise.all([work.store.getAllKeys(), work.store.getAll()]);
+    const all = [...waiting, ...things];
+    for (const [place, key] of keys.entries()) if (!hasRoom(all.slice(place))) await work.store.delete(key);
+    for (const thing of newest(things)) await work.store.add(thing);
     await work.done;
   } finally {
     inbox.close();
   }
 }
+
+const hasRoom = (things: readonly (Blob | string)[]) =>
+  things.length <= MOST_THINGS && things.reduce((sum, thing) => sum + size(thing), 0) <= ROOM_BYTES;
+
+/** Of one share, as many of the last as there is room for. */
+const newest = (things: readonly (Blob | string)[]) =>
+  things.slice(things.findIndex((_, at) => hasRoom(things.slice(at))));
 
 const NAME = 'hemling-inbox';
 const open = () =>

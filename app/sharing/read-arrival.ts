@@ -1,8 +1,8 @@
+import { isFitToOpen, type PictureSize, pictureSize } from '../picture';
 import { decodeCode } from './code/decode';
 import { faultOf } from './fault';
 import { CARD_BYTES } from './limits';
 import { carriesCard } from './link';
-import { pixelCount } from './picture-size';
 import type { Pixels } from './qr/plane';
 import { type CardResult, readCard } from './read-card';
 
@@ -18,8 +18,10 @@ export async function readArrival(arrival: string | Blob, unpack: Unpack): Promi
   try {
     if (typeof arrival === 'string') return readText(arrival);
     if (arrival.size > PICTURE_BYTES) return faultOf('too-large', '', { bytes: arrival.size, limit: PICTURE_BYTES });
-    const head = new Uint8Array(await arrival.slice(0, HEAD_BYTES).arrayBuffer());
-    if (looksLikePicture(arrival, head)) return await readQrIn(arrival, head, unpack);
+    const size = pictureSize(new Uint8Array(await arrival.arrayBuffer()));
+    // A shared picture often comes without a type, and what says it is one may be anything.
+    if (size) return await readQrIn(arrival, size, unpack);
+    if (arrival.type.startsWith('image/')) return faultOf('not-a-picture');
     if (arrival.size > CARD_BYTES) return faultOf('too-large', '', { bytes: arrival.size, limit: CARD_BYTES });
     return readText(await arrival.text());
   } catch {
@@ -30,20 +32,12 @@ export async function readArrival(arrival: string | Blob, unpack: Unpack): Promi
 const readText = (text: string): CardResult =>
   carriesCard(text) && !/^\s*\{/u.test(text) ? decodeCode(text) : readCard(text);
 
-async function readQrIn(picture: Blob, head: Uint8Array, unpack: Unpack): Promise<CardResult> {
-  const pixels = pixelCount(head);
-  if (pixels !== null && pixels > MOST_PIXELS) return faultOf('too-large', '', { pixels, limit: MOST_PIXELS });
+async function readQrIn(picture: Blob, size: PictureSize, unpack: Unpack): Promise<CardResult> {
+  if (!isFitToOpen(size)) return faultOf('too-large', '', { pixels: size.width * size.height });
   const [unpacked, { readPicture }] = await Promise.all([unpack(picture), import('./qr/read')]);
   if (!unpacked) return faultOf('not-a-picture');
   const link = await readPicture(unpacked, carriesCard);
   return link === null ? faultOf('no-qr') : decodeCode(link);
 }
 
-/** By what the file says of itself, or by its first bytes: a shared picture often comes without a type. */
-const looksLikePicture = (file: Blob, head: Uint8Array) => file.type.startsWith('image/') || pixelCount(head) !== null;
-
 const PICTURE_BYTES = 32 * 1024 * 1024;
-/** Photos of today's phones have 12 to 50 million pixels. */
-const MOST_PIXELS = 50_000_000;
-/** Enough to find a JPEG's size behind what cameras write before it, a small picture included. */
-const HEAD_BYTES = 256 * 1024;

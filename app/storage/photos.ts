@@ -20,9 +20,9 @@ export async function savePhoto(toyId: string, picture: Blob | null): Promise<vo
   });
 }
 
-/** A toy's photo, or undefined. */
+/** A toy's photo, or undefined; also where what is kept is no picture that may be shown: it stays, and goes into backups. */
 export async function photoOf(toyId: string): Promise<Blob | undefined> {
   const found = await read((store) => store.photos.get(toyId));
   const photo = found && readable('photos', [found])[0];
-  return photo && new Blob([photo.bytes], { type: photo.type });
+  return photo && isPicture(photo) ? new Blob([photo.bytes], { type: photo.type }) : undefined;
 }

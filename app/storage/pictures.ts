@@ -1,17 +1,11 @@
+import { isFitToKeep, pictureSize } from '../picture';
 import type { Photo } from './rows';
 
-/** First bytes of each type: ISO/IEC 10918-1 B.1, PNG (W3C) 5.2, RFC 9649 2.4 (RIFF, size, WEBP). */
-const beginnings: Readonly<Record<Photo['type'], RegExp>> = {
-  'image/jpeg': /^ffd8ff/,
-  'image/png': /^89504e470d0a1a0a/,
-  'image/webp': /^52494646.{8}57454250/,
-};
-
-/** Whether the bytes begin as their type says. */
-export const isPicture = ({ type, bytes }: Pick<Photo, 'type' | 'bytes'>): boolean =>
-  beginnings[type].test(
-    Array.from(new Uint8Array(bytes.slice(0, 12)), (byte) => byte.toString(16).padStart(2, '0')).join(''),
-  );
+/** Whether the bytes are a picture of the type they are said to be, and of a size that may be shown at every start. */
+export function isPicture({ type, bytes }: Pick<Photo, 'type' | 'bytes'>): boolean {
+  const size = pictureSize(new Uint8Array(bytes));
+  return size?.type === type && isFitToKeep(size);
+}
 
 /** Type and bytes out of a data address in base64 (RFC 2397); null when it is none. */
 export function fromDataAddress(address: string): { type: string; bytes: ArrayBuffer } | null {

@@ -1,4 +1,4 @@
-import type { Outcome } from './offer';
+import type { Outcome } from './outcome';
 
 /** A service worker that does not answer within this is passed over, ms. */
 const ANSWER_LIMIT_MS = 15_000;

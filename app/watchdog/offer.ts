@@ -1,12 +1,10 @@
 import { clearFiles, tryAgain } from './files';
+import type { Outcome } from './outcome';
 import { saveEverything } from './save';
 import { language, say } from './words';
 import './watchdog.css';
 
 export type Offer = { readonly takeAway: () => void };
-
-/** What a way out came to, as a code of `watchdog`; nothing where the page loads anew. */
-export type Outcome = 'saved' | 'nothing' | 'failed' | 'no-network' | undefined;
 
 /** Shows the page that stands in for the app. Everything in it is text: nothing stored is ever shown as markup. */
 export function showOffer(): Offer {

@@ -1,5 +1,5 @@
 import { BACKUP_FORMAT, BACKUP_VERSION, photoText, sumOf, tables } from '../storage/backup/format';
-import type { Outcome } from './offer';
+import type { Outcome } from './outcome';
 import { everyRow } from './store';
 
 /** The browser needs the address a little longer than the click, ms. */

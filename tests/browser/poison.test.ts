@@ -89,29 +89,32 @@ describe('a wrong answer while the app is kept', () => {
     console.log(`${told()} wrong answers`);
   });
 
-  test.each(Object.entries(wrongs).slice(0, 2))('%s, again and again: the build before goes on meanwhile', async (_, wrong) => {
-    const { page } = visit;
-    await page.goto(site.address);
-    await untilKept(page);
-    makeNewer(folder);
-    instead = (path, request, content) => (isKeeping(request) && path !== 'sw.js' ? wrong(content) : undefined);
-    await lookForNewer(page);
-    await page.reload();
-    await started(page);
-    expect(await version(page)).toBe('older');
-    await worksOffline(page);
-    expect(await version(page)).toBe('older');
-    expect(await offer(page).isVisible()).toBe(false);
+  test.each(Object.entries(wrongs).slice(0, 2))(
+    '%s, again and again: the build before goes on meanwhile',
+    async (_, wrong) => {
+      const { page } = visit;
+      await page.goto(site.address);
+      await untilKept(page);
+      makeNewer(folder);
+      instead = (path, request, content) => (isKeeping(request) && path !== 'sw.js' ? wrong(content) : undefined);
+      await lookForNewer(page);
+      await page.reload();
+      await started(page);
+      expect(await version(page)).toBe('older');
+      await worksOffline(page);
+      expect(await version(page)).toBe('older');
+      expect(await offer(page).isVisible()).toBe(false);
 
-    instead = () => undefined;
-    await page.goto(site.address);
-    await started(page);
-    await Promise.all([page.waitForEvent('load'), offer(page).click()]);
-    await started(page);
-    expect(await version(page)).toBe('newer');
-    await worksOffline(page);
-    expect(await version(page)).toBe('newer');
-  });
+      instead = () => undefined;
+      await page.goto(site.address);
+      await started(page);
+      await Promise.all([page.waitForEvent('load'), offer(page).click()]);
+      await started(page);
+      expect(await version(page)).toBe('newer');
+      await worksOffline(page);
+      expect(await version(page)).toBe('newer');
+    },
+  );
 
   test('an empty script for a service worker is not offered, and the next true one mends it', async () => {
     const { page } = visit;

@@ -1,5 +1,6 @@
 import type { BrowserContext } from 'playwright-core';
 import { afterAll, afterEach, beforeAll, beforeEach, describe, expect, test } from 'vitest';
+import { claims } from '../photos/claims';
 import { openBareSite } from './bare-site';
 import type { Site } from './browser';
 import { keepReading, keepToy, lengths, openTab, state } from './store-tab';
@@ -21,13 +22,17 @@ describe('a store that fails', () => {
     const page = await openTab(context, site.address);
     await state(page);
     const toyId = await keepToy(page);
-    const photo = await page.evaluate(async (toyId) => {
-      const bytes = Uint8Array.from({ length: 1_500_000 }, (_, at) => [0xff, 0xd8, 0xff][at] ?? at % 251);
-      return window.rooms.storage.savePhoto(toyId, new Blob([bytes], { type: 'image/jpeg' })).then(
-        () => 'saved',
-        ({ code, unsaved }) => ({ code, kept: unsaved instanceof Blob }),
-      );
-    }, toyId);
+    const photo = await page.evaluate(
+      async ([toyId, head]) => {
+        const rest = Uint8Array.from({ length: 1_500_000 }, (_, at) => at % 251);
+        const photo = new Blob([Uint8Array.from(head), rest], { type: 'image/jpeg' });
+        return window.rooms.storage.savePhoto(toyId, photo).then(
+          () => 'saved',
+          ({ code, unsaved }) => ({ code, kept: unsaved instanceof Blob }),
+        );
+      },
+      [toyId, [...claims.jpeg.of(640, 640)]] as const,
+    );
     expect(photo).toEqual({ code: 'store-full', kept: true });
     expect(await keepReading(page, toyId)).toBe('saved');
   });

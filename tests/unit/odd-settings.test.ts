@@ -7,11 +7,28 @@ import { createSay, readTag } from '../../app/words';
 /** What a store, a browser or another program may say where a language belongs. */
 const ODD: readonly unknown[] = [
   ...['en_US', '', ' ', '__proto__', 'constructor', 'toString', 'C', 'POSIX', 'en_US.UTF-8', 'en-', '-', 'x', 'i', '*'],
-  ...['und', 'root', 'tlh', 'zz-ZZ', 'en-US-u-nu-arab', 'en-u-ca-hebrew', 'EN', 'eN-gB', 'e'.repeat(9), 'e'.repeat(99_999)],
+  ...[
+    'und',
+    'root',
+    'tlh',
+    'zz-ZZ',
+    'en-US-u-nu-arab',
+    'en-u-ca-hebrew',
+    'EN',
+    'eN-gB',
+    'e'.repeat(9),
+    'e'.repeat(99_999),
+  ],
   ...['en\u0000', '‮ne', '🧸', '{{lng}}', '<b>', 'en,fr', 'en;q=0.9', 'x-private', 'i-klingon', 'zh-min-nan', 'en-x-y'],
   ...[null, undefined, 0, Number.NaN, 17, true, {}, [], ['en'], { toString: 'en' }, Symbol('en'), 1n, () => 'en'],
 ];
-const LISTS: readonly unknown[] = [...ODD, [], ODD, ...ODD.map((each) => [each]), ...ODD.map((each) => [each, 'en-GB'])];
+const LISTS: readonly unknown[] = [
+  ...ODD,
+  [],
+  ODD,
+  ...ODD.map((each) => [each]),
+  ...ODD.map((each) => [each, 'en-GB']),
+];
 
 test(`none of ${ODD.length * LISTS.length} odd languages in settings and browser stops the words`, async () => {
   const tags = new Set<string>();

@@ -4,10 +4,10 @@ import jpeg from 'jpeg-js';
 import { describe, expect, it } from 'vitest';
 import { cardLink, carriesCard, readArrival, type Unpack } from '../../app/sharing';
 import { receiveShare, takeShared } from '../../app/sharing/inbox';
-import { pixelCount } from '../../app/sharing/picture-size';
 import { likelyPlaces } from '../../app/sharing/qr/likely-places';
 import { planeOf } from '../../app/sharing/qr/plane';
 import { qrOf } from '../../app/sharing/qr/write';
+import { claims } from '../photos/claims';
 import { drawnQr, photograph } from '../photos/photograph';
 import { seeded } from '../toys/random';
 
@@ -45,7 +45,7 @@ describe('whatever comes in', { timeout: 60_000 }, () => {
     ['a picture that is none', new Blob(['<svg/>'], { type: 'image/svg+xml' }), 'not-a-picture'],
     ['a large file', new Blob([' '.repeat(70_000)]), 'too-large'],
     ['a huge picture', new Blob([new Uint8Array(33 * 1024 * 1024)], { type: 'image/png' }), 'too-large'],
-    ['a bomb', new Blob([head(40_000, 40_000)]), 'too-large'],
+    ['a bomb', new Blob([claims.png.of(40_000, 40_000)]), 'too-large'],
     ['nothing', new Blob([]), 'not-json'],
   ])('%s: the answer is clear', async (_, arrival, code) => {
     const read = await readArrival(
@@ -77,28 +77,6 @@ describe('links', () => {
   });
 });
 
-/** The beginning of a PNG of this size (ISO/IEC 15948, section 11.2.2). */
-function head(width: number, height: number): Uint8Array<ArrayBuffer> {
-  const bytes = new Uint8Array(33);
-  bytes.set([0x89, 0x50, 0x4e, 0x47, 0x0d, 0x0a, 0x1a, 0x0a, 0, 0, 0, 13, 0x49, 0x48, 0x44, 0x52]);
-  const view = new DataView(bytes.buffer);
-  view.setUint32(16, width);
-  view.setUint32(20, height);
-  return bytes;
-}
-
-describe('the size of a picture', () => {
-  it('is read from its first bytes', async () => {
-    expect(pixelCount(head(40_000, 30_000))).toBe(1_200_000_000);
-    expect(pixelCount(Uint8Array.of(0x47, 0x49, 0x46, 0x38, 0x39, 0x61, 0x10, 0x27, 0x20, 0x4e))).toBe(10_000 * 20_000);
-    const file = new Uint8Array(await fileOf(photo(link)).arrayBuffer());
-    expect(pixelCount(file)).toBe(400 * 400);
-    for (let length = 0; length < 200; length++)
-      expect(pixelCount(file.subarray(0, length))).toSatisfy((n) => n === null || n === 160_000);
-    expect(pixelCount(new TextEncoder().encode(card))).toBeNull();
-  });
-});
-
 describe('where a QR may be', () => {
   it('is the busiest square: found in one corner of a picture', () => {
     const [place, ...others] = likelyPlaces(planeOf(photo(link, 0.25)));
@@ -117,6 +95,9 @@ describe('where a QR may be', () => {
   });
 });
 
+const MB = 1024 * 1024;
+const FORM = '--b\r\ncontent-disposition: form-data; name="text"\r\n\r\n';
+
 describe('the inbox', () => {
   const scope = 'https://hemling.example/';
   const shared = (things: Record<string, string>) => {
@@ -132,11 +113,37 @@ describe('the inbox', () => {
     expect(await takeShared()).toEqual([]);
   });
 
-  it('holds the last share only, and little of it', async () => {
-    await receiveShare(shared({ text: 'old' }), scope);
+  it('holds so many and so much: the oldest makes way', async () => {
+    for (let at = 0; at < 20; at++) await receiveShare(shared({ text: `share ${at}` }), scope);
+    expect(await takeShared()).toEqual(Array.from({ length: 8 }, (_, at) => `share ${at + 12}`));
     const many = Object.fromEntries(Array.from({ length: 20 }, (_, at) => [`text${at}`, `new ${at}`]));
     await receiveShare(shared(many), scope);
     expect((await takeShared()).length).toBe(8);
+    for (const letter of 'abcde') await receiveShare(shared({ text: letter.repeat(5 * MB) }), scope);
+    expect((await takeShared()).map((thing) => String(thing)[0])).toEqual(['c', 'd', 'e']);
+  });
+
+  it('refuses what is over 8 MB, says so, and reads no further', async () => {
+    await receiveShare(shared({ text: 'first' }), scope);
+    const answer = await receiveShare(shared({ text: 'x'.repeat(8 * MB + 1) }), scope);
+    expect(answer.headers.get('location')).toBe(`${scope}#/card?shared=too-large`);
+    let asked = 0;
+    const endless = new ReadableStream({
+      pull: (rest) => {
+        asked++;
+        rest.enqueue(new TextEncoder().encode(asked === 1 ? FORM : 'x'.repeat(MB)));
+      },
+    });
+    const headers = { 'content-type': 'multipart/form-data; boundary=b' };
+    const request = new Request(`${scope}share`, {
+      method: 'POST',
+      body: endless,
+      headers,
+      duplex: 'half',
+    } as RequestInit);
+    expect((await receiveShare(request, scope)).headers.get('location')).toBe(`${scope}#/card?shared=too-large`);
+    expect(asked).toBeLessThan(14);
+    expect(await takeShared()).toEqual(['first']);
   });
 
   it('survives a form that is none', async () => {

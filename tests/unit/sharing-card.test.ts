@@ -3,6 +3,7 @@ import { Ajv2020 } from 'ajv/dist/2020.js';
 import { describe, expect, it } from 'vitest';
 import { demoCards } from '../../app/measuring';
 import { readCard, writeCard } from '../../app/sharing';
+import { claims } from '../photos/claims';
 
 const schema = JSON.parse(readFileSync(new URL('../../assets/schema/card-1.json', import.meta.url), 'utf8'));
 const fitsSchema = new Ajv2020({ strict: false }).compile(schema);
@@ -24,8 +25,11 @@ const sampleWith = (place: string, value: unknown) => {
   });
   return JSON.stringify(put(sample(), place.split('.')));
 };
-const jpeg = (bytes: number) =>
-  `data:image/jpeg;base64,${Buffer.concat([Buffer.from([255, 216, 255]), Buffer.alloc(bytes - 3)]).toString('base64')}`;
+const jpeg = (bytes: number, side = 480) => {
+  const head = claims.jpeg.of(side, side);
+  const all = Buffer.concat([head, Buffer.alloc(bytes - head.length)]);
+  return `data:image/jpeg;base64,${all.toString('base64')}`;
+};
 
 describe('a card that is right', () => {
   it('is read as it is, and written as it was read', () => {
@@ -136,6 +140,7 @@ describe('a card that is wrong', () => {
     ['photo', 'data:text/html;base64,/9j/', 'bad-photo', 'photo'],
     ['photo', 'data:image/jpeg;base64,AAAA', 'bad-photo', 'photo'],
     ['photo', jpeg(40 * 1024 + 3), 'bad-photo', 'photo'],
+    ['photo', jpeg(100, 20_000), 'bad-photo', 'photo'],
   ])('wrong in row %#, at %s', (place, value, code, where) => {
     expect(readCard(sampleWith(place, value))).toMatchObject({ ok: false, fault: { code, where } });
     if (

@@ -8,6 +8,7 @@ import { frozenMeasures, OTHER_TYPICAL } from '../../app/sharing/code/frozen-mea
 import { frozenBodies, frozenTraits, frozenUnits } from '../../app/sharing/code/frozen-traits';
 import { readWhole, signedWidth, writeSigned, writeWhole } from '../../app/sharing/code/whole-numbers';
 import { qrOf } from '../../app/sharing/qr/write';
+import small from '../photos/small-pictures.json';
 import { randomCard, seeded } from '../toys/random';
 
 const ADDRESS_OF_40 = 'https://hemling-cards.example/for-makers';
@@ -144,7 +145,7 @@ describe('how long a link is', () => {
 });
 
 describe('what a code leaves out', () => {
-  const photo = 'data:image/jpeg;base64,/9j/AAAA';
+  const photo = `data:image/jpeg;base64,${small['baseline.jpg']}`;
   const note = 'Fur is thick; the tape was held snug. '.repeat(12).trim();
   const order = { garment: 'hooded-top', choices: { opening: 'front', lined: true } };
 

@@ -5,6 +5,7 @@ import { demoCards } from '../../app/measuring';
 import { cardWith, optionalParts, partsIn } from '../../app/screens/share/chosen';
 import { checkCard, decodeCode, encodeCard, writeCard } from '../../app/sharing';
 import * as store from '../../app/storage';
+import small from '../photos/small-pictures.json';
 
 beforeEach(() => store.openStore());
 afterEach(() => store.forgetEverything());
@@ -39,7 +40,7 @@ test('what is not chosen stays at home; name, kind and day always go', () => {
     readings: { 'head-girth': [1, 2, 3, 4, 5, 6] },
     corrections: { chest: 2 },
     orders: [order],
-    photo: 'data:image/jpeg;base64,/9j/AAAA',
+    photo: `data:image/jpeg;base64,${small['baseline.jpg']}`,
   };
   expect(partsIn(whole)).toEqual(optionalParts);
   expect(checkCard(cardWith(whole, new Set(optionalParts)))).toMatchObject({ ok: true, card: { photo: whole.photo } });

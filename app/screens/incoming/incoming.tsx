@@ -10,7 +10,7 @@ import './incoming.css';
 /** Where cards come in: always shown first, never kept before the maker says so. */
 export function IncomingScreen({ query }: ScreenProps) {
   const { say } = useWords();
-  const reading = useCard(query.has('shared'));
+  const reading = useCard(query.get('shared'));
   if (reading.is === 'read' && reading.result.ok) {
     return <Preview card={reading.result.card} skipped={reading.result.skipped} />;
   }

@@ -1,3 +1,4 @@
+import { openBitmap } from '../../picture';
 import type { Pixels } from '../../sharing';
 
 /** Long side a picture is read at, pixels: a QR a fifth as wide still has several to a module. */
@@ -5,7 +6,7 @@ const SIDE = 2400;
 
 /** A picture's pixels, made smaller where it is larger than needed; null where the browser sees no picture in it. */
 export async function unpack(picture: Blob): Promise<Pixels | null> {
-  const image = await createImageBitmap(picture).catch(() => null);
+  const image = await openBitmap(picture, SIDE).catch(() => null);
   if (!image) return null;
   const pixels = pixelsOf(image, image.width, image.height, SIDE);
   image.close();

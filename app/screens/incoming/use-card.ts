@@ -4,19 +4,25 @@ import { type Arrival, useArrivals } from '../shared/arrivals';
 import { noteHappening } from '../shared/trouble/happened';
 import { unpack } from './unpack';
 
+const REFUSED: CardResult = { ok: false, fault: { code: 'too-large', where: '' } };
+
 export type Reading =
   | { readonly is: 'none' }
   | { readonly is: 'reading' }
   | { readonly is: 'read'; readonly result: CardResult };
 
-/** The card in what came in: the first that can be read, else what is wrong with the last. `shared`: look into the inbox. */
-export function useCard(shared: boolean): Reading {
+/**
+ * The card in what came in: the first that can be read, else what is wrong with the last. `shared`: look into the inbox,
+ * or say why what another app shared was not taken in; null when nothing was.
+ */
+export function useCard(shared: string | null): Reading {
   const arrivals = useArrivals();
-  const [reading, setReading] = useState<Reading>({ is: shared || arrivals.length > 0 ? 'reading' : 'none' });
+  const [reading, setReading] = useState<Reading>({ is: shared === '' || arrivals.length > 0 ? 'reading' : 'none' });
   useEffect(() => {
     let stale = false;
     const read = async () => {
-      const things = arrivals.length === 0 && shared ? await inbox() : arrivals;
+      if (arrivals.length === 0 && shared === 'too-large') return setReading({ is: 'read', result: REFUSED });
+      const things = arrivals.length === 0 && shared === '' ? await inbox() : arrivals;
       if (stale) return;
       setReading({ is: things.length > 0 ? 'reading' : 'none' });
       const result = await firstCard(things);

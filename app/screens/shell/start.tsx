@@ -31,7 +31,10 @@ export async function start(place: Element): Promise<void> {
   learnFrom(words.learn);
   place.textContent = '';
   const app = { store, words: { say: words.say, locale } };
-  render(<LastResort plainly={<App {...app} settings={{}} plain />}>{<App {...app} settings={kept} />}</LastResort>, place);
+  render(
+    <LastResort plainly={<App {...app} settings={{}} plain />}>{<App {...app} settings={kept} />}</LastResort>,
+    place,
+  );
 }
 
 async function openWithSettings(): Promise<readonly [StoreState, Settings]> {

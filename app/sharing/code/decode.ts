@@ -43,7 +43,10 @@ function read(reader: BitReader): unknown {
     const rest = readBits(reader, 1) === 1 ? readValue(reader) : {};
     expectEnd(reader);
     if (typeof rest !== 'object') return null;
-    return { note: '', ...rest, format: 'hemling-card', version: 1, toy, unit, taken, readings };
+    // Nothing else rides in a link, a photo least of all: a few letters could claim a picture of any size.
+    const { note = '', corrections, orders } = rest as Readonly<Record<string, unknown>>;
+    const more = { ...(corrections !== undefined && { corrections }), ...(orders !== undefined && { orders }) };
+    return { note, ...more, format: 'hemling-card', version: 1, toy, unit, taken, readings };
   } catch (error) {
     if (error instanceof Damaged || error instanceof TypeError || error instanceof RangeError) return null;
     throw error;

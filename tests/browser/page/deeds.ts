@@ -1,5 +1,6 @@
 import { measureIds } from '../../../app/body';
 import { saveGarment, savePhoto, saveReading, saveToy, setPlace, whereWasI } from '../../../app/storage';
+import { claims } from '../../photos/claims';
 
 /** Enters one reading after another, from the step the last life ended at; tells of each only once it is saved. */
 export async function enterReadings(toyId: string, tell: (id: string) => void): Promise<never> {
@@ -27,5 +28,5 @@ export async function fillStore(toys: number, bytes: number): Promise<void> {
 function photo(bytes: number): Blob {
   const noise = crypto.getRandomValues(new Uint8Array(Math.min(bytes, 65_536)));
   const parts = Array.from({ length: Math.ceil(bytes / noise.length) }, () => noise);
-  return new Blob([Uint8Array.from([0xff, 0xd8, 0xff, 0xe0]), ...parts], { type: 'image/jpeg' });
+  return new Blob([claims.jpeg.of(640, 640), ...parts], { type: 'image/jpeg' });
 }
