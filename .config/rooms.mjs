@@ -16,7 +16,7 @@ export const ROOMS = {
   'app/command': ['app/body', 'app/drafting', 'app/measuring', 'app/sharing', 'app/words'],
   'app/parts': ['app/body', 'app/drafting/catalogue', 'app/measuring'],
   'app/screens': null,
-  'app/watchdog': ['app/storage/backup/format'],
+  'app/watchdog': ['app/storage/backup/format', 'app/storage/plain'],
   sw: ['app/sharing/inbox'],
   app: null,
 };
@@ -36,6 +36,7 @@ export const SIDE_DOORS = [
   'app/storage/typed',
   'app/sharing/inbox',
   'app/storage/backup/format',
+  'app/storage/plain',
 ];
 
 /**

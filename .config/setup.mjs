@@ -8,11 +8,26 @@ import { missingFonts } from './fonts.mjs';
 
 export const ROOT = fileURLToPath(new URL('..', import.meta.url));
 
-const BROWSERS = ['chromium', 'chromium-browser', 'google-chrome-stable', 'google-chrome'];
-const ELSEWHERE = [
-  '/Applications/Google Chrome.app/Contents/MacOS/Google Chrome',
-  '/Applications/Chromium.app/Contents/MacOS/Chromium',
-];
+/** What to test with: its names on the path, where else it may lie, its package in Debian, and the variable that names another. */
+const BROWSERS = {
+  chromium: {
+    names: ['chromium', 'chromium-browser', 'google-chrome-stable', 'google-chrome'],
+    elsewhere: [
+      '/Applications/Google Chrome.app/Contents/MacOS/Google Chrome',
+      '/Applications/Chromium.app/Contents/MacOS/Chromium',
+    ],
+    packaged: 'chromium',
+    variable: 'HEMLING_BROWSER',
+  },
+  firefox: {
+    names: ['firefox-esr', 'firefox'],
+    elsewhere: ['/Applications/Firefox.app/Contents/MacOS/firefox'],
+    packaged: 'firefox-esr',
+    variable: 'HEMLING_FIREFOX',
+  },
+};
+
+/** @typedef {keyof typeof BROWSERS} BrowserName */
 
 /** Installs the locked packages when they are missing or older than the lock file. */
 export function installPackages() {
@@ -24,21 +39,23 @@ export function installPackages() {
   if (!run(command, [...args, 'ci', '--include=dev'])) fail('The packages could not be installed.');
 }
 
-/** The path of a Chromium-like browser: HEMLING_BROWSER, else the first found on this machine. @returns {string | undefined} */
-export function findBrowser() {
-  const named = process.env.HEMLING_BROWSER;
+/** The path of a browser: what its variable names, else the first found on this machine. @param {BrowserName} name @returns {string | undefined} */
+export function findBrowser(name = 'chromium') {
+  const { names, elsewhere, variable } = BROWSERS[name];
+  const named = process.env[variable];
   if (named) return named;
   const folders = (process.env.PATH ?? '').split(delimiter);
-  return [...BROWSERS.flatMap((name) => folders.map((folder) => join(folder, name))), ...ELSEWHERE].find(existsSync);
+  return [...names.flatMap((each) => folders.map((folder) => join(folder, each))), ...elsewhere].find(existsSync);
 }
 
-/** Finds a browser and the fonts to test with, and installs Debian's packages of what is not there. */
-export function installBrowser() {
-  if (!findBrowser()) installDebian(['chromium']);
-  if (!findBrowser()) fail('No browser found. Install Chromium, or name one in HEMLING_BROWSER, and try again.');
-  if (missingFonts().length > 0) installDebian(missingFonts());
-  const missing = missingFonts();
-  if (missing.length > 0) fail(`Install the fonts of ${missing.join(' and ')}, and try again.`);
+/** Finds the browsers and the fonts to test with, and installs Debian's packages of what is not there. */
+export function installBrowsers() {
+  const missing = () => /** @type {BrowserName[]} */ (Object.keys(BROWSERS)).filter((name) => !findBrowser(name));
+  const packages = [...missing().map((name) => BROWSERS[name].packaged), ...missingFonts()];
+  if (packages.length > 0) installDebian(packages);
+  for (const name of missing())
+    fail(`No ${name} found. Install it, or name one in ${BROWSERS[name].variable}, and try again.`);
+  if (missingFonts().length > 0) fail(`Install the fonts of ${missingFonts().join(' and ')}, and try again.`);
 }
 
 /** Debian's packages, as whoever may install them. @param {readonly string[]} packages */

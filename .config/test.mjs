@@ -2,10 +2,10 @@
 // What follows `--` goes to vitest: npm test -- tests/unit
 import { mkdirSync, readFileSync, rmSync } from 'node:fs';
 import { join } from 'node:path';
-import { installBrowser, installPackages, ROOT, run } from './setup.mjs';
+import { installBrowsers, installPackages, ROOT, run } from './setup.mjs';
 
 installPackages();
-installBrowser();
+installBrowsers();
 const { build } = await import('./build.mjs');
 const built = await build(join(ROOT, 'dist')).catch((error) => {
   console.error(error.message);

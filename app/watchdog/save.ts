@@ -1,4 +1,5 @@
 import { BACKUP_FORMAT, BACKUP_VERSION, photoText, sumOf, tables } from '../storage/backup/format';
+import { plain, plainText } from '../storage/plain';
 import type { Outcome } from './outcome';
 import { everyRow } from './store';
 
@@ -25,33 +26,28 @@ export async function saveEverything(): Promise<Outcome> {
  * The text of a backup out of the rows of each table as they lie in the store. Never throws for what a row holds.
  * @param made ISO 8601, universal time
  */
-export async function backupText(
-  rows: Readonly<Record<string, readonly unknown[]>>,
-  beside: Readonly<Record<string, string>>,
-  made: string,
-): Promise<string> {
-  const aside = (rows.aside ?? []).map((row) => asText(row));
+export async function backupText(rows: Rows, beside: Readonly<Record<string, unknown>>, made: string): Promise<string> {
+  const aside = (rows.aside ?? []).map(asideText);
   const photos = (rows.photos ?? []).flatMap((row) => {
     if (isPhoto(row)) return [photoText(row)];
-    aside.push(asText({ table: 'photos', at: Date.parse(made), row }));
+    aside.push(asideText({ table: 'photos', at: Date.parse(made), row }));
     return [];
   });
-  const plain = Object.fromEntries(tables.map((table) => [table, (rows[table] ?? []).map(plainly)]));
-  const all = { ...plain, settings: (plain.settings ?? []).filter(isOfMaker), photos, aside };
+  const kept = Object.fromEntries(tables.map((table) => [table, (rows[table] ?? []).map((row) => plain(row))]));
+  const all = { ...kept, settings: (kept.settings ?? []).filter(isOfMaker), photos, aside };
   const sum = await sumOf(made, all as unknown as Parameters<typeof sumOf>[1]).catch(() => undefined);
-  return JSON.stringify({ format: BACKUP_FORMAT, version: BACKUP_VERSION, made, ...(sum && { sum }), ...all, beside });
+  const typed = (rows.typed ?? []).map((row) => plain(row));
+  const more = { ...(sum && { sum }), ...all, beside: { ...beside, typed } };
+  return JSON.stringify({ format: BACKUP_FORMAT, version: BACKUP_VERSION, made, ...more });
 }
+
+type Rows = Readonly<Record<string, readonly unknown[]>>;
 
 /** A record set aside, in the form a backup has it: the record itself as text. */
-function asText(found: unknown) {
+function asideText(found: unknown) {
   const { table, at, row } = (found ?? {}) as { table?: unknown; at?: unknown; row?: unknown };
-  return { table, at, row: typeof row === 'string' ? row : (JSON.stringify(row, bytesToNumbers) ?? 'null') };
+  return { table, at, row: typeof row === 'string' ? row : plainText(row) };
 }
-
-const plainly = (row: unknown): unknown => JSON.parse(JSON.stringify(row, bytesToNumbers) ?? 'null');
-
-const bytesToNumbers = (_: string, value: unknown) =>
-  value instanceof ArrayBuffer ? Array.from(new Uint8Array(value)) : typeof value === 'bigint' ? String(value) : value;
 
 const isPhoto = (row: unknown): row is Parameters<typeof photoText>[0] =>
   typeof row === 'object' && row !== null && 'bytes' in row && row.bytes instanceof ArrayBuffer;

@@ -1,6 +1,7 @@
 /**
- * How long things take, as medians with their spread: `npm run bench [-- --runs N]`. Times differ between machines; the
- * ratios to the first row (one length of a cubic) travel better.
+ * How long things take, as medians with their spread: `npm run bench [-- --runs N]`; with `--app`, how the
+ * built app feels on a phone instead. Times differ between machines; the ratios to the first row (one length of a cubic)
+ * travel better.
  */
 import { EXIT, type Exit } from '../../app/command/call';
 import { command } from '../../app/command/command';
@@ -14,12 +15,17 @@ import { randomCard, seeded } from '../toys/random';
 await command(
   {
     name: 'bench',
-    usage: ['[--runs N]'],
-    options: { runs: 'N' },
+    usage: ['[--app] [--runs N]'],
+    options: { app: true, runs: 'N' },
     words: [0, 0],
     exits: [EXIT.done, EXIT.unreadable, EXIT.ours],
   },
-  ({ values }) => bench(Number(values.runs ?? 60)),
+  async ({ values }) => {
+    if (!values.app) return bench(Number(values.runs ?? 60));
+    const { benchApp } = await import('./app');
+    await benchApp(Number(values.runs ?? 15));
+    return EXIT.done;
+  },
 );
 
 function bench(runs: number): Exit {

@@ -18,16 +18,12 @@ const stands = (page: Page) => page.getByRole('heading', { name: 'Hemling has no
 
 test('an app that does not start says so, lies on no side, and its toys can be saved as a file that Settings brings back', async () => {
   instead = () => undefined;
-  const { page, close } = await site.visit({ ...phone, acceptDownloads: true });
+  const { page, close } = await site.visit({ ...phone, serviceWorkers: 'block' });
   const maker = new Maker(page, site.address);
   await maker.borrow('Bramble');
   await page.evaluate(() => localStorage.setItem('hemling-typed', '17½'));
-  await page.evaluate(async () => {
-    for (const each of await navigator.serviceWorker.getRegistrations()) await each.unregister();
-    for (const name of await caches.keys()) await caches.delete(name);
-  });
-
-  instead = brokenApp;
+  const broken = { contentType: 'text/javascript', body: 'throw new Error("broken")' };
+  await page.route(/assets\/index-.*\.js$/, (route) => route.fulfill(broken));
   await page.goto('about:blank');
   await page.goto(`${site.address}#/toy/strange`);
   await stands(page);
@@ -46,7 +42,7 @@ test('an app that does not start says so, lies on no side, and its toys can be s
   expect(saved.readings.length).toBeGreaterThan(10);
   expect(saved.beside).toMatchObject({ 'hemling-typed': '17½' });
 
-  instead = () => undefined;
+  await page.unroute(/assets\/index-.*\.js$/);
   await page.getByRole('button', { name: 'Try again' }).click();
   await page.getByRole('heading', { name: 'Your toys' }).waitFor();
   expect(new URL(page.url()).hash).toBe('');

@@ -1,22 +1,9 @@
-import { readFileSync } from 'node:fs';
-import { createServer } from 'node:http';
-import { extname, join } from 'node:path';
-import { brotliCompressSync } from 'node:zlib';
 import { afterAll, beforeAll, expect, test } from 'vitest';
-import { DIST, openSite, phone, type Site } from './browser';
+import { openSite, type Site } from './browser';
+import { weigh } from './host';
 
 /** A thousand bytes each, headers included: what a phone on a poor line waits for before it can begin. */
 const MOST_BYTES = 75_000;
-
-/** What any static host compresses, and the types that modules and styles must have. */
-const TYPES: Readonly<Record<string, string>> = {
-  '.html': 'text/html',
-  '.js': 'text/javascript',
-  '.css': 'text/css',
-  '.json': 'application/json',
-  '.svg': 'image/svg+xml',
-  '.webmanifest': 'application/manifest+json',
-};
 
 let site: Site;
 beforeAll(async () => {
@@ -25,68 +12,11 @@ beforeAll(async () => {
 afterAll(() => site.close());
 
 test(`the first usable screen takes at most ${MOST_BYTES} bytes from the network`, async () => {
-  const host = await openHost();
-  // Without the service worker, which fetches the rest once the screen is there.
-  const context = await site.browser.newContext({ ...phone, serviceWorkers: 'block' });
-  const page = await context.newPage();
-  await page.addInitScript(noteWhenUsable);
-  await page.goto(host.address);
-  await page.waitForFunction(() => 'usableAt' in window);
-  await page.waitForLoadState('networkidle');
-  const late = await page.evaluate(() => {
-    const { usableAt } = window as unknown as { usableAt: number };
-    return performance
-      .getEntriesByType('resource')
-      .flatMap(({ name, startTime }) => (startTime > usableAt ? [name] : []));
-  });
-  await context.close();
-  await host.close();
-  const before = [...host.sent].filter(([name]) => !late.includes(host.address + name));
+  const { before, all } = await weigh(site.browser);
   const bytes = before.reduce((sum, [, each]) => sum + each, 0);
-  const all = [...host.sent.values()].reduce((sum, each) => sum + each, 0);
   console.log(
     `first usable screen: ${bytes} bytes in ${before.length} files; with all it goes on to fetch: ${all} bytes`,
   );
   expect(before.length).toBeGreaterThan(2);
   expect(bytes, JSON.stringify(before)).toBeLessThanOrEqual(MOST_BYTES);
 });
-
-/** Usable: the main act of the screen is there to be pressed. Whatever was asked for before that moment counts. */
-function noteWhenUsable(): void {
-  const watch = new MutationObserver(() => {
-    if (!document.querySelector('#app .go')) return;
-    Object.assign(window, { usableAt: performance.now() });
-    watch.disconnect();
-  });
-  watch.observe(document, { childList: true, subtree: true });
-}
-
-/** Serves dist/ compressed, as a host does, and counts the bytes of each answer as they leave, headers and all. */
-async function openHost() {
-  const sent = new Map<string, number>();
-  const server = createServer((request, response) => {
-    const name = new URL(request.url ?? '/', 'http://localhost').pathname.slice(1);
-    const file = contentOf(name || 'index.html');
-    const type = TYPES[extname(name || 'index.html')];
-    const body = file && type ? brotliCompressSync(file) : file;
-    const start = request.socket.bytesWritten;
-    response.once('finish', () => sent.set(name, request.socket.bytesWritten - start));
-    if (!body) response.writeHead(404).end();
-    else response.writeHead(200, type ? { 'content-type': type, 'content-encoding': 'br' } : {}).end(body);
-  });
-  await new Promise<void>((done) => server.listen(0, 'localhost', done));
-  const place = server.address();
-  return {
-    sent,
-    address: `http://localhost:${typeof place === 'object' ? place?.port : ''}/`,
-    close: () => new Promise((done) => server.close(done).closeAllConnections()),
-  };
-}
-
-function contentOf(name: string): Buffer | undefined {
-  try {
-    return readFileSync(join(DIST, name));
-  } catch {
-    return undefined;
-  }
-}
