@@ -16,12 +16,12 @@ await command(
   {
     name: 'bench',
     usage: ['[--app] [--runs N]'],
-    options: { app: true, runs: 'N' },
+    options: { app: null, runs: 'N' },
     words: [0, 0],
     exits: [EXIT.done, EXIT.unreadable, EXIT.ours],
   },
-  async ({ values }) => {
-    if (!values.app) return bench(Number(values.runs ?? 60));
+  async ({ values, on }) => {
+    if (!on('app')) return bench(Number(values.runs ?? 60));
     const { benchApp } = await import('./app');
     await benchApp(Number(values.runs ?? 15));
     return EXIT.done;

@@ -37,8 +37,8 @@ test('an app that does not start says so, lies on no side, and its toys can be s
     page.getByRole('button', { name: 'Save everything as a file' }).click(),
   ]);
   await page.getByText('The file is in your downloads').waitFor();
-  const path = await download.path();
-  const saved = JSON.parse(readFileSync(path, 'utf8'));
+  const file = readFileSync(await download.path());
+  const saved = JSON.parse(file.toString());
   expect(saved.readings.length).toBeGreaterThan(10);
   expect(saved.beside).toMatchObject({ 'hemling-typed': '17½' });
 
@@ -54,7 +54,7 @@ test('an app that does not start says so, lies on no side, and its toys can be s
   await other.page.locator('input[type=file]').setInputFiles({
     name: 'hemling.json',
     mimeType: 'application/json',
-    buffer: readFileSync(path),
+    buffer: file,
   });
   await other.page
     .getByRole('button', { name: /^Bring back|^Restore|^Add/ })
