@@ -74,12 +74,6 @@ export const claims = {
   },
 } satisfies Readonly<Record<string, Claim>>;
 
-/** A picture of some hundred million pixels in a few bytes, as whatever it claims to be; WebP has only 14 bits a side. */
-export const hugeClaims = Object.entries(claims).map(([name, { type, of }]) => {
-  const side = type === 'image/webp' ? 16_383 : 20_000;
-  return { name, type, bytes: of(side, side) };
-});
-
 const box = (name: string, ...inside: Piece[]) => {
   const content = bytes(name, ...inside);
   return bytes(big(4, content.length + 4), content);
@@ -102,3 +96,9 @@ const hex = (digits: string) => Uint8Array.from(digits.match(/../g) ?? [], (pair
 const little = (count: number, value: number) =>
   Uint8Array.from({ length: count }, (_, place) => Math.floor(value / 256 ** place) & 255);
 const big = (count: number, value: number) => little(count, value).reverse();
+
+/** A picture of some hundred million pixels in a few bytes, as whatever it claims to be; WebP has only 14 bits a side. */
+export const hugeClaims = Object.entries(claims).map(([name, { type, of }]) => {
+  const side = type === 'image/webp' ? 16_383 : 20_000;
+  return { name, type, bytes: of(side, side) };
+});
