@@ -56,10 +56,8 @@ test('an app that does not start says so, lies on no side, and its toys can be s
     mimeType: 'application/json',
     buffer: file,
   });
-  await other.page
-    .getByRole('button', { name: /^Bring back|^Restore|^Add/ })
-    .first()
-    .click();
+  await other.page.getByRole('button', { name: 'Lay it beside' }).click();
+  await other.page.getByText('Everything from the file is here').waitFor();
   await elsewhere.at('');
   await other.page
     .getByRole('link', { name: /Bramble/ })
