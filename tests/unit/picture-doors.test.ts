@@ -57,7 +57,7 @@ test.each(huge)(
     const photos = [{ toyId: toy.id, data: address({ type, bytes }), changedAt: Date.now() }];
     const read = await readBackup(backupFile({ ...backup, photos }));
     if (!read.ok) throw new Error(read.code);
-      await importAll(read.backup, 'merge');
+    await importAll(read.backup, 'merge');
     expect(await store.photoOf(toy.id)).toBeUndefined();
     expect((await store.listToys()).length).toBe(2);
   },
