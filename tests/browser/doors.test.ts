@@ -66,7 +66,7 @@ async function straightStep(maker: Maker, toy: string): Promise<string> {
   await maker.at(`${toy.slice(2)}/make`);
   await maker.choose(/hooded top/i);
   const [step = ''] = /#\/toy\/\w+\/\w+/.exec(maker.page.url()) ?? [];
-  return `${step}/measure/front-width`;
+  return `${step}/measure/armhole-depth`;
 }
 
 /** Everything that lies in the app's databases, and how much room the origin takes. */
