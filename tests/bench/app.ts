@@ -80,31 +80,39 @@ async function measuring(site: Site): Promise<readonly Row[]> {
     await maker.field().pressSequentially(text);
     await page.getByText('saved', { exact: true }).first().waitFor();
   }
-  const { slowest, moved } = await page.evaluate(async () => {
+  const { keys, moved } = await page.evaluate(async () => {
     await new Promise((done) => requestAnimationFrame(() => setTimeout(done)));
-    return (window as unknown as { watched: { slowest: number; moved: number } }).watched;
+    return (window as unknown as { watched: { keys: number[]; moved: number } }).watched;
   });
   await close();
+  keys.sort((one, other) => one - other);
+  const [middle, slowest] = [keys[keys.length >> 1], keys.at(-1)];
+  if (middle === undefined) throw new Error('no key was seen');
   return [
-    { what: 'from a key to the screen, the slowest', found: `${slowest} ms`, most: '100 ms' },
+    { what: 'from a key to the screen', found: `${middle} ms (up to ${slowest})`, most: '100 ms' },
     { what: 'moved by itself while measuring (layout shift)', found: moved.toFixed(3), most: '0' },
   ];
 }
 
-/** In the page: the longest time from a key to the end of the picture after it, and all layout shifts (Layout Instability). */
+/**
+ * In the page: the times from a key to the end of the picture after it, and all layout shifts (Layout
+ * Instability). No function in it has a name: what runs this file marks names with a helper that the page lacks.
+ */
 function watchEvents(): void {
-  const watched = Object.assign(window, { watched: { slowest: 0, moved: 0 } }).watched;
-  const note = ({ timeStamp }: Event) =>
-    requestAnimationFrame(() =>
-      setTimeout(() => {
-        watched.slowest = Math.max(watched.slowest, Math.round(performance.now() - timeStamp));
-      }),
-    );
-  addEventListener('keydown', note, true);
-  const shifts = (list: PerformanceObserverEntryList) => {
+  const watched = Object.assign(window, { watched: { keys: [] as number[], moved: 0 } }).watched;
+  addEventListener(
+    'keydown',
+    ({ timeStamp }) =>
+      requestAnimationFrame(() =>
+        setTimeout(() => {
+          watched.keys.push(Math.round(performance.now() - timeStamp));
+        }),
+      ),
+    true,
+  );
+  new PerformanceObserver((list) => {
     for (const entry of list.getEntries()) watched.moved += (entry as PerformanceEntry & { value: number }).value;
-  };
-  new PerformanceObserver(shifts).observe({ type: 'layout-shift', buffered: true });
+  }).observe({ type: 'layout-shift', buffered: true });
 }
 
 async function slowed(page: Page): Promise<CDPSession> {
