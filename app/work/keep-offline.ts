@@ -5,6 +5,9 @@ export type Waiting = { takeOver: () => void };
 
 /** A version that does not answer within this is none of ours, ms: an empty script passes for a service worker too. */
 const ANSWER_LIMIT_MS = 5_000;
+/** A page that is never idle is kept all the same; and how long a first screen takes on most phones, ms. */
+const QUIET_LIMIT_MS = 2_000;
+const QUIET_GUESS_MS = 300;
 
 /**
  * Starts the service worker, so that the app opens without a network from now on. It never takes over by itself:
@@ -14,6 +17,7 @@ const ANSWER_LIMIT_MS = 5_000;
  */
 export async function keepOffline(onWaiting: (waiting: Waiting) => void): Promise<void> {
   if (!('serviceWorker' in navigator)) return;
+  await quiet();
   const { Workbox } = await import('workbox-window');
   const address = trustedAddress('./sw.js');
   const worker = new Workbox(address);
@@ -42,6 +46,13 @@ export async function keepOffline(onWaiting: (waiting: Waiting) => void): Promis
   addEventListener('online', look);
   await tend();
 }
+
+/** The first screen comes first: what follows it waits until the page has nothing better to do. Not every browser tells. */
+const quiet = (): Promise<unknown> =>
+  new Promise((done) => {
+    if ('requestIdleCallback' in window) requestIdleCallback(done, { timeout: QUIET_LIMIT_MS });
+    else setTimeout(done, QUIET_GUESS_MS);
+  });
 
 /** Has the version in force look after the files it keeps. */
 async function tend(): Promise<void> {
