@@ -13,6 +13,7 @@ export const FLOORS = {
     ['garments/parts', 'drawing'],
     ['garments', 'settling', 'seams', 'sewing', 'pieces'],
     ['sheets', 'cloth'],
+    ['notions'],
     ['output'],
   ],
 };

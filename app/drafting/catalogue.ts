@@ -3,6 +3,7 @@
  * garment loads no block: how anything is made is never reached from here.
  */
 export { type Choice, type GarmentId, type Head, heads } from './heads';
+export { notionWords } from './notions/words';
 export { allowanceRoles, usualAllowances } from './sizes/allowances';
 export { type Cloth, cloths, USUAL_CLOTH } from './sizes/cloths';
 export { fitIds, fits, USUAL_FIT } from './sizes/ease';

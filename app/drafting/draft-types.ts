@@ -68,6 +68,20 @@ export type Adjustment = {
 };
 export type SewingStep = { readonly step: string; readonly seams: readonly string[] };
 
+export const notionKinds = ['cloth', 'bias', 'strip', 'hook-and-loop', 'elastic', 'thread'] as const;
+export type NotionKind = (typeof notionKinds)[number];
+/**
+ * What is not a piece: how much cloth, strips joined, what closes it, elastic, thread. `place` is a seam's name for what lies
+ * along one, a piece's for a strip, a layer's for cloth. Lengths are of one; `count` how many where there are several.
+ */
+export type Notion = {
+  readonly kind: NotionKind;
+  readonly place: string;
+  readonly length: Mm;
+  readonly width?: Mm;
+  readonly count?: number;
+};
+
 /** The order with every default filled in. */
 export type FullOrder = Required<Omit<Order, 'choices' | 'allowances'>> & {
   readonly choices: Readonly<Record<string, string | boolean | number>>;
@@ -86,6 +100,7 @@ export type Draft = {
   readonly adjustments: readonly Adjustment[];
   readonly flags: readonly Flag[];
   readonly sewing: readonly SewingStep[];
+  readonly notions: readonly Notion[];
 };
 
 export type Outcome =

@@ -8,6 +8,7 @@ import { ENGINE } from './engine';
 import { fitOf, misfits } from './fit';
 import { garments } from './garments';
 import { notesOf } from './notes';
+import { notionsOf } from './notions';
 import { pieceOf } from './pieces/piece';
 import { active, type Garment } from './rows/garment';
 import { walk } from './seams/walk';
@@ -21,6 +22,9 @@ import { wearerOf } from './sizes/wearer';
 export type { Draft, FullOrder, Outcome } from './draft-types';
 export { ENGINE } from './engine';
 export { fullOrder, type OrderFault, type OrderResult } from './order';
+
+/** A casing is turned this much deeper than its elastic is wide, mm (common practice, no source). */
+const CASING_OVER_MM = 8;
 
 /** An estimate vaguer than this share of its value is no ground to cut cloth on. */
 const VAGUEST = 1;
@@ -57,6 +61,7 @@ export function draft(body: Body, order: FullOrder, garment: Garment, toy: strin
   const pieces = [...drawing.drawn.values()].map((drawn) =>
     pieceOf(drawn, drawing, allowances, walked.notches.get(drawn.row.name) ?? []),
   );
+  const measured = { chest: body.sizes['chest-girth']?.value, elastic: allowances.casing - CASING_OVER_MM };
   return {
     ok: true,
     draft: {
@@ -70,6 +75,7 @@ export function draft(body: Body, order: FullOrder, garment: Garment, toy: strin
       adjustments: [...suited.adjustments, ...adjustments],
       flags: [...flags, ...opened.flags, ...notesOf(garment, drawing)],
       sewing: sewingOrder(walked.seams, drawing),
+      notions: notionsOf(garment, drawing, { pieces, seams: walked.seams }, measured),
     },
   };
 }

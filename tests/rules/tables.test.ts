@@ -1,6 +1,8 @@
 import { expect, test } from 'vitest';
 import { bodyKinds, measureIds, rules, traitValues } from '../../app/body';
+import { layers } from '../../app/drafting/cloth/layers';
 import type { Outcome } from '../../app/drafting/draft';
+import { notionKinds } from '../../app/drafting/draft-types';
 import { allowanceRoles, cloths, fitIds, garments } from '../../app/drafting/garments';
 import { papers } from '../../app/drafting/sheets';
 import english from '../../locales/en.json';
@@ -44,6 +46,11 @@ const wanted: Record<string, readonly string[]> = {
   places: garments.flatMap(({ fit, passages }) =>
     [...fit.map(({ place }) => place), ...passages.map(({ through }) => through)].map((place) => `place.${place}`),
   ),
+  notions: [
+    ...notionKinds.map((kind) => `notion.${kind}`),
+    ...layers.map((layer) => `layer.${layer}`),
+    ...garments.flatMap(({ notions }) => notions.map(({ place }) => `seam.${place}`)),
+  ],
   choices: garments.flatMap(({ choices }) =>
     Object.entries(choices).flatMap(([id, choice]) => [
       `choice.${id}.name`,

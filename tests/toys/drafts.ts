@@ -32,6 +32,7 @@ export function handMade(size: number, more: Partial<Draft> = {}): Draft {
     adjustments: [],
     flags: [],
     sewing: [],
+    notions: [],
     ...more,
   };
 }

@@ -16,7 +16,7 @@ export type Cut = {
 };
 
 /** Everything there is to cut for the drafts, piece by piece: what the cutting lists say, neither more nor less. */
-export function cutsOf(drafts: readonly Draft[]): readonly Cut[] {
+export function cutsOf(drafts: readonly Pick<Draft, 'pieces'>[]): readonly Cut[] {
   return drafts.flatMap((draft, index) =>
     draft.pieces.flatMap((piece, at) => {
       const sides = (piece.mirrored ? [false, true] : [false]).map((flipped) => ({

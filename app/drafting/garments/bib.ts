@@ -31,5 +31,6 @@ export const bib = assemble(bibHead, [
     ],
     notes: [scrapNeck],
     fit: [{ place: 'neck', measure: 'neck-girth', garment: (look) => 2 * look.length('bib.top') }],
+    notions: [{ kind: 'closure', place: 'bib-end', length: (look) => look.length('bib.side') }],
   }),
 ]);

@@ -53,6 +53,8 @@ const capePart = part<{ choices: Hems; size: never; edge: never }, Gives>({
     { place: 'neck', measure: 'neck-girth', garment: (look) => 2 * look.length('cape.top') },
     { place: 'over-arms', measure: 'over-arms-girth', garment: (look) => 2 * look.length('cape.bottom') },
   ],
+  // A square of it at the neck.
+  notions: [{ kind: 'closure', place: 'cape-front', length: () => 0 }],
 });
 
 export const cape = assemble(capeHead, [

@@ -5,6 +5,7 @@ import type {
   FitRow,
   FullOrder,
   Notch,
+  Notion,
   OpeningRow,
   Piece,
   Role,
@@ -32,6 +33,8 @@ export type DraftFile = {
   readonly adjustments: readonly Adjustment[];
   readonly flags: readonly Flag[];
   readonly sewing: readonly SewingStep[];
+  /** Missing from what older engines wrote. */
+  readonly notions?: readonly Notion[];
 };
 
 export type PieceRecord = {
@@ -56,7 +59,7 @@ export type PieceRecord = {
 
 /** A draft as the data other programs read, numbers rounded: a plain value, ready for `JSON.stringify`. */
 export function toJson(draft: Draft): DraftFile {
-  const { engine, order, toy, seams, fit, openings, adjustments, flags, sewing } = draft;
+  const { engine, order, toy, seams, fit, openings, adjustments, flags, sewing, notions } = draft;
   return {
     format: 'hemling-draft',
     version: 1,
@@ -70,6 +73,7 @@ export function toJson(draft: Draft): DraftFile {
     adjustments: rounded(adjustments),
     flags: rounded(flags),
     sewing,
+    notions: rounded(notions),
   };
 }
 

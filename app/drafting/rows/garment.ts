@@ -42,6 +42,7 @@ export function assemble<const C extends Head['choices'], P extends AnyPart>(
     instead: all('instead'),
     notes: all('notes'),
     fit: all('fit'),
+    notions: all('notions'),
   };
 }
 

@@ -49,6 +49,7 @@ const none = {
   instead: [],
   notes: [],
   fit: [],
+  notions: [],
 } as const;
 
 type Held<C extends object, P> =
@@ -87,5 +88,6 @@ export function only<C extends object, U extends Names, G extends Gives>(
     })),
     notes: held(rows.notes),
     fit: held(rows.fit),
+    notions: held(rows.notions),
   });
 }

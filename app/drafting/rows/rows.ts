@@ -78,6 +78,13 @@ export type NoteRow<N extends Names = Names> = When<N> & {
   readonly told: (look: Look<N>) => Readonly<Record<string, number>> | null;
 };
 
+/** Something along a seam that is bought and not cut: what closes an opening, or an elastic. `place` is the seam's name. */
+export type NotionRow<N extends Names = Names> = When<N> & {
+  readonly kind: 'closure' | 'elastic';
+  readonly place: string;
+  readonly length: (look: Look<N>) => Mm;
+};
+
 /** Something that must pass on the way on and off, and what it passes through. */
 export type Passage<N extends Names = Names> = When<N> & {
   readonly measure: MeasureId;
@@ -106,6 +113,7 @@ export type Rows<N extends Names = Names, G extends string = string, E extends s
   readonly instead: readonly Instead<N>[];
   readonly notes: readonly NoteRow<N>[];
   readonly fit: readonly FitPlace<N>[];
+  readonly notions: readonly NotionRow<N>[];
 };
 
 /** Any names: what the pipeline, which knows no garment, reads rows by. */

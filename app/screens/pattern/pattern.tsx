@@ -10,6 +10,7 @@ import { troubleWords } from '../shared/trouble/attempt';
 import { Adjusted } from './adjusted';
 import { FitTable } from './fit-table';
 import { GoesOn } from './goes-on';
+import { Notions } from './notions';
 import { PiecesView } from './pieces-view';
 import { WishFields } from './wish-fields';
 import './pattern.css';
@@ -64,6 +65,7 @@ function PatternPage({ making }: { readonly making: Making }) {
           <Adjusted draft={draft} making={making} />
           <GoesOn draft={draft} />
           <FitTable draft={draft} />
+          <Notions draft={draft} />
         </div>
       )}
     </Page>

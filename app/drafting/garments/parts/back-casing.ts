@@ -2,6 +2,7 @@ import { flare } from '../../blocks/flare';
 import type { Bodices } from '../../heads/choices';
 import { only, part } from '../../rows/part';
 import { type EdgesOf, piece } from '../../rows/piece-row';
+import { elasticFor } from '../../sizes/fastening';
 import { isRound } from './band';
 
 type Takes = { readonly choices: Bodices; readonly size: never; readonly edge: 'skirt-back.top' };
@@ -43,6 +44,9 @@ export const backCasingPart = only(
         first: [{ piece: 'back-casing', edge: 'top' }],
         second: [{ piece: 'back-casing', edge: 'bottom', back: true }],
       },
+    ],
+    notions: [
+      { kind: 'elastic', place: 'back-casing', length: ({ wearer }) => elasticFor(wearer.of('waist-girth') / 2) },
     ],
   }),
 );

@@ -124,4 +124,18 @@ export const bandPart = part<{ choices: BandChoices; size: never; edge: never },
       when: (choices) => !isRound(choices),
     },
   ],
+  notions: [
+    {
+      kind: 'closure',
+      place: 'back-closure',
+      length: (look) => look.length('back.centre'),
+      when: (choices) => isOpen('back')(choices) && !isRound(choices),
+    },
+    {
+      kind: 'closure',
+      place: 'strap-neck',
+      length: ({ sizes }) => sizes.strapWidth,
+      when: (choices) => isStrapped(choices) && behindNeck(choices),
+    },
+  ],
 });

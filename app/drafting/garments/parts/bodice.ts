@@ -6,6 +6,7 @@ import { type Part, part } from '../../rows/part';
 import { piece } from '../../rows/piece-row';
 import { bodiceSizes } from '../../sizes/bodice';
 import { PAST_CENTRE_MM } from '../../sizes/ease';
+import { elasticFor } from '../../sizes/fastening';
 import type { Sizes, SizesOf } from '../../sizes/maker';
 import { neckSizes } from '../../sizes/neck';
 import { hemRole } from './hem';
@@ -142,6 +143,20 @@ export function bodicePart<C extends TopChoices, S extends string = never>(
       { place: 'chest', measure: 'chest-girth', garment: ({ sizes }) => sizes.chest },
       { place: 'tummy', measure: 'body-girth', garment: ({ sizes }) => sizes.tummy, when: hasHem },
       { place: 'hem', measure: 'hem-girth', garment: ({ sizes }) => sizes.hem, when: hasHem },
+    ],
+    notions: [
+      ...(['front', 'back'] as const).map((side) => ({
+        kind: 'closure' as const,
+        place: `${side}-closure`,
+        length: (look: Look<Names<C>>) => look.length(`${side}.centre`),
+        when: isOpen(side),
+      })),
+      {
+        kind: 'elastic',
+        place: 'hem',
+        length: ({ wearer }) => elasticFor(wearer.of('hem-girth')),
+        when: (choices) => !waisted && choices.hem === 'casing',
+      },
     ],
   });
   return rows as unknown as Part<Takes<C, S>, BodiceGives>;

@@ -7,6 +7,7 @@ import { type Part, part } from '../../rows/part';
 import { type EdgesOf, piece } from '../../rows/piece-row';
 import type { SeamRow } from '../../rows/rows';
 import { LEAST_EASE_MM } from '../../sizes/ease';
+import { elasticFor } from '../../sizes/fastening';
 import { CLOTH_WIDE_MM, sectorReach } from '../../sizes/fullness';
 import type { SizesOf } from '../../sizes/maker';
 import { skirtSizes } from '../../sizes/skirt';
@@ -184,6 +185,14 @@ function quarters<C extends SkirtChoices>(hung: Hung<C>) {
           4 * Math.max(sizes.skirtHem, sizes.skirtTop) < wearer.of('hip-girth') + LEAST_EASE_MM
             ? 'above-the-hip'
             : null,
+      },
+    ],
+    notions: [
+      {
+        kind: 'elastic',
+        place: 'waist',
+        length: ({ wearer }) => elasticFor(wearer.of('waist-girth')),
+        when: isElastic,
       },
     ],
   });

@@ -53,4 +53,5 @@ export const waistbandPart = part<Takes, Gives>({
     },
   ],
   fit: [{ place: 'waist', measure: 'waist-girth', garment: ({ sizes }) => sizes.waist }],
+  notions: [{ kind: 'closure', place: 'waistband-end', length: ({ sizes }) => sizes.waistbandHeight, when: onBand }],
 });

@@ -1,0 +1,121 @@
+import { readFileSync } from 'node:fs';
+import { Ajv2020 } from 'ajv/dist/2020.js';
+import { describe, expect, test } from 'vitest';
+import { cutsOf } from '../../app/drafting/cloth';
+import type { Draft, Notion, NotionKind } from '../../app/drafting/draft-types';
+import { garments } from '../../app/drafting/garments';
+import { notionWords } from '../../app/drafting/notions/words';
+import { toJson } from '../../app/drafting/output';
+import { ringArea } from '../../app/drafting/packing';
+import { elasticFor, tapeWidth } from '../../app/drafting/sizes/fastening';
+import { createSay } from '../../app/words';
+import { made } from '../measured/made';
+import { buildCard, builds } from '../toys/builds';
+import { demoDrafts } from '../toys/demo-drafts';
+
+const say = await createSay('en');
+const cards = new Map(builds.map((build) => [build.name, buildCard(build)]));
+
+function drafted(build: string, garment: string, choices: Record<string, string | boolean> = {}): Draft {
+  const card = cards.get(build) ?? expect.fail(`no build ${build}`);
+  return made(card, garment, { choices }) ?? expect.fail(`${garment} refused`);
+}
+
+const of = (draft: Draft, kind: NotionKind): readonly Notion[] => draft.notions.filter((each) => each.kind === kind);
+const spanOf = (values: readonly number[]): number => Math.max(...values) - Math.min(...values);
+const only = (draft: Draft, kind: NotionKind): Notion => {
+  const [first, ...more] = of(draft, kind);
+  expect(more).toEqual([]);
+  return first ?? expect.fail(`no ${kind}`);
+};
+
+// Elastic: a tenth less than the waist, and a lap to join it; common practice, no source.
+test.each([
+  ['bear', 481],
+  ['tiny', 175],
+])('an elastic skirt for %s: nine tenths of a waist of %i, and 20 to join', (build) => {
+  const elastic = only(drafted(build, 'skirt', { skirt: 'elastic' }), 'elastic');
+  const waist = drafted(build, 'skirt').fit.find(({ place }) => place === 'waist')?.body ?? 0;
+  expect(elastic.length).toBeCloseTo(waist * 0.9 + 20, 6);
+  expect(elastic.width).toBe(6);
+});
+
+test('elastic for a girth is shorter than the girth where the girth is not tiny', () => {
+  expect(elasticFor(300)).toBe(290);
+  expect(elasticFor(300)).not.toBe(300 * 0.9);
+});
+
+// Hook and loop 6, 10 and 20 wide by the chest; common practice, no source.
+test.each([
+  [219.9, 6],
+  [220, 10],
+  [449.9, 10],
+  [450, 20],
+])('a chest of %d has hook and loop %d wide', (chest, wide) => expect(tapeWidth(chest)).toBe(wide));
+
+test('an opening down the back is closed along all of it', () => {
+  const draft = drafted('tiny', 'tee', { opening: 'back' });
+  const tape = only(draft, 'hook-and-loop');
+  const centre = draft.pieces.find(({ name }) => name === 'back')?.edges.find(({ name }) => name === 'centre');
+  expect(tape).toEqual({ kind: 'hook-and-loop', place: 'back-closure', length: centre?.length, width: 6 });
+  expect(of(drafted('tiny', 'tee', { opening: 'none' }), 'hook-and-loop')).toEqual([]);
+});
+
+test('strips are told as cut, on the bias where they lie aslant', () => {
+  const draft = drafted('rabbit', 'tank', { opening: 'none' });
+  const [neck, arms] = of(draft, 'bias');
+  const strip = draft.pieces.find(({ name }) => name === 'binding')?.edges.find(({ name }) => name === 'top');
+  expect(neck?.length).toBeGreaterThan(2 * (strip?.length ?? Infinity));
+  expect(arms).toMatchObject({ place: 'armhole-binding', count: 2 });
+});
+
+describe('cloth', () => {
+  test.each(demoDrafts().map((draft) => [`${draft.toy}, ${draft.order.garment}`, draft] as const))(
+    '%s: never less than its pieces, never more than if each had a row of its own',
+    (_, draft) => {
+      const told = of(draft, 'cloth');
+      for (const { place, length, width = 0 } of told) {
+        const cuts = cutsOf([draft]).filter(({ layer }) => layer === place);
+        const area = cuts.reduce((sum, { outline }) => sum + Math.abs(ringArea(outline)), 0);
+        expect(length * width).toBeGreaterThan(area);
+        const along = cuts.map(({ outline }) => spanOf(outline.map(({ x }) => x)));
+        expect(length).toBeGreaterThan(Math.max(...along));
+        expect(length).toBeLessThanOrEqual(along.reduce((sum, each) => sum + each + 2, 0) + 1e-9);
+      }
+      expect(told.map(({ place }) => place)).toContain('main');
+    },
+  );
+
+  test('a lining and facings are told apart from the cloth', () => {
+    expect(of(drafted('rabbit', 'tank', { neck: 'lined' }), 'cloth').map(({ place }) => place)).toEqual([
+      'main',
+      'lining',
+    ]);
+  });
+});
+
+test('thread is about three times what is sewn', () => {
+  const draft = drafted('bear', 'tee');
+  const sewn = draft.seams.reduce((sum, seam) => sum + seam.firstLength * seam.sewn, 0);
+  expect(only(draft, 'thread').length).toBeCloseTo(3 * sewn, 6);
+});
+
+test('every notion of every garment is one line of words', () => {
+  for (const { id, bodies } of garments) {
+    if (!bodies.includes('upright')) continue;
+    for (const notion of drafted('tiny', id).notions) {
+      const words = notionWords(notion, say, 'cm');
+      expect(words).toMatch(/\d/);
+      expect(words).not.toMatch(/\{\{|seam\.|piece\.|layer\.|notion\./);
+    }
+  }
+});
+
+test('a draft written before there were notions is still read', () => {
+  const schema: object = JSON.parse(readFileSync('assets/schema/draft-1.json', 'utf8'));
+  const valid = new Ajv2020({ strict: false }).compile(schema);
+  const { notions, ...old } = JSON.parse(JSON.stringify(toJson(drafted('bear', 'tee'))));
+  expect(valid(old)).toBe(true);
+  expect(valid({ ...old, notions })).toBe(true);
+  expect(valid({ ...old, notions: [{ kind: 'elastic', place: 'waist' }] })).toBe(false);
+});
