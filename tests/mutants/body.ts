@@ -60,6 +60,18 @@ export const bodyBreaks = [
     },
     { what: 'a crotch without its hip', from: '2 * rise + hip / Math.PI', to: '2 * rise', tests: 'unit/body' },
     {
+      what: 'felt with a hem',
+      from: 'cloth.frays || cloth.stretch > 0',
+      to: 'true || cloth.stretch > 0',
+      tests: 'reference/sizes-by-hand',
+    },
+    {
+      what: 'a lost allowance: casings',
+      from: 'USUAL_CASING_MM: Mm = 14',
+      to: 'USUAL_CASING_MM: Mm = 6',
+      tests: 'reference/sizes-by-hand',
+    },
+    {
       what: 'readings asked for again too late',
       from: 'APART_SHARE = 0.04',
       to: 'APART_SHARE = 0.05',

@@ -11,8 +11,8 @@ export const screenBreaks = [
     },
     {
       what: 'a remedy beside the wrong number',
-      from: "'tape', { anew: true }",
-      to: "'tape'",
+      from: "saveReading(toyId, measure, mm, 'tape', { anew: true })",
+      to: "saveReading(toyId, measure, mm, 'tape')",
       tests: 'unit/screens-remedy',
     },
     {
@@ -88,7 +88,7 @@ export const screenBreaks = [
     },
     {
       what: 'what is not kept answered with nothing',
-      from: 'registerRoute(new NavigationRoute(firstPage()));',
+      from: "  if (mode === 'navigate') return firstPage(request);\n",
       to: '',
       tests: 'browser/offline',
     },
