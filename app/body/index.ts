@@ -34,6 +34,7 @@ export { rules } from './rules';
 export type { Say } from './say';
 export { type SizeId, sizeIds } from './sizes';
 export { teach } from './teach';
+export { longestTie } from './ties';
 export { hemOf, USUAL_CASING_MM, USUAL_HEM_MM } from './turned-up';
 export {
   LONGEST_MM,

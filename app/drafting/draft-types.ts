@@ -59,7 +59,14 @@ export type FitRow = {
   readonly why?: string;
 };
 
-export type OpeningRow = { readonly through: string; readonly needs: Mm; readonly gives: Mm; readonly closure: string };
+/** What must pass, by its girth, through which place; the girth it needs there, and what the place gives. */
+export type OpeningRow = {
+  readonly passes: MeasureId;
+  readonly through: string;
+  readonly needs: Mm;
+  readonly gives: Mm;
+  readonly closure: string;
+};
 export type Adjustment = {
   readonly code: string;
   readonly by: Mm;

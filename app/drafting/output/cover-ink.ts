@@ -1,6 +1,6 @@
 // The first page's head: whose pattern it is, how to print it and prove it true, what to mind, and all pages small.
 
-import { BANK_CARD_MM, type Mm, type Say } from '../../body';
+import { BANK_CARD_MM, longestTie, type Mm, type Say, type Unit } from '../../body';
 import type { Draft } from '../draft-types';
 import { arc, line, type Path, type Point, polyline } from '../geometry';
 import type { Box } from '../packing';
@@ -10,6 +10,7 @@ import { moved } from '../sheets/move';
 import { clippedPolygon } from './clip';
 import { centred, type Paragraph, setWithin, wordsOf } from './flow';
 import { type Ink, SMALLEST_PT, stroke, type TextWidth } from './ink';
+import type { Lettering } from './lettering';
 
 /** Between an outline and the words in it, mm. */
 const INSET_MM = 3;
@@ -17,7 +18,12 @@ const INSET_MM = 3;
 /** Sizes of small print, points. */
 const SMALL_PT = [9.5, 9, 8.5, 8, 7.5, SMALLEST_PT];
 
-export function coverInk(draft: Draft, layout: Layout, cover: Cover, say: Say, widthOf: TextWidth): readonly Ink[] {
+export function coverInk(
+  draft: Draft,
+  layout: Layout,
+  cover: Cover,
+  { say, units, widthOf }: Lettering,
+): readonly Ink[] {
   const boxed = (paragraphs: readonly Paragraph[], box: Box): readonly Ink[] =>
     wordsOf(setWithin(paragraphs, inset(box), SMALL_PT, widthOf), inset(box), 'words');
   return [
@@ -25,7 +31,7 @@ export function coverInk(draft: Draft, layout: Layout, cover: Cover, say: Say, w
     stroke('marks', 'rule', roundedBox(cover.card, BANK_CARD_MM.corner), true),
     ...boxed(printing(say), cover.card),
     ...outline(cover.square),
-    ...boxed(minding(say), cover.square),
+    ...boxed(minding(say, units), cover.square),
     ...(cover.joining
       ? wordsOf(setWithin(joining(say), cover.joining, SMALL_PT, widthOf), cover.joining, 'words')
       : []),
@@ -58,11 +64,11 @@ function printing(say: Say): readonly Paragraph[] {
   ];
 }
 
-function minding(say: Say): readonly Paragraph[] {
+function minding(say: Say, units: Unit): readonly Paragraph[] {
   return [
     { text: say('print.square'), bold: true },
     { text: say('print.care-title'), bold: true, before: 1.8 },
-    { text: say('print.care-child') },
+    { text: say('print.care-child', { longest: longestTie(units), unit: units }) },
     { text: say('print.care-tools'), before: 0.8 },
   ];
 }

@@ -1,4 +1,3 @@
-import type { Say, Unit } from '../../body';
 import type { Draft, Piece } from '../draft-types';
 import { distance, type Point } from '../geometry';
 import { type Board, blockBox } from '../packing';
@@ -10,15 +9,14 @@ import type { Paragraph } from './flow';
 import type { Ink, TextWidth } from './ink';
 import { labelOf } from './label';
 import { type Label, labelBeside, labelInside } from './label-room';
+import type { Lettering } from './lettering';
 import { middleOf } from './middle';
-
-type Wording = { readonly say: Say; readonly units: Unit; readonly widthOf: TextWidth };
 
 /** A page as labels see it: what it holds, its board with the furniture taken, and the words its pieces bear already. */
 export type Labelled = { readonly page: Page; readonly free: Board; readonly words: readonly Ink[] };
 
 /** The labels of a page, one after another: each takes its place from those that follow. */
-export function labelsInk(draft: Draft, layout: Layout, on: Labelled, wording: Wording): readonly Ink[] {
+export function labelsInk(draft: Draft, layout: Layout, on: Labelled, wording: Lettering): readonly Ink[] {
   const { page, free } = on;
   const ink: Ink[] = [];
   let left = withPieces(free, draft, page);
@@ -58,7 +56,7 @@ function tileLabel(
   placed: Placed,
   paragraphs: readonly Paragraph[],
   beside: Board,
-  { say, widthOf }: Wording,
+  { say, widthOf }: Lettering,
 ): Label | undefined {
   const inside = (on: Page, where: Placed, said: readonly Paragraph[]): Label | undefined => {
     const lines = withMarks(furnished(on), piece, where.whole, moved(where.move));

@@ -1,21 +1,19 @@
-import type { Say, Unit } from '../../body';
 import type { Draft } from '../draft-types';
 import type { Layout, Page, Placed } from '../sheets/layout';
 import { moved } from '../sheets/move';
 import { furnished, withInk } from './boards';
 import { clippedInk } from './clip';
 import { coverInk } from './cover-ink';
-import type { Ink, TextWidth } from './ink';
+import type { Ink } from './ink';
 import { hasNap } from './label';
 import { labelsInk } from './labels-ink';
+import type { Lettering } from './lettering';
 import { pieceInk } from './piece-ink';
 import { stripInk } from './strip-ink';
 import { tileInk } from './tile-ink';
 
-export type Wording = { readonly say: Say; readonly units: Unit; readonly widthOf: TextWidth };
-
 /** All ink of one page, in true millimetres from its top left corner. */
-export function pageInk(draft: Draft, layout: Layout, page: Page, wording: Wording): readonly Ink[] {
+export function pageInk(draft: Draft, layout: Layout, page: Page, wording: Lettering): readonly Ink[] {
   const { say, widthOf } = wording;
   const pieces = page.placed.flatMap((placed) => placedInk(draft, placed, wording));
   const free = furnished(page);
@@ -24,11 +22,11 @@ export function pageInk(draft: Draft, layout: Layout, page: Page, wording: Wordi
     ...(page.tile ? tileInk(page.tile, withInk(free, pieces, widthOf), say, widthOf) : []),
     ...labelsInk(draft, layout, { page, free, words: pieces.filter((ink) => ink.kind === 'words') }, wording),
     ...stripInk(draft, layout, page, say, widthOf),
-    ...(page.cover ? coverInk(draft, layout, page.cover, say, widthOf) : []),
+    ...(page.cover ? coverInk(draft, layout, page.cover, wording) : []),
   ];
 }
 
-function placedInk(draft: Draft, placed: Placed, { say, widthOf }: Wording): readonly Ink[] {
+function placedInk(draft: Draft, placed: Placed, { say, widthOf }: Lettering): readonly Ink[] {
   const piece = draft.pieces[placed.piece];
   if (!piece) return [];
   const drawn = { piece, whole: placed.whole, nap: hasNap(draft), to: moved(placed.move) };

@@ -75,7 +75,7 @@ function passingOf(passage: Passage<AnyNames>, wearer: Wearer, sizes: Sizes): Pa
 /** With the front or back open all the way, every place that this opens is as much wider as its row says. */
 function rowOf({ passage, needs, gives }: Passing, opening: string, slit: Mm | null, sizes: Sizes): OpeningRow {
   const opened = ['front', 'back'].includes(opening) ? passage.opened : undefined;
-  const through = { through: passage.through, needs };
+  const through = { passes: passage.measure, through: passage.through, needs };
   if (opened) return { ...through, gives: gives + opened(sizes), closure: 'hook-and-loop' };
   if (passage.slit && slit !== null) return { ...through, gives: gives + 2 * slit, closure: 'slit' };
   return { ...through, gives, closure: 'none' };

@@ -1,29 +1,42 @@
-import type { Draft } from '../../drafting/draft-types';
-import { Icon, sayFirst, shownLength, useWords } from '../../parts';
+import type { Draft, OpeningRow } from '../../drafting/draft-types';
+import { Icon, sayFirst, useWords } from '../../parts';
 
-/** Whether it goes on and comes off: what must pass, what it passes through, and by what closure. */
+/** Whether it goes on and comes off: each part of the toy that must pass, and the tightest place on its way. */
 export function GoesOn({ draft }: { readonly draft: Draft }) {
-  const { say, hand } = useWords();
+  const { say } = useWords();
   if (draft.openings.length === 0) return null;
   return (
     <section class="told">
       <h2>{say('screen.pattern.goes-on')}</h2>
       <ul class="told-list">
-        {draft.openings.map((opening) => {
-          const passes = opening.gives >= opening.needs;
-          const values = { needs: shownLength(opening.needs, hand), gives: shownLength(opening.gives, hand) };
+        {tightest(draft.openings).map(({ passes, through, needs, gives, closure }) => {
+          const spare = gives - needs;
           return (
-            <li key={opening.through} class={passes ? 'passes' : 'stuck'}>
-              <Icon name={passes ? 'check' : 'warn'} />
+            <li key={passes} class={spare >= 0 ? 'passes' : 'stuck'}>
+              <Icon name={spare >= 0 ? 'check' : 'warn'} />
               <span>
-                <b>{sayFirst(say, [`place.${opening.through}`, opening.through])}</b>{' '}
-                {say(passes ? 'screen.pattern.passes' : 'screen.pattern.stuck', values)}{' '}
-                <span class="soft">{sayFirst(say, [`closure.${opening.closure}`, opening.closure])}</span>
+                <b>{say(`passes.${passes}`)}</b>{' '}
+                {say(spare >= 0 ? 'screen.pattern.passes' : 'screen.pattern.stuck', {
+                  spare: Math.abs(spare),
+                  place: sayFirst(say, [`place.${through}`, through]),
+                })}{' '}
+                <span class="soft">{sayFirst(say, [`closure.${closure}`, closure])}</span>
               </span>
             </li>
           );
         })}
       </ul>
     </section>
+  );
+}
+
+/** Of all that one part of the toy must pass, the place that leaves it the least room. */
+function tightest(openings: readonly OpeningRow[]): readonly OpeningRow[] {
+  const parts = [...new Set(openings.map(({ passes }) => passes))];
+  return parts.flatMap((part) =>
+    openings
+      .filter(({ passes }) => passes === part)
+      .sort((one, other) => one.gives - one.needs - (other.gives - other.needs))
+      .slice(0, 1),
   );
 }

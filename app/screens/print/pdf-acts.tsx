@@ -1,11 +1,15 @@
+import { useEffect, useState } from 'preact/hooks';
 import { Icon, useWords } from '../../parts';
 import { fileName } from '../shared/file-name';
 import { saveFile } from '../shared/save-file';
+import { passOverTaps } from '../shared/second-taps';
 import type { Pdf } from './use-pdf';
 
-/** Save the file, or hand it to another app where the system has a way to. */
+/** Save the file; once it is saved, say where it went, and offer to open and print it or hand it to another app. */
 export function PdfActs({ pdf, name }: { readonly pdf: Pdf; readonly name: string }) {
   const { say } = useWords();
+  const [saved, setSaved] = useState<Pdf | null>(null);
+  useEffect(passOverTaps, [saved]);
   if (pdf.is !== 'ready') {
     return (
       <button type="button" class="go" disabled>
@@ -14,24 +18,56 @@ export function PdfActs({ pdf, name }: { readonly pdf: Pdf; readonly name: strin
     );
   }
   const file = new File([pdf.file], `${fileName(name, 'pattern')}.pdf`, { type: 'application/pdf' });
-  const shares = typeof navigator.canShare === 'function' && navigator.canShare({ files: [file] });
+  const save = () => {
+    saveFile(file, file.name);
+    setSaved(pdf);
+  };
+  if (saved === pdf) return <Saved file={file} onAgain={save} />;
   return (
     <>
-      {shares && (
-        // Nothing waits for the share to end: some systems never tell.
-        <button
-          type="button"
-          class="plain"
-          onClick={() => void navigator.share({ files: [file] }).catch(() => undefined)}
-        >
-          <Icon name="share" />
-          {say('screen.print.share')}
-        </button>
-      )}
-      <button type="button" class="go" onClick={() => saveFile(file, file.name)}>
+      <Share file={file} />
+      <button type="button" class="go" onClick={save}>
         <Icon name="save" />
         {say('screen.print.save')}
       </button>
     </>
   );
+}
+
+function Saved({ file, onAgain }: { readonly file: File; readonly onAgain: () => void }) {
+  const { say } = useWords();
+  const address = useAddress(file);
+  return (
+    <>
+      <p class="print-saved" role="status">
+        {say('screen.print.saved', { file: file.name })}
+      </p>
+      <button type="button" class="quiet" onClick={onAgain}>
+        {say('screen.print.save-again')}
+      </button>
+      <Share file={file} />
+      <a class="go" href={address} target="_blank" rel="noopener">
+        {say('screen.print.open')}
+      </a>
+    </>
+  );
+}
+
+function Share({ file }: { readonly file: File }) {
+  const { say } = useWords();
+  if (typeof navigator.canShare !== 'function' || !navigator.canShare({ files: [file] })) return null;
+  return (
+    // Nothing waits for the share to end: some systems never tell.
+    <button type="button" class="plain" onClick={() => void navigator.share({ files: [file] }).catch(() => undefined)}>
+      <Icon name="share" />
+      {say('screen.print.share')}
+    </button>
+  );
+}
+
+/** An address for the file, as long as this is shown. */
+function useAddress(file: File): string {
+  const [address] = useState(() => URL.createObjectURL(file));
+  useEffect(() => () => URL.revokeObjectURL(address), [address]);
+  return address;
 }

@@ -48,15 +48,16 @@ function PrintPage({ making }: { readonly making: Making }) {
           ? say('screen.print.pages', { count: pdf.layout.pages.length })
           : pdf.is === 'making' && say('screen.print.making')}
       </p>
+      <section class="slip ask">
+        <h2>{say('screen.print.how')}</h2>
+        <p>
+          <b>{say('screen.print.actual')}</b> {say('screen.print.check')}
+        </p>
+      </section>
       {draft && layout ? <PageThumbs draft={draft} layout={layout} /> : <div class="page-thumbs empty" />}
       {pdf.is === 'failed' && <p class="slip warn">{troubleWords(say, pdf.code)}</p>}
       {drawn.is === 'refused' && <p class="slip warn">{say('screen.pattern.refused')}</p>}
       <PaperPicks paper={paper} halves={halves} onSet={set} />
-      <section class="slip">
-        <h2>{say('screen.print.how')}</h2>
-        <p>{say('screen.print.actual')}</p>
-        <p>{say('screen.print.check')}</p>
-      </section>
       <TrueScale correction={correction} onCorrection={(value) => set('device-print-correction', value)} />
       <Care />
     </Page>
