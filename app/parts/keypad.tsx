@@ -1,17 +1,22 @@
 import { useRef, useState } from 'preact/hooks';
 import { Icon } from './icon';
-import { pressKey } from './keys';
+import { pressAnew, pressKey } from './keys';
 import { neighbourCell, padCells } from './pad-cells';
 import { useWords } from './say';
 import './keypad.css';
 
-type KeypadProps = { readonly text: string; readonly onText: (text: string) => void };
+type KeypadProps = {
+  readonly text: string;
+  /** The text is a number kept before, which the next key need not go on with. */
+  readonly kept?: boolean;
+  readonly onText: (text: string) => void;
+};
 
 /**
  * The pad below a length field: digits, and a piece of tape whose marks are the fractions (or a millimetre more or
  * less). It is one stop of the tab key; the arrow keys walk it.
  */
-export function Keypad({ text, onText }: KeypadProps) {
+export function Keypad({ text, kept = false, onText }: KeypadProps) {
   const { say, hand } = useWords();
   const pad = useRef<HTMLFieldSetElement>(null);
   const [stop, setStop] = useState('1');
@@ -40,7 +45,7 @@ export function Keypad({ text, onText }: KeypadProps) {
               aria-pressed={cell.down}
               onFocus={() => setStop(cell.id)}
               onKeyDown={walk}
-              onClick={() => onText(pressKey(text, cell.key))}
+              onClick={() => onText((kept ? pressAnew : pressKey)(text, cell.key))}
             >
               {cell.id === 'erase' ? <Icon name="erase" /> : <span>{cell.face}</span>}
             </button>

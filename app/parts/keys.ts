@@ -35,6 +35,11 @@ export function pressKey(text: string, key: Key): string {
   });
 }
 
+/** The same where the text is a number kept before: most keys begin a new one, a nudge moves the one there is. */
+export function pressAnew(text: string, key: Key): string {
+  return pressKey(key.press === 'sixteenth' || key.press === 'millimetre' ? text : '', key);
+}
+
 /** How many sixteenths the text ends in, for showing which keys are down; 0 where the pad did not write it. */
 export function sixteenthsIn(text: string): number {
   return readInches(text)?.sixteenths ?? 0;

@@ -7,6 +7,8 @@ import './length-field.css';
 
 type LengthFieldProps = {
   readonly text: string;
+  /** The text is a number kept before: what is typed takes its place. */
+  readonly kept?: boolean;
   readonly onText: (text: string) => void;
   readonly onEnter: () => void;
   readonly onUnit: (unit: Unit) => void;
@@ -41,11 +43,13 @@ export function LengthField(props: LengthFieldProps) {
         aria-labelledby={props.labelledBy}
         aria-describedby={props.describedBy}
         aria-invalid={props.wrong}
+        onFocus={(event) => props.kept && event.currentTarget.select()}
         onInput={(event) => props.onText(event.currentTarget.value)}
         onKeyDown={(event) => {
           if (event.key !== 'Enter') return;
           event.preventDefault();
-          props.onEnter();
+          // Held down, it would run through step after step.
+          if (!event.repeat) props.onEnter();
         }}
       />
       <UnitToggle onUnit={props.onUnit} />

@@ -18,6 +18,8 @@ export type EntryState =
 export type Entry = {
   readonly text: string;
   readonly state: EntryState;
+  /** What stands in the field was kept before, and nothing was typed since. */
+  readonly kept: boolean;
   /** One more reading is being taken, beside those there are. */
   readonly adding: boolean;
   readonly type: (text: string) => void;
@@ -135,6 +137,7 @@ export function useEntry({ toyId, garmentId, measureId, readings, hand, onLost }
   return {
     ...shown,
     state,
+    kept: inField().exact !== null && inField().own === null && !inField().typed,
     keep,
     type: (text) => {
       // Changed in place: it is the same number, whatever of it is being kept this moment.

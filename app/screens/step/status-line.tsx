@@ -20,7 +20,9 @@ export function StatusLine({ making, measure, entry, missing, suggestion }: Stat
   const { say, hand } = useWords();
   const { state } = entry;
   const quiet = useQuietWords({ making, measure, entry, suggestion });
-  const wrong = missing ? say('screen.step.empty') : state.is === 'wrong' ? say(state.code) : null;
+  const before = settle((making.readings[measure] ?? []).map((reading) => reading.mm));
+  const empty = before ? say('screen.step.cleared', { before: before.value }) : say('screen.step.empty');
+  const wrong = missing ? empty : state.is === 'wrong' ? say(state.code) : null;
   return (
     <div class="step-status" id="step-status">
       <p class="wrong-words" role="alert">

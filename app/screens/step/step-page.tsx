@@ -1,6 +1,6 @@
 import { useRef, useState } from 'preact/hooks';
 import { type Flag, findMeasure, type MeasureId } from '../../body';
-import { Header, Keypad, LengthField, TapeLine, useHeading, useWords } from '../../parts';
+import { Header, Icon, Keypad, LengthField, TapeLine, useHeading, useWords } from '../../parts';
 import { setSetting } from '../../storage';
 import { doubtsNow, type Making, nextStep } from '../shared/making/making';
 import { putRight, type Remedy } from '../shared/making/remedy';
@@ -59,8 +59,8 @@ export function StepPage({ making, measure, then }: StepPageProps) {
 
   const onward = async () => {
     const empty = entry.text.trim() === '';
-    if (empty && suggestion === null && taken.length === 0) return setMissing(true);
-    const kept = empty && suggestion !== null && taken.length === 0 ? await entry.put(suggestion) : await entry.keep();
+    if (empty && suggestion === null && !entry.adding) return setMissing(true);
+    const kept = empty && suggestion !== null ? await entry.put(suggestion) : await entry.keep();
     if (!kept) return field.current?.focus();
     await attempt(async () => {
       // A doubt that led here is settled where it was raised, or she would go round in circles.
@@ -76,6 +76,11 @@ export function StepPage({ making, measure, then }: StepPageProps) {
     setAsked([]);
     entry.type(text);
   };
+  const passDoubt = () => {
+    const [, ...others] = asked;
+    setAsked(others);
+    if (others.length === 0) leave();
+  };
   const again = (more: boolean) => {
     setAsked([]);
     void entry.clear(more);
@@ -89,6 +94,7 @@ export function StepPage({ making, measure, then }: StepPageProps) {
       if (here) entry.show(here.mm);
     });
   const before = steps[at - 1]?.measure;
+  const [doubt] = asked;
 
   return (
     <div class="step">
@@ -97,6 +103,11 @@ export function StepPage({ making, measure, then }: StepPageProps) {
         whose={<a href={to('toy', toy.id)}>{toy.name}</a>}
         detail={say(`garment.${garment.order.garment}.name`)}
         progress={{ done: at + 1, all: steps.length }}
+        end={
+          <a class="quiet round" href={to('toy', toy.id)} aria-label={say('screen.step.leave')}>
+            <Icon name="cross" />
+          </a>
+        }
       />
       <TapeLine done={at + 1} all={steps.length} />
       <StepFigure making={making} measure={measure} />
@@ -113,6 +124,7 @@ export function StepPage({ making, measure, then }: StepPageProps) {
           <LengthField
             field={field}
             text={entry.text}
+            kept={entry.kept}
             onText={type}
             onEnter={onward}
             onUnit={(unit) => {
@@ -127,16 +139,16 @@ export function StepPage({ making, measure, then }: StepPageProps) {
           <div class="step-under">
             <div class={asked.length > 0 ? 'step-keys away' : 'step-keys'}>
               <StatusLine making={making} measure={measure} entry={entry} missing={missing} suggestion={suggestion} />
-              <Keypad text={entry.text} onText={type} />
+              <Keypad text={entry.text} kept={entry.kept} onText={type} />
             </div>
-            {asked.length > 0 && (
+            {doubt && (
               <FlagSlip
                 making={making}
                 measure={measure}
-                flags={asked}
+                flag={doubt}
                 onRemedy={remedy}
                 onAgain={again}
-                onDone={leave}
+                onPass={passDoubt}
               />
             )}
           </div>

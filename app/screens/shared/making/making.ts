@@ -39,6 +39,9 @@ function makingOf({ toy, garment, row, readings }: Given): Making {
   return { toy, garment, row, readings, choices, body, steps, worksOut, flags: doubts };
 }
 
+/** The measures that are asked for, in their order. */
+export const askedFor = (given: Given): readonly MeasureId[] => makingOf(given).steps.map(({ measure }) => measure);
+
 /** The doubts about a measure by what is on the disk this moment, not by what the screen last heard. */
 export async function doubtsNow({ toy, garment, row }: Making, measure: MeasureId): Promise<readonly Flag[]> {
   const readings = await readingsOf(toy.id);
