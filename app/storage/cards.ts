@@ -2,6 +2,7 @@ import { type Card, type MeasureId, traitValues, type Unit } from '../body';
 import { nextMoment, wallClock } from './clock';
 import { write } from './connection';
 import { StoreError } from './errors';
+import { freeName } from './free-name';
 import { garmentsOf } from './garments';
 import { newId } from './ids';
 import { fromDataAddress, isPicture } from './pictures';
@@ -56,14 +57,6 @@ export async function addCard(card: Card): Promise<Toy> {
     if (photo) await store.photos.put(photo);
     return named;
   });
-}
-
-function freeName(name: string, taken: ReadonlySet<unknown>): string {
-  if (!name) return name;
-  for (let number = 1; ; number++) {
-    const candidate = number === 1 ? name : `${name} ${number}`;
-    if (!taken.has(candidate)) return candidate;
-  }
 }
 
 const traitOf = (card: Card, id: string) => {

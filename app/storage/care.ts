@@ -15,8 +15,8 @@ export async function tryAsideAgain(): Promise<number> {
   return sound.length;
 }
 
-/** Whether a toy is kept. */
-export const hasToys = async (): Promise<boolean> => (await read((store) => store.toys.limit(1).count())) > 0;
+/** Whether a number is kept. */
+export const hasReadings = async (): Promise<boolean> => (await read((store) => store.readings.limit(1).count())) > 0;
 
 const putBack = ({ id, table, row }: Aside) =>
   write([table, 'aside'], undefined, async (store) => {

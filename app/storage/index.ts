@@ -15,6 +15,7 @@ export { onEnded, onWritten } from './connection';
 export type { FolderFound } from './copies/chosen';
 export type { CopyFound } from './copies/own';
 export { type StoreCode, StoreError } from './errors';
+export { freeName } from './free-name';
 export { garmentsOf, removeGarment, saveGarment } from './garments';
 export { askToPersist, backedUp, type Health, health } from './health';
 export { forgetEverything, openStore, type StoreState } from './open';
@@ -23,6 +24,7 @@ export { setPlace, whereWasI } from './places';
 export { historyOf, type ReadingsByMeasure, readingsOf, removeReading, saveReading } from './readings';
 export type { Garment, Moment, Photo, Place, Reading, SettingValue, Toy, Typed } from './rows';
 export { type Settings, setSetting, settings } from './settings';
+export { tidyName } from './tidy';
 export {
   changeToy,
   findToy,

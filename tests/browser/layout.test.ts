@@ -25,11 +25,11 @@ const windows: readonly Window[] = [
 /** As long as a name may be, in letters as wide as they come and without a space to break at. */
 const LONG_NAME = 'MW'.repeat(40);
 
-/** Numbers that raise a doubt: wider than the toy is round, far from the others, and in the other unit. */
+/** Numbers that raise a doubt: in the other unit, far from the others, and wider than the toy is round. */
 const doubtful: readonly (readonly [MeasureId, typed: string])[] = [
-  ['front-width', '30'],
-  ['neck-girth', '17'],
   ['chest-girth', '19 cm'],
+  ['neck-girth', '17'],
+  ['front-width', '30'],
 ];
 
 /** Toys to try that stand on two legs and on four. */

@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { formatLength, parseLength } from '../../app/body';
 import { fieldText, printed } from '../../app/parts';
-import { type Key, pressKey, sixteenthsIn } from '../../app/parts/keys';
+import { type Key, pressAnew, pressKey, sixteenthsIn } from '../../app/parts/keys';
 import { neighbourCell, padCells } from '../../app/parts/pad-cells';
 
 const inches = { unit: 'in', locale: 'en-US' } as const;
@@ -75,10 +75,11 @@ describe('the keys', () => {
 
 describe('fractions as printed on a tape', () => {
   test.each([
-    ['8 1/2 in', '8½ in'],
-    ['16 11/16 in', '16 11⁄16 in'],
-    ['7/8 in', '⅞ in'],
-    ['± 1/16 in', '± 1⁄16 in'],
+    ['8 1/2 in', '8½\u00a0in'],
+    ['16 11/16 in', '16\u00a011⁄16\u00a0in'],
+    ['7/8 in', '⅞\u00a0in'],
+    ['± 1/16 in', '± 1⁄16\u00a0in'],
+    ['is 14.5 cm, or 3 indigo', 'is 14.5\u00a0cm, or 3 indigo'],
     ['24.11.2026', '24.11.2026'],
     ['page 1/3 of 1/20', 'page 1/3 of 1/20'],
     ['11/12/2026', '11/12/2026'],
@@ -89,4 +90,16 @@ describe('fractions as printed on a tape', () => {
   test('still read back as the same length', () => {
     expect(parseLength(printed(formatLength(427.0375, inches)), inches)).toEqual(parseLength('16 13/16', inches));
   });
+});
+
+describe('on a number kept before', () => {
+  test.each([
+    ['a digit begins anew', { press: 'digit', digit: '2' }, '2'],
+    ['so does a fraction', { press: 'eighth', count: 6 }, '¾'],
+    ['and a point', { press: 'point', mark: '.' }, '0.'],
+    ['erasing takes it away', { press: 'erase' }, ''],
+    ['a sixteenth moves it', { press: 'sixteenth' }, '7 9⁄16'],
+  ] as const)('%s', (_, key, wanted) => expect(pressAnew('7½', key)).toBe(wanted));
+
+  test('a millimetre moves it', () => expect(pressAnew('14.5', { press: 'millimetre', by: 1 })).toBe('14.6'));
 });

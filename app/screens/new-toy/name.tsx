@@ -1,9 +1,10 @@
-import { useId, useState } from 'preact/hooks';
+import { useEffect, useId, useState } from 'preact/hooks';
 import { Page, useWords } from '../../parts';
-import { saveToy } from '../../storage';
+import { freeName, listToys, saveToy, tidyName } from '../../storage';
 import { kindsDressed, loadGarments } from '../shared/making/garments-known';
 import { go, to } from '../shared/route';
 import { useAttempt } from '../shared/trouble/attempt';
+import { noteHappening } from '../shared/trouble/happened';
 import './new-toy.css';
 
 const STEPS = 3;
@@ -15,11 +16,13 @@ export function NameScreen() {
   const id = useId();
   const [name, setName] = useState('');
   const [wrong, setWrong] = useState(false);
+  const taken = useNames();
+  const free = freeName(tidyName(name), taken);
   const keep = () => {
-    if (name.trim() === '') return setWrong(true);
+    if (free === '') return setWrong(true);
     void attempt(async () => {
       const kinds = kindsDressed(await loadGarments());
-      const toy = await saveToy({ name, kind: kinds[0] ?? 'upright' });
+      const toy = await saveToy({ name: free, kind: kinds[0] ?? 'upright' });
       go(to('toy', toy.id, kinds.length > 1 ? 'kind' : 'looks'), 'replace');
     });
   };
@@ -63,7 +66,19 @@ export function NameScreen() {
         <p id={`${id}-wrong`} class="wrong-words" role="alert">
           {wrong && say('screen.name.empty')}
         </p>
+        <p role="status" class="soft">
+          {free !== tidyName(name) && say('screen.name.same', { name: tidyName(name), free })}
+        </p>
       </form>
     </Page>
   );
+}
+
+/** The names that other toys have. */
+function useNames(): ReadonlySet<string> {
+  const [names, setNames] = useState<ReadonlySet<string>>(new Set());
+  useEffect(() => {
+    listToys().then((toys) => setNames(new Set(toys.map((toy) => toy.name))), noteHappening);
+  }, []);
+  return names;
 }

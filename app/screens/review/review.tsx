@@ -21,11 +21,10 @@ function ReviewPage({ making }: { readonly making: Making }) {
   const taken = steps.filter(({ measure }) => readings[measure]).length;
   const doubts = flags.filter(({ severity }) => severity !== 'note');
   const first = steps.find(({ measure }) => !readings[measure])?.measure ?? null;
-  const last = steps.at(-1)?.measure;
   return (
     <Page
       title={say('screen.review.title')}
-      back={last ? to('toy', toy.id, garment.id, 'measure', last) : to('toy', toy.id)}
+      back={to('toy', toy.id)}
       whose={<a href={to('toy', toy.id)}>{toy.name}</a>}
       detail={say(`garment.${garment.order.garment}.name`)}
       acts={

@@ -40,8 +40,8 @@ export function Care() {
   };
   const ask = async () => {
     if ((await settings())[ASKED] !== undefined) return;
-    const { hasToys } = await loadCare();
-    if (!(await hasToys())) return;
+    const { hasReadings } = await loadCare();
+    if (!(await hasReadings())) return;
     await setSetting(ASKED, true);
     const kept = await askToPersist();
     notice({ words: say(`screen.persist.${kept === null ? 'unknown' : kept ? 'yes' : 'no'}`) });

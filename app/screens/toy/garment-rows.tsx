@@ -1,5 +1,7 @@
 import { GarmentPicture, Icon, useWords } from '../../parts';
-import { removeGarment } from '../../storage';
+import { type Garment, removeGarment } from '../../storage';
+import { useGarments } from '../shared/making/garments-known';
+import { askedFor } from '../shared/making/making';
 import { placeAddress } from '../shared/places';
 import { to } from '../shared/route';
 import { useAttempt } from '../shared/trouble/attempt';
@@ -7,7 +9,9 @@ import { useNotice } from '../shared/trouble/notice';
 import type { Known } from '../shared/with-toy';
 
 /** What is being made, or was made, for a toy. */
-export function GarmentRows({ known: { toy, garments, place } }: { readonly known: Known }) {
+export function GarmentRows({ known }: { readonly known: Known }) {
+  const { garments } = known;
+  const whereOf = useWhere(known);
   const { say, hand } = useWords();
   const attempt = useAttempt();
   const notice = useNotice();
@@ -24,12 +28,12 @@ export function GarmentRows({ known: { toy, garments, place } }: { readonly know
     <section>
       <h2>{say('screen.toy.garments')}</h2>
       <ul class="garment-rows">
-        {garments.map(({ id, order, createdAt }) => {
+        {garments.map((garment) => {
+          const { id, order, createdAt } = garment;
           const name = say(`garment.${order.garment}.name`);
-          const step = place?.garmentId === id ? place.step : 'review';
           return (
             <li key={id} class="garment-row">
-              <a href={place?.garmentId === id ? placeAddress(place) : to('toy', toy.id, id, step)}>
+              <a href={whereOf(garment)}>
                 <GarmentPicture id={order.garment} />
                 <span>
                   <b>{name}</b>
@@ -50,4 +54,17 @@ export function GarmentRows({ known: { toy, garments, place } }: { readonly know
       </ul>
     </section>
   );
+}
+
+/** Where a garment opens: finished at its pattern; else where she was, or at its numbers. */
+function useWhere({ toy, readings, place }: Known): (garment: Garment) => string {
+  const rows = useGarments();
+  return (garment) => {
+    const row = rows?.find(({ id }) => id === garment.order.garment);
+    const here = place?.garmentId === garment.id ? place : null;
+    const drawn = here?.step === 'pattern' || here?.step === 'print';
+    const whole = row && askedFor({ toy, garment, row, readings }).every((measure) => readings[measure]);
+    if (drawn || whole) return to('toy', toy.id, garment.id, 'pattern');
+    return here ? placeAddress(here) : to('toy', toy.id, garment.id, 'review');
+  };
 }

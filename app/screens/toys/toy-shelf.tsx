@@ -19,7 +19,8 @@ export function ToyShelf({ toys, newer }: ToyShelfProps) {
   const [sought, setSought] = useState('');
   const place = useLatestPlace(toys);
   const resumed = toys.find((toy) => toy.id === place?.toyId);
-  const plain = (text: string) => text.toLocaleLowerCase(hand.locale).normalize('NFKD');
+  // Whoever seeks types no accents: “apfel” finds “Äpfelchen”.
+  const plain = (text: string) => text.toLocaleLowerCase(hand.locale).normalize('NFKD').replace(/\p{M}/gu, '');
   const names = useMemo(() => toys.map((toy) => plain(toy.name)), [toys, hand.locale]);
   const wanted = plain(sought.trim());
   const found = wanted === '' ? toys : toys.filter((_, at) => names[at]?.includes(wanted));

@@ -1,11 +1,13 @@
 import { type ComponentChildren, createContext } from 'preact';
 import { useCallback, useContext, useEffect, useRef, useState } from 'preact/hooks';
 import { Icon, useWords } from '../../../parts';
+import { useRoute } from '../route';
 import './notice.css';
 
 /**
- * Something said at the head of whatever screen is shown, until it is closed, replaced, or left behind. One that `stays`
- * stands until it is closed, on every screen, beside whatever comes after it.
+ * Something said at the foot of whatever screen is shown, until it is closed, replaced, or left behind. One that `stays`
+ * stands until it is closed, on every screen, beside whatever comes after it. While she measures, only trouble is told:
+ * the keys stay where they are, and what is not urgent waits.
  */
 export type Notice = {
   readonly words: string;
@@ -28,6 +30,9 @@ export function NoticeBoard({ children }: { readonly children: ComponentChildren
   const [notice, setNotice] = useState<Notice | null>(null);
   const [staying, setStaying] = useState<readonly Notice[]>([]);
   const seenOn = useRef(0);
+  const measuring = useRoute().parts[3] === 'measure';
+  const told = [...staying, ...(notice ? [notice] : [])].filter(({ kind }) => kind === 'trouble' || !measuring);
+  const place = useRoomFor();
   const show = useCallback((next: Notice | null) => {
     if (next?.stays) return setStaying((before) => [...before.filter(({ words }) => words !== next.words), next]);
     seenOn.current = 0;
@@ -35,27 +40,43 @@ export function NoticeBoard({ children }: { readonly children: ComponentChildren
   }, []);
   useEffect(() => {
     const moveOn = () => {
-      seenOn.current += 1;
+      if (!measuring) seenOn.current += 1;
       if (seenOn.current >= SCREENS_SHOWN) setNotice(null);
     };
     addEventListener('hashchange', moveOn);
     return () => removeEventListener('hashchange', moveOn);
-  }, []);
+  }, [measuring]);
   return (
     <NoticeContext.Provider value={show}>
       {children}
-      <div class="notice-place" role="status">
-        {staying.map((each) => (
+      <div class="notice-place" role="status" ref={place}>
+        {told.map((each) => (
           <NoticeSlip
             key={each.words}
             notice={each}
-            onClose={() => setStaying((before) => before.filter((other) => other !== each))}
+            onClose={() =>
+              each === notice ? setNotice(null) : setStaying((before) => before.filter((other) => other !== each))
+            }
           />
         ))}
-        {notice && <NoticeSlip notice={notice} onClose={() => setNotice(null)} />}
       </div>
     </NoticeContext.Provider>
   );
+}
+
+/** Keeps as much room at the foot of the page as the notices there take, so that they lie over nothing. */
+function useRoomFor() {
+  const place = useRef<HTMLDivElement>(null);
+  useEffect(() => {
+    if (!place.current) return;
+    const watch = new ResizeObserver(([entry]) => {
+      const height = entry?.borderBoxSize[0]?.blockSize ?? 0;
+      document.documentElement.style.setProperty('--notices', `${Math.ceil(height)}px`);
+    });
+    watch.observe(place.current);
+    return () => watch.disconnect();
+  }, []);
+  return place;
 }
 
 function NoticeSlip({ notice, onClose }: { readonly notice: Notice; readonly onClose: () => void }) {
