@@ -74,7 +74,7 @@ export function draft(body: Body, order: FullOrder, garment: Garment, toy: strin
       openings: opened.rows,
       adjustments: [...suited.adjustments, ...adjustments],
       flags: [...flags, ...opened.flags, ...notesOf(garment, drawing)],
-      sewing: sewingOrder(walked.seams, drawing),
+      sewing: sewingOrder(walked.seams, active(garment.seams, drawing.choices), drawing),
       notions: notionsOf(garment, drawing, { pieces, seams: walked.seams }, measured),
     },
   };

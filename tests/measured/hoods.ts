@@ -31,7 +31,8 @@ export function hoodRows(place: string, card: Card, draft: Draft | null): Rows {
     [`${place}: face edge`, faceEdge],
     [`${place}: gap under the chin`, chinGap(draft)],
     [`${place}: strip over head girth`, (2 * lengthNamed(draft, 'strip', 'face')) / reading(card, 'head-girth')],
-    [`${place}: neck pleated by`, draft.seams.find((seam) => seam.name === 'hood-neck')?.ratio],
+    [`${place}: neck pleated by`, draft.seams.find((seam) => seam.name === 'hood-neck-back')?.ratio],
+    [`${place}: nape before the deepest, of the side's depth`, beak(draft)],
     [`${place}: opens`, String(draft.order.choices.opening ?? '')],
   ];
 }
@@ -41,17 +42,29 @@ function crown(draft: Draft) {
   return names.flatMap((name) => edgeNamed(draft, 'hood', name) ?? []);
 }
 
-/** From the face edge straight to the back of the head, half the strip included. */
-function depth(draft: Draft): number {
+/** How far up the face edge the head is deepest (drafting: at ear height). */
+const LEVEL = 0.52;
+
+/** Level from the face edge to the back of the head, half the strip included where the crown is that far along. */
+export function depth(draft: Draft): number {
+  const face = edgeNamed(draft, 'hood', 'face')?.path ?? [];
+  const { point: from } = pointAtLength(face, pathLength(face) * LEVEL);
   const path = crown(draft).flatMap((edge) => edge.path);
-  const face = edgeNamed(draft, 'hood', 'face')?.path[0]?.from.x ?? 0;
-  const places = along(path).map(({ point }) => point.x - face);
-  const deepest = Math.max(...places);
-  const share = places.indexOf(deepest) / Math.max(places.length - 1, 1);
+  const places = along(path).map(({ point }) => point);
+  const below = places.findIndex((place, at) => place.y >= from.y && at > 0);
+  const share = below / Math.max(places.length - 1, 1);
   const side = ['side', 'side-front', 'ear', 'side-back'].flatMap(
     (name) => edgeNamed(draft, 'strip', name)?.path ?? [],
   );
-  return deepest + (side.length > 0 ? pointAtLength(side, pathLength(side) * share).point.x : 0);
+  const half = side.length > 0 ? pointAtLength(side, pathLength(side) * share).point.x : 0;
+  return (places[below]?.x ?? 0) - from.x + half;
+}
+
+/** How far the nape lies before the deepest place of the back, as a share of the side's depth. */
+function beak(draft: Draft): number {
+  const xs = along(crown(draft).flatMap((edge) => edge.path)).map(({ point }) => point.x);
+  const deepest = Math.max(...xs);
+  return (deepest - (xs[xs.length - 1] ?? 0)) / deepest;
 }
 
 /** What of the neckline in front nothing is sewn to, both halves. */

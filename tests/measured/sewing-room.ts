@@ -97,11 +97,11 @@ export function rawEnds(card: Card): Rows {
 }
 
 const wanted: readonly (readonly [garment: string, choices: Chosen, first: string, then: string])[] = [
-  ['hooded-top', {}, 'hood-face', 'hood-neck'],
-  ['hooded-top', { opening: 'front' }, 'hood-neck', 'front-closure'],
+  ['hooded-top', {}, 'hood-face', 'hood-neck-front'],
+  ['hooded-top', { opening: 'front' }, 'hood-neck-front', 'front-closure'],
   ['cape', {}, 'cape-front', 'binding-edge'],
-  ['cape', { hood: 'auto' }, 'cape-front', 'hood-neck'],
-  ['cape', { hood: 'auto' }, 'hood-face', 'hood-neck'],
+  ['cape', { hood: 'auto' }, 'cape-front', 'hood-neck-front'],
+  ['cape', { hood: 'auto' }, 'hood-face', 'hood-neck-front'],
   ['skirt', { skirt: 'knife' }, 'skirt-hem', 'waist'],
   ['dress', { bodice: 'band' }, 'top-binding-edge', 'strap-front'],
   ['dress', { bodice: 'band', lining: true }, 'strap-front', 'lining-top'],

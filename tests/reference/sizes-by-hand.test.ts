@@ -35,9 +35,9 @@ describe('ease', () => {
     ['a neck: 3 %, whatever the fit', 260 * 1.03 + Math.PI * 0.3, { garment: 'cape', fit: 'roomy' }, 'neck'],
     ['a neck of 100: 4 mm at least', 104 + Math.PI * 0.3, { garment: 'cape', readings: { 'neck-girth': 100 } }, 'neck'],
     ['a waist in felt, 1.2 mm thick', round(390, 23.4, 2, 1.2), skirt('a-line', { cloth: 'felt' }), 'waist'],
-    ['a face edge: 6 %', 318, { garment: 'hooded-top' }, 'face'],
+    ['a face edge: 2 %', 306, { garment: 'hooded-top' }, 'face'],
     ['a hood’s depth: 6 %, here 7.2', 127.2, { garment: 'hooded-top' }, 'hood-depth'],
-    ['a crown: 6 %, here 11.4', 201.4, { garment: 'hooded-top', choices: { hood: 'three' } }, 'crown'],
+    ['a crown: as the tape has it', 190, { garment: 'hooded-top', choices: { hood: 'three' } }, 'crown'],
   ] as const)('%s', (_, byHand, asked, place) => expect(fitAt(asked, place)).toBeCloseTo(byHand, 1));
 });
 
@@ -91,10 +91,18 @@ describe('skirts', () => {
 describe('hoods and ears', () => {
   const hood: Asked = { garment: 'hooded-top', choices: { hood: 'three' } };
   test('a strip of 0.18 of the head, 0.6 of that at the nape, what is left of the face on either side', () => {
+    const low = { ...hood, readings: { 'crown-arc': 148 } };
     const strip = 0.18 * 460;
-    expect(along(hood, 'strip', 'face')).toBeCloseTo(strip / 2, 2);
-    expect(along(hood, 'strip', 'nape')).toBeCloseTo((0.6 * strip) / 2, 1);
-    expect(along(hood, 'hood', 'face')).toBeCloseTo((318 - strip) / 2, 1);
+    expect(along(low, 'strip', 'face')).toBeCloseTo(strip / 2, 2);
+    expect(along(low, 'strip', 'nape')).toBeCloseTo((0.6 * strip) / 2, 1);
+    expect(along(low, 'hood', 'face')).toBeCloseTo((306 - strip) / 2, 1);
+  });
+  test('narrowed down to 0.10 of the head where the crown would be too short', () =>
+    expect(along({ ...hood, readings: { 'crown-arc': 220 } }, 'strip', 'face')).toBeCloseTo((0.1 * 460) / 2, 2));
+  test('0.14 of the neck is left free under the chin, or nothing', () => {
+    const half = (0.14 * (260 * 1.03 + Math.PI * 0.3)) / 2;
+    expect(along(hood, 'front', 'chin')).toBeCloseTo(half, 2);
+    expect(() => along({ ...hood, choices: { chin: 'meet' } }, 'front', 'chin')).toThrow();
   });
 });
 

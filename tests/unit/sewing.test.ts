@@ -57,7 +57,7 @@ const practice: [string, string, Record<string, string | boolean>, string[]][] =
     { opening: 'back', neck: 'bound' },
     ['back-closure', 'binding-edge'],
   ],
-  ['a hood is made up before it is sewn on', 'hooded-top', {}, ['hood-crown', 'hood-neck', 'hood-face']],
+  ['a hood is made up before it is sewn on', 'hooded-top', {}, ['hood-crown', 'hood-neck-front', 'hood-face']],
   [
     'tiers are rings before they are gathered',
     'skirt',

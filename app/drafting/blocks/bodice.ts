@@ -30,8 +30,8 @@ const SIZES = [
   'neckShare',
   ...sideSizes,
 ] as const;
-const OPTIONAL = ['past', 'slitLength', ...pocketSizes] as const;
-const EDGES = ['neck-end', 'neckline', 'shoulder', 'armhole', 'side', 'hem', 'hem-end', 'centre'] as const;
+const OPTIONAL = ['past', 'slitLength', 'chinGap', ...pocketSizes] as const;
+const EDGES = ['neck-end', 'chin', 'neckline', 'shoulder', 'armhole', 'side', 'hem', 'hem-end', 'centre'] as const;
 const LINES = [...pocketPlace, 'centre-line', 'slit'] as const;
 
 type Sized = Fed<(typeof SIZES)[number], (typeof OPTIONAL)[number]>;
@@ -45,13 +45,16 @@ const ARMHOLE_INTO = 0.62;
 const LEAST_REACH = 0.3;
 const RAGLAN_OUT = 0.4;
 const RAGLAN_INTO = 0.6;
+/** Under a hood at most this share of what the body has of the half neckline stays free. */
+const MOST_CHIN = 0.6;
 /** At most this share of a half neckline stays with the body. */
 const MOST_NECK_KEPT = 0.98;
 
 /**
  * Half a bodice hanging from the shoulder; x right from the centre line, y down from the high shoulder point. Curves
  * end square to the seam they end on. Sizes in mm, `slope` in radians, `past` how far an open centre lies past the
- * centre line, `neckShare` the length of neckline left beside a raglan sleeve, `slitLength` down the centre.
+ * centre line, `neckShare` the length of neckline left beside a raglan sleeve, `slitLength` down the centre,
+ * `chinGap` what stays free of a hood under the chin, half of it.
  */
 export function bodice(arm: 'set-in' | 'raglan') {
   return block({ sizes: SIZES, optional: OPTIONAL, edges: EDGES, lines: LINES, draw: (sizes) => draw(arm, sizes) });
@@ -69,7 +72,7 @@ function draw(cut: 'set-in' | 'raglan', s: Sized): Shape<(typeof EDGES)[number],
   return {
     edges: {
       ...(past === null ? {} : { 'neck-end': [line(point(-past, neckDrop), point(0, neckDrop))] }),
-      ...arm,
+      ...withChin(arm, s.chinGap),
       side,
       hem,
       ...(past === null ? {} : { 'hem-end': [line(point(0, centreLength), point(-past, centreLength))] }),
@@ -84,6 +87,13 @@ function draw(cut: 'set-in' | 'raglan', s: Sized): Shape<(typeof EDGES)[number],
 }
 
 type Arm = { readonly neckline: Path; readonly shoulder?: Path; readonly armhole: Path };
+
+/** The neckline from where a hood begins, and what is left free before it. */
+function withChin(arm: Arm, gap: number | null): Arm & { readonly chin?: Path } {
+  if (gap === null) return arm;
+  const [chin, neckline] = splitPath(arm.neckline, Math.min(gap, pathLength(arm.neckline) * MOST_CHIN));
+  return { chin, ...arm, neckline };
+}
 
 function setIn(s: Sized, underarm: Point, side: Path): Arm {
   const { slope, shoulder, neckHalfWidth, armDrop, neckDrop } = s;

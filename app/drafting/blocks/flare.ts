@@ -24,9 +24,10 @@ export const flare = block({
   },
 });
 
+/** The three drawn lines of a flare: above, beside and below. */
 type Sector = { readonly top: Path; readonly side: Path; readonly bottom: Path };
 
-function ringSector({
+export function ringSector({
   flareTop: wide,
   flareBottom: low,
   flareHeight: height,

@@ -1,11 +1,37 @@
-import { brent, cubic, end, hermite, line, type Path, type Point, pathLength, point, splitPath } from '../geometry';
+import {
+  add,
+  brent,
+  cubic,
+  end,
+  hermite,
+  line,
+  norm,
+  type Path,
+  type Point,
+  pathLength,
+  point,
+  scale,
+  splitPath,
+  subtract,
+} from '../geometry';
 import { block, type Fed } from './block';
 import { heightAt } from './height';
+import { laidPleats, pleatLines } from './neck-pleats';
 
 /** Where the head is deepest, as a share of the face edge's height, from the neck up (common practice, no source). */
 const DEEPEST_AT = 0.52;
 /** The nape stays below this share of the face edge's height. */
 const HIGHEST_NAPE = 0.35;
+/** A neck edge wider than the head is deep leans the face edge back from the chin, up to this angle, radians. */
+const MOST_LEAN = (22 * Math.PI) / 180;
+/** The back of the head runs to the nape by this share of the slope between them, and never more aslant, radians. */
+const NAPE_SLOPE = 0.8;
+const MOST_NAPE_SLOPE = (16 * Math.PI) / 180;
+/** Handles of the neck edge and of the back of the head, as shares of their chords. */
+const NECK_HANDLE = 0.36;
+const BACK_HANDLE = 0.38;
+/** The crown's handles keep at least this share of its chord, however the face leans. */
+const LEAST_REACH = 0.15;
 const SOLVED_MM = 1e-5;
 /** An ear's opening keeps this far from the ends of its seam, and a slit this far from the edges. */
 const LEAST_SEAM_MM = 12;
@@ -13,83 +39,123 @@ const LEAST_SEAM_MM = 12;
 /** Where an ear comes through: how far from the face edge, how long the opening in the seam; or a slit so far below the crown. */
 const EAR = ['earFrom', 'earOpen'] as const;
 const SLIT = ['earSlit', 'earInset'] as const;
+const SIDE = ['hoodFront', 'hoodDepth', 'hoodNeck', 'hoodRound', 'napeRise'] as const;
 type Ear = Fed<never, (typeof EAR)[number]>;
+/** What the lines of a side are drawn from, mm; see `hoodSide`. */
+export type HoodSide = Fed<(typeof SIDE)[number]>;
 
 /**
  * One side of a hood: chin at the origin, face edge up to the crown, y down, the back of the head at the right. The
- * crown is square to the face edge and to the neck edge. Sizes in mm: `hoodFront` half the face edge, `hoodDepth` face
- * edge to back of the head, `hoodNeck` the neck edge's length; `hoodRound` how full the crown is (0.4
- * flat, 0.85 boxy) and `napeRise` how much higher the nape lies than the chin, as a share of the neck edge;
- * `napeOpen` is the share of the crown left open above the nape. `earOpen` mm of the crown, or a slit of `earSlit` mm
- * inside, are left for an ear as far as there is room.
+ * crown is square to the face edge and to the neck edge, the neck edge to the face edge. Sizes in mm: `hoodFront` half the face
+ * edge, `hoodDepth` face edge to back of the head, level; `hoodNeck` the neck edge's length, of which `hoodBehind` lies behind
+ * the shoulder and `neckPleats` are laid in pleats there; `hoodRound` how full the crown is (0.4 flat, 0.85 boxy) and
+ * `napeRise` how much higher the nape lies than the chin, as a share of the neck edge; `napeOpen` is the share of the crown left
+ * open above the nape. `earOpen` mm of the crown, or a slit of `earSlit` mm inside, are left for an ear as far as there is room.
  */
 export const hoodSide = block({
-  sizes: ['hoodFront', 'hoodDepth', 'hoodNeck', 'hoodRound', 'napeRise'],
+  sizes: [...SIDE, 'hoodBehind', 'neckPleats'],
   optional: ['napeOpen', ...EAR, ...SLIT],
-  edges: ['face', 'crown', 'crown-front', 'ear', 'crown-back', 'opening', 'neck'],
-  lines: ['ear'],
+  edges: ['face', 'crown', 'crown-front', 'ear', 'crown-back', 'opening', 'neck-back', 'neck-front'],
+  lines: ['ear', 'fold', 'place'],
   draw: (sizes) => {
-    const { hoodFront, hoodDepth, hoodNeck, hoodRound, napeRise, napeOpen } = sizes;
-    const neck = neckEdge(hoodNeck, napeRise, hoodFront);
-    const nape = neck[0]?.from ?? point(hoodNeck, 0);
-    const top = point(0, -hoodFront);
-    const whole = crown(top, nape, hoodDepth, hoodFront, hoodRound);
-    const [sewn, opening] = splitPath(whole, pathLength(whole) * (1 - (napeOpen ?? 0)));
+    const { over, behind, neck, top } = sideLines(sizes);
+    const crown = [...over, ...behind];
+    const [sewn, opening] = splitPath(crown, pathLength(crown) * (1 - (sizes.napeOpen ?? 0)));
+    const [neckBack, neckFront] = splitPath(neck, Math.min(sizes.hoodBehind, sizes.hoodNeck * 0.95));
     return {
       edges: {
         face: [line(point(0, 0), top)],
         ...withEar('crown', sewn, sizes),
-        ...(napeOpen === null ? {} : { opening }),
-        neck,
+        ...(sizes.napeOpen === null ? {} : { opening }),
+        'neck-back': neckBack,
+        'neck-front': neckFront,
       },
-      lines: sizes.earSlit === null ? {} : { ear: earSlit(whole, neck, sizes, sizes.earSlit) },
+      lines: {
+        ...(sizes.earSlit === null ? {} : { ear: earSlit(crown, neck, top, sizes, sizes.earSlit) }),
+        ...pleatLines(laidPleats(pathLength(neckBack), sizes.neckPleats), neckBack, pathLength(behind)),
+      },
     };
   },
 });
 
-/** From the nape, level and square to the crown, down to the chin; `length` mm. */
-function neckEdge(length: number, rise: number, front: number): Path {
-  const draw = (width: number): Path => {
-    const nape = point(width, -Math.min(rise * width, front * HIGHEST_NAPE));
-    return [cubic(nape, point(width * 0.62, nape.y), point(width * 0.3, 0), point(0, 0))];
-  };
-  const solved = brent((width) => pathLength(draw(width)) - length, length * 0.5, length, { tolerance: SOLVED_MM });
-  return draw(solved.ok ? solved.x : length);
+type SideLines = { readonly top: Point; readonly over: Path; readonly behind: Path; readonly neck: Path };
+
+/** A side's lines: the neck edge as long as asked, the rest as wide as it makes them. */
+function sideLines(s: HoodSide): SideLines {
+  const long = (width: number) => pathLength(linesOf(s, width).neck) - s.hoodNeck;
+  const solved = brent(long, s.hoodNeck * 0.4, s.hoodNeck * 1.05, { tolerance: SOLVED_MM });
+  return linesOf(s, solved.ok ? solved.x : s.hoodNeck);
 }
 
-/** From the top of the face edge over the back of the head to the nape, upright where the head is deepest. */
-function crown(top: Point, nape: Point, depth: number, front: number, fullness: number): Path {
-  const deep = Math.max(depth, nape.x);
-  const level = -front * DEEPEST_AT;
-  const back = point(deep, level);
-  const over = cubic(top, point(deep * fullness, top.y), point(deep, level + (top.y - level) * fullness), back);
-  const [inward, drop] = [deep - nape.x, nape.y - level];
-  const handle = Math.min(0.36 + 0.1 * Math.min(inward / drop, 1), drop / Math.hypot(inward, drop));
-  return [over, hermite(end([over]), point(0, 1), nape, point(0, 1), handle, handle)];
+/** How far along the crown the head is deepest, mm from the face edge. */
+export function deepestAt(sizes: HoodSide): number {
+  return pathLength(sideLines(sizes).over);
+}
+
+/** With the nape `width` before the chin. */
+function linesOf({ hoodFront, hoodDepth, hoodRound, napeRise }: HoodSide, width: number): SideLines {
+  const short = Math.max(width - hoodDepth, 0) / (hoodFront * DEEPEST_AT);
+  const lean = Math.asin(Math.min(short, Math.sin(MOST_LEAN)));
+  const up = point(Math.sin(lean), -Math.cos(lean));
+  const inward = point(Math.cos(lean), Math.sin(lean));
+  const top = scale(up, hoodFront);
+  const nape = point(width, -Math.min(napeRise * width, hoodFront * HIGHEST_NAPE));
+  const level = scale(up, hoodFront * DEEPEST_AT);
+  const back = point(level.x + hoodDepth, level.y);
+  const slope = Math.atan2(nape.x - back.x, nape.y - back.y) * NAPE_SLOPE;
+  const aslant = Math.max(-MOST_NAPE_SLOPE, Math.min(slope, MOST_NAPE_SLOPE));
+  const down = point(Math.sin(Math.max(aslant, 0)), Math.cos(Math.max(aslant, 0)));
+  const toNape = point(Math.sin(aslant), Math.cos(aslant));
+  const handle = NECK_HANDLE * width;
+  return {
+    top,
+    over: [crownOver(top, inward, back, down, hoodRound)],
+    behind: [hermite(back, down, nape, toNape, BACK_HANDLE, BACK_HANDLE)],
+    neck: [cubic(nape, add(nape, scale(point(-toNape.y, toNape.x), handle)), scale(inward, handle), point(0, 0))],
+  };
+}
+
+/** From the top of the face edge, square to it, to where the head is deepest: full as far as its two directions meet. */
+function crownOver(top: Point, leave: Point, back: Point, arrive: Point, fullness: number) {
+  const way = subtract(back, top);
+  const turn = leave.x * arrive.y - leave.y * arrive.x;
+  const least = LEAST_REACH * norm(way);
+  const ahead = Math.max((way.x * arrive.y - way.y * arrive.x) / turn, least);
+  const above = Math.max((leave.x * way.y - leave.y * way.x) / turn, least);
+  return cubic(top, add(top, scale(leave, ahead * fullness)), subtract(back, scale(arrive, above * fullness)), back);
 }
 
 /**
  * The strip between the two sides of a three-part hood, half of it beside the fold; y down from the face edge to the
- * nape. Its long edge is square to both ends. Sizes in mm: `stripFace`, `stripNape` half widths, `hoodCrown` along the fold.
+ * nape. Its long edge is square to both ends and as long as `stripSide`, straight as far as the head is deepest
+ * (`stripEven`), so that it adds as much to the depth as to the face edge. `stripFace`, `stripNape` are half widths, mm.
  */
 export const hoodStrip = block({
-  sizes: ['stripFace', 'stripNape', 'hoodCrown'],
+  sizes: ['stripFace', 'stripNape', 'stripSide', 'stripEven'],
   optional: EAR,
   edges: ['face', 'side', 'side-front', 'ear', 'side-back', 'nape', 'centre'],
   draw: (sizes) => {
-    const { stripFace, stripNape, hoodCrown } = sizes;
-    const down = point(0, 1);
+    const { stripFace, stripNape, stripSide, stripEven } = sizes;
+    const even = Math.min(stripEven, stripSide * 0.9);
+    const side = (length: number): Path => [
+      line(point(stripFace, 0), point(stripFace, even)),
+      hermite(point(stripFace, even), DOWN, point(stripNape, length), DOWN, 0.4, 0.4),
+    ];
+    const over = (length: number) => pathLength(side(length)) - stripSide;
+    const solved = brent(over, even + 1, stripSide, { tolerance: SOLVED_MM });
+    const long = solved.ok ? solved.x : stripSide;
     return {
       edges: {
         face: [line(point(0, 0), point(stripFace, 0))],
-        ...withEar('side', [hermite(point(stripFace, 0), down, point(stripNape, hoodCrown), down, 0.4, 0.4)], sizes),
-        nape: [line(point(stripNape, hoodCrown), point(0, hoodCrown))],
-        centre: [line(point(0, hoodCrown), point(0, 0))],
+        ...withEar('side', side(long), sizes),
+        nape: [line(point(stripNape, long), point(0, long))],
+        centre: [line(point(0, long), point(0, 0))],
       },
       lines: {},
     };
   },
 });
+const DOWN = point(0, 1);
 
 /** A seam over the head, whole or with an opening for an ear between its front and its back. */
 function withEar(name: string, path: Path, { earFrom, earOpen }: Ear): Record<string, Path> {
@@ -106,14 +172,15 @@ function withEar(name: string, path: Path, { earFrom, earOpen }: Ear): Record<st
 function earSlit(
   crown: Path,
   neck: Path,
+  top: Point,
   { earFrom, earInset }: Fed<never, 'earFrom' | 'earInset'>,
   length: number,
 ): Path {
-  const nape = neck[0]?.from.x ?? 0;
-  const x = Math.min(Math.max(earFrom ?? 0, LEAST_SEAM_MM), nape - LEAST_SEAM_MM);
+  const nape = end(crown).x;
+  const x = Math.min(top.x + Math.max(earFrom ?? 0, LEAST_SEAM_MM), nape - LEAST_SEAM_MM);
   const high = heightAt(crown, x) + LEAST_SEAM_MM;
   const low = heightAt(neck, x) - LEAST_SEAM_MM;
   const wished = Math.min(Math.max(high + (earInset ?? 0) - LEAST_SEAM_MM, high), low - length);
-  const top = Math.max(wished, high);
-  return [line(point(x, top), point(x, Math.max(Math.min(top + length, low), top + 1)))];
+  const from = Math.max(wished, high);
+  return [line(point(x, from), point(x, Math.max(Math.min(from + length, low), from + 1)))];
 }

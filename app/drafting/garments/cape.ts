@@ -1,8 +1,8 @@
-import { flare } from '../blocks/flare';
+import { capeHalf } from '../blocks/cape';
 import { capeHead } from '../heads/cape';
 import type { Hems, Hoods } from '../heads/choices';
 import { assemble } from '../rows/garment';
-import type { RefTo } from '../rows/names';
+import { type Both, type Look, type RefTo, sumOf } from '../rows/names';
 import { only, part } from '../rows/part';
 import { type EdgesOf, piece } from '../rows/piece-row';
 import { capeSizes } from '../sizes/cape';
@@ -12,25 +12,42 @@ import { bindingPart } from './parts/binding';
 import { earsPart } from './parts/ears';
 import { hemRole } from './parts/hem';
 import { hoodPart } from './parts/hood';
+import { leavesChin } from './parts/hood-match';
 import { scrapNeck } from './parts/thick';
 
-type Gives = { readonly size: SizesOf<typeof capeSizes>; readonly edge: EdgesOf<'cape', typeof flare> };
-type Names = Gives & { readonly choices: Hems };
+type Gives = { readonly size: SizesOf<typeof capeSizes>; readonly edge: EdgesOf<'cape', typeof capeHalf> };
+type Takes = { readonly choices: Hems & Hoods; readonly size: 'chinGap'; readonly edge: never };
+type Names = Both<Takes, Gives>;
 
 const hooded = ({ hood }: Hoods) => hood !== 'none';
 const bare = (choices: Hoods) => !hooded(choices);
 /** From centre front to centre back: the fold is at the back. */
-const neckline = (): RefTo<'cape.top'>[] => [{ piece: 'cape', edge: 'top', back: true }];
+const before = (): RefTo<'cape.neck-front'>[] => [{ piece: 'cape', edge: 'neck-front', back: true }];
+const behind = (): RefTo<'cape.neck-back'>[] => [{ piece: 'cape', edge: 'neck-back', back: true }];
+type CapeNeck = 'cape.neck-front' | 'cape.neck-back' | 'cape.chin';
+const neckline = () => [...before(), ...behind()];
+const chin = (): RefTo<'cape.chin'>[] => [{ piece: 'cape', edge: 'chin' }];
+/** What a hood leaves free of half the neck; null without one. */
+const free = ({ choices, sizes }: Pick<Look<Names>, 'choices' | 'sizes'>) =>
+  hooded(choices) && leavesChin(choices) ? sizes.chinGap : null;
+const halfNeck = (look: Look<Names>) => sumOf([...neckline(), ...(free(look) === null ? [] : chin())], look);
 
-const capePart = part<{ choices: Hems; size: never; edge: never }, Gives>({
+const capePart = part<Takes, Gives>({
   sizes: [capeSizes],
   pieces: [
-    piece<Names>()('cape', flare, {
+    piece<Names>()('cape', capeHalf, {
       copies: 1,
       mirrored: false,
       onFold: true,
-      sizes: { flareTop: 'capeNeck', flareBottom: 'capeHem', flareHeight: 'capeLength' },
-      roles: (choices) => ({ top: 'seam', side: 'hem', bottom: hemRole(choices), centre: 'fold' }),
+      sizes: { flareTop: 'capeNeck', flareBottom: 'capeHem', flareHeight: 'capeLength', chinGap: free },
+      roles: (choices) => ({
+        'neck-back': 'seam',
+        'neck-front': 'seam',
+        chin: 'neckline',
+        side: 'hem',
+        bottom: hemRole(choices),
+        centre: 'fold',
+      }),
       back: true,
     }),
   ],
@@ -50,7 +67,7 @@ const capePart = part<{ choices: Hems; size: never; edge: never }, Gives>({
     },
   ],
   fit: [
-    { place: 'neck', measure: 'neck-girth', garment: (look) => 2 * look.length('cape.top') },
+    { place: 'neck', measure: 'neck-girth', garment: (look) => 2 * halfNeck(look) },
     { place: 'over-arms', measure: 'over-arms-girth', garment: (look) => 2 * look.length('cape.bottom') },
   ],
   // A square of it at the neck.
@@ -59,7 +76,7 @@ const capePart = part<{ choices: Hems; size: never; edge: never }, Gives>({
 
 export const cape = assemble(capeHead, [
   capePart,
-  only(hooded, hoodPart({ neckline, opensBehind: () => false })),
+  only(hooded, hoodPart<Hoods, RefTo<CapeNeck>>({ front: before, back: behind, chin, opensBehind: () => false })),
   only(hooded, earsPart),
   only(bare, bindingPart('binding', { edge: neckline, closed: () => false, ends: () => 'front' })),
 ]);

@@ -1,6 +1,8 @@
 import type { Hems, Opens, Pockets, Sleeves } from '../heads/choices';
 import { hoodedTopHead } from '../heads/hooded-top';
 import { assemble } from '../rows/garment';
+import type { RefTo } from '../rows/names';
+import type { Sizes } from '../sizes/maker';
 import { armholePart } from './parts/armhole';
 import { bodicePart } from './parts/bodice';
 import { earsPart } from './parts/ears';
@@ -8,9 +10,10 @@ import { hoodPart } from './parts/hood';
 import { pocketPart, pocketPlace } from './parts/pocket';
 import { sleevePart } from './parts/sleeve';
 import { slitPart } from './parts/slit';
-import { armOf, halfNeckline, type Top } from './parts/top';
+import { armOf, frontNeckline, type NeckRef, type Top } from './parts/top';
 
-const top: Top<Sleeves & Opens & Hems & Pockets> = {
+type Choices = Sleeves & Opens & Hems & Pockets;
+const top: Top<Choices> = {
   arm: armOf,
   lined: () => false,
   waisted: false,
@@ -19,9 +22,14 @@ const top: Top<Sleeves & Opens & Hems & Pockets> = {
 };
 
 export const hoodedTop = assemble(hoodedTopHead, [
-  bodicePart(top),
+  bodicePart(top, { chin: ({ chinGap }: Sizes<'chinGap'>) => chinGap }),
   sleevePart,
-  hoodPart({ neckline: halfNeckline(top), opensBehind: ({ opening }: Opens) => opening === 'back' }),
+  hoodPart<Choices, NeckRef>({
+    front: frontNeckline(top),
+    back: (): RefTo<'back.neckline'>[] => [{ piece: 'back', edge: 'neckline', back: true }],
+    chin: (): RefTo<'front.chin'>[] => [{ piece: 'front', edge: 'chin' }],
+    opensBehind: ({ opening }: Choices) => opening === 'back',
+  }),
   armholePart(top),
   slitPart('front', top.lined),
   pocketPart,

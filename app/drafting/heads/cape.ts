@@ -1,5 +1,5 @@
 import { one } from './choice';
-import { type Ears, earsChoice, type Hoods, hemChoice } from './choices';
+import { chinChoice, type Ears, earsChoice, type Hoods, hemChoice } from './choices';
 import { head, needs } from './head';
 import { earNeeds, hoodNeeds } from './needed';
 
@@ -7,11 +7,11 @@ import { earNeeds, hoodNeeds } from './needed';
 export const capeHead = head({
   id: 'cape',
   bodies: ['upright'],
-  choices: { hood: one(['auto', 'none', 'two', 'three'], 'none'), ears: earsChoice, hem: hemChoice },
+  choices: { hood: one(['auto', 'none', 'two', 'three'], 'none'), chin: chinChoice, ears: earsChoice, hem: hemChoice },
   auto: { hood: 'two' },
   needs: [
     ...needs(['neck-girth', 'over-arms-girth', 'cape-length']),
-    ...needs(hoodNeeds, ({ hood }: Hoods) => hood !== 'none'),
-    ...needs(earNeeds, ({ hood, ears }: Hoods & Ears) => hood !== 'none' && ears === 'open'),
+    ...needs(hoodNeeds, ({ hood }: Pick<Hoods, 'hood'>) => hood !== 'none'),
+    ...needs(earNeeds, ({ hood, ears }: Pick<Hoods, 'hood'> & Ears) => hood !== 'none' && ears === 'open'),
   ],
 });

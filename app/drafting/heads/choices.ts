@@ -5,6 +5,8 @@ export const openingChoice = one(['auto', 'none', 'slit', 'front', 'back'], 'aut
 export const armholeChoice = one(['auto', 'set-in', 'raglan'], 'auto');
 /** How a neckline is finished: concave, so never simply turned. */
 export const neckChoice = one(['bound', 'faced', 'lined', 'band', 'flat'], 'bound');
+/** Under the chin a hood's front edges leave a gap, or meet. */
+export const chinChoice = one(['open', 'meet'], 'open');
 export const earsChoice = one(['covered', 'open'], 'covered');
 export const pocketChoice = yes(true);
 export const panelsChoice = one(['auto', 'two', 'four'], 'auto');
@@ -22,7 +24,10 @@ export type Sleeves = {
   readonly sleeve: 'long' | 'short' | 'puffed' | 'none';
   readonly armhole: Value<typeof armholeChoice>;
 };
-export type Hoods = { readonly hood: 'auto' | 'none' | 'two' | 'three' };
+export type Hoods = {
+  readonly hood: 'auto' | 'none' | 'two' | 'three';
+  readonly chin: Value<typeof chinChoice>;
+};
 export type Skirts = {
   readonly skirt: 'gathered' | 'knife' | 'box' | 'elastic' | 'a-line' | 'half-circle' | 'circle' | 'tiers';
 };

@@ -15,6 +15,8 @@ export type HeadOf<C extends Readonly<Record<string, Choice>>> = {
   readonly auto: Starts<C>;
   /** Where it is opened all the way when nothing less lets the toy in. */
   readonly opensAt?: 'front' | 'back';
+  /** And where for a firm toy, if elsewhere: it cannot be bent. */
+  readonly opensFirmAt?: 'front' | 'back';
   readonly needs: readonly Need<Chosen<C>>[];
 };
 

@@ -2,6 +2,7 @@ import { one } from './choice';
 import {
   armholeChoice,
   casedHemChoice,
+  chinChoice,
   type Ears,
   earsChoice,
   openingChoice,
@@ -21,6 +22,7 @@ export const hoodedTopHead = head({
     sleeve: one(['long', 'short', 'none'], 'long'),
     armhole: armholeChoice,
     hood: one(['auto', 'two', 'three'], 'auto'),
+    chin: chinChoice,
     ears: earsChoice,
     pocket: pocketChoice,
     hem: casedHemChoice,

@@ -8,6 +8,7 @@ export const nightshirtHead = head({
   id: 'nightshirt',
   bodies: ['upright'],
   opensAt: 'front',
+  opensFirmAt: 'back',
   choices: {
     opening: openingChoice,
     sleeve: one(['long', 'short', 'puffed'], 'long'),

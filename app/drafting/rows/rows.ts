@@ -16,6 +16,8 @@ export type SeamRow<N extends Names = Names> = When<N> & {
   /** How the second comes to the first where it is longer; `sewn` and `eased` are told from the ratio. */
   readonly longer?: 'gathered' | 'pleated' | ((choices: N['choices']) => 'gathered' | 'pleated');
   readonly kind?: 'laid' | 'folded';
+  /** The seam this one runs on from: both are sewn in one go. */
+  readonly from?: string;
   /** Seam ends whose neighbours need not run on smoothly: V-necks, closures, the hood's chin. */
   readonly cornered?: true;
 };

@@ -22,6 +22,7 @@ export type Ways = {
   readonly offered: readonly string[];
   readonly wish: string;
   readonly opensAt: 'front' | 'back';
+  readonly opensFirmAt: 'front' | 'back';
 };
 
 export type Opened = {
@@ -57,9 +58,8 @@ export function openingFor(ways: Ways, wearer: Wearer, sizes: Sizes): Opened {
   return { opening, slit, rows, flags: [...notes(wish, opening, slit), ...blocked] };
 }
 
-/** Firm toys cannot be bent into a front opening. Hooded and collared tops open in front, others at the back. */
-function openAllTheWay({ offered, opensAt }: Ways, traits: Traits): string {
-  const first = traits.stuffing === 'firm' ? 'back' : opensAt;
+function openAllTheWay({ offered, opensAt, opensFirmAt }: Ways, traits: Traits): string {
+  const first = traits.stuffing === 'firm' ? opensFirmAt : opensAt;
   return offered.includes(first) ? first : (offered.find((each) => ['front', 'back'].includes(each)) ?? 'none');
 }
 

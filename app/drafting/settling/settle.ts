@@ -75,5 +75,6 @@ function waysOf(garment: Garment, choices: Choices, asked: Choices): Ways {
     offered: offered?.kind === 'one' ? offered.of : [],
     wish,
     opensAt: garment.opensAt ?? 'front',
+    opensFirmAt: garment.opensFirmAt ?? garment.opensAt ?? 'front',
   };
 }

@@ -1,5 +1,7 @@
 import type { Seam, SewingStep } from '../draft-types';
 import type { Drawing } from '../drawing/draw';
+import type { AnyNames, SeamRow } from '../rows/rows';
+import { inOneGo } from './one-go';
 import { type Sewn, sewnOf } from './sewn';
 
 const verbs: Readonly<Record<Seam['join'], string>> = {
@@ -19,8 +21,13 @@ const verbs: Readonly<Record<Seam['join'], string>> = {
  * is still flat. Of several that may come next, one that joins pieces not yet joined is sewn before one that closes a
  * ring; other ties keep the order of the rows.
  */
-export function sewingOrder(seams: readonly Seam[], drawing: Drawing): SewingStep[] {
-  const all = seams.map((seam) => sewnOf(seam, drawing));
+export function sewingOrder(
+  seams: readonly Seam[],
+  rows: readonly SeamRow<AnyNames>[],
+  drawing: Drawing,
+): SewingStep[] {
+  const goes = inOneGo(seams, rows);
+  const all = goes.map(({ seam }) => sewnOf(seam, drawing));
   const before = new Map(
     all.map((late) => [late, all.filter((early) => early !== late && comesBefore(early, late, all))]),
   );
@@ -33,7 +40,7 @@ export function sewingOrder(seams: readonly Seam[], drawing: Drawing): SewingSte
       ready.find((sewn) => joins(sewn, joined)) ?? ready.find((sewn) => !sewn.finishes) ?? ready[0] ?? left[0];
     if (!next) break;
     left.splice(left.indexOf(next), 1);
-    steps.push({ step: verbs[next.seam.join], seams: [next.seam.name] });
+    steps.push({ step: verbs[next.seam.join], seams: goes[all.indexOf(next)]?.names ?? [] });
     join(next, joined);
   }
   return steps;

@@ -3,12 +3,15 @@ import type { Ears, Hoods } from '../heads/choices';
 import { maker } from './maker';
 import type { Wearer } from './wearer';
 
-/** Width of the strip of a three-part hood, as a share of the head's girth, and of that at the nape (common practice). */
+/** Width of the strip of a three-part hood, as a share of the head's girth: at first, and at its narrowest (common practice). */
 const STRIP_SHARE = 0.18;
-const NAPE_SHARE = 0.6;
+export const NARROWEST_STRIP_SHARE = 0.1;
 const NARROWEST_STRIP_MM = 14;
-/** A little more than half the face edge, so that the hood's edge frames the face (common practice, no source). */
-const LEAST_FACE_EASE_MM = 6;
+/** And no wider than this share of the face edge and of the depth: the sides must keep some of both. */
+const WIDEST_OF_FACE = 0.4;
+const WIDEST_OF_DEPTH = 0.8;
+/** The tape lies where the edge will: no more than this is added to it (common practice, no source). */
+const FACE_EASE = 0.02;
 
 /** The seam beside a strip may move this far, as shares of the strip's usual half width, to pass over the ears. */
 const OVER_EARS = [0.6, 1.5] as const;
@@ -16,26 +19,33 @@ const OVER_EARS = [0.6, 1.5] as const;
 const EAR_OVER = 1.1;
 const FIRM_EAR_MM = 6;
 
-/** A hood over the head: face edge, depth and crown eased; strip widths for three parts. */
+/** The front edges leave this share of the neck free under the chin, within limits, mm (common practice, no source). */
+const CHIN_SHARE = 0.14;
+const CHIN_MM = { least: 20, most: 40 } as const;
+
+/**
+ * A hood over the head, strip and all: face edge and depth eased, the crown as the tape has it. `strip` is the width of the strip
+ * of three parts, 0 in two; `chinGap` half of what is left free under the chin, 0 where the front edges meet.
+ */
 export const hoodSizes = maker(
-  [],
-  ['hoodFace', 'hoodFront', 'hoodDepth', 'hoodCrown', 'hoodRound', 'napeRise', 'stripFace', 'stripNape'],
-  (wearer: Wearer<Hoods & Ears>) => {
-    const face = wearer.surface('face-edge', LEAST_FACE_EASE_MM);
-    const three = wearer.choices.hood === 'three';
-    const usual = three ? Math.min(Math.max(wearer.of('head-girth') * STRIP_SHARE, NARROWEST_STRIP_MM), face * 0.4) : 0;
-    const open = wearer.choices.ears === 'open';
-    const strip = open ? Math.min(overEars(wearer, usual), face * 0.4) : usual;
+  ['neck'],
+  ['hoodFace', 'hoodDepth', 'hoodCrown', 'hoodRound', 'napeRise', 'strip', 'chinGap'],
+  (wearer: Wearer<Hoods & Ears>, { neck }) => {
+    const face = wearer.of('face-edge') * (1 + FACE_EASE);
+    const depth = wearer.surface('hood-depth');
+    const widest = Math.min(face * WIDEST_OF_FACE, depth * WIDEST_OF_DEPTH);
+    const usual = Math.max(wearer.of('head-girth') * STRIP_SHARE, NARROWEST_STRIP_MM);
+    const strip = wearer.choices.ears === 'open' ? overEars(wearer, usual) : usual;
+    const gap = Math.min(Math.max(neck * CHIN_SHARE, CHIN_MM.least), CHIN_MM.most);
     return {
       sizes: {
         hoodFace: face,
-        hoodFront: (face - strip) / 2,
-        hoodDepth: wearer.surface('hood-depth'),
-        hoodCrown: wearer.surface('crown-arc'),
+        hoodDepth: depth,
+        hoodCrown: wearer.of('crown-arc'),
         hoodRound: 0.6,
         napeRise: 0.12,
-        stripFace: strip / 2,
-        stripNape: (strip * NAPE_SHARE) / 2,
+        strip: wearer.choices.hood === 'three' ? Math.min(strip, widest) : 0,
+        chinGap: wearer.choices.chin === 'meet' ? 0 : gap / 2,
       },
     };
   },

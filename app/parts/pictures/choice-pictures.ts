@@ -48,6 +48,8 @@ export const choicePictures: Readonly<Record<string, Picture>> = {
   'hood.none': long,
   'hood.two': [side, stitch('M18 58C15 20 54 8 54 34')],
   'hood.three': [side, deep('M14 60C10 14 58 2 58 34l-7 2C50 14 20 20 23 60z'), stitch('M23 60C20 20 50 14 51 36')],
+  'chin.open': [trunk, cloth('M14 40C2 0 70 0 58 40L46 50Q36 14 26 50z'), line('M26 50q10 6 20 0')],
+  'chin.meet': [trunk, cloth('M14 40C2 0 70 0 58 40L36 54z'), deep('M36 54C14 20 58 20 36 54z')],
   'ears.covered': [cloth('M26 44C12 10 60 10 46 44c-4 4-16 4-20 0z'), deep('M29 43c-6-17 20-17 14 0-3 2-11 2-14 0z')],
   'ears.open': [
     skin('M24 24C12 4 22 0 30 18zM48 24C60 4 50 0 42 18z'),

@@ -18,7 +18,7 @@ const STEP_MM = 0.2;
 /** Places where seams meet others on both sides of a seam: half a millimetre is the width of a pencil line. */
 const JOINT_MM = 0.5;
 /** A hood's strip is sewn beside its side, the shoulder's seam lies where it will. */
-const APART: readonly string[] = ['hood-neck'];
+const APART: readonly string[] = ['hood-neck-front', 'hood-neck-back'];
 const SAME_ALLOWANCE_MM = 0.01;
 
 export function gluedFaults(draft: Draft): Fault[] {

@@ -42,13 +42,6 @@ export const toMend: readonly ToMend[] = [
     when: ({ neck, hem }) => neck === 'lined' && hem === 'turned',
     example: on('tank', { neck: 'lined' }),
   },
-  // The slit's facing is sewn across the neck: its slit begins where an ear's facing does, 15 mm below the top.
-  {
-    code: 'openings',
-    where: 'hooded-top',
-    when: ({ hood, ears, opening }) => hood === 'two' && ears === 'open' && opening === 'slit',
-    example: on('hooded-top', { hood: 'two', ears: 'open', opening: 'slit' }, 'bear'),
-  },
   // One half turned 12 mm at the side, the other 6 because it curves.
   {
     code: 'turned-unequally',

@@ -43,7 +43,21 @@ export function bodiceFeed(side: Side, open: boolean, slit: Side) {
   } as const;
 }
 
-function row<C extends TopChoices>(top: Top<C>, side: Side, arm: 'set-in' | 'raglan', open: boolean) {
+/** What other parts of the garment ask of its bodice, by their own sizes. */
+type Asked<S extends string> = {
+  /** How much farther down an opening goes than the bodice. */
+  readonly below?: (sizes: Sizes<S>) => Mm;
+  /** Half of what a hood leaves free of the front neckline; 0: nothing. */
+  readonly chin?: (sizes: Sizes<S>) => Mm;
+};
+
+function row<C extends TopChoices, S extends string>(
+  top: Top<C>,
+  { chin }: Asked<S>,
+  side: Side,
+  arm: 'set-in' | 'raglan',
+  open: boolean,
+) {
   const { waisted, lined, pocket } = top;
   const isBagged = bagged(top);
   const place = side === 'front' ? pocket : undefined;
@@ -54,11 +68,13 @@ function row<C extends TopChoices>(top: Top<C>, side: Side, arm: 'set-in' | 'rag
     onFold: !open,
     sizes: {
       ...bodiceFeed(side, open, top.slit),
+      chinGap: side === 'front' ? (look) => freeUnder(chin, look.sizes) : null,
       pocketHand: (look) => placed(look)?.hand ?? null,
       pocketFrom: (look) => placed(look)?.from ?? null,
       pocketBeside: open ? (look) => placed(look)?.beside ?? null : null,
     },
     roles: (choices) => ({
+      chin: 'neckline',
       neckline: 'seam',
       shoulder: 'seam',
       armhole: 'seam',
@@ -74,6 +90,10 @@ function row<C extends TopChoices>(top: Top<C>, side: Side, arm: 'set-in' | 'rag
   });
 }
 
+function freeUnder<S extends string>(chin: Asked<S>['chin'], sizes: object): Mm | null {
+  return chin?.(sizes as Sizes<S>) || null;
+}
+
 /** Shell and lining are sewn together at the hem too, and turned out. */
 export const bagged =
   <C extends TopChoices>({ lined, waisted }: Top<C>) =>
@@ -83,9 +103,10 @@ export const bagged =
 /** Front and back hanging from the shoulders. Something is sewn to every neckline and armhole. */
 export function bodicePart<C extends TopChoices, S extends string = never>(
   top: Top<C>,
-  { below }: { readonly below?: (sizes: Sizes<S>) => Mm } = {},
+  asked: Asked<S> = {},
 ): Part<Takes<C, S>, BodiceGives> {
   const { arm, lined, waisted } = top;
+  const { below, chin } = asked;
   /** With front or back open all the way, everything opens from the neck to the hem, and what opens below it. */
   const opened = (sizes: Sizes<'frontLength' | 'frontNeckDrop'>) =>
     2 * (sizes.frontLength - sizes.frontNeckDrop + (below?.(sizes as unknown as Sizes<S>) ?? 0));
@@ -101,7 +122,10 @@ export function bodicePart<C extends TopChoices, S extends string = never>(
       { measure: 'head-girth', through: 'neck', gives: ({ neck }) => neck, opened, slit: true, seamed: true },
     ],
     pieces: (['front', 'back'] as const).flatMap((side) =>
-      (['set-in', 'raglan'] as const).flatMap((cut) => [row(top, side, cut, false), row(top, side, cut, true)]),
+      (['set-in', 'raglan'] as const).flatMap((cut) => [
+        row(top, asked, side, cut, false),
+        row(top, asked, side, cut, true),
+      ]),
     ),
     seams: [
       {
@@ -139,7 +163,12 @@ export function bodicePart<C extends TopChoices, S extends string = never>(
     ],
     notes: [scrapNeck],
     fit: [
-      { place: 'neck', measure: 'neck-girth', garment: (look) => 2 * sumOf(neckline(look.choices), look) },
+      {
+        place: 'neck',
+        measure: 'neck-girth',
+        garment: (look) =>
+          2 * (sumOf(neckline(look.choices), look) + (freeUnder(chin, look.sizes) ? look.length('front.chin') : 0)),
+      },
       { place: 'chest', measure: 'chest-girth', garment: ({ sizes }) => sizes.chest },
       { place: 'tummy', measure: 'body-girth', garment: ({ sizes }) => sizes.tummy, when: hasHem },
       { place: 'hem', measure: 'hem-girth', garment: ({ sizes }) => sizes.hem, when: hasHem },

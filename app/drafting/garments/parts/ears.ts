@@ -21,12 +21,6 @@ export const crown = (choices: Hoods & Ears): RefTo<HoodEdge>[] =>
     piece: 'hood',
     edge,
   }));
-export const stripSide = (choices: Hoods & Ears): RefTo<HoodEdge>[] =>
-  (inSeam(choices) ? (['side-front', 'ear', 'side-back'] as const) : (['side'] as const)).map((edge) => ({
-    piece: 'strip',
-    edge,
-  }));
-
 /** Round a slit inside a piece, its facing reaches this far above it. */
 const FACING_ABOVE_MM = 15;
 /** An ear bends this far to come through an opening beside it. */
@@ -104,6 +98,6 @@ export const earsPart = only(
 
 /** How far the ears lie from the seam they come through, where that is farther than an ear bends. */
 function besideSeam({ sizes, wearer }: Look<Names>): { readonly off: number } | null {
-  const off = wearer.of('ear-inset') + wearer.of('ear-base') / 2 - sizes.stripFace;
+  const off = wearer.of('ear-inset') + wearer.of('ear-base') / 2 - sizes.strip / 2;
   return Math.abs(off) > wearer.of('ear-base') / 2 + BENDS_MM ? { off: Math.abs(off) } : null;
 }

@@ -9,7 +9,7 @@ import type { Wearer } from '../../sizes/wearer';
 /** Front and back of a bodice, and what a raglan sleeve has of the neckline. */
 export type Sides = EdgesOf<'front' | 'back', ReturnType<typeof bodice>>;
 export type NeckEdge =
-  | Extract<Sides, 'front.neckline' | 'front.neck-end' | 'back.neckline' | 'back.neck-end'>
+  | Extract<Sides, 'front.chin' | 'front.neckline' | 'front.neck-end' | 'back.neckline' | 'back.neck-end'>
   | Extract<EdgesOf<'sleeve', typeof raglanSleeve>, 'sleeve.neck'>;
 export type NeckRef = RefTo<NeckEdge>;
 
@@ -41,10 +41,14 @@ export const armOf = ({ sleeve, armhole }: Sleeves): Arm =>
 /** Half the neckline from centre front to centre back, as a collar or hood meets it. */
 export const halfNeckline =
   <C extends object>({ arm }: Pick<Top<C>, 'arm'>) =>
+  (choices: C): NeckRef[] => [...frontNeckline({ arm })(choices), { piece: 'back', edge: 'neckline', back: true }];
+
+/** What of it lies before the shoulder, a raglan sleeve's share with it. */
+export const frontNeckline =
+  <C extends object>({ arm }: Pick<Top<C>, 'arm'>) =>
   (choices: C): NeckRef[] => [
     { piece: 'front', edge: 'neckline' },
     ...(arm(choices) === 'raglan' ? [{ piece: 'sleeve', edge: 'neck' } as const] : []),
-    { piece: 'back', edge: 'neckline', back: true },
   ];
 
 /** The same to the very edge of an opening: where a binding ends. */
