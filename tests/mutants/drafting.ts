@@ -72,7 +72,7 @@ export const draftingBreaks = breaksIn('app/drafting', [
   },
   {
     what: 'swapped edges: the hood sewn on by its face edge',
-    from: "{ piece: 'hood', edge: 'neck', back: true }",
+    from: "{ piece: 'hood', edge: 'neck-front', back: true }",
     to: "{ piece: 'hood', edge: 'face', back: true }",
     tests: drafts,
   },
