@@ -43,7 +43,7 @@ test('a code without words comes back as it is', async () => {
 test('every piece and line of the demo drafts has words', async () => {
   const say = await createSay('en');
   for (const piece of demoDrafts().flatMap((draft) => draft.pieces)) {
-    for (const code of [`piece.${piece.name}`, ...piece.lines.map((line) => `line.${line.name}`)])
+    for (const code of [`piece.${piece.name}`, ...piece.lines.map((line) => `line.${line.name.replace(/-\d+$/, '')}`)])
       expect(say(code)).not.toBe(code);
   }
 });
