@@ -14,6 +14,8 @@ export const leavesChin = ({ chin }: Hoods) => chin === 'open';
 
 /** A crown may be this much longer than the head's arc before a third part is better (common practice, no source). */
 export const CROWN_OVER = 1.05;
+/** Never shorter than the arc, whatever a solver leaves over. */
+const CROWN_LEAST = 1.0001;
 /** Round a head that was only guessed, a crown is good enough within these shares of the guess. */
 const GUESSED = [0.8, 1.25] as const;
 /**
@@ -58,7 +60,8 @@ export function neckOf(front: Mm, back: Mm, { strip, hoodDepth }: Look<HoodNames
 
 export const HOOD_CHECK = ['crown-arc', 'hood-depth', 'face-edge'] as const;
 export const isMeasured = ({ taken }: Look<HoodNames>['wearer']) => taken('crown-arc') && taken('hood-depth');
-const aim = (wearer: Look<HoodNames>['wearer']) => (isMeasured(wearer) ? ([1, CROWN_OVER] as const) : GUESSED);
+const aim = (wearer: Look<HoodNames>['wearer']) =>
+  isMeasured(wearer) ? ([CROWN_LEAST, CROWN_OVER] as const) : GUESSED;
 const shaped = [
   flatter,
   { size: 'hoodRound', limit: () => ROUND.fullest },
@@ -99,10 +102,14 @@ export const threePartCrown: MatchRow<HoodNames> = {
 export const wholeCrown = (look: Look<HoodNames>, open: (choices: HoodChoices) => number) =>
   sumOf(crown(look.choices), look) / (1 - open(look.choices));
 
+/** A side lower than this share of its neck edge is no hood. */
+const LEAST_FRONT = 0.3;
+
 /** One side of a hood whose neck edge is as long as `hoodNeck`: without its half of the strip, in front and behind. */
 export function sideOf(
   { sizes: { hoodFace, hoodDepth, hoodRound, napeRise, strip } }: Look<HoodNames>,
   hoodNeck: Mm,
 ): HoodSide {
-  return { hoodFront: (hoodFace - strip) / 2, hoodDepth: hoodDepth - strip / 2, hoodNeck, hoodRound, napeRise };
+  const hoodFront = Math.max((hoodFace - strip) / 2, hoodNeck * LEAST_FRONT);
+  return { hoodFront, hoodDepth: hoodDepth - strip / 2, hoodNeck, hoodRound, napeRise };
 }

@@ -177,7 +177,7 @@ export function hoodPart<C extends object, R extends Ref>(
         place: 'crown',
         measure: 'crown-arc',
         garment: overCrown,
-        why: (look) => (overCrown(look) < look.sizes.hoodCrown - 0.01 ? 'hood-crown-differs' : null),
+        why: (look) => (overCrown(look) < look.sizes.hoodCrown ? 'hood-crown-differs' : null),
       },
     ],
   });
