@@ -83,8 +83,9 @@ test('focus is seen wherever it goes, and nothing that has it is hidden', async 
   await maker.borrow('Bramble');
   await maker.press('Make something');
   await maker.choose(/hooded top/i);
+  const ready: Readonly<Record<string, string>> = { pattern: 'Put it on paper', print: 'Save the PDF' };
   for (const screen of ['choices', 'marks', 'measure/head-girth', 'review', 'pattern', 'print']) {
-    await maker.go(screen);
+    await maker.go(screen, ready[screen]);
     await untilStill(page);
     for (let stop = 0; stop < 25; stop++) {
       await page.keyboard.press('Tab');

@@ -82,11 +82,7 @@ describe.each(fonts)('in letters that are %s', (font) => {
     for (const [measure, address] of steps) {
       await page.goto(address);
       await maker.heading(en.measure[measure].name);
-      found.push(...(await faultsInWindows(page)).map((fault) => `${measure}, ${fault}`));
-      for (const window of windows) {
-        await resize(page, window);
-        keys.add(`${window.width} × ${window.height}: ${await page.evaluate(placesOfKeys)}`);
-      }
+      found.push(...(await faultsInWindows(page, keys)).map((fault) => `${measure}, ${fault}`));
     }
     expect(found).toEqual([]);
     expect([...keys]).toHaveLength(windows.length);
@@ -126,13 +122,14 @@ function cardNamed(name: string) {
   return { name: 'card.json', mimeType: 'application/json', buffer };
 }
 
-/** What is wrong in any of the windows, each named. */
-async function faultsInWindows(page: Page): Promise<readonly string[]> {
+/** What is wrong in any of the windows, each named. Where the keys lie in each is added to `keys`. */
+async function faultsInWindows(page: Page, keys = new Set<string>()): Promise<readonly string[]> {
   const found: string[] = [];
   for (const window of windows) {
     await resize(page, window);
     const faults = await page.evaluate(layoutFaults, window.touch ?? TOUCH);
     found.push(...faults.map((fault) => `${window.width} × ${window.height}: ${fault}`));
+    keys.add(`${window.width} × ${window.height}: ${await page.evaluate(placesOfKeys)}`);
   }
   return found;
 }
