@@ -14,6 +14,7 @@ export default defineConfig({
   cacheDir: `${root}node_modules/.vite`,
   oxc: { jsx: { runtime: 'automatic', importSource: 'preact' } },
   test: {
+    hookTimeout: 180 * SECOND,
     projects: [
       {
         extends: true,
@@ -43,7 +44,6 @@ export default defineConfig({
           include: ['tests/browser/**/*.test.ts'],
           globalSetup: ['tests/browser/say-fonts.ts'],
           testTimeout: 120 * SECOND,
-          hookTimeout: 180 * SECOND,
           fileParallelism: false,
           sequence: { groupOrder: 2 },
         },
