@@ -1,0 +1,115 @@
+import { describe, expect, test } from 'vitest';
+import { gusset } from '../../app/drafting/blocks/gusset';
+import { leg } from '../../app/drafting/blocks/leg';
+import {
+  angleBetween,
+  endTangent,
+  type Path,
+  pathLength,
+  ringIsClosed,
+  ringIsSimple,
+  signedArea,
+  startTangent,
+} from '../../app/drafting/geometry';
+import { type CrotchAsked, crotchOf, easedCrotch, seamOf } from '../../app/drafting/sizes/leg';
+import { seeded } from '../toys/seeded';
+
+const random = seeded(7);
+const between = (low: number, high: number) => low + random() * (high - low);
+
+/** Toys from long thin legs to round bottoms, sitting and standing. */
+const toys = Array.from({ length: 1000 }, (_, turn): CrotchAsked => {
+  const hip = between(120, 900);
+  const thigh = hip * between(0.3, 0.7);
+  return {
+    posture: turn % 2 === 0 ? 'sits' : 'stands',
+    hip,
+    thigh,
+    hem: thigh * between(0.6, 1.2),
+    rise: hip * between(0.12, 0.35) + 6,
+    inside: hip * between(0.1, 0.6),
+    crotch: hip * between(0.5, 0.95),
+  };
+});
+const drawn = toys.map((asked) => {
+  const crotch = crotchOf(asked);
+  return { asked, crotch, shape: leg.draw({ ...crotch.leg, legGusset: crotch.gusset?.side ?? null }) };
+});
+const ringOf = ({ edges }: (typeof drawn)[number]['shape']): Path => leg.edges.flatMap((name) => edges[name] ?? []);
+const square = (a: Path, b: Path) => (angleBetween(endTangent(a), startTangent(b)) * 180) / Math.PI;
+
+describe('legs of a thousand toys', () => {
+  test('every outline is closed, clockwise and does not cross itself', () => {
+    const broken = drawn.filter(({ shape }) => {
+      const ring = ringOf(shape);
+      return !ringIsClosed(ring, 1e-6) || !ringIsSimple(ring) || !(signedArea(ring) > 0);
+    });
+    expect(broken.map(({ asked }) => asked)).toEqual([]);
+  });
+
+  test('the crotch seam, with its gusset, is as long as asked, or it is said how low it hangs', () => {
+    for (const { asked, crotch } of drawn) {
+      const seam = seamOf(crotch.leg) + (crotch.gusset?.length ?? 0);
+      expect(Math.abs(seam - crotch.hangs + crotch.short - asked.crotch)).toBeLessThan(0.01);
+    }
+    expect(drawn.filter(({ crotch }) => crotch.gusset).length).toBeGreaterThan(100);
+    expect(drawn.filter(({ crotch }) => crotch.hangs === 0).length).toBeGreaterThan(100);
+  });
+
+  test('inseams are equal, and the gusset is sewn to as much of each', () => {
+    for (const { crotch, shape } of drawn) {
+      const length = (name: (typeof leg.edges)[number]) => pathLength(shape.edges[name] ?? []);
+      expect(length('back-inseam')).toBeCloseTo(length('front-inseam'), 6);
+      if (!crotch.gusset) continue;
+      expect(length('back-gusset')).toBeCloseTo(crotch.gusset.side, 3);
+      expect(length('front-gusset')).toBeCloseTo(crotch.gusset.side, 3);
+    }
+  });
+
+  test('crotch and inseam meet square, and so do the waist and both centres', () => {
+    for (const { shape } of drawn) {
+      const edge = (name: (typeof leg.edges)[number]) => shape.edges[name] ?? [];
+      const down = shape.edges['back-gusset'] ?? edge('back-inseam');
+      const up = shape.edges['front-gusset'] ?? edge('front-inseam');
+      expect(square(edge('back-crotch'), down)).toBeCloseTo(90, 3);
+      expect(square(up, edge('front-crotch'))).toBeCloseTo(90, 3);
+      expect(square(edge('waist'), edge('back-crotch'))).toBeCloseTo(90, 3);
+      expect(square(edge('front-crotch'), edge('waist'))).toBeCloseTo(90, 3);
+    }
+  });
+
+  test('a leg is over 1.35 times the thigh at the crotch only where half the hip, a small gap or a short inside leg leaves no other way', () => {
+    const over = drawn.filter(({ asked, crotch }) => asked.hip / 2 + crotch.leg.legFork > 1.35 * asked.thigh);
+    const unexplained = over.filter(({ asked, crotch }) => {
+      const least = asked.hip / 2 + (asked.posture === 'stands' ? 0.05 * asked.hip : 0);
+      const shortInside = (crotch.gusset?.side ?? 0) >= 0.8 * asked.inside - 0.01;
+      return least <= 1.35 * asked.thigh && !shortInside && crotch.gusset;
+    });
+    expect(unexplained).toEqual([]);
+    expect(over.length).toBeLessThan(0.6 * drawn.length);
+  });
+});
+
+test('a gusset closes: four equal sides, its length along the fold', () => {
+  const { edges } = gusset.draw({ gussetLength: 40, gussetSide: 30 });
+  expect(pathLength(edges.front ?? [])).toBeCloseTo(30, 9);
+  expect(pathLength(edges.back ?? [])).toBeCloseTo(30, 9);
+  expect(pathLength(edges.centre ?? [])).toBe(40);
+});
+
+test('a longer crotch gives no shorter seam', () => {
+  for (const asked of toys.slice(0, 100)) {
+    const seam = (crotch: number) => {
+      const { leg: frame, gusset: diamond } = crotchOf({ ...asked, crotch });
+      return seamOf(frame) + (diamond?.length ?? 0);
+    };
+    const lengths = [0.9, 1, 1.1, 1.2].map((share) => seam(share * asked.crotch));
+    for (const [index, length] of lengths.entries())
+      expect(length).toBeGreaterThanOrEqual((lengths[index - 1] ?? 0) - 0.01);
+  }
+});
+
+test('a crotch of 300 mm is eased by 3 % standing and 8 % sitting, and by what half a turn of 1 mm cloth takes', () => {
+  expect(easedCrotch(300, 'stands', 1)).toBeCloseTo(309 + 1.5708, 4);
+  expect(easedCrotch(300, 'sits', 1)).toBeCloseTo(324 + 1.5708, 4);
+});
