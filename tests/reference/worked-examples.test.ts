@@ -35,7 +35,7 @@ test('a bear jumper of 15 in for a chest of 13½ in is between an easy and a roo
 
 describe('any two of armhole, bicep and cap height fix the third (dresspatternmaking.com)', () => {
   const cap = (bicep: number, capHeight: number) => {
-    const { edges } = sleeve.draw({ bicep, capHeight, cuff: bicep, sleeveLength: 300, capShare: 0.5 });
+    const { edges } = sleeve.draw({ bicep, capHeight, cuff: bicep, sleeveLength: 300, capShare: 0.5, capForward: 0 });
     return pathLength(edges['front-cap'] ?? []) + pathLength(edges['back-cap'] ?? []);
   };
   const steps = Array.from({ length: 12 }, (_, n) => n);

@@ -20,14 +20,14 @@ const CAP_TOP = 0.4;
 /**
  * A set-in sleeve, laid flat: x right from the shoulder line, front at the left; y down from the cap's top. Sizes in mm:
  * `bicep` and `cuff` round, `capHeight` down to the bicep line, `sleeveLength` down the middle; `capShare` is the front's
- * share of the cap's length, where the shoulder notch lies.
+ * share of the cap's length, where the shoulder notch lies; `capForward` how far its top lies towards the front.
  */
 export const sleeve = block({
-  sizes: ['bicep', 'cuff', 'capHeight', 'sleeveLength', 'capShare'],
+  sizes: ['bicep', 'cuff', 'capHeight', 'sleeveLength', 'capShare', 'capForward'],
   edges: ['front-cap', 'back-cap', 'back-underarm', 'cuff', 'front-underarm'],
   draw: (sizes) => {
     const tube = lowerSleeve(sizes);
-    const cap = capCurve(tube);
+    const cap = capCurve(tube, Math.max(-farthest(sizes), Math.min(sizes.capForward, farthest(sizes))));
     const [front, back] = splitPath(cap, pathLength(cap) * Math.min(Math.max(sizes.capShare, 0.2), 0.8));
     return { edges: { 'front-cap': front, 'back-cap': back, ...tube.edges }, lines: {} };
   },
@@ -70,16 +70,23 @@ export function lowerSleeve(s: Fed<'bicep' | 'cuff' | 'capHeight' | 'sleeveLengt
   };
 }
 
-/** From the front underarm over the top to the back one; without height it is as good as level. */
-function capCurve(tube: Tube): Path {
+/** A cap's top lies at most this share of the bicep off its middle. */
+const FARTHEST_TOP = 0.12;
+const farthest = ({ bicep }: Fed<'bicep'>) => bicep * FARTHEST_TOP;
+
+/** From the front underarm over the top, `forward` mm before the middle, to the back one; without height it is as good as level. */
+function capCurve(tube: Tube, forward: number): Path {
   const { frontUnderarm: front, backUnderarm: back, taper } = tube;
-  const half = back.x;
-  const top = point(0, 0);
+  const top = point(-forward, 0);
   const leave = point(taper.y, taper.x);
-  const reach = CAP_UNDERARM * half;
-  const crest = point(CAP_TOP * half, 0);
+  const [before, behind] = [back.x - forward, back.x + forward];
   return [
-    cubic(front, add(front, scale(leave, reach)), subtract(top, crest), top),
-    cubic(top, add(top, crest), add(back, scale(point(-leave.x, leave.y), reach)), back),
+    cubic(front, add(front, scale(leave, CAP_UNDERARM * before)), subtract(top, point(CAP_TOP * before, 0)), top),
+    cubic(
+      top,
+      add(top, point(CAP_TOP * behind, 0)),
+      add(back, scale(point(-leave.x, leave.y), CAP_UNDERARM * behind)),
+      back,
+    ),
   ];
 }

@@ -37,8 +37,8 @@ export type MatchRow<N extends Names = Names> = When<N> & {
   readonly ratio: (look: Look<N>) => number;
   readonly aim: (wearer: Wearer<N['choices']>) => readonly [number, number];
   readonly turn: readonly Turn<N>[];
-  /** What is left when the knobs are spent: gathered in, if the cloth gathers; taken as it is, and said; refused. */
-  readonly rest: 'gather' | 'accept' | 'refuse';
+  /** What is left when the knobs are spent: gathered in, if the cloth gathers; taken as it is, and said; refused; left to a later row. */
+  readonly rest: 'gather' | 'accept' | 'refuse' | 'leave';
   /** Gathers in up to this ratio in any cloth, where there is no other way. */
   readonly gathersTo?: number;
   readonly check: readonly MeasureId[];

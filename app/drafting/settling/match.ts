@@ -39,7 +39,7 @@ export function match(garment: Garment, from: From, start: Sizes): Matched {
     if (open.length === 0 || drawing === before) break;
   }
   const failed = open.find((row) => !settlesFor(row, drawing)) ?? null;
-  const accepted = open.filter((row) => row !== failed).map((row) => left(row, drawing));
+  const accepted = open.filter((row) => row !== failed && row.rest !== 'leave').map((row) => left(row, drawing));
   return { drawing, adjustments: [...told(turned, known(start), drawing.sizes), ...accepted], failed };
 }
 
@@ -84,7 +84,7 @@ function turnRow(
 }
 
 function settlesFor(row: MatchRow, drawing: Drawing): boolean {
-  if (row.rest !== 'gather') return row.rest === 'accept';
+  if (row.rest !== 'gather') return row.rest !== 'refuse';
   const most = row.gathersTo ?? (drawing.wearer.cloth.thickness <= GATHERS_UP_TO_MM ? MOST_GATHERED : 1);
   const ratio = row.ratio(drawing);
   return ratio > 1 && ratio <= most;

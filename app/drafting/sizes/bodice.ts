@@ -8,6 +8,8 @@ import type { Wearer } from './wearer';
 /** Ease of the armhole's depth: enough that the underarm does not bind (common practice, no source). */
 const DEPTH_EASE_SHARE = 0.06;
 const LEAST_DEPTH_EASE_MM = 4;
+/** Round arms that reach forward the back has this share of the half chest more, and the front as much less (common practice, no source). */
+const FORWARD_SHARE = 0.06;
 /** A side must leave room for its hem and this much more. */
 export const LEAST_SIDE_MM = 10;
 /** A hem dips by at most this share of its half width; the rest is gathered into the side. */
@@ -38,6 +40,7 @@ export const bodiceSizes = maker(
     'backHem',
     'shoulder',
     'inset',
+    'armsForward',
     'armDrop',
     'armholeDepth',
     'sideLevel',
@@ -51,8 +54,9 @@ export const bodiceSizes = maker(
     const arm = armhole(wearer, sizes, widths.chestHalf);
     const lengths = sides(wearer, sizes, widths, arm);
     const side = lengths.sizes.sideLevel - arm.armholeDepth;
+    const straight = straightened(widths, arm, side);
     return {
-      sizes: { ...widths, ...arm, ...lengths.sizes, ...straightened(widths, arm, side) },
+      sizes: { ...widths, ...arm, ...lengths.sizes, ...straight, armsForward: forward(wearer, straight) },
       adjustments: [...shoulderNews(wearer, arm), ...(lengths.adjustments ?? [])],
       stops: neckTakesBody(sizes, lengths.sizes),
     };
@@ -196,6 +200,11 @@ function straightened(widths: Widths, arm: Arm, whole: Mm): Widths & Pick<Arm, '
     backTummy,
     tummy: 2 * (frontTummy + backTummy),
   };
+}
+
+/** How far both underarms lie before the middle of the side; the front's armhole keeps its least width. */
+function forward({ traits }: Wearer, { chestHalf, inset }: Pick<Widths & Arm, 'chestHalf' | 'inset'>): Mm {
+  return traits.arms === 'forward' ? Math.min(chestHalf * FORWARD_SHARE, Math.max(inset - LEAST_INSET_MM, 0)) : 0;
 }
 
 const SIDE_CHECK: readonly MeasureId[] = ['side-length', 'body-length', 'armhole-depth'];

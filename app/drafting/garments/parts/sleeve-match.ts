@@ -1,3 +1,4 @@
+import type { Traits } from '../../../body';
 import type { raglanSleeve } from '../../blocks/raglan';
 import type { sleeve } from '../../blocks/sleeve';
 import type { Sleeves } from '../../heads/choices';
@@ -28,7 +29,7 @@ export const isPuffed = (choices: Pick<Sleeves, 'sleeve'>) => choices.sleeve ===
 const PUFFED_CAP = [1.2, 1.8] as const;
 
 /** How far a knob may be turned, as shares of where it started (common practice, no source). */
-const DEEPEN = [1.15, 1.4, 1.4, 1.6] as const;
+const DEEPEN = [1.15, 1.25, 1.4, 1.6] as const;
 /** And the side keeps at least this share of its length. */
 const LEAST_SIDE_SHARE = 0.45;
 const LEAST_RAGLAN_SIDE_SHARE = 0.3;
@@ -37,6 +38,8 @@ const MOST_RAGLAN_GATHERED = 2.5;
 const FLATTEST_CAP = 2 / 3;
 const WIDEST_SLEEVE = 1.15;
 const MOST_RAISED_CAP = 1.2;
+/** A cap set in flat is hardly longer than its armhole: what a cloth can ease in is for where nothing else gives (common practice, no source). */
+const SET_IN_FLAT = [1, 1.01] as const;
 
 export const armhole = ({ length }: Pick<Look<{ choices: object; size: never; edge: Armholes }>, 'length'>) =>
   length('front.armhole') + length('back.armhole');
@@ -74,6 +77,12 @@ const widen: Knob = {
   code: 'sleeve-widened',
   check: ['upper-arm-girth', 'armhole-depth'],
 };
+/** A knob that is turned only for arms that point so. */
+const forArms = (arms: readonly Traits['arms'][], knob: Knob): Knob => ({
+  ...knob,
+  limit: (look, start) =>
+    arms.includes(look.wearer.traits.arms) ? knob.limit(look, start) : look.sizes[knob.size],
+});
 /** Back to the depth as measured, unless the arm's root asks for more. */
 const takeBack: Knob = {
   size: 'armholeDepth',
@@ -84,6 +93,8 @@ const takeBack: Knob = {
 };
 
 const ARM_CHECK = ['upper-arm-girth', 'armhole-depth', 'arm-length', 'underarm-length'] as const;
+
+const capShare = (look: Seen) => cap(look) / armhole(look);
 
 /** How a sleeve is brought to its armhole: what is turned, how far, in which order. */
 export const sleeveMatch: readonly MatchRow<SleeveNames>[] = [
@@ -97,10 +108,29 @@ export const sleeveMatch: readonly MatchRow<SleeveNames>[] = [
     when: setIn,
   },
   {
+    what: 'sleeve-ease',
+    ratio: capShare,
+    aim: () => SET_IN_FLAT,
+    turn: [
+      // Arms that stand off need no height over the shoulder; arms that hang need it before they need width.
+      forArms(['out', 'up'], flatten),
+      deepen(DEEPEN[0]),
+      flatten,
+      deepen(DEEPEN[1]),
+      takeBack,
+      forArms(['down'], raise),
+      widen,
+      raise,
+    ],
+    rest: 'leave',
+    check: ARM_CHECK,
+    when: (choices) => setIn(choices) && !isPuffed(choices),
+  },
+  {
     what: 'sleeve',
-    ratio: (look) => cap(look) / armhole(look),
+    ratio: capShare,
     aim: (wearer) => (isPuffed(wearer.choices) ? PUFFED_CAP : [1, 1 + wearer.cloth.easesIn]),
-    turn: [deepen(DEEPEN[0]), flatten, deepen(DEEPEN[1]), takeBack, widen, raise],
+    turn: [deepen(DEEPEN[0]), flatten, deepen(DEEPEN[2]), takeBack, widen, raise],
     rest: 'gather',
     check: ARM_CHECK,
     when: setIn,

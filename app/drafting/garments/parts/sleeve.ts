@@ -36,7 +36,11 @@ const pair = { copies: 2, mirrored: true, onFold: false } as const;
 const pieces = [
   piece<Names>()('sleeve', sleeve, {
     ...pair,
-    sizes: { capShare: (look) => look.length('front.armhole') / armhole(look) },
+    sizes: {
+      capShare: (look) => look.length('front.armhole') / armhole(look),
+      // The top lies over the shoulder seam: as far to the front as the back's armhole is longer.
+      capForward: (look) => (look.length('back.armhole') - look.length('front.armhole')) / 2,
+    },
     roles: (choices) => ({
       'front-cap': 'seam',
       'back-cap': 'seam',
