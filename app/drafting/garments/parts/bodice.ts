@@ -33,7 +33,9 @@ type Names<C extends object> = {
 export function bodiceFeed(side: Side, open: boolean, slit: Side) {
   return {
     neckDrop: `${side}NeckDrop`,
-    chestHalf: ({ sizes: { chestHalf, armsForward } }: Pick<Look<{ choices: object; size: 'chestHalf' | 'armsForward'; edge: never }>, 'sizes'>) =>
+    chestHalf: ({
+      sizes: { chestHalf, armsForward },
+    }: Pick<Look<{ choices: object; size: 'chestHalf' | 'armsForward'; edge: never }>, 'sizes'>) =>
       side === 'front' ? chestHalf - armsForward : chestHalf + armsForward,
     tummyHalf: `${side}Tummy`,
     hemHalf: `${side}Hem`,

@@ -102,8 +102,9 @@ export const threePartCrown: MatchRow<HoodNames> = {
 export const wholeCrown = (look: Look<HoodNames>, open: (choices: HoodChoices) => number) =>
   sumOf(crown(look.choices), look) / (1 - open(look.choices));
 
-/** A side lower than this share of its neck edge is no hood. */
+/** A side lower than this share of its neck edge, or shallower than this share of its face edge, is no hood. */
 const LEAST_FRONT = 0.3;
+const LEAST_DEPTH = 0.25;
 
 /** One side of a hood whose neck edge is as long as `hoodNeck`: without its half of the strip, in front and behind. */
 export function sideOf(
@@ -111,5 +112,11 @@ export function sideOf(
   hoodNeck: Mm,
 ): HoodSide {
   const hoodFront = Math.max((hoodFace - strip) / 2, hoodNeck * LEAST_FRONT);
-  return { hoodFront, hoodDepth: hoodDepth - strip / 2, hoodNeck, hoodRound, napeRise };
+  return {
+    hoodFront,
+    hoodDepth: Math.max(hoodDepth - strip / 2, hoodFront * LEAST_DEPTH),
+    hoodNeck,
+    hoodRound,
+    napeRise,
+  };
 }

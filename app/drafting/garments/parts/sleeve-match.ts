@@ -80,8 +80,7 @@ const widen: Knob = {
 /** A knob that is turned only for arms that point so. */
 const forArms = (arms: readonly Traits['arms'][], knob: Knob): Knob => ({
   ...knob,
-  limit: (look, start) =>
-    arms.includes(look.wearer.traits.arms) ? knob.limit(look, start) : look.sizes[knob.size],
+  limit: (look, start) => (arms.includes(look.wearer.traits.arms) ? knob.limit(look, start) : look.sizes[knob.size]),
 });
 /** Back to the depth as measured, unless the arm's root asks for more. */
 const takeBack: Knob = {
