@@ -35,7 +35,7 @@ function draft(words: readonly string[], before = ':') {
   return { exit: ran.status, said: ran.stderr.trim(), printed: ran.stdout };
 }
 
-describe('an order file that is none', { timeout: 60_000 }, () => {
+describe('an order file that is none', () => {
   const fifo = path('fifo');
   spawnSync('mkfifo', [fifo]);
   const large = orderFile('large.json', '');
@@ -54,7 +54,7 @@ describe('an order file that is none', { timeout: 60_000 }, () => {
   });
 });
 
-describe('an order piped in', { timeout: 60_000 }, () => {
+describe('an order piped in', () => {
   const from = (source: string, out: string) => draft(['-', '--out', out], `exec < ${source}`);
 
   test('is read like one from a file', () => {
@@ -80,7 +80,7 @@ describe('an order piped in', { timeout: 60_000 }, () => {
   });
 });
 
-describe('a full disk', { timeout: 60_000 }, () => {
+describe('a full disk', () => {
   test('leaves no folder, or the old set', () => {
     const out = path('full');
     // No file may grow over 20 blocks of 512 bytes or 1 KiB: a PDF is larger.
@@ -107,7 +107,7 @@ describe('a full disk', { timeout: 60_000 }, () => {
   });
 });
 
-describe('what steers a terminal', { timeout: 60_000 }, () => {
+describe('what steers a terminal', () => {
   const STEERING = /(?!\n)[\p{Cc}\u202A-\u202E\u2066-\u2069]/u;
   test.each([
     ['a file’s name', ['\u001b[2J\u009b31m\u202e.json', '--out', 'x']],
@@ -130,7 +130,7 @@ describe('what steers a terminal', { timeout: 60_000 }, () => {
   });
 });
 
-test('too few readings are refused in one line that lists what to measure', { timeout: 60_000 }, () => {
+test('too few readings are refused in one line that lists what to measure', () => {
   const { exit, said } = draft([
     orderFile('few.json', { ...order, card: { ...card, readings: {} } }),
     '--out',
@@ -142,7 +142,7 @@ test('too few readings are refused in one line that lists what to measure', { ti
   expect(existsSync(path('few'))).toBe(false);
 });
 
-describe('what was written', { timeout: 60_000 }, () => {
+describe('what was written', () => {
   test('is told on a terminal, in two lines', () => {
     const command = `${process.execPath} --import tsx app/command/draft.ts ${usual} --out ${path('told')}`;
     const { status, stdout } = spawnSync('script', ['-qec', command, '/dev/null'], { encoding: 'utf8' });

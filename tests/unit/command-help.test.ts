@@ -13,7 +13,7 @@ const run = (script: string, ...words: string[]) => {
 
 test('there are commands', () => expect(commands.length).toBeGreaterThanOrEqual(7));
 
-describe.each(commands)('%s', { timeout: 60_000 }, (name, script) => {
+describe.each(commands)('%s', (name, script) => {
   test('--help names its usage, its options and its exit codes', () => {
     const { exit, out, said } = run(script, '--help');
     expect({ exit, said }).toEqual({ exit: 0, said: '' });

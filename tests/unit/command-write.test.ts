@@ -125,7 +125,7 @@ const MORTAL = `
   writeAll(folder, { one: 'new', two: 'new', three: 'new' });
   console.log('through');`;
 
-test('cut off before any step, what is seen is of one set; the next call makes it whole', { timeout: 120_000 }, () => {
+test('cut off before any step, what is seen is of one set; the next call makes it whole', () => {
   const module = join(process.cwd(), 'app/command/write-all.ts');
   let through = false;
   for (let step = 0; !through; step++) {

@@ -29,7 +29,7 @@ const withReadings = (readings: Record<string, readonly number[]>) => ({
   card: { ...card, readings: { ...card.readings, ...readings } },
 });
 
-describe('an order that can be drafted', { timeout: 60_000 }, () => {
+describe('an order that can be drafted', () => {
   const out = join(folder, 'paper');
   beforeAll(() => {
     expect(run(order, '--out', out, '--paper', 'letter', '--units', 'cm').exit).toBe(0);
@@ -64,7 +64,7 @@ test('--list names what an order may name', () => {
   expect(Object.keys(list)).toEqual(expect.arrayContaining(['bodies', 'measures', 'cloths', 'papers']));
 });
 
-describe('what cannot be drafted leaves nothing behind', { timeout: 60_000 }, () => {
+describe('what cannot be drafted leaves nothing behind', () => {
   const out = join(folder, 'nothing');
   const length = card.readings['body-length']?.[0] ?? 0;
   test.each([

@@ -27,7 +27,7 @@ const unpack: Unpack = async (picture) => {
 };
 const never: Unpack = () => Promise.reject(new Error('not asked for'));
 
-describe('whatever comes in', { timeout: 60_000 }, () => {
+describe('whatever comes in', () => {
   it.each([
     ['a link', link],
     ['a card’s text', card],

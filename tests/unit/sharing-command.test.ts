@@ -24,7 +24,7 @@ const fileOf = (text: string) => {
 const bramble = readFileSync(new URL('../cards/1/bramble-inches.json', import.meta.url), 'utf8');
 const link = readFileSync(new URL('../cards/1/bramble-inches.link', import.meta.url), 'utf8').trim();
 
-describe('the card command', { timeout: 60_000 }, () => {
+describe('the card command', () => {
   it('prints the link of a card, and the card of a link', () => {
     expect(card(fileOf(bramble))).toEqual({ status: 0, out: link, told: '' });
     expect(card(link)).toEqual({ status: 0, out: bramble.trim(), told: '' });

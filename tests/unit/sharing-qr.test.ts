@@ -25,7 +25,7 @@ function photo(text: string, module: number, soft: number, more: Partial<Shot> =
   });
 }
 
-describe('a QR as we write it', { timeout: 60_000 }, () => {
+describe('a QR as we write it', () => {
   it.each([
     ['usual', usual, 7],
     ['longest', longest, 10],
@@ -38,7 +38,7 @@ describe('a QR as we write it', { timeout: 60_000 }, () => {
   });
 });
 
-describe('a photographed QR', { timeout: 60_000 }, () => {
+describe('a photographed QR', () => {
   const poses = [
     ['leaning to the left', { yaw: degrees(25) }],
     ['leaning back', { pitch: degrees(25) }],
@@ -84,7 +84,7 @@ describe('a photographed QR', { timeout: 60_000 }, () => {
   });
 });
 
-describe('planes', { timeout: 60_000 }, () => {
+describe('planes', () => {
   const checks = planeOf(photo(usual, 4, 0));
   const mean = (light: Float32Array) => light.reduce((sum, value) => sum + value, 0) / light.length;
 
