@@ -66,13 +66,15 @@ describe('legs of a thousand toys', () => {
     }
   });
 
-  test('crotch and inseam meet square, and so do the waist and both centres', () => {
+  test('crotch and inseam meet square, and so do the waist and both centres, hem and inseams', () => {
     for (const { shape } of drawn) {
       const edge = (name: (typeof leg.edges)[number]) => shape.edges[name] ?? [];
       const down = shape.edges['back-gusset'] ?? edge('back-inseam');
       const up = shape.edges['front-gusset'] ?? edge('front-inseam');
       expect(square(edge('back-crotch'), down)).toBeCloseTo(90, 3);
       expect(square(up, edge('front-crotch'))).toBeCloseTo(90, 3);
+      expect(square(edge('back-inseam'), edge('hem'))).toBeCloseTo(90, 3);
+      expect(square(edge('hem'), edge('front-inseam'))).toBeCloseTo(90, 3);
       expect(square(edge('waist'), edge('back-crotch'))).toBeCloseTo(90, 3);
       expect(square(edge('front-crotch'), edge('waist'))).toBeCloseTo(90, 3);
     }

@@ -1,5 +1,5 @@
-import { crotchCurves, legCorners } from '../curves/crotch';
-import { cubic, line, pathLength, splitPath } from '../geometry';
+import { type Corners, crotchCurves, legCorners } from '../curves/crotch';
+import { add, cubic, line, pathLength, point, scale, splitPath, unit } from '../geometry';
 import { block } from './block';
 
 const legSizes = ['legHalfHip', 'legRise', 'legRaised', 'legFork', 'legHem', 'legInside'] as const;
@@ -11,7 +11,7 @@ const MOST_GUSSETED = 0.9;
  * One leg of trousers in one piece, without an outer seam: front at the left, back at the right; x from the middle of the
  * panel, y down from the front waist. Sizes in mm: `legHalfHip` half the finished hip, straight down to the crotch line at
  * `legRise`; `legRaised` how far the back rises above the front; `legFork` both forks together; `legHem` round;
- * `legInside` from the crotch line down. The waist is square to both centres, each crotch curve to its inseam. With a gusset
+ * `legInside` from the crotch line down. The waist is square to both centres, each crotch curve and the hem to the inseams. With a gusset
  * the top `legGusset` of each inseam is sewn to its side.
  */
 export const leg = block({
@@ -21,6 +21,11 @@ export const leg = block({
   draw: (sizes) => {
     const { front, back } = legCorners(sizes);
     const crotch = crotchCurves(sizes);
+    const middle = (front.hem.x + back.hem.x) / 2;
+    const leaving = ({ fork, hem }: Corners) => {
+      const square = unit(point(fork.y - hem.y, hem.x - fork.x));
+      return add(hem, scale(square, (Math.sign(hem.x - middle) * sizes.legHem) / 3));
+    };
     const third = (back.waist.x - front.waist.x) / 3;
     const waist = cubic(
       front.waist,
@@ -40,7 +45,7 @@ export const leg = block({
         waist: [waist],
         'back-crotch': crotch.back,
         'back-inseam': backInseam,
-        hem: [line(back.hem, front.hem)],
+        hem: [cubic(back.hem, leaving(back), leaving(front), front.hem)],
         'front-inseam': frontInseam,
         'front-crotch': crotch.front,
         ...sides,
