@@ -1,3 +1,4 @@
+import { ROUND_STRAP_SHARE, STITCHED_DOWN_MM } from '../curves/shares';
 import {
   ellipseQuarter,
   end,
@@ -64,25 +65,22 @@ function straight(s: Band, top: BandTop): Drawn {
 
 type Upper = Drawn & { readonly start: Point };
 
-/** The place of a strap's end: a strap's width of the top, just below it. */
+/** The place of a strap's end: a strap's width of the top, as far below it as a strap is stitched down. */
 function dipped({ dip, strapWidth, strapAt }: Band, underarm: Point, out: Point): Upper {
   const start = point(0, dip ?? 0);
   const neckline = [hermite(start, point(1, 0), underarm, out, 1 / 3, 1 / 3)];
   if (strapWidth === null) return { start, edges: { neckline }, lines: {} };
   const [, from] = splitPath(neckline, pathLength(neckline) * strapAt);
   const [under] = splitPath(from, strapWidth);
-  return { start, edges: { neckline }, lines: { strap: translatePath(under, 0, BELOW_TOP_MM) } };
+  return { start, edges: { neckline }, lines: { strap: translatePath(under, 0, STITCHED_DOWN_MM) } };
 }
-
-/** A strap is stitched on this far below the top, mm: clear of the dip, within the facing's reach. */
-const BELOW_TOP_MM = 4;
 
 /** From the top of the centre along the narrow top, then down a hollow armhole, square to the side. */
 function halter({ halterHalf, halterHeight, strapWidth }: Band, underarm: Point, out: Point): Upper {
   const start = point(0, -halterHeight);
   const corner = point(halterHalf, -halterHeight);
   const armhole = hermite(corner, point(0, 1), underarm, out, 0.45, 0.45);
-  const below = -halterHeight + BELOW_TOP_MM;
+  const below = -halterHeight + STITCHED_DOWN_MM;
   return {
     start,
     edges: { neckline: [line(start, corner)], armhole: [armhole] },
@@ -93,7 +91,7 @@ function halter({ halterHalf, halterHeight, strapWidth }: Band, underarm: Point,
 function round({ hemHalf, bandHeight, strapWidth }: Band): Drawn {
   const top = point(0, 0);
   const foot = point(hemHalf, bandHeight);
-  const below = bandHeight * 0.25;
+  const below = bandHeight * ROUND_STRAP_SHARE;
   return {
     edges: {
       neckline: [ellipseQuarter(top, point(1, 0), foot, point(0, 1))],

@@ -1,4 +1,5 @@
 import type { Mm } from '../../body';
+import { ROUND_STRAP_SHARE, STITCHED_DOWN_MM } from '../curves/shares';
 import type { Bodices, Straps } from '../heads/choices';
 import { DEEPEST_NECK, LEAST_SIDE_MM } from './bodice';
 import { maker } from './maker';
@@ -115,6 +116,8 @@ export const bandSizes = maker(
     const topHalf = Math.max(wearer.girth('chest-girth', TWO_SEAMS) / 4, waistHalf - STEEPEST_SIDE * height);
     const hemHalf = Math.max(waistHalf, topHalf - STEEPEST_SIDE * height);
     const strapWidth = Math.min(Math.max(wearer.of('chest-girth') * STRAP_SHARE, NARROWEST_STRAP_MM), topHalf * 0.4);
+    const roundHeight = height + wearer.of('armhole-depth') * 0.5;
+    const attached = { topHalf, strapWidth, roundHeight };
     return {
       sizes: {
         waist: 4 * hemHalf,
@@ -125,9 +128,9 @@ export const bandSizes = maker(
         frontDip: kind === 'dipped' ? height * DIP.dipped : DIP.straight,
         halterHalf: Math.max(wearer.of('neck-girth') * HALTER_SHARE, strapWidth + 1),
         halterHeight: wearer.of('armhole-depth') * 0.8,
-        roundHeight: height + wearer.of('armhole-depth') * 0.5,
+        roundHeight,
         strapWidth,
-        strapLength: Math.max(strapOf(wearer, topHalf), 3 * strapWidth),
+        strapLength: Math.max(strapOf(wearer, attached), 3 * strapWidth),
         strapAt: STRAP_AT,
       },
     };
@@ -139,20 +142,34 @@ const LAP_MM = 10;
 /** How much of the armhole's depth a halter and a half circle reach up already, and how much of the neck a strap goes round. */
 type Kind = Bodices['bodice'];
 const REACHED: { readonly [K in Kind]?: number } = { halter: 1, 'half-circle': 0.5 };
-const ROUND_NECK: { readonly [K in Kind]?: number } = { halter: 0.5 - HALTER_SHARE, 'half-circle': 0.4 };
+const ROUND_NECK: { readonly [K in Kind]?: number } = { 'half-circle': 0.4 };
 const USUAL_ROUND_NECK = 0.35;
 
+type Attached = Record<'topHalf' | 'strapWidth' | 'roundHeight', Mm>;
+
 /**
- * Over the shoulder to the back edge, aslant where the two cross; or up to the neck and round behind it, where a halter, a
- * half circle and straps that ask for it are fastened.
+ * The way from where a strap is attached to where it is attached, and what is stitched down at its ends. Over the shoulder to
+ * the back edge, aslant where the two cross; or up to the neck and round behind it, where a halter, a half circle and straps
+ * that ask for it are fastened.
  */
-function strapOf(wearer: Wearer<Bodices & Straps>, topHalf: Mm): Mm {
+function strapOf(wearer: Wearer<Bodices & Straps>, attached: Attached): Mm {
   const kind = wearer.choices.bodice;
-  const over = wearer.of('strap-length');
   if (wearer.choices.straps === 'neck' || kind in REACHED) {
     const up = wearer.of('armhole-depth') * (1 - (REACHED[kind] ?? 0));
-    return up + wearer.of('neck-girth') * (ROUND_NECK[kind] ?? USUAL_ROUND_NECK) + LAP_MM;
+    return below(kind, attached) + up + roundNeck(kind, wearer.of('neck-girth'), attached) + LAP_MM;
   }
-  const behind = over / 2;
-  return wearer.choices.straps === 'crossed' ? behind + Math.hypot(behind, 2 * topHalf * STRAP_AT) : over;
+  const over = wearer.of('strap-length');
+  const across = 2 * attached.topHalf * STRAP_AT + attached.strapWidth;
+  const way = wearer.choices.straps === 'crossed' ? over / 2 + Math.hypot(over / 2, across) : over;
+  return way + 2 * STITCHED_DOWN_MM;
+}
+
+/** From the top down to the strap's end: the circle is wide enough for it farther down. */
+function below(kind: Kind, { roundHeight }: Attached): Mm {
+  return kind === 'half-circle' ? roundHeight * ROUND_STRAP_SHARE : STITCHED_DOWN_MM;
+}
+
+/** A halter's straps stand side by side at the centre, so each goes half round the neck. */
+function roundNeck(kind: Kind, neck: Mm, { strapWidth }: Attached): Mm {
+  return kind === 'halter' ? neck / 2 - strapWidth / 2 : neck * (ROUND_NECK[kind] ?? USUAL_ROUND_NECK);
 }
