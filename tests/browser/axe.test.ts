@@ -1,4 +1,5 @@
 import { source } from 'axe-core';
+import type { Page, ViewportSize } from 'playwright-core';
 import { afterAll, beforeAll, expect, test } from 'vitest';
 import { desktop, openSite, phone, type Site, untilStill } from './browser';
 import { Maker } from './maker';
@@ -34,14 +35,23 @@ test.each([
   for (const [name, reach] of screenWalk) {
     await reach(maker);
     await untilStill(page);
+    await showWhole(page, options.viewport);
     await page.evaluate(source);
     const violations = await page.evaluate(async (runOnly) => {
       const { axe } = window as unknown as { axe: Axe };
       return (await axe.run(document, { runOnly })).violations.map(({ id, nodes }) => `${id}: ${nodes[0]?.html}`);
     }, RULES);
     found.push(...violations.map((violation) => `${name}: ${violation}`));
+    await page.setViewportSize(options.viewport);
   }
   expect(found).toEqual([]);
   expect(wrong).toEqual([]);
   await close();
 });
+
+/** Makes the window as high as the page: what a bar in sight covers until it is scrolled on is not too small to touch. */
+async function showWhole(page: Page, { width, height }: ViewportSize): Promise<void> {
+  const needed = await page.evaluate(() => document.documentElement.scrollHeight);
+  await page.setViewportSize({ width, height: Math.max(height, needed) });
+  await untilStill(page);
+}

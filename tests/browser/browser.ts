@@ -24,13 +24,13 @@ export const FLAGS = [
 const STILL_FRAMES = 6;
 
 /** The smallest phone we design for, and a common desktop, in CSS pixels. */
-export const phone: BrowserContextOptions = {
+export const phone = {
   viewport: { width: 360, height: 640 },
   deviceScaleFactor: 2,
   isMobile: true,
   hasTouch: true,
-};
-export const desktop: BrowserContextOptions = { viewport: { width: 1280, height: 800 } };
+} satisfies BrowserContextOptions;
+export const desktop = { viewport: { width: 1280, height: 800 } } satisfies BrowserContextOptions;
 
 /** A page of its own store and its own list of what went wrong: script errors, policy breaches, failed or foreign requests. */
 export type Visit = { page: Page; wrong: string[]; close: () => Promise<void> };
