@@ -143,7 +143,7 @@ async function walkTo(page: Page, spot: Spot): Promise<void> {
 /** The length and its give as they stand on the screen, mm. */
 async function readOff(page: Page): Promise<{ mm: number; give: number }> {
   const words = await page.getByRole('status').filter({ hasText: '±' }).textContent();
-  const [, cm, give] = /([\d.]+) cm\s*± ([\d.]+) cm/.exec(words ?? '') ?? [];
+  const [, cm, give] = /([\d.]+)\s*cm\s*±\s*([\d.]+)\s*cm/.exec(words ?? '') ?? [];
   return { mm: 10 * Number(cm), give: 10 * Number(give) };
 }
 

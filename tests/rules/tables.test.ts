@@ -34,7 +34,7 @@ const wanted: Record<string, readonly string[]> = {
   'what seams are matched by': garments.flatMap(({ match, unsuited, instead }) => [
     ...match.flatMap(({ what, rest, turn }) => [
       `because.${what}`,
-      ...(rest === 'accept' ? [] : [`flag.${what}-cannot-match`]),
+      ...(rest === 'accept' || rest === 'leave' ? [] : [`flag.${what}-cannot-match`]),
       ...(rest === 'gather' ? [`adjustment.${what}-gathered`] : []),
       ...turn.flatMap(({ code }) => (code ? [`adjustment.${code}`] : [])),
     ]),
