@@ -51,13 +51,13 @@ export function draft(body: Body, order: FullOrder, garment: Garment, toy: strin
   if (stopped.length > 0) return refuse(stopped);
   if (matched.failed) return refuse([impossible(`${matched.failed.what}-cannot-match`, matched.failed.check)]);
   const { drawing } = matched;
-  const walked = walk(garment, drawing);
   const fit = fitOf(garment, drawing);
-  const defects = [
-    ...walked.defects.map(({ seam, code, by }) => ({ [`${seam}-${code}`]: by })),
-    ...misfits(fit, body).map(({ place, ease }) => ({ [`${place}-ease`]: ease })),
-  ];
-  if (defects.length > 0) return refuse(defects.map((values) => ({ ...impossible('draft-defect', []), values })));
+  // Edges of no length cannot be walked: what does not fit is found before.
+  const unworn = misfits(fit, body).map(({ place, ease }) => ({ [`${place}-ease`]: ease }));
+  if (unworn.length > 0) return refuse(unworn.map(defect));
+  const walked = walk(garment, drawing);
+  if (walked.defects.length > 0)
+    return refuse(walked.defects.map(({ seam, code, by }) => defect({ [`${seam}-${code}`]: by })));
   const pieces = [...drawing.drawn.values()].map((drawn) =>
     pieceOf(drawn, drawing, allowances, walked.notches.get(drawn.row.name) ?? []),
   );
@@ -100,6 +100,11 @@ function unknown(body: Body, needed: ReadonlySet<MeasureId>): Flag[] {
 
 function impossible(code: string, measures: readonly MeasureId[]): Flag {
   return { code, severity: 'impossible', measures, values: {} };
+}
+
+/** Our own fault, never the body's: the numbers that show it. */
+function defect(values: Flag['values']): Flag {
+  return { ...impossible('draft-defect', []), values };
 }
 
 function refuse(flags: readonly Flag[]): Outcome {

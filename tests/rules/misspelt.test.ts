@@ -30,7 +30,7 @@ const MISSPELT = [
     '(wearer, { chestHlaf: chestHalf,',
   ],
   ['a size that rows read', `${garments}/cape.ts`, 'sizes: { capeNeck,', 'sizes: { capeNekc: capeNeck,'],
-  ['a size that is turned', `${garments}/parts/hood.ts`, "size: 'napeRise'", "size: 'napeRsie'"],
+  ['a size that is turned', `${garments}/parts/hood-match.ts`, "size: 'napeRise'", "size: 'napeRsie'"],
   ['a length that rows read', `${garments}/cape.ts`, "look.length('cape.top')", "look.length('cape.tpo')"],
   ["a block's own size", 'app/drafting/blocks/bib.ts', 'draw: ({ bibNeck,', 'draw: ({ bibNekc: bibNeck,'],
   ["a block's own edge", 'app/drafting/blocks/bib.ts', "edges: ['top', 'side'", "edges: ['tpo', 'side'"],
