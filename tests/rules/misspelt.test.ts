@@ -31,7 +31,7 @@ const MISSPELT = [
   ],
   ['a size that rows read', `${garments}/cape.ts`, 'sizes: { capeNeck,', 'sizes: { capeNekc: capeNeck,'],
   ['a size that is turned', `${garments}/parts/hood-match.ts`, "size: 'napeRise'", "size: 'napeRsie'"],
-  ['a length that rows read', `${garments}/cape.ts`, "look.length('cape.top')", "look.length('cape.tpo')"],
+  ['a length that rows read', `${garments}/cape.ts`, "look.length('cape.bottom')", "look.length('cape.bottmo')"],
   ["a block's own size", 'app/drafting/blocks/bib.ts', 'draw: ({ bibNeck,', 'draw: ({ bibNekc: bibNeck,'],
   ["a block's own edge", 'app/drafting/blocks/bib.ts', "edges: ['top', 'side'", "edges: ['tpo', 'side'"],
   ['an edge with a role', `${garments}/bib.ts`, "({ top: 'seam'", "({ tpo: 'seam'"],
@@ -39,7 +39,7 @@ const MISSPELT = [
   ['a value that a choice changes to', `${garments}/parts/hood.ts`, "to: 'three'", "to: 'tree'"],
   ['a measure', `${heads}/bib.ts`, "'bib-length'", "'bib-lenght'"],
   ['what a choice left to us starts as', `${heads}/tee.ts`, "opening: 'none'", "opening: 'non'"],
-  ['nothing, but a size is not fed', `${garments}/cape.ts`, ", flareHeight: 'capeLength' }", ' }'],
+  ['nothing, but a size is not fed', `${garments}/cape.ts`, ", flareHeight: 'capeLength'", ''],
   ['nothing, but a part is missing that others ask for', `${garments}/cape.ts`, '\n  capePart,\n', '\n'],
   [
     'nothing, but the head lacks a choice',
