@@ -120,7 +120,7 @@ function faults(): string[] {
   const { scrollWidth } = document.documentElement;
   if (scrollWidth > innerWidth) found.push(`the page is ${scrollWidth} wide in a window of ${innerWidth}`);
   const mine =
-    /^(Hemling|Bramble|Thistle|in|cm|mm|English|[\d\s.,×–·%+−⁄⅛¼⅜½⅝¾⅞/]|A[034]|Letter|Jan|Feb|Mar|Apr|May|Jun|Jul|Aug|Sep|Oct|Nov|Dec|MB)*$/;
+    /^(Hemling|Bramble|Thistle|in|cm|mm|English|[\d\s.,×–·%+−⁄⅛¼⅜½⅝¾⅞/]|A[034]|Letter|Jan|Feb|Mar|Apr|May|Jun|Jul|Aug|Sep|Oct|Nov|Dec|AM|PM|:|MB)*$/;
   const walker = document.createTreeWalker(document.body, NodeFilter.SHOW_TEXT);
   let open = 0;
   while (walker.nextNode()) {
