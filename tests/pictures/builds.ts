@@ -6,29 +6,41 @@
 import { execFileSync } from 'node:child_process';
 import { mkdirSync, writeFileSync } from 'node:fs';
 import { join, resolve } from 'node:path';
-import { parseArgs } from 'node:util';
+import type { Say } from '../../app/body';
+import { EXIT } from '../../app/command/call';
+import { command } from '../../app/command/command';
 import { piecesPage } from '../../app/command/pieces-page';
 import { garments } from '../../app/drafting/garments';
-import { createSay } from '../../app/words';
 import { buildCard, builds } from '../toys/builds';
 
 const PAGE_PX = 1048;
 /** What the tallest row may take. */
 const ROW_PX = 1000;
 
-const text = { type: 'string' } as const;
-const { values } = parseArgs({ options: { garment: text, choices: text, out: text } });
-const out = resolve(values.out ?? 'builds');
-const all = builds.map((build) => buildCard(build));
-const say = await createSay('en');
+await command(
+  {
+    name: 'builds',
+    usage: ['[--garment ID] [--choices JSON] [--out DIR]'],
+    options: { garment: 'ID', choices: 'JSON', out: 'DIR' },
+    words: [0, 0],
+    exits: [EXIT.done, EXIT.unreadable, EXIT.ours],
+  },
+  ({ values: { garment, choices = '{}', out = 'builds' } }, say) => {
+    draw(garment, choices, resolve(out), say);
+    return EXIT.done;
+  },
+);
 
-mkdirSync(out, { recursive: true });
-for (const garment of garments.filter((each) => !values.garment || each.id === values.garment)) {
-  const cards = all.filter((card) => garment.bodies.includes(card.toy.body));
-  const page = join(out, `${garment.id}.html`);
-  writeFileSync(page, piecesPage(garment, cards, JSON.parse(values.choices ?? '{}'), say));
-  photograph(page, join(out, `${garment.id}.png`), cards.length * ROW_PX);
-  console.log(page);
+function draw(only: string | undefined, choices: string, folder: string, say: Say): void {
+  const all = builds.map((build) => buildCard(build));
+  mkdirSync(folder, { recursive: true });
+  for (const garment of garments.filter((each) => !only || each.id === only)) {
+    const cards = all.filter((card) => garment.bodies.includes(card.toy.body));
+    const page = join(folder, `${garment.id}.html`);
+    writeFileSync(page, piecesPage(garment, cards, JSON.parse(choices), say));
+    photograph(page, join(folder, `${garment.id}.png`), cards.length * ROW_PX);
+    console.log(page);
+  }
 }
 
 function photograph(page: string, picture: string, height: number): void {

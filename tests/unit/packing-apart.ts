@@ -22,10 +22,37 @@ export function overlaps(outlines: readonly Outline[], tolerance = 1e-9): readon
   );
 }
 
-/** How much of the first lies outside the second, by area. */
+const STEPS = 25;
+
+/** How far the first's edges lie outside the second at most, by points along them. */
 export function outside(one: Outline, other: Outline): number {
-  const rest = polygonClipping.difference([ringOf(one)], [ringOf(other)]);
-  return rest.flat().reduce((sum, ring) => sum + Math.abs(ringArea(ring.map(([x, y]) => ({ x, y })))), 0);
+  const along = one.flatMap((a, i) => {
+    const b = one[(i + 1) % one.length] ?? a;
+    return Array.from({ length: STEPS }, (_, n) => ({
+      x: a.x + ((b.x - a.x) * n) / STEPS,
+      y: a.y + ((b.y - a.y) * n) / STEPS,
+    }));
+  });
+  return Math.max(...along.map((q) => (isInside(q, other) ? 0 : toOutline(q, other))));
+}
+
+/** By how often a ray to the right crosses the outline. */
+function isInside({ x, y }: Point, outline: Outline): boolean {
+  return outline.reduce((inside, a, i) => {
+    const b = outline[(i + 1) % outline.length] ?? a;
+    if (a.y > y === b.y > y) return inside;
+    return x < a.x + ((b.x - a.x) * (y - a.y)) / (b.y - a.y) ? !inside : inside;
+  }, false);
+}
+
+/** How far a point is from the nearest edge of an outline. */
+export const toOutline = (q: Point, outline: Outline): number =>
+  Math.min(...outline.map((a, i) => toEdge(q, a, outline[(i + 1) % outline.length] ?? a)));
+
+function toEdge(q: Point, a: Point, b: Point): number {
+  const [dx, dy] = [b.x - a.x, b.y - a.y];
+  const t = Math.max(0, Math.min(1, ((q.x - a.x) * dx + (q.y - a.y) * dy) / (dx * dx + dy * dy)));
+  return Math.hypot(q.x - a.x - t * dx, q.y - a.y - t * dy);
 }
 
 function byClipping(one: Outline, other: Outline): number {

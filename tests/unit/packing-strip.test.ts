@@ -13,7 +13,7 @@ import {
 import { convexParts } from '../../app/drafting/packing/convex';
 import { boundsOf, cross, ringArea } from '../../app/drafting/packing/polygon';
 import { simplified } from '../../app/drafting/packing/simplify';
-import { boxOf, outside, overlaps } from './packing-apart';
+import { boxOf, outside, overlaps, toOutline } from './packing-apart';
 
 type Outline = readonly Point[];
 
@@ -167,14 +167,5 @@ test('the overlap test finds a hundredth of a millimetre, by either library, and
 });
 
 /** The least distance between the edges of two outlines, by their corners. */
-function distanceOf(one: Outline, other: Outline): number {
-  const toEdges = (q: Point, ring: Outline): number =>
-    Math.min(...ring.map((a, i) => toEdge(q, a, ring[(i + 1) % ring.length] ?? a)));
-  return Math.min(...one.map((q) => toEdges(q, other)), ...other.map((q) => toEdges(q, one)));
-}
-
-function toEdge(q: Point, a: Point, b: Point): number {
-  const [dx, dy] = [b.x - a.x, b.y - a.y];
-  const t = Math.max(0, Math.min(1, ((q.x - a.x) * dx + (q.y - a.y) * dy) / (dx * dx + dy * dy)));
-  return Math.hypot(q.x - a.x - t * dx, q.y - a.y - t * dy);
-}
+const distanceOf = (one: Outline, other: Outline): number =>
+  Math.min(...one.map((q) => toOutline(q, other)), ...other.map((q) => toOutline(q, one)));
