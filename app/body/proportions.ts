@@ -20,7 +20,7 @@ const GIVE_SPREADS = 1.65;
 /** A build less likely than this tells nothing worth hearing. */
 const LEAST_WEIGHT = 1e-4;
 
-export type Wearer = Pick<Body, 'kind' | 'traits' | 'sizes' | 'taught'>;
+export type MeasuredBody = Pick<Body, 'kind' | 'traits' | 'sizes' | 'taught'>;
 
 /** The builds a toy may be of, as its readings see them, and how likely each is. */
 type Mixture = readonly { readonly model: Model; readonly weight: number }[];
@@ -29,27 +29,27 @@ type Mixture = readonly { readonly model: Model; readonly weight: number }[];
  * What a toy most likely measures at `id`, judged by its other measures from tape or photo (`id` itself and what is
  * derived or estimated are not looked at). Null when nothing else is known, or the kind has no such measure.
  */
-export function estimate(wearer: Wearer, id: MeasureId): Known | null {
-  const taken = takenOf(wearer).filter((each) => each.measure.id !== id);
-  return taken.length > 0 ? (byFormula(wearer.sizes, id) ?? estimateFrom(wearer, mixtureOf(wearer, taken), id)) : null;
+export function estimate(toy: MeasuredBody, id: MeasureId): Known | null {
+  const taken = takenOf(toy).filter((each) => each.measure.id !== id);
+  return taken.length > 0 ? (byFormula(toy.sizes, id) ?? estimateFrom(toy, mixtureOf(toy, taken), id)) : null;
 }
 
-/** Estimates of every measure of the kind that `wearer` does not know. */
-export function estimates(wearer: Wearer): Knowns {
-  const taken = takenOf(wearer);
+/** Estimates of every measure of the kind that `toy` does not know. */
+export function estimates(toy: MeasuredBody): Knowns {
+  const taken = takenOf(toy);
   if (taken.length === 0) return {};
-  const mixture = mixtureOf(wearer, taken);
+  const mixture = mixtureOf(toy, taken);
   return Object.fromEntries(
     measures.flatMap(({ id }) => {
-      const guess = wearer.sizes[id] ? null : (byFormula(wearer.sizes, id) ?? estimateFrom(wearer, mixture, id));
+      const guess = toy.sizes[id] ? null : (byFormula(toy.sizes, id) ?? estimateFrom(toy, mixture, id));
       return guess ? [[id, guess]] : [];
     }),
   );
 }
 
 /** How likely a toy is of each build of its kind, by name; nothing measured, the shares of the builds. */
-export function likelyBuilds(wearer: Wearer): ReadonlyMap<string, number> {
-  return new Map(mixtureOf(wearer, takenOf(wearer), 0).map(({ model, weight }) => [model.build.id, weight]));
+export function likelyBuilds(toy: MeasuredBody): ReadonlyMap<string, number> {
+  return new Map(mixtureOf(toy, takenOf(toy), 0).map(({ model, weight }) => [model.build.id, weight]));
 }
 
 function mixtureOf(looks: Looks, taken: readonly Taken[], least = LEAST_WEIGHT): Mixture {
@@ -91,7 +91,7 @@ function unusualness({ whitened }: Model): number {
 }
 
 /** The readings the model can use: from tape or photo, and a length at all. */
-export function takenOf({ kind, sizes }: Wearer): readonly Taken[] {
+export function takenOf({ kind, sizes }: MeasuredBody): readonly Taken[] {
   return measures.flatMap((measure): Taken[] => {
     const known = sizes[measure.id];
     const counts = known && (known.from === 'tape' || known.from === 'photo') && kind in measure.typical;

@@ -1,6 +1,6 @@
 import type { MeasureId } from './measures';
 import { type MisreadingCode, misreadings } from './misreadings';
-import { takenOf, type Wearer } from './proportions';
+import { type MeasuredBody, takenOf } from './proportions';
 import { changeGain, expectedOf, otherwise, type Standings, standingsOf, swapGain } from './standing';
 import { LONGEST_MM, type Mm, SHORTEST_MM } from './units';
 
@@ -48,9 +48,9 @@ export type Judgement = { readonly suspicions: readonly Suspicion[]; readonly bl
  * wrong somehow) is weighed against "nothing is wrong" by how likely the readings are under it. Where all of them together
  * outweigh it, the reading with the most against it is taken as wrong, and the rest is judged again without it.
  */
-export function suspect(wearer: Wearer): Judgement {
-  let taken = takenOf(wearer);
-  let standings = standingsOf(wearer, taken);
+export function suspect(toy: MeasuredBody): Judgement {
+  let taken = takenOf(toy);
+  let standings = standingsOf(toy, taken);
   let all = hypothesesOf(standings);
   const blame = new Map(taken.map(({ measure }, at) => [measure.id, sum(all.filter((one) => one.at === at))]));
   const suspicions: Suspicion[] = [];
@@ -59,7 +59,7 @@ export function suspect(wearer: Wearer): Judgement {
     if (!suspicion || suspicion.evidence < ENOUGH_EVIDENCE) break;
     suspicions.push(suspicion);
     taken = taken.filter(({ measure }) => !suspicion.measures.includes(measure.id));
-    standings = standingsOf(wearer, taken);
+    standings = standingsOf(toy, taken);
     all = hypothesesOf(standings);
   }
   return { suspicions, blame };

@@ -7,9 +7,9 @@ import {
   blockRows,
   chance,
   emptyBoard,
+  highestPlace,
   nearestRoom,
   rowsOf,
-  settle,
   stampOf,
 } from '../../app/drafting/packing';
 
@@ -70,9 +70,9 @@ describe('settling', () => {
     const upper = rowsOf([triangle]);
     const lower = rowsOf([triangle.map(({ x, y }) => ({ x: 40 - x, y: 40 - y }))]);
     const board = blockRows(emptyBoard(44, 40), upper, 0, 0);
-    expect(settle(board, stampOf(lower, 1))).toMatchObject({ y: 0 });
-    expect(settle(emptyBoard(44, 40), stampOf(upper, 1))).toEqual({ x: 0, y: 0 });
-    expect(settle(blockRows(emptyBoard(41, 40), upper, 0, 0), stampOf(lower, 1))).toBeUndefined();
+    expect(highestPlace(board, stampOf(lower, 1))).toMatchObject({ y: 0 });
+    expect(highestPlace(emptyBoard(44, 40), stampOf(upper, 1))).toEqual({ x: 0, y: 0 });
+    expect(highestPlace(blockRows(emptyBoard(41, 40), upper, 0, 0), stampOf(lower, 1))).toBeUndefined();
   });
 
   test('always ends, keeps the gap, and finds room wherever a box fits an empty board', () => {
@@ -82,7 +82,7 @@ describe('settling', () => {
         const laid: { x: number; y: number; width: number; height: number }[] = [];
         for (const [width, height] of sizes) {
           const rows = rowsOf([box(width, height)]);
-          const place = settle(board, stampOf(rows, 2));
+          const place = highestPlace(board, stampOf(rows, 2));
           if (laid.length === 0) expect(place).toEqual({ x: 0, y: 0 });
           if (!place) continue;
           for (const other of laid) {
@@ -98,8 +98,8 @@ describe('settling', () => {
   });
 
   test('a piece exactly as large as the board fits', () => {
-    expect(settle(emptyBoard(194, 272), stampOf(rowsOf([box(194.0000000001, 272)]), 3))).toEqual({ x: 0, y: 0 });
-    expect(settle(emptyBoard(194, 272), stampOf(rowsOf([box(194.01, 272)]), 3))).toBeUndefined();
+    expect(highestPlace(emptyBoard(194, 272), stampOf(rowsOf([box(194.0000000001, 272)]), 3))).toEqual({ x: 0, y: 0 });
+    expect(highestPlace(emptyBoard(194, 272), stampOf(rowsOf([box(194.01, 272)]), 3))).toBeUndefined();
   });
 });
 

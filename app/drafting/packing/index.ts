@@ -5,11 +5,11 @@
 export { type Board, type Box, block, blockBox, blockLine, blockOutside, blockRows, emptyBoard } from './board';
 export { chance } from './chance';
 export { type Fitted, packFields } from './fields';
+export { highestPlace, ROUNDING_MM, type Stamp, stampOf } from './highest';
 export type { Field, Found, Job, Packed, Place } from './job';
 export { type Ring, ringArea } from './polygon';
 export { nearestRoom } from './room';
 export { type Rows, rowsOf } from './rows';
-export { ROUNDING_MM, type Stamp, settle, stampOf } from './settle';
 export { type Shape, shapeOf } from './shape';
 export { type Stock, stockOf } from './stock';
 export { packStrip, type Strip } from './strip';

@@ -1,4 +1,4 @@
-import { type Board, blockRows, settle } from '../packing';
+import { type Board, blockRows, highestPlace } from '../packing';
 import type { Fitting } from './figure';
 
 /** A turned figure and its top left corner on the board. */
@@ -44,7 +44,7 @@ function layOn(sheet: Sheet, turns: readonly Fitting[]): Sheet | undefined {
   let best: Laid | undefined;
   for (const turned of turns) {
     const limit = best ? best.y + best.turned.rows.height - turned.rows.height + 1 : Infinity;
-    const place = settle(sheet.board, turned.stamp, limit);
+    const place = highestPlace(sheet.board, turned.stamp, limit);
     if (place && (!best || endsHigher({ turned, ...place }, best))) best = { turned, ...place };
   }
   if (!best) return undefined;

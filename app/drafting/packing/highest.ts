@@ -13,7 +13,7 @@ export const ROUNDING_MM = 1e-6;
 /** Where the rows' top left corner goes. */
 export type Place = { readonly x: number; readonly y: number };
 
-/** An outline with what it keeps free all round, to be settled again and again. */
+/** An outline with what it keeps free all round, to be laid again and again. */
 export type Stamp = { readonly rows: Rows; readonly grown: readonly Spans[]; readonly reach: number };
 
 /** Rows that keep `gap` mm to whatever else lies on a board; the board's own edge they may touch. */
@@ -26,7 +26,7 @@ export function stampOf(rows: Rows, gap: number): Stamp {
 }
 
 /** The highest place whose top lies above `limit` mm, and there the leftmost; undefined where there is no room. */
-export function settle(board: Board, { rows, grown, reach }: Stamp, limit = Infinity): Place | undefined {
+export function highestPlace(board: Board, { rows, grown, reach }: Stamp, limit = Infinity): Place | undefined {
   const last = board.width - rows.width + ROUNDING_MM;
   const lowest = board.height - rows.height + ROUNDING_MM;
   let hot = 0;
