@@ -32,6 +32,7 @@ export { estimate, estimates } from './proportions';
 export type { Breach, Rule, RuleContext } from './rule';
 export { rules } from './rules';
 export type { Say } from './say';
+export { type ByScale, type Scale, scaleOf } from './scale';
 export { type SizeId, sizeIds } from './sizes';
 export { teach } from './teach';
 export { longestTie } from './ties';

@@ -3,6 +3,7 @@ import type { Order } from './card';
 import type { Flag } from './flag';
 import { flagsOf } from './flags-of';
 import type { RuleContext } from './rule';
+import { scaleOf } from './scale';
 import { turnedUp } from './turned-up';
 
 /**
@@ -14,5 +15,5 @@ export function judge(
   order: Partial<Order>,
   heard: Pick<RuleContext, 'measures' | 'readings'> = {},
 ): readonly Flag[] {
-  return flagsOf(body, { ...heard, hemAllowance: turnedUp(order) });
+  return flagsOf(body, { ...heard, hemAllowance: turnedUp(order, scaleOf(body)) });
 }

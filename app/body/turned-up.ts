@@ -1,20 +1,21 @@
 import type { Order } from './card';
 import { type Cloth, cloths, USUAL_CLOTH } from './cloths';
+import type { ByScale, Scale } from './scale';
 import type { Mm } from './units';
 
-/** Half an inch turned up (common practice, no source). */
-export const USUAL_HEM_MM: Mm = 12;
-/** A 6 mm elastic and 8 mm to turn and stitch (common practice, no source). */
-export const USUAL_CASING_MM: Mm = 14;
+/** Half an inch turned up, less on a small toy (common practice, no source). */
+export const USUAL_HEM_MM: ByScale = { small: 8, usual: 12, large: 12 };
+/** An elastic of 5, 6 or 10 mm and 8 mm to turn and stitch (common practice, no source). */
+export const USUAL_CASING_MM: ByScale = { small: 13, usual: 14, large: 18 };
 
 /** What is turned up at a hem: cloth that neither frays nor stretches is cut off instead. */
-export const hemOf = (cloth: Pick<Cloth, 'frays' | 'stretch'>): Mm =>
-  cloth.frays || cloth.stretch > 0 ? USUAL_HEM_MM : 0;
+export const hemOf = (cloth: Pick<Cloth, 'frays' | 'stretch'>, scale: Scale): Mm =>
+  cloth.frays || cloth.stretch > 0 ? USUAL_HEM_MM[scale] : 0;
 
 /** What an order takes of every length at its hem, sleeves and legs included, mm. */
-export function turnedUp({ cloth, choices = {}, allowances = {} }: Partial<Order>): Mm {
+export function turnedUp({ cloth, choices = {}, allowances = {} }: Partial<Order>, scale: Scale): Mm {
   if (choices.hem === 'raw') return 0;
-  if (choices.hem === 'casing') return allowances.casing ?? USUAL_CASING_MM;
+  if (choices.hem === 'casing') return allowances.casing ?? USUAL_CASING_MM[scale];
   const found = cloths.find(({ id }) => id === (cloth ?? USUAL_CLOTH));
-  return allowances.hem ?? (found ? hemOf(found) : USUAL_HEM_MM);
+  return allowances.hem ?? (found ? hemOf(found, scale) : USUAL_HEM_MM[scale]);
 }

@@ -17,7 +17,7 @@ export function catalogue() {
     measures: measures.map(({ id, nature, typical }) => ({ id, nature, bodies: Object.keys(typical) })),
     fits: { values: fits, fallback: USUAL_FIT },
     cloths: { values: cloths, fallback: USUAL_CLOTH },
-    allowances: Object.fromEntries(allowanceRoles.map((role) => [role, usualAllowances[role]])),
+    allowances: Object.fromEntries(allowanceRoles.map((role) => [role, usualAllowances('usual')[role]])),
     papers: paperIds,
     units: ['in', 'cm'],
     locales,

@@ -2,15 +2,18 @@
  * The drafting module's door: a body and an order in, an Outcome out. Pure and deterministic; the same in the browser,
  * in a worker and in Node. No DOM, no storage and no sentences ever live here: codes and numbers only.
  */
-import { type Body, type Flag, findMeasure, judge, type MeasureId } from '../body';
+import { type Body, type Flag, findMeasure, judge, type MeasureId, scaleOf } from '../body';
 import type { FullOrder, Outcome } from './draft-types';
+import type { Drawing } from './drawing/draw';
 import { ENGINE } from './engine';
 import { fitOf, misfits } from './fit';
 import { garments } from './garments';
 import { notesOf } from './notes';
 import { notionsOf } from './notions';
+import { evenHems } from './pieces/hems';
 import { pieceOf } from './pieces/piece';
-import { active, type Garment } from './rows/garment';
+import { active, type Garment, refsOf } from './rows/garment';
+import type { AnyNames, SeamRow } from './rows/rows';
 import { walk } from './seams/walk';
 import { settleGarment, suit } from './settling/settle';
 import { sewingOrder } from './sewing/order';
@@ -37,7 +40,8 @@ export function draft(body: Body, order: FullOrder, garment: Garment, toy: strin
   if (!garment.bodies.includes(body.kind)) return refuse([impossible('body-not-suited', []), ...wearsInstead(body)]);
   const cloth = cloths.find((each) => each.id === order.cloth);
   if (!cloth) return refuse([impossible('unknown-cloth', [])]);
-  const allowances = allowancesFor(cloth, order.allowances);
+  const scale = scaleOf(body);
+  const allowances = allowancesFor(cloth, order.allowances, scale);
   const suited = suit(garment, order.choices, body.traits);
   const needed = new Set(active(garment.needs, suited.choices).map((need) => need.measure));
   const flags = judge(body, { ...order, choices: suited.choices }, { measures: needed });
@@ -46,7 +50,7 @@ export function draft(body: Body, order: FullOrder, garment: Garment, toy: strin
 
   const share = fits[order.fit as Fit];
   const dress = (choices: FullOrder['choices']) =>
-    wearerOf(body, needed, { cloth, share, choices, hem: allowances.hem });
+    wearerOf(body, needed, { cloth, share, choices, scale, hem: allowances.hem });
   const { matched, opened, adjustments, stopped } = settleGarment(garment, suited.choices, dress, body.corrections);
   if (stopped.length > 0) return refuse(stopped);
   if (matched.failed) return refuse([impossible(`${matched.failed.what}-cannot-match`, matched.failed.check)]);
@@ -58,8 +62,11 @@ export function draft(body: Body, order: FullOrder, garment: Garment, toy: strin
   const walked = walk(garment, drawing);
   if (walked.defects.length > 0)
     return refuse(walked.defects.map(({ seam, code, by }) => defect({ [`${seam}-${code}`]: by })));
+  const rows = active(garment.seams, drawing.choices);
+  const bound = boundIn(rows, drawing);
+  const hems = evenHems(garment, drawing, allowances);
   const pieces = [...drawing.drawn.values()].map((drawn) =>
-    pieceOf(drawn, drawing, allowances, walked.notches.get(drawn.row.name) ?? []),
+    pieceOf(drawn, drawing, { allowances, bound, hems }, walked.notches.get(drawn.row.name) ?? []),
   );
   const measured = { chest: body.sizes['chest-girth']?.value, elastic: allowances.casing - CASING_OVER_MM };
   return {
@@ -74,10 +81,18 @@ export function draft(body: Body, order: FullOrder, garment: Garment, toy: strin
       openings: opened.rows,
       adjustments: [...suited.adjustments, ...adjustments],
       flags: [...flags, ...opened.flags, ...notesOf(garment, drawing)],
-      sewing: sewingOrder(walked.seams, active(garment.seams, drawing.choices), drawing),
+      sewing: sewingOrder(walked.seams, rows, drawing),
       notions: notionsOf(garment, drawing, { pieces, seams: walked.seams }, measured),
     },
   };
+}
+
+/** The edges that a strip is folded over, and the strip's own. */
+function boundIn(rows: readonly SeamRow<AnyNames>[], drawing: Drawing): ReadonlySet<string> {
+  const refs = rows.flatMap(({ bound, first, second }) =>
+    bound ? [...refsOf(first, drawing), ...refsOf(second, drawing)] : [],
+  );
+  return new Set(refs.map(({ piece, edge }) => `${piece}.${edge}`));
 }
 
 /** As many garments that do suit this kind of body are named, at most. */

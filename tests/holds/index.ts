@@ -2,29 +2,39 @@ import type { Draft } from '../../app/drafting/draft-types';
 import { clothUnheeded } from './cloth';
 import { brokenFit } from './fit';
 import { gluedFaults } from './glued';
-import { isKnown } from './glued/to-mend';
 import { strayLines } from './lines';
 import { foldedOverOpenings } from './openings';
 import { brokenRings } from './rings';
 import { brokenSeams } from './seams';
 import { turnedTooFar } from './turned';
 
-/** Allowances by role, mm (drafting: ¼ in seams and necklines, 20 folded back behind a closure); only hems may take less. */
-const ALLOWANCES: Readonly<Record<string, number>> = {
-  seam: 6,
-  neckline: 6,
-  opening: 6,
-  closure: 20,
-  edge: 0,
-  fold: 0,
+/**
+ * Allowances by role, mm, on a toy of the usual size and on one under 220 mm round the chest (drafting: ¼ in seams, 20 folded
+ * back behind a closure); only hems may take less. What is bound or left as cut has none.
+ */
+const ALLOWANCES: Readonly<Record<string, readonly [usual: number, small: number]>> = {
+  seam: [6, 5],
+  neckline: [6, 5],
+  opening: [6, 5],
+  closure: [20, 10],
+  edge: [0, 0],
+  fold: [0, 0],
 };
+const SMALL_UNDER_MM = 220;
 
-/** Every edge has the allowance that was ordered, or its role's. */
+/** Every edge has the allowance that was ordered, or its role's; on one toy all go by one size. */
 function lostAllowances(draft: Draft): string[] {
-  return draft.pieces.flatMap((piece) =>
+  const chest = draft.fit.find(({ place }) => place === 'chest')?.body;
+  const sizes = chest === undefined ? [0, 1] : [chest < SMALL_UNDER_MM ? 1 : 0];
+  const off = sizes.map((size) => offBy(draft, (role) => ALLOWANCES[role]?.[size]));
+  return off.find((faults) => faults.length === 0) ?? off[0] ?? [];
+}
+
+function offBy({ pieces, order }: Draft, usual: (role: string) => number | undefined): string[] {
+  return pieces.flatMap((piece) =>
     piece.edges
       .filter((edge) => {
-        const due = draft.order.allowances[edge.role] ?? ALLOWANCES[edge.role];
+        const due = order.allowances[edge.role] ?? usual(edge.role);
         return due !== undefined && Math.abs(edge.allowance - due) > 1e-9;
       })
       .map((edge) => `${piece.name}.${edge.name}: a ${edge.role} with ${edge.allowance} mm`),
@@ -42,8 +52,6 @@ export function brokenIn(draft: Draft): string[] {
     ...foldedOverOpenings(draft),
     ...clothUnheeded(draft),
     ...brokenFit(draft),
-    ...gluedFaults(draft)
-      .filter((fault) => !isKnown(fault, draft))
-      .map(({ code, where, told }) => `glued: ${code} ${where}: ${told}`),
+    ...gluedFaults(draft).map(({ code, where, told }) => `glued: ${code} ${where}: ${told}`),
   ];
 }

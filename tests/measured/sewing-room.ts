@@ -31,12 +31,10 @@ export function turning(card: Card): Rows {
   ];
   return bagged.flatMap(([name, draft, seam]): Rows => {
     if (!draft) return [[`${name}: gap`, null]];
-    const gaps = draft.pieces.flatMap((piece) =>
-      [...piece.edges, ...piece.lines].filter((edge) => /gap|turn/.test(edge.name)),
-    );
+    const gap = draft.seams.find((each) => each.name.endsWith('-gap'));
     const round = draft.seams.find((each) => each.name === seam);
     return [
-      [`${name}: gap`, gaps.reduce((sum, edge) => sum + edge.length, 0)],
+      [`${name}: gap`, gap ? gap.firstLength * gap.sewn : 0],
       [`${name}: gap wanted`, round && Math.max(50, (round.firstLength * round.sewn) / 4)],
       [`${name}: shoulder`, lengthNamed(draft, 'front', 'shoulder')],
     ];

@@ -190,7 +190,15 @@ describe('allowances, mm', () => {
     ['a closure', 20, { garment: 'tee', choices: { opening: 'back' } }, 'back', 'centre'],
     ['an opening', 6, skirt('gathered'), 'skirt-back', 'opening'],
     ['a fold', 0, skirt('gathered'), 'skirt-front', 'centre'],
-    ['a neckline', 6, { garment: 'tee', choices: { opening: 'none' } }, 'front', 'neckline'],
+    ['a faced neckline', 6, { garment: 'tee', choices: { neck: 'faced', opening: 'none' } }, 'front', 'neckline'],
+    [
+      'a bound neckline, whose strip folds over it',
+      0,
+      { garment: 'tee', choices: { opening: 'none' } },
+      'front',
+      'neckline',
+    ],
+    ['the strip that binds it', 0, { garment: 'tee', choices: { opening: 'none' } }, 'binding', 'top'],
   ] as const)('%s: %d', (_, byHand, asked, piece, edge) => expect(allowance(asked, piece, edge)).toBe(byHand));
 });
 

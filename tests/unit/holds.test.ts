@@ -55,7 +55,7 @@ test.each([
     {
       seam: (seam) =>
         seam.name === 'binding-edge'
-          ? { ...seam, second: seam.second.map(({ piece, edge, back }) => ({ piece, edge, back: !back as true })) }
+          ? { ...seam, first: seam.first.map(({ piece, edge, back }) => ({ piece, edge, back: !back as true })) }
           : seam,
     },
     'a fold lies over an opening',

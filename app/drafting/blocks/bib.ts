@@ -1,6 +1,8 @@
+import { gapIn } from '../curves/gap';
 import { BIB_REACH } from '../curves/shares';
-import { arc, ellipseQuarter, end, endTangent, hermite, line, type Path, point } from '../geometry';
+import { arc, ellipseQuarter, end, endTangent, hermite, line, type Path, pathLength, point } from '../geometry';
 import { block } from './block';
+import { gapAtEnd } from './gap';
 
 /** Where the arm round the neck passes into the front, radians from its middle. */
 const ARM_UNTIL = 1.45;
@@ -11,11 +13,11 @@ const WIDE_SHARE = 0.66;
 /**
  * Half a bib beside its fold; x right from the centre line, y down from the neck's lowest place. Narrow arms go round a neck
  * cut to a circle, and widen to a round front. Sizes in mm: `bibNeck` half the neck edge, `bibLength` down the middle,
- * `bibArm` how wide an arm is.
+ * `bibArm` how wide an arm is. Below the middle a gap is left open to turn it through.
  */
 export const bib = block({
   sizes: ['bibNeck', 'bibLength', 'bibArm'],
-  edges: ['top', 'side', 'bottom', 'centre'],
+  edges: ['top', 'side', 'bottom', 'gap', 'centre'],
   draw: ({ bibNeck, bibLength, bibArm }) => {
     const radius = bibNeck / BIB_REACH;
     const centre = point(0, -radius);
@@ -32,7 +34,7 @@ export const bib = block({
       edges: {
         top,
         side: [line(end(top), arm[0]?.from ?? end(top))],
-        bottom,
+        ...gapAtEnd('bottom', bottom, gapIn(2 * pathLength(bottom)) / 2),
         centre: [line(point(0, bibLength), point(0, 0))],
       },
       lines: {},

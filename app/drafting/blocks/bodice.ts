@@ -16,6 +16,7 @@ import {
   subtract,
 } from '../geometry';
 import { block, type Fed, type Shape } from './block';
+import { gapAtEnd } from './gap';
 import { pocketLines, pocketPlace, pocketSizes } from './pocket';
 import { sideSeam, sideSizes } from './side';
 
@@ -30,8 +31,8 @@ const SIZES = [
   'neckShare',
   ...sideSizes,
 ] as const;
-const OPTIONAL = ['past', 'slitLength', 'chinGap', ...pocketSizes] as const;
-const EDGES = ['neck-end', 'chin', 'neckline', 'shoulder', 'armhole', 'side', 'hem', 'hem-end', 'centre'] as const;
+const OPTIONAL = ['past', 'slitLength', 'turnGap', 'chinGap', ...pocketSizes] as const;
+const EDGES = ['neck-end', 'chin', 'neckline', 'shoulder', 'armhole', 'side', 'hem', 'gap', 'hem-end', 'centre'] as const;
 const LINES = [...pocketPlace, 'centre-line', 'slit'] as const;
 
 type Sized = Fed<(typeof SIZES)[number], (typeof OPTIONAL)[number]>;
@@ -53,8 +54,8 @@ const MOST_NECK_KEPT = 0.98;
 /**
  * Half a bodice hanging from the shoulder; x right from the centre line, y down from the high shoulder point. Curves
  * end square to the seam they end on. Sizes in mm, `slope` in radians, `past` how far an open centre lies past the
- * centre line, `neckShare` the length of neckline left beside a raglan sleeve, `slitLength` down the centre,
- * `chinGap` what stays free of a hood under the chin, half of it.
+ * centre line, `neckShare` the length of neckline left beside a raglan sleeve, `slitLength` down the centre, `turnGap` what of
+ * the hem a lining is turned through, beside the fold, `chinGap` what stays free of a hood under the chin, half of it.
  */
 export function bodice(arm: 'set-in' | 'raglan') {
   return block({ sizes: SIZES, optional: OPTIONAL, edges: EDGES, lines: LINES, draw: (sizes) => draw(arm, sizes) });
@@ -74,7 +75,7 @@ function draw(cut: 'set-in' | 'raglan', s: Sized): Shape<(typeof EDGES)[number],
       ...(past === null ? {} : { 'neck-end': [line(point(-past, neckDrop), point(0, neckDrop))] }),
       ...withChin(arm, s.chinGap),
       side,
-      hem,
+      ...(s.turnGap === null ? { hem } : gapAtEnd('hem', hem, s.turnGap)),
       ...(past === null ? {} : { 'hem-end': [line(point(0, centreLength), point(-past, centreLength))] }),
       centre: [line(point(edge, centreLength), point(edge, neckDrop))],
     },

@@ -8,6 +8,7 @@ import { type EdgesOf, piece } from '../rows/piece-row';
 import { capeSizes } from '../sizes/cape';
 import { CLOTH_WIDE_MM, sectorReach } from '../sizes/fullness';
 import type { SizesOf } from '../sizes/maker';
+import { CAPE_PAST_MM } from '../sizes/scale';
 import { bindingPart } from './parts/binding';
 import { earsPart } from './parts/ears';
 import { hemRole } from './parts/hem';
@@ -21,6 +22,10 @@ type Names = Both<Takes, Gives>;
 
 const hooded = ({ hood }: Hoods) => hood !== 'none';
 const bare = (choices: Hoods) => !hooded(choices);
+const capeHem = [
+  { piece: 'cape', edge: 'bottom-end' },
+  { piece: 'cape', edge: 'bottom' },
+] as const;
 /** From centre front to centre back: the fold is at the back. */
 const before = (): RefTo<'cape.neck-front'>[] => [{ piece: 'cape', edge: 'neck-front', back: true }];
 const behind = (): RefTo<'cape.neck-back'>[] => [{ piece: 'cape', edge: 'neck-back', back: true }];
@@ -32,6 +37,12 @@ const free = ({ choices, sizes }: Pick<Look<Names>, 'choices' | 'sizes'>) =>
   hooded(choices) && leavesChin(choices) ? sizes.chinGap : null;
 const halfNeck = (look: Look<Names>) => sumOf([...neckline(), ...(free(look) === null ? [] : chin())], look);
 
+/** The same to the very edge of the front: where a binding ends. */
+const wholeNeckline = (): RefTo<CapeNeck | 'cape.top-end'>[] => [
+  { piece: 'cape', edge: 'top-end', back: true },
+  ...neckline(),
+];
+
 const capePart = part<Takes, Gives>({
   sizes: [capeSizes],
   pieces: [
@@ -39,12 +50,20 @@ const capePart = part<Takes, Gives>({
       copies: 1,
       mirrored: false,
       onFold: true,
-      sizes: { flareTop: 'capeNeck', flareBottom: 'capeHem', flareHeight: 'capeLength', chinGap: free },
+      sizes: {
+        flareTop: 'capeNeck',
+        flareBottom: 'capeHem',
+        flareHeight: 'capeLength',
+        chinGap: free,
+        capePast: ({ wearer }) => CAPE_PAST_MM[wearer.scale],
+      },
       roles: (choices) => ({
         'neck-back': 'seam',
         'neck-front': 'seam',
         chin: 'neckline',
+        'top-end': 'neckline',
         side: 'hem',
+        'bottom-end': hemRole(choices),
         bottom: hemRole(choices),
         centre: 'fold',
       }),
@@ -52,8 +71,18 @@ const capePart = part<Takes, Gives>({
     }),
   ],
   seams: [
-    { name: 'cape-front', sewn: 2, kind: 'folded', first: [{ piece: 'cape', edge: 'side' }], second: [] },
-    { name: 'cape-hem', sewn: 1, kind: 'folded', first: [{ piece: 'cape', edge: 'bottom', times: 2 }], second: [] },
+    {
+      name: 'cape-front',
+      sewn: 2,
+      kind: 'folded',
+      // Under a hood, which ends at the centre line, the top of the lap is turned with the front.
+      first: (choices) => [
+        ...(hooded(choices) ? [{ piece: 'cape', edge: 'top-end' } as const] : []),
+        { piece: 'cape', edge: 'side' },
+      ],
+      second: [],
+    },
+    { name: 'cape-hem', sewn: 2, kind: 'folded', first: capeHem, second: [] },
   ],
   notes: [
     scrapNeck,
@@ -78,5 +107,8 @@ export const cape = assemble(capeHead, [
   capePart,
   only(hooded, hoodPart<Hoods, RefTo<CapeNeck>>({ front: before, back: behind, chin, opensBehind: () => false })),
   only(hooded, earsPart),
-  only(bare, bindingPart('binding', { edge: neckline, closed: () => false, ends: () => 'front' })),
+  only(
+    bare,
+    bindingPart('binding', { edge: wholeNeckline, closed: () => false, ends: () => 'front', hollow: () => true }),
+  ),
 ]);

@@ -24,14 +24,20 @@ import { sleevePart } from './parts/sleeve';
 import { tankPart } from './parts/tank';
 import { tiersPart } from './parts/tiers';
 import { armOf, type Top } from './parts/top';
-import { isLinedAtNeck } from './parts/tops';
+import { isBoundAtNeck, isLinedAtNeck } from './parts/tops';
 
 const hangs = (choices: Bodices) => !isBand(choices);
 const isTank = ({ bodice }: Bodices) => bodice === 'tank';
 /** The bodice goes all the way round; behind a half circle the skirt hangs from an elastic. */
 const isAround = (choices: Bodices) => !isRound(choices);
 
-const top: Top<Sleeves & Necks & Opens & Hems> = { arm: armOf, lined: isLinedAtNeck, waisted: true, slit: 'back' };
+const top: Top<Sleeves & Necks & Opens & Hems> = {
+  arm: armOf,
+  lined: isLinedAtNeck,
+  neckEndBound: isBoundAtNeck,
+  waisted: true,
+  slit: 'back',
+};
 
 /** It opens behind as its bodice does; in front alone it hangs from a half circle. */
 const hung = {

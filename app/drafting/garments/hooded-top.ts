@@ -16,6 +16,7 @@ type Choices = Sleeves & Opens & Hems & Pockets;
 const top: Top<Choices> = {
   arm: armOf,
   lined: () => false,
+  neckEndBound: () => false,
   waisted: false,
   slit: 'front',
   pocket: pocketPlace,

@@ -21,6 +21,7 @@ export const scarf = assemble(scarfHead, [
         copies: 1,
         mirrored: false,
         onFold: true,
+        narrowHem: true,
         sizes: { flareTop: 'scarfHalf', flareBottom: 'scarfHalf', flareHeight: 'scarfLong' },
         roles: (choices) => ({
           top: hemRole(choices),

@@ -7,9 +7,15 @@ import { neckParts } from './parts/neck';
 import { slitPart } from './parts/slit';
 import { tankPart } from './parts/tank';
 import type { Top } from './parts/top';
-import { isFacedInside, isLinedAtNeck } from './parts/tops';
+import { isBoundAtNeck, isFacedInside, isLinedAtNeck } from './parts/tops';
 
-const top: Top<Necks & Opens & Hems> = { arm: () => 'bare', lined: isLinedAtNeck, waisted: false, slit: 'back' };
+const top: Top<Necks & Opens & Hems> = {
+  arm: () => 'bare',
+  lined: isLinedAtNeck,
+  neckEndBound: isBoundAtNeck,
+  waisted: false,
+  slit: 'back',
+};
 
 export const tank = assemble(tankHead, [
   bodicePart(top),

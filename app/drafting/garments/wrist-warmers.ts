@@ -39,6 +39,7 @@ export const wristWarmers = assemble(wristWarmersHead, [
         copies: 2,
         mirrored: false,
         onFold: true,
+        narrowHem: true,
         sizes: { flareTop: 'tubeTop', flareBottom: 'tubeCuff', flareHeight: 'tubeLength' },
         roles: (choices) => ({ top: hemRole(choices), side: 'seam', bottom: hemRole(choices), centre: 'fold' }),
       }),
@@ -47,6 +48,8 @@ export const wristWarmers = assemble(wristWarmersHead, [
       {
         name: 'wrist-warmer-side',
         sewn: 2,
+        // So short a tube is hemmed while it lies flat.
+        after: () => ['wrist-warmer-top', 'wrist-warmer-bottom'],
         first: [{ piece: 'wrist-warmer', edge: 'side' }],
         second: [{ piece: 'wrist-warmer', edge: 'side' }],
       },

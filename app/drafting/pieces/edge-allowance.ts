@@ -9,10 +9,11 @@ const MOST_CURVED_HEM_MM = 6;
 /** Where along each curve it is asked how hollow it is. */
 const HOLLOW_AT = [0.02, 0.05, 0.1, 0.25, 0.4, 0.5, 0.6, 0.75, 0.9, 0.95, 0.98] as const;
 
-/** Allowance of one edge: its role's, less where a curved hem would not lie flat. */
-export function edgeAllowance(role: Role, path: Path, allowances: Readonly<Record<Role, Mm>>): Mm {
+/** Allowance of one edge: its role's, less where a curved hem would not lie flat or a piece is too small for a wide one. */
+export function edgeAllowance(role: Role, path: Path, allowances: Readonly<Record<Role, Mm>>, narrow?: true): Mm {
   const full = allowances[role];
-  return role === 'hem' && (turns(path) > CURVED_HEM || hollow(path)) ? Math.min(full, MOST_CURVED_HEM_MM) : full;
+  const short = role === 'hem' && (narrow || turns(path) > CURVED_HEM || hollow(path));
+  return short ? Math.min(full, MOST_CURVED_HEM_MM) : full;
 }
 
 function turns(path: Path): number {

@@ -1,3 +1,4 @@
+import type { Mm } from '../../body';
 import type { Edge, InnerLine, Notch, Piece, Role } from '../draft-types';
 import type { DrawnPiece } from '../drawing/draw';
 import { cutLine, distance, flatten, lerp, type Path, type Point, pathLength, point, polyline } from '../geometry';
@@ -13,18 +14,28 @@ const BIAS_SHARE = 0.35;
 const GRAIN_FLAT_MM = 0.5;
 const GRAIN_CLEAR_MM = 4;
 
+/** What a draft's pieces are made with: `bound` are the edges, as `piece.edge`, that a strip folds over, cut on the line. */
+export type Making = {
+  readonly allowances: Readonly<Record<Role, Mm>>;
+  readonly bound: ReadonlySet<string>;
+  readonly hems: ReadonlyMap<string, Mm>;
+};
+
 /** A piece from what was drawn: roles, allowances, the cut line, grain, and the notches its seams gave it. */
 export function pieceOf(
   drawn: DrawnPiece,
-  { choices, sizes }: Pick<Look<AnyNames>, 'choices' | 'sizes'>,
-  allowances: Readonly<Record<Role, number>>,
+  { choices, sizes, wearer }: Pick<Look<AnyNames>, 'choices' | 'sizes' | 'wearer'>,
+  { allowances, bound, hems }: Making,
   notches: readonly Notch[],
 ): Piece {
   const { row, shape } = drawn;
   const roles = row.roles(choices);
   const edges = drawnOf(shape.edges).map(([name, path]): Edge => {
-    const role = roles[name] ?? 'seam';
-    return { name, role, length: pathLength(path), allowance: edgeAllowance(role, path, allowances), path };
+    const isBound = bound.has(`${row.name}.${name}`);
+    const role = isBound ? 'edge' : (roles[name] ?? 'seam');
+    const own = () => hems.get(`${row.name}.${name}`) ?? edgeAllowance(role, path, allowances, row.narrowHem);
+    const allowance = isBound ? 0 : own();
+    return { name, role, length: pathLength(path), allowance, path };
   });
   const lines = drawnOf(shape.lines).map(([name, path]): InnerLine => ({ name, length: pathLength(path), path }));
   const seamLine = edges.flatMap((edge) => edge.path);
@@ -50,7 +61,7 @@ export function pieceOf(
     grain: grainOf(
       seamLine,
       lines.map((each) => each.path),
-      row.bias === true,
+      row.bias?.(wearer.cloth) === true,
     ),
     notches,
     cuts: lines.filter((line) => row.cuts?.includes(line.name)).map((line) => line.path),

@@ -1,6 +1,7 @@
 import type { Mm } from '../../body';
 import type { Block } from '../blocks/block';
 import type { Role } from '../draft-types';
+import type { Cloth } from '../sizes/cloths';
 import type { Sizes } from '../sizes/maker';
 import type { Look, Names } from './names';
 
@@ -22,8 +23,10 @@ type Common<N extends Names> = {
   readonly takes?: (look: Look<N>) => { readonly [Size in N['size']]?: Mm };
   /** A piece of the wearer's back: its notches have two ticks. */
   readonly back?: true;
-  /** Cut across the grain at 45°, so that it follows a curve. */
-  readonly bias?: true;
+  /** So small a piece that its hems are turned 6 mm at most. */
+  readonly narrowHem?: true;
+  /** Cut across the grain at 45°, so that it follows a curve: in which cloth. */
+  readonly bias?: (cloth: Cloth) => boolean;
   readonly when?: (choices: N['choices']) => boolean;
 };
 

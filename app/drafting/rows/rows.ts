@@ -18,6 +18,10 @@ export type SeamRow<N extends Names = Names> = When<N> & {
   readonly kind?: 'laid' | 'folded';
   /** The seam this one runs on from: both are sewn in one go. */
   readonly from?: string;
+  /** A strip sewn round a raw edge: neither carries an allowance, for the strip folds over the edge itself. */
+  readonly bound?: true;
+  /** Seams that are sewn before this one, where the trade has a reason that edges alone do not show. */
+  readonly after?: (choices: N['choices']) => readonly string[];
   /** Seam ends whose neighbours need not run on smoothly: V-necks, closures, the hood's chin. */
   readonly cornered?: true;
 };

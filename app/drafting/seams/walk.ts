@@ -48,7 +48,8 @@ export function walk(garment: Garment, drawing: Drawing): Walked {
 function seamOf(row: SeamRow, drawing: Drawing): Seam {
   const [ours, theirs] = [refsOf(row.first, drawing), refsOf(row.second, drawing)];
   const [one, two] = [chainLength(ours, drawing), chainLength(theirs, drawing)];
-  const swapped = theirs.length > 0 && one > two + SEAM_MATCH_MM;
+  // What is laid is always the second: it has nothing to ease in.
+  const swapped = !row.kind && theirs.length > 0 && one > two + SEAM_MATCH_MM;
   const [first, second] = swapped ? [theirs, ours] : [ours, theirs];
   const [firstLength, secondLength] = swapped ? [two, one] : [one, two];
   const ratio = theirs.length > 0 ? Math.max(secondLength / firstLength, 1) : 1;

@@ -16,18 +16,18 @@ const verbs: Readonly<Record<Seam['join'], string>> = {
 /**
  * The order of sewing, worked out from the seams alone. A seam that crosses another comes first; a seam that closes a
  * piece into a tube comes after what is sewn along the tube's end while it still lies flat; what is turned back, or
- * stitched down over a seam, comes after the seams that end there; but a closure is folded back before what is sewn over
- * its end. A piece sewn to its own other half is made up before it is joined to others, unless it lies along an end that
+ * stitched down over a seam, comes after the seams that end there; but what is sewn over the end of a fold comes after it. A piece sewn to its own other half is made up before it is joined to others, unless it lies along an end that
  * is still flat. Of several that may come next, one that joins pieces not yet joined is sewn before one that closes a
- * ring; other ties keep the order of the rows.
+ * ring; other ties keep the order of the rows, and what a row says itself goes before all this.
  */
 export function sewingOrder(
   seams: readonly Seam[],
   rows: readonly SeamRow<AnyNames>[],
   drawing: Drawing,
 ): SewingStep[] {
+  const after = new Map(rows.map((row) => [row.name, row.after?.(drawing.choices) ?? []]));
   const goes = inOneGo(seams, rows);
-  const all = goes.map(({ seam }) => sewnOf(seam, drawing));
+  const all = goes.map(({ seam }) => sewnOf(seam, after.get(seam.name) ?? [], drawing));
   const before = new Map(
     all.map((late) => [late, all.filter((early) => early !== late && comesBefore(early, late, all))]),
   );
@@ -37,7 +37,11 @@ export function sewingOrder(
   while (left.length > 0) {
     const ready = left.filter((sewn) => !before.get(sewn)?.some((early) => left.includes(early)));
     const next =
-      ready.find((sewn) => joins(sewn, joined)) ?? ready.find((sewn) => !sewn.finishes) ?? ready[0] ?? left[0];
+      ready.find((sewn) => joins(sewn, joined)) ??
+      ready.find((sewn) => sewn.inside) ??
+      ready.find((sewn) => !sewn.finishes) ??
+      ready[0] ??
+      left[0];
     if (!next) break;
     left.splice(left.indexOf(next), 1);
     steps.push({ step: verbs[next.seam.join], seams: goes[all.indexOf(next)]?.names ?? [] });
@@ -66,12 +70,14 @@ function join(sewn: Sewn, joined: Map<string, string>): void {
 }
 
 function comesBefore(early: Sewn, late: Sewn, all: readonly Sewn[]): boolean {
+  if (late.after.includes(early.seam.name)) return true;
+  if (early.after.includes(late.seam.name)) return false;
   if (early.inside) return !late.inside && !hemsOf(late, early) && touches(early, late);
   if (late.inside) return hemsOf(early, late);
-  if (late.closure && endsAt(early, late)) return false;
-  if (late.finishes)
-    return !early.finishes && late.chains.some(({ around }) => around.some((edge) => holds(early, edge)));
-  if (early.finishes) return early.closure && endsAt(late, early);
+  if (early.finishes && late.finishes) return early.closure && endsOver(late, early);
+  if (endsOver(early, late)) return false;
+  if (late.finishes) return late.chains.some(({ around }) => around.some((edge) => holds(early, edge)));
+  if (early.finishes) return endsOver(late, early) || isHemOfPleats(early, late);
   if (early.mirrored !== late.mirrored && late.pieces.some((piece) => early.pieces.includes(piece))) {
     const [own, other] = early.mirrored ? [early, late] : [late, early];
     const flat = all.some((sewn) => sewn !== own && closes(sewn, other));
@@ -112,9 +118,19 @@ function closesRound(sewn: Sewn, one: Sewn, other: Sewn): boolean {
   return round(sewn.first, sewn.second) || round(sewn.second, sewn.first);
 }
 
-/** Ends where an edge of the other begins: a neckline bound to the very edge of an opening is bound over its fold. */
-function endsAt(sewn: Sewn, other: Sewn): boolean {
-  return sewn.chains.some(({ ends }) => ends.some((end) => other.first.has(end)));
+/**
+ * Ends where an edge turned by the other begins, and that edge does not run on across the seam as a hem does: a neck is bound
+ * over the fold of an opening, a hood sewn on once its face is hemmed.
+ */
+function endsOver({ chains }: Sewn, { turned }: Sewn): boolean {
+  const met = [0, 1].map((end) => chains.filter(({ ends }) => turned.has(ends[end] ?? '')).length);
+  return met.includes(1) && !met.includes(2);
+}
+
+/** A hem is turned while it lies flat, before pleats are laid above it. */
+function isHemOfPleats({ seam, pieces }: Sewn, late: Sewn): boolean {
+  const pleated = late.seam.join === 'pleated' ? late.seam.second.map(({ piece }) => piece) : [];
+  return seam.join === 'folded' && pieces.every((piece) => pleated.includes(piece));
 }
 
 /** Turns back an edge of what is to be laid on another piece. */

@@ -25,13 +25,17 @@ export type Sewn = {
   readonly finishes: boolean;
   /** Stitched on a line inside a piece, as a pocket is. */
   readonly inside: boolean;
+  /** Edges turned on themselves that are folded before what is sewn over their ends; of a closure, its own edge. */
+  readonly turned: ReadonlySet<string>;
   /** Folded back behind a closure. */
   readonly closure: boolean;
+  /** Sewn before it by its row's own word. */
+  readonly after: readonly string[];
   /** An edge sewn to itself on the piece's other half. */
   readonly mirrored: boolean;
 };
 
-export function sewnOf(seam: Seam, drawing: Drawing): Sewn {
+export function sewnOf(seam: Seam, after: readonly string[], drawing: Drawing): Sewn {
   const { join, first, second } = seam;
   const [on] = first;
   const ground = on && drawing.drawn.get(on.piece);
@@ -43,10 +47,28 @@ export function sewnOf(seam: Seam, drawing: Drawing): Sewn {
     chains: [chainOf(first, second, drawing), chainOf(second, first, drawing)].flatMap((chain) => chain ?? []),
     pieces: [...new Set([...first, ...second].map((ref) => ref.piece))],
     finishes: join === 'folded' || join === 'laid',
-    inside: join === 'laid' && on !== undefined && !ground?.shape.edges[on.edge],
-    closure: join === 'folded' && on !== undefined && ground?.row.roles(drawing.choices)[on.edge] === 'closure',
+    inside:
+      join === 'laid' &&
+      after.length === 0 &&
+      on !== undefined &&
+      (!ground?.shape.edges[on.edge] || isCaught(second, drawing)),
+    turned: new Set(join === 'folded' ? turnedOf(first, drawing).map(keyOf) : []),
+    closure: join === 'folded' && first.some((ref) => roleOf(ref, drawing) === 'closure'),
+    after,
     mirrored: first.length === 1 && second.length === 1 && [...one].every((edge) => two.has(edge)),
   };
+}
+
+const roleOf = ({ piece, edge }: Ref, { drawn, choices }: Drawing) => drawn.get(piece)?.row.roles(choices)[edge];
+
+/** The raw top of a facing lies along a neckline, and is caught in whatever is sewn there. */
+function isCaught(laid: readonly Ref[], drawing: Drawing): boolean {
+  return laid.length > 0 && laid.every((ref) => roleOf(ref, drawing) === 'neckline');
+}
+
+function turnedOf(first: readonly Ref[], drawing: Drawing): readonly Ref[] {
+  const closures = first.filter((ref) => roleOf(ref, drawing) === 'closure');
+  return closures.length > 0 ? closures : first;
 }
 
 function chainOf(refs: readonly Ref[], others: readonly Ref[], drawing: Drawing): SewnChain | undefined {

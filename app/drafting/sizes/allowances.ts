@@ -1,23 +1,31 @@
-import { hemOf, type Mm, USUAL_CASING_MM, USUAL_HEM_MM } from '../../body';
+import { hemOf, type Mm, type Scale, USUAL_CASING_MM, USUAL_HEM_MM } from '../../body';
 import type { Role } from '../draft-types';
 import type { Cloth } from './cloths';
 
-/** Usual allowances by role, mm (¼ in seams, ½ in hems; common practice, no source). */
-export const usualAllowances: Readonly<Record<Role, Mm>> = {
-  seam: 6,
-  hem: USUAL_HEM_MM,
-  neckline: 6,
-  opening: 6,
-  /** Folded back behind the closure. */
-  closure: 20,
-  casing: USUAL_CASING_MM,
-  fold: 0,
-  edge: 0,
-};
+/** Usual allowances by role, mm (¼ in seams, ½ in hems; common practice, no source): narrower on a small toy. */
+export function usualAllowances(scale: Scale): Readonly<Record<Role, Mm>> {
+  const small = scale === 'small';
+  const seam = small ? 5 : 6;
+  return {
+    seam,
+    hem: USUAL_HEM_MM[scale],
+    neckline: seam,
+    opening: seam,
+    /** Folded back behind the closure. */
+    closure: small ? 10 : 20,
+    casing: USUAL_CASING_MM[scale],
+    fold: 0,
+    edge: 0,
+  };
+}
 
-export const allowanceRoles = Object.keys(usualAllowances) as readonly Role[];
+export const allowanceRoles = Object.keys(usualAllowances('usual')) as readonly Role[];
 
 /** Allowances by role with the maker's own laid over; cloth that does not fray has its hems cut off, not turned. */
-export function allowancesFor(cloth: Cloth, own: Readonly<Record<string, Mm>>): Readonly<Record<Role, Mm>> {
-  return { ...usualAllowances, hem: hemOf(cloth), ...own, fold: 0 };
+export function allowancesFor(
+  cloth: Cloth,
+  own: Readonly<Record<string, Mm>>,
+  scale: Scale,
+): Readonly<Record<Role, Mm>> {
+  return { ...usualAllowances(scale), hem: hemOf(cloth, scale), ...own, fold: 0 };
 }

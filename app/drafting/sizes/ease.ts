@@ -29,8 +29,5 @@ export function easedLength(length: Mm, share: number, least: Mm): Mm {
   return length + Math.max(length * share, least);
 }
 
-/** How far an edge that opens lies past the centre line on either side, so that the two lap. */
-export const PAST_CENTRE_MM = 10;
-
 /** Soft stuffing gives way by about a tenth when it is pushed through (common practice, no source). */
 export const SOFT_PASS = 0.9;

@@ -1,4 +1,4 @@
-import type { Body, Known, MeasureId, Mm, Traits } from '../../body';
+import type { Body, Known, MeasureId, Mm, Scale, Traits } from '../../body';
 import type { Cloth } from './cloths';
 import { easedGirth, easedLength, LEAST_EASE_MM } from './ease';
 
@@ -8,6 +8,8 @@ export type Wearer<C extends object = object> = {
   readonly cloth: Cloth;
   readonly share: number;
   readonly choices: C;
+  /** What is the same on every toy of about this size: how wide hems, strips and laps are sewn. */
+  readonly scale: Scale;
   /** Hem allowance at a straight edge, mm: what a side or sleeve must at least leave room for. */
   readonly hem: Mm;
   readonly known: (id: MeasureId) => Known;
@@ -18,7 +20,7 @@ export type Wearer<C extends object = object> = {
   readonly surface: (id: MeasureId, least?: Mm) => Mm;
 };
 
-type Settings<C extends object> = Pick<Wearer<C>, 'cloth' | 'share' | 'choices' | 'hem'>;
+type Settings<C extends object> = Pick<Wearer<C>, 'cloth' | 'share' | 'choices' | 'scale' | 'hem'>;
 
 /**
  * Throws a RangeError for a measure that the garment's `needs` do not name, or the body lacks: what is drafted from must be

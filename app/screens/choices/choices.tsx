@@ -1,5 +1,5 @@
 import { useState } from 'preact/hooks';
-import type { Order } from '../../body';
+import { type Order, scaleOf } from '../../body';
 import { Page, useWords } from '../../parts';
 import { saveGarment } from '../../storage';
 import { bodyKnown, type Making } from '../shared/making/making';
@@ -64,7 +64,7 @@ function ChoicesPage({ making, then }: { readonly making: Making; readonly then:
               onChange={(value) => change({ choices: { ...order.choices, [choice]: value } })}
             />
           ))}
-          <AllowanceFields order={order} onChange={change} />
+          <AllowanceFields order={order} scale={scaleOf(making.body)} onChange={change} />
         </div>
       </div>
     </Page>

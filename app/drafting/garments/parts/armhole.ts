@@ -16,5 +16,6 @@ export const armholePart = <C extends object>({ arm, lined }: Top<C>) =>
       closed: () => true,
       ends: () => 'front',
       rings: 2,
+      hollow: () => true,
     }),
   );

@@ -1,3 +1,4 @@
+import { USUAL_CASING_MM } from '../../../body';
 import { flare } from '../../blocks/flare';
 import type { Bodices } from '../../heads/choices';
 import { only, part } from '../../rows/part';
@@ -7,9 +8,6 @@ import { isRound } from './band';
 
 type Takes = { readonly choices: Bodices; readonly size: never; readonly edge: 'skirt-back.top' };
 type Gives = { readonly size: never; readonly edge: EdgesOf<'back-casing', typeof flare> };
-
-/** Folded lengthwise, it holds a 6 mm elastic with 8 mm to turn and stitch. */
-const CUT_MM = 28;
 
 /** Behind a half circle the skirt ends in a strip that holds an elastic: a round or flared edge cannot be turned into one. */
 export const backCasingPart = only(
@@ -23,7 +21,8 @@ export const backCasingPart = only(
         sizes: {
           flareTop: (look) => look.length('skirt-back.top'),
           flareBottom: (look) => look.length('skirt-back.top'),
-          flareHeight: CUT_MM,
+          // Folded lengthwise it holds the elastic, with room to turn and stitch.
+          flareHeight: ({ wearer }) => 2 * USUAL_CASING_MM[wearer.scale],
         },
         roles: () => ({ top: 'seam', side: 'opening', bottom: 'seam', centre: 'fold' }),
         back: true,
@@ -36,6 +35,13 @@ export const backCasingPart = only(
         first: [{ piece: 'skirt-back', edge: 'top' }],
         second: [{ piece: 'back-casing', edge: 'top' }],
         cornered: true,
+      },
+      {
+        name: 'back-casing-end',
+        sewn: 2,
+        kind: 'folded',
+        first: [{ piece: 'back-casing', edge: 'side' }],
+        second: [],
       },
       {
         name: 'back-casing-inside',

@@ -43,6 +43,7 @@ const lining = only(
         (choices) => [
           { piece: 'front', edge: 'hem', back: true },
           ...(isRound(choices) ? [] : [{ piece: 'back', edge: 'hem' } as const]),
+          ...(isOpen('back')(choices) && !isRound(choices) ? [{ piece: 'back', edge: 'hem-end' } as const] : []),
         ],
         { kind: 'laid' },
       ),
@@ -56,6 +57,8 @@ const bound = only(
     edge: topEdge,
     closed: (choices: Choices) => !isOpen('back')(choices) && !isRound(choices),
     ends: () => 'back',
+    // A halter's armholes are; what runs straight or dips a little is not.
+    hollow: isHalter,
   }),
 );
 

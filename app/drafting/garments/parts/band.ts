@@ -4,8 +4,8 @@ import { type Bodices, isBand, isOpen, type Linings, type Opens, type Straps } f
 import { part } from '../../rows/part';
 import { type EdgesOf, piece } from '../../rows/piece-row';
 import type { SeamRow } from '../../rows/rows';
-import { PAST_CENTRE_MM } from '../../sizes/ease';
 import type { SizesOf } from '../../sizes/maker';
+import { PAST_CENTRE_MM } from '../../sizes/scale';
 import { bandSizes } from '../../sizes/waist';
 import type { Side } from './top';
 
@@ -42,7 +42,7 @@ function row(layer: '' | '-lining', side: Side, top: BandTop, open: boolean) {
     sizes: {
       dip: side === 'front' ? 'frontDip' : null,
       ...(top === 'round' ? { bandHeight: 'roundHeight' as const } : {}),
-      past: open ? PAST_CENTRE_MM : null,
+      past: open ? ({ wearer }) => PAST_CENTRE_MM[wearer.scale] : null,
       strapWidth: ({ choices, sizes }) =>
         lining || !isStrapped(choices) || (side === 'back' && behindNeck(choices)) ? null : sizes.strapWidth,
     },
@@ -70,6 +70,8 @@ const strap = (side: Side): SeamRow<Names> => ({
   kind: 'laid',
   first: [{ piece: side, edge: 'strap' }],
   second: [{ piece: 'strap', edge: side === 'front' ? 'top' : 'bottom' }],
+  // Caught in the seam of a lining; on a bound top, stitched on over the binding.
+  after: (choices) => (isLined(choices) ? [] : ['strap-long', 'strap-end', 'top-binding-inside']),
   when: (choices) => isStrapped(choices) && (side === 'front' || !behindNeck(choices)),
 });
 
@@ -112,6 +114,33 @@ export const bandPart = part<{ choices: BandChoices; size: never; edge: never },
       first: [{ piece: 'back', edge: 'centre' }],
       second: [],
       when: (choices) => isOpen('back')(choices) && !isRound(choices) && !isLined(choices),
+    },
+    {
+      name: 'back-waist-end',
+      sewn: 2,
+      kind: 'folded',
+      first: [{ piece: 'back', edge: 'hem-end' }],
+      second: [],
+      when: (choices) => isOpen('back')(choices) && !isRound(choices) && !isLined(choices),
+    },
+    {
+      name: 'strap-long',
+      sewn: 2,
+      kind: 'folded',
+      first: [
+        { piece: 'strap', edge: 'side' },
+        { piece: 'strap', edge: 'centre' },
+      ],
+      second: [],
+      when: isStrapped,
+    },
+    {
+      name: 'strap-end',
+      sewn: 2,
+      kind: 'folded',
+      first: [{ piece: 'strap', edge: 'bottom' }],
+      second: [],
+      when: (choices) => isStrapped(choices) && behindNeck(choices),
     },
     strap('front'),
     strap('back'),

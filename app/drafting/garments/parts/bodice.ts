@@ -1,14 +1,15 @@
 import type { Mm } from '../../../body';
 import { bodice } from '../../blocks/bodice';
-import { isOpen } from '../../heads/choices';
+import { gapIn } from '../../curves/gap';
+import { isOpen, type Opens } from '../../heads/choices';
 import { type Look, sumOf } from '../../rows/names';
 import { type Part, part } from '../../rows/part';
 import { piece } from '../../rows/piece-row';
 import { bodiceSizes } from '../../sizes/bodice';
-import { PAST_CENTRE_MM } from '../../sizes/ease';
 import { elasticFor } from '../../sizes/fastening';
 import type { Sizes, SizesOf } from '../../sizes/maker';
 import { neckSizes } from '../../sizes/neck';
+import { PAST_CENTRE_MM } from '../../sizes/scale';
 import { hemRole } from './hem';
 import { scrapNeck } from './thick';
 import { halfNeckline, type NeckEdge, type Side, type Sides, type Top, type TopChoices } from './top';
@@ -43,7 +44,7 @@ export function bodiceFeed(side: Side, open: boolean, slit: Side) {
     centreLength: `${side}Length`,
     neckShare: `${side}NeckKept`,
     slitLength: side === slit && !open ? (look: Pick<Look, 'slit'>) => look.slit : null,
-    past: open ? PAST_CENTRE_MM : null,
+    past: open ? ({ wearer }: Pick<Look, 'wearer'>) => PAST_CENTRE_MM[wearer.scale] : null,
   } as const;
 }
 
@@ -73,6 +74,7 @@ function row<C extends TopChoices, S extends string>(
     sizes: {
       ...bodiceFeed(side, open, top.slit),
       chinGap: side === 'front' ? (look) => freeUnder(chin, look.sizes) : null,
+      turnGap: turnGap(top, side),
       pocketHand: (look) => placed(look)?.hand ?? null,
       pocketFrom: (look) => placed(look)?.from ?? null,
       pocketBeside: open ? (look) => placed(look)?.beside ?? null : null,
@@ -85,6 +87,7 @@ function row<C extends TopChoices, S extends string>(
       side: 'seam',
       hem: waisted || isBagged(choices) ? 'seam' : hemRole(choices),
       'neck-end': lined(choices) ? 'seam' : 'neckline',
+      gap: 'seam',
       'hem-end': waisted ? 'opening' : isBagged(choices) ? 'seam' : hemRole(choices),
       centre: !open ? 'fold' : lined(choices) ? 'seam' : 'closure',
     }),
@@ -104,12 +107,25 @@ export const bagged =
   (choices: C): boolean =>
     lined(choices) && !waisted && choices.hem === 'turned';
 
+/** Sewn shut at neck, hem and armholes: beside a sleeve the lining's armhole, stitched down last, is room enough. */
+export const isShut =
+  <C extends TopChoices>(top: Top<C>) =>
+  (choices: C): boolean =>
+    bagged(top)(choices) && top.arm(choices) === 'bare';
+
+/** A bag is turned through the hem of the side that stays on the fold: behind, where both do. */
+export const gapSide = ({ opening }: Opens): Side => (opening === 'back' ? 'front' : 'back');
+export const turnGap =
+  <C extends TopChoices>(top: Top<C>, side: Side) =>
+  ({ choices, sizes }: Pick<Look<Names<C>>, 'choices' | 'sizes'>): Mm | null =>
+    isShut(top)(choices) && gapSide(choices) === side ? gapIn(sizes.hem) / 2 : null;
+
 /** Front and back hanging from the shoulders. Something is sewn to every neckline and armhole. */
 export function bodicePart<C extends TopChoices, S extends string = never>(
   top: Top<C>,
   asked: Asked<S> = {},
 ): Part<Takes<C, S>, BodiceGives> {
-  const { arm, lined, waisted } = top;
+  const { arm, lined, waisted, neckEndBound } = top;
   const { below, chin } = asked;
   /** With front or back open all the way, everything opens from the neck to the hem, and what opens below it. */
   const opened = (sizes: Sizes<'frontLength' | 'frontNeckDrop'>) =>
@@ -146,22 +162,39 @@ export function bodicePart<C extends TopChoices, S extends string = never>(
         second: [{ piece: 'front', edge: 'side' }],
         longer: 'gathered',
       },
+      {
+        name: 'hem',
+        sewn: 2,
+        kind: 'folded',
+        first: (choices) => [
+          ...(isOpen('front')(choices) ? [{ piece: 'front', edge: 'hem-end', back: true } as const] : []),
+          { piece: 'front', edge: 'hem', back: true },
+          { piece: 'back', edge: 'hem' },
+          ...(isOpen('back')(choices) ? [{ piece: 'back', edge: 'hem-end' } as const] : []),
+        ],
+        second: [],
+        when: (choices) => !waisted && !isBagged(choices),
+      },
       ...(['front', 'back'] as const).flatMap((side) => [
-        {
-          name: `${side}-hem`,
-          sewn: 2 as const,
-          kind: 'folded' as const,
-          first: [{ piece: side, edge: 'hem' } as const],
-          second: [],
-          when: (choices: C) => !waisted && !isBagged(choices),
-        },
         {
           name: `${side}-closure`,
           sewn: 2 as const,
           kind: 'folded' as const,
-          first: [{ piece: side, edge: 'centre' } as const],
+          // Folded over the end of a collar or hood; a strip is bound over it.
+          first: (choices: C) => [
+            { piece: side, edge: 'centre' } as const,
+            ...(neckEndBound(choices) ? [] : [{ piece: side, edge: 'neck-end' } as const]),
+          ],
           second: [],
           when: (choices: C) => isOpen(side)(choices) && !lined(choices),
+        },
+        {
+          name: `${side}-waist-end`,
+          sewn: 2 as const,
+          kind: 'folded' as const,
+          first: [{ piece: side, edge: 'hem-end' } as const],
+          second: [],
+          when: (choices: C) => waisted && isOpen(side)(choices) && !lined(choices),
         },
       ]),
     ],

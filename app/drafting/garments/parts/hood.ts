@@ -125,6 +125,14 @@ export function hoodPart<C extends object, R extends Ref>(
         second: [],
       },
       {
+        name: 'hood-opening',
+        sewn: 2,
+        kind: 'folded',
+        first: [{ piece: 'hood', edge: 'opening' }],
+        second: [],
+        when: told.opensBehind,
+      },
+      {
         name: 'hood-neck-front',
         sewn: 2,
         first: told.front,

@@ -3,7 +3,7 @@ import { isOpen } from '../../heads/choices';
 import type { RefTo } from '../../rows/names';
 import { only, part } from '../../rows/part';
 import { type EdgesOf, piece } from '../../rows/piece-row';
-import { type BodiceGives, bagged, bodiceFeed } from './bodice';
+import { type BodiceGives, bagged, bodiceFeed, gapSide, isShut, turnGap } from './bodice';
 import { type NeckEdge, type Side, type Sides, type Top, type TopChoices, wholeHalfNeckline } from './top';
 import { twin } from './twin';
 
@@ -31,8 +31,8 @@ function row<C extends TopChoices>(top: Top<C>, side: Side, open: boolean) {
     copies: open ? 2 : 1,
     mirrored: open,
     onFold: !open,
-    sizes: bodiceFeed(side, open, top.slit),
-    roles: () => ({ 'hem-end': top.waisted ? 'opening' : 'seam', centre: open ? 'seam' : 'fold' }),
+    sizes: { ...bodiceFeed(side, open, top.slit), turnGap: turnGap(top, side) },
+    roles: () => ({ gap: 'seam', 'hem-end': top.waisted ? 'opening' : 'seam', centre: open ? 'seam' : 'fold' }),
     cuts: ['slit'],
     ...(side === 'back' ? { back: true as const } : {}),
     when: (choices) => isOpen(side)(choices) === open && top.arm(choices) !== 'raglan',
@@ -59,7 +59,7 @@ export function liningPart<C extends TopChoices>(top: Top<C>) {
   /** The lower edge from the front's opening, or its fold, to the back's. */
   const hems = (choices: C): Ref[] => {
     const end = (side: Side, back?: true): Ref[] =>
-      isOpen(side)(choices) && !top.waisted ? [{ piece: side, edge: 'hem-end', ...(back ? { back } : {}) }] : [];
+      isOpen(side)(choices) ? [{ piece: side, edge: 'hem-end', ...(back ? { back } : {}) }] : [];
     return [
       ...end('front', true),
       { piece: 'front', edge: 'hem', back: true },
@@ -85,6 +85,10 @@ export function liningPart<C extends TopChoices>(top: Top<C>) {
         twin<C, Sides>('lining-armhole', armholes, { when: bare }),
         { ...own('lining-side', 'side'), longer: 'gathered' },
         twin<C, Sides>('lining-hem', hems, { when: isBagged }),
+        twin<C, Sides>('lining-gap', (choices) => [{ piece: gapSide(choices), edge: 'gap' }], {
+          kind: 'laid',
+          when: isShut(top),
+        }),
         twin<C, Sides>('lining-hem', hems, { kind: 'laid', when: (choices) => !isBagged(choices) }),
         twin<C, Sides>('lining-armhole', armholes, { kind: 'laid', when: (choices) => !bare(choices) }),
       ],

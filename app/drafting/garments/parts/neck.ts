@@ -67,7 +67,15 @@ function bandPart<C extends TopChoices>(top: Top<C>, ends: Ends) {
       }),
     ],
     seams: [
-      { name: 'collar-end', sewn: 1, ...self('collar-band', 'side') },
+      { name: 'collar-end', sewn: 1, ...self('collar-band', 'side'), when: isClosed },
+      {
+        name: 'collar-end',
+        sewn: 2,
+        kind: 'folded',
+        first: [{ piece: 'collar-band', edge: 'side' }],
+        second: [],
+        when: (choices) => !isClosed(choices),
+      },
       {
         name: 'collar-neck',
         sewn: 2,
@@ -153,6 +161,14 @@ function facedPart<C extends TopChoices>(top: Top<C>) {
         ],
         cornered: true,
       },
+      ...(['front', 'back'] as const).map((side) => ({
+        name: `facing-${side}-end`,
+        sewn: 2 as const,
+        kind: 'folded' as const,
+        first: [{ piece: `${side}-facing`, edge: 'centre' } as const],
+        second: [],
+        when: isOpen(side),
+      })),
       {
         name: 'slit',
         sewn: 1,
@@ -171,7 +187,12 @@ export function neckParts<C extends TopChoices & Necks>(top: Top<C>) {
   return [
     only(
       finished('bound'),
-      bindingPart('binding', { edge: wholeHalfNeckline(top), closed: isClosed, ends: endsAt(slit) }),
+      bindingPart('binding', {
+        edge: wholeHalfNeckline(top),
+        closed: isClosed,
+        ends: endsAt(slit),
+        hollow: () => true,
+      }),
     ),
     only(finished('faced'), facedPart(top)),
     liningPart(top),

@@ -131,16 +131,15 @@ function quarters<C extends SkirtChoices>(hung: Hung<C>) {
           when: (choices) => cutOf(hung, side, choices) !== 'fold',
         }),
       ),
-      ...(['front', 'back'] as const).map(
-        (side): SeamRow<Names<C>> => ({
-          name: `skirt-${side}-casing`,
-          sewn: 2,
-          kind: 'folded',
-          first: [{ piece: `skirt-${side}`, edge: 'top' }],
-          second: [],
-          when: isElastic,
-        }),
-      ),
+      { name: 'skirt-casing', sewn: 2, kind: 'folded', first: skirtWaist, second: [], when: isElastic },
+      {
+        name: 'skirt-opening',
+        sewn: 2,
+        kind: 'folded',
+        first: [{ piece: 'skirt-back', edge: 'opening' }],
+        second: [],
+        when: (choices) => cutOf(hung, 'back', choices) === 'open',
+      },
       {
         name: 'skirt-hem',
         sewn: 2,

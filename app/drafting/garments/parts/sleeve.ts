@@ -5,8 +5,10 @@ import type { Hems, Sleeves } from '../../heads/choices';
 import { part } from '../../rows/part';
 import { type EdgesOf, piece } from '../../rows/piece-row';
 import type { SizesOf } from '../../sizes/maker';
+import { BINDING_MM } from '../../sizes/scale';
 import { LEAST_INSET_MM, LEAST_SHOULDER_MM } from '../../sizes/shoulder';
 import { sleeveSizes } from '../../sizes/sleeve';
+import { isCutAslant, STRIP_WIDTHS } from './binding';
 import { hemRole } from './hem';
 import {
   type Armholes,
@@ -19,7 +21,7 @@ import {
   setIn,
   sleeveMatch,
 } from './sleeve-match';
-import { thickness } from './thick';
+import { thickness, thinBinding } from './thick';
 
 type Gives = {
   readonly size: SizesOf<typeof sleeveSizes>;
@@ -27,9 +29,6 @@ type Gives = {
 };
 type Takes = { readonly choices: Sleeves & Hems; readonly size: Bodiced; readonly edge: Armholes };
 type Names = Omit<SleeveNames, 'choices'> & Pick<Takes, 'choices'>;
-
-/** A puffed sleeve's cuff is bound by a band cut four times as wide as it shows. */
-const CUFF_BAND_CUT_MM = 28;
 
 const pair = { copies: 2, mirrored: true, onFold: false } as const;
 
@@ -70,8 +69,13 @@ const pieces = [
     copies: 2,
     mirrored: false,
     onFold: true,
-    sizes: { flareTop: 'cuffBand', flareBottom: 'cuffBand', flareHeight: CUFF_BAND_CUT_MM },
-    roles: () => ({ top: 'seam', side: 'seam', bottom: 'opening', centre: 'fold' }),
+    sizes: {
+      flareTop: 'cuffBand',
+      flareBottom: 'cuffBand',
+      flareHeight: ({ wearer }) => STRIP_WIDTHS * BINDING_MM[wearer.scale],
+    },
+    roles: () => ({ side: 'seam', bottom: 'edge', centre: 'fold' }),
+    bias: isCutAslant,
     when: isPuffed,
   }),
 ];
@@ -115,6 +119,8 @@ export const sleevePart = part<Takes, Gives>({
     {
       name: 'underarm',
       sewn: 2,
+      // So short a sleeve is hemmed while it lies flat.
+      after: ({ sleeve }) => (sleeve === 'short' ? ['cuff'] : []),
       first: [{ piece: 'sleeve', edge: 'back-underarm' }],
       second: [{ piece: 'sleeve', edge: 'front-underarm', back: true }],
       when: hasSleeve,
@@ -141,11 +147,23 @@ export const sleevePart = part<Takes, Gives>({
       second: [{ piece: 'sleeve', edge: 'cuff', back: true }],
       longer: 'gathered',
       cornered: true,
+      bound: true,
+      when: isPuffed,
+    },
+    {
+      name: 'cuff-band-inside',
+      sewn: 2,
+      kind: 'laid',
+      first: [{ piece: 'cuff-band', edge: 'top', times: 2 }],
+      second: [{ piece: 'cuff-band', edge: 'bottom', times: 2, back: true }],
       when: isPuffed,
     },
   ],
   match: sleeveMatch,
-  notes: [{ code: 'too-thick-to-puff', measures: [], told: thickness, when: isPuffed }],
+  notes: [
+    { code: 'too-thick-to-puff', measures: [], told: thickness, when: isPuffed },
+    { ...thinBinding, when: isPuffed },
+  ],
   instead: [
     {
       choice: 'sleeve',

@@ -18,7 +18,7 @@ export function slitPart<C extends object>(side: Side, faced: (choices: C) => bo
         onFold: true,
         // Drawn without a slit it would be our own fault: not fed, it throws.
         sizes: { slitLength: ({ slit }) => slit ?? Number.NaN },
-        roles: () => ({ top: 'opening', side: 'edge', bottom: 'edge', centre: 'fold' }),
+        roles: () => ({ top: 'neckline', side: 'edge', bottom: 'edge', centre: 'fold' }),
         cuts: ['slit'],
         when: isFaced,
       }),
@@ -30,6 +30,14 @@ export function slitPart<C extends object>(side: Side, faced: (choices: C) => bo
         kind: 'laid',
         first: [{ piece: side, edge: 'slit', times: 2 }],
         second: [{ piece: 'slit-facing', edge: 'slit', times: 2 }],
+        when: isFaced,
+      },
+      {
+        name: 'slit-top',
+        sewn: 2,
+        kind: 'laid',
+        first: [{ piece: side, edge: 'neckline' }],
+        second: [{ piece: 'slit-facing', edge: 'top' }],
         when: isFaced,
       },
     ],

@@ -1,5 +1,5 @@
 import type { Look } from '../../rows/names';
-import { GATHERS_UP_TO_MM, THICK_FROM_MM } from '../../sizes/cloths';
+import { BINDS_UP_TO_MM, GATHERS_UP_TO_MM, THICK_FROM_MM } from '../../sizes/cloths';
 
 type Seen = { readonly wearer: Pick<Look['wearer'], 'cloth'> };
 
@@ -13,6 +13,13 @@ export const scrapNeck = {
   code: 'neck-in-scrap',
   measures: ['neck-girth'],
   told: (look: Seen) => over(THICK_FROM_MM, look),
+} as const;
+
+/** Cloth so thick is bound in a thin one. */
+export const thinBinding = {
+  code: 'thin-binding',
+  measures: [],
+  told: (look: Seen) => over(BINDS_UP_TO_MM, look),
 } as const;
 
 function over(limit: number, { wearer }: Seen): { readonly thickness: number } | null {

@@ -20,6 +20,8 @@ export type Arm = 'bare' | 'set-in' | 'raglan';
 export type Top<C extends object> = {
   readonly arm: (choices: C) => Arm;
   readonly lined: (choices: C) => boolean;
+  /** At an opening the neck is bound to the very edge. */
+  readonly neckEndBound: (choices: C) => boolean;
   /** A skirt is sewn to its waist: it has no hem of its own. */
   readonly waisted: boolean;
   /** Where a slit lies that lets the head in. */

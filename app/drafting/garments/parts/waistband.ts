@@ -2,7 +2,7 @@ import { waistband } from '../../blocks/waistband';
 import type { Skirts } from '../../heads/choices';
 import { part } from '../../rows/part';
 import { type EdgesOf, piece } from '../../rows/piece-row';
-import { PAST_CENTRE_MM } from '../../sizes/ease';
+import { PAST_CENTRE_MM } from '../../sizes/scale';
 import { isElastic, isPleated, type SkirtGives, skirtWaist } from './skirt';
 
 type Gives = { readonly size: never; readonly edge: EdgesOf<'waistband', typeof waistband> };
@@ -17,7 +17,10 @@ export const waistbandPart = part<Takes, Gives>({
       copies: 1,
       mirrored: false,
       onFold: true,
-      sizes: { bandDeep: ({ sizes }) => 2 * sizes.waistbandHeight, bandPast: PAST_CENTRE_MM },
+      sizes: {
+        bandDeep: ({ sizes }) => 2 * sizes.waistbandHeight,
+        bandPast: ({ wearer }) => PAST_CENTRE_MM[wearer.scale],
+      },
       roles: () => ({ top: 'seam', 'top-end': 'opening', side: 'closure', bottom: 'seam', centre: 'fold' }),
       when: onBand,
     }),
