@@ -9,8 +9,9 @@ export type ByScale = Readonly<Record<Scale, Mm>>;
 const SMALL_UNDER_MM = 220;
 const LARGE_FROM_MM = 450;
 
+/** By the chest as it was measured: nothing is made another way on the word of an estimate. */
 export function scaleOf({ sizes }: Pick<Body, 'sizes'>): Scale {
-  const chest = sizes['chest-girth']?.value;
-  if (chest === undefined) return 'usual';
-  return chest < SMALL_UNDER_MM ? 'small' : chest < LARGE_FROM_MM ? 'usual' : 'large';
+  const chest = sizes['chest-girth'];
+  if (!chest || chest.from === 'estimate') return 'usual';
+  return chest.value < SMALL_UNDER_MM ? 'small' : chest.value < LARGE_FROM_MM ? 'usual' : 'large';
 }

@@ -24,8 +24,9 @@ const SMALL_UNDER_MM = 220;
 
 /** Every edge has the allowance that was ordered, or its role's; on one toy all go by one size. */
 function lostAllowances(draft: Draft): string[] {
-  const chest = draft.fit.find(({ place }) => place === 'chest')?.body;
-  const sizes = chest === undefined ? [0, 1] : [chest < SMALL_UNDER_MM ? 1 : 0];
+  const chest = draft.fit.find(({ place }) => place === 'chest');
+  const small = chest && chest.from !== 'estimate' && chest.body < SMALL_UNDER_MM;
+  const sizes = chest === undefined ? [0, 1] : [small ? 1 : 0];
   const off = sizes.map((size) => offBy(draft, (role) => ALLOWANCES[role]?.[size]));
   return off.find((faults) => faults.length === 0) ?? off[0] ?? [];
 }

@@ -78,8 +78,8 @@ export const draftingBreaks = breaksIn('app/drafting', [
   },
   {
     what: 'hems turned before the seams that end there',
-    from: 'return !early.finishes && late.chains',
-    to: 'return early.finishes && late.chains',
+    from: 'if (late.finishes) return late.chains.some(',
+    to: 'if (late.finishes) return !late.chains.some(',
     tests: 'unit/sewing',
   },
   {

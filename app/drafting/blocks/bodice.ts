@@ -32,7 +32,18 @@ const SIZES = [
   ...sideSizes,
 ] as const;
 const OPTIONAL = ['past', 'slitLength', 'turnGap', 'chinGap', ...pocketSizes] as const;
-const EDGES = ['neck-end', 'chin', 'neckline', 'shoulder', 'armhole', 'side', 'hem', 'gap', 'hem-end', 'centre'] as const;
+const EDGES = [
+  'neck-end',
+  'chin',
+  'neckline',
+  'shoulder',
+  'armhole',
+  'side',
+  'hem',
+  'gap',
+  'hem-end',
+  'centre',
+] as const;
 const LINES = [...pocketPlace, 'centre-line', 'slit'] as const;
 
 type Sized = Fed<(typeof SIZES)[number], (typeof OPTIONAL)[number]>;
