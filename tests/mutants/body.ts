@@ -67,8 +67,8 @@ export const bodyBreaks = [
     },
     {
       what: 'a lost allowance: casings',
-      from: 'USUAL_CASING_MM: Mm = 14',
-      to: 'USUAL_CASING_MM: Mm = 6',
+      from: '{ small: 13, usual: 14, large: 18 }',
+      to: '{ small: 13, usual: 6, large: 18 }',
       tests: 'reference/sizes-by-hand',
     },
     {

@@ -72,7 +72,7 @@ const practice: [string, string, Record<string, string | boolean>, string[]][] =
   [
     'an opening is folded back over the end of the hood',
     'hooded-top',
-    { opening: 'front' },
+    { opening: 'front', chin: 'meet' },
     ['hood-neck-front', 'front-closure', 'hem'],
   ],
   ['the fronts of a cape are hemmed before its neck is bound', 'cape', {}, ['cape-front', 'binding-edge']],

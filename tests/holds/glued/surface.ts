@@ -98,8 +98,10 @@ function cutsOf(joints: readonly Joint[]): ReadonlyMap<string, readonly number[]
   const cuts = new Map<string, number[]>();
   for (const { one, two } of joints) {
     const [ours, theirs] = [one, two].map(sharesOf);
-    mark(one, ours ?? [], theirs ?? [], cuts);
-    mark(two, theirs ?? [], ours ?? [], cuts);
+    // A stretched strip is shorter than its edge: what is one place on either is one on both.
+    const near = SAME_MM / Math.max(lengthOf(one), lengthOf(two));
+    mark(one, ours ?? [], theirs ?? [], near, cuts);
+    mark(two, theirs ?? [], ours ?? [], near, cuts);
   }
   return cuts;
 }
@@ -120,10 +122,10 @@ function mark(
   chain: readonly Step[],
   own: readonly number[],
   others: readonly number[],
+  near: number,
   cuts: Map<string, number[]>,
 ): void {
   const whole = lengthOf(chain);
-  const near = SAME_MM / whole;
   for (const share of others.slice(0, -1)) {
     if (own.some((each) => Math.abs(each - share) < near)) continue;
     const at = own.findIndex((each) => share < each);
