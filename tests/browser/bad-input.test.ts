@@ -118,6 +118,39 @@ describe('a store that fails', () => {
   });
 });
 
+test('a setting that the app cannot bear leaves the settings in reach, and undone there, the app', async () => {
+  const { page, maker, close } = await atHeadGirth((opened) => opened.addInitScript(breakByTheme));
+  await maker.at('settings');
+  await page.getByRole('radio', { name: 'Dark' }).check();
+  await page.waitForFunction(() => document.documentElement.dataset.theme === 'dark');
+  await page.evaluate(() => sessionStorage.setItem('breaks', 'yes'));
+  await page.reload();
+  await page.getByRole('radio', { name: 'As the device' }).check();
+  await page.reload();
+  await maker.at('');
+  await page
+    .getByRole('link', { name: /Thistle/ })
+    .first()
+    .waitFor();
+  await close();
+});
+
+/** In the page: once it is told to break, nothing can be set dark. */
+function breakByTheme(): void {
+  const refuse = {
+    set: () => {
+      throw new TypeError('told to break');
+    },
+  };
+  const dataset = Object.getOwnPropertyDescriptor(HTMLElement.prototype, 'dataset')?.get;
+  Object.defineProperty(HTMLElement.prototype, 'dataset', {
+    get() {
+      const own = dataset?.call(this);
+      return sessionStorage.getItem('breaks') ? new Proxy(own, refuse) : own;
+    },
+  });
+}
+
 /** In the page: every write fails with the error named by `failWith`, if any. */
 function failWhenTold(): void {
   const put = IDBObjectStore.prototype.put;
