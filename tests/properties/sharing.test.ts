@@ -43,8 +43,9 @@ describe('round trips of 1,000 random toys', () => {
     }
   });
 
-  it('as a QR: the link comes back, by our decoder and, now and then, by one that did not write it', () => {
+  it('as a QR, every fourth: the link comes back, by our decoder and, now and then, by one that did not write it', () => {
     for (const [toy, card] of cards.entries()) {
+      if (toy % 4 !== 0) continue;
       const { link } = cardLink(card, 'https://hemling.example/');
       const picture = pictureOf(link);
       expect(readFrame(picture, 0)).toBe(link);

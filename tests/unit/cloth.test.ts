@@ -8,15 +8,15 @@ import { bodyFrom, demoCards } from '../../app/measuring';
 import { handMade, oblong } from '../toys/drafts';
 import { boxOf, outside, overlaps } from './packing-apart';
 
-/** Every garment of every demo toy it suits. */
-const drafts: readonly Draft[] = garments.flatMap((garment) =>
-  demoCards.flatMap((card) => {
-    const full = fullOrder({ garment: garment.id }, card.taken);
-    if (!garment.bodies.includes(card.toy.body) || !full.ok) return [];
-    const outcome = draft(bodyFrom(card), full.order, full.garment, card.toy.name);
-    return outcome.ok ? [outcome.draft] : [];
-  }),
-);
+/** Every garment of one of the demo toys it suits, one after the other. */
+const drafts: readonly Draft[] = garments.flatMap((garment, turn) => {
+  const suited = demoCards.filter((card) => garment.bodies.includes(card.toy.body));
+  const card = suited[turn % suited.length];
+  const full = fullOrder({ garment: garment.id }, card?.taken ?? '');
+  if (!card || !full.ok) return [];
+  const outcome = draft(bodyFrom(card), full.order, full.garment, card.toy.name);
+  return outcome.ok ? [outcome.draft] : [];
+});
 
 const wide: Stuff = { width: 1100, nap: false };
 const p = (x: number, y: number): Point => ({ x, y });
@@ -36,7 +36,7 @@ function laidOf(found: Answer) {
   return found.kind === 'fits' ? found : expect.fail(`${found.kind} instead of fits`);
 }
 
-test('there is something to lay', () => expect(drafts.length).toBeGreaterThan(20));
+test('there is something to lay', () => expect(drafts.length).toBeGreaterThan(8));
 
 test('cuts are what the cutting list says: every copy, half of them turned over where mirrored', () => {
   for (const made of drafts) {
@@ -57,7 +57,7 @@ describe('cloth sold by its width', () => {
   ] as const)('%s: all lie on it, none overlapping, the grain along it', (_, stuff) => {
     for (const made of drafts) {
       const cuts = cutsOf([made]);
-      const found = answer(cuts, stuff, 1500);
+      const found = answer(cuts, stuff, 400);
       if (found.kind === 'cannot') {
         expect(boxOf(found.cut.outline).bottom - boxOf(found.cut.outline).top).toBeGreaterThan(stuff.width);
         continue;
@@ -80,8 +80,8 @@ describe('cloth sold by its width', () => {
   test('several garments share it, and never take more than one after the other', () => {
     const [one, other] = [drafts[0], drafts[1]];
     if (!one || !other) return expect.fail('two drafts');
-    const alone = [one, other].map((made) => laidOf(answer(cutsOf([made]), wide, 3000)).length);
-    const both = laidOf(answer(cutsOf([one, other]), wide, 6000));
+    const alone = [one, other].map((made) => laidOf(answer(cutsOf([made]), wide, 800)).length);
+    const both = laidOf(answer(cutsOf([one, other]), wide, 1600));
     expect(both.laid).toHaveLength(cutsOf([one]).length + cutsOf([other]).length);
     expect(both.length).toBeLessThanOrEqual(alone.reduce((sum, each) => sum + each, 0));
   });

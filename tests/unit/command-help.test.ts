@@ -26,17 +26,19 @@ describe.each(commands)('%s', (name, script) => {
     for (const [option] of out.matchAll(/--(?!help|silent)[a-z]+/gu)) expect(out).toMatch(`  ${option}`);
   });
 
-  test.each([
-    ['an unknown option', ['--colour', 'red']],
-    ['an unknown letter', ['-x']],
-    ['too many words', Array.from({ length: 40 }, () => 'word')],
-  ])('%s is one line, exit 2', (_, words) => {
-    const { exit, out, said } = run(script, ...words);
-    expect({ exit, out, lines: said.trim().split('\n').length }).toEqual({ exit: 2, out: '', lines: 1 });
-    expect(said).toMatch(new RegExp(`^${name}: `));
-    expect(said).not.toContain('command.');
-  });
+  test('an unknown option is one line, exit 2', () => refuses(name, script, '--colour', 'red'));
 });
+
+test('an unknown letter is one line, exit 2', () => refuses('plan', scripts.plan ?? '', '-x'));
+test('too many words are one line, exit 2', () =>
+  refuses('plan', scripts.plan ?? '', ...Array.from({ length: 40 }, () => 'word')));
+
+function refuses(name: string, script: string, ...words: string[]): void {
+  const { exit, out, said } = run(script, ...words);
+  expect({ exit, out, lines: said.trim().split('\n').length }).toEqual({ exit: 2, out: '', lines: 1 });
+  expect(said).toMatch(new RegExp(`^${name}: `));
+  expect(said).not.toContain('command.');
+}
 
 test('an option without its value is named', () => {
   for (const words of [
