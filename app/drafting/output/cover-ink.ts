@@ -1,6 +1,6 @@
-// The first page's head: whose pattern it is, how to print it and prove it true, what to mind, and all pages small.
+// The first page's head: whose pattern it is, how to print it and prove it true, and all pages small.
 
-import { BANK_CARD_MM, longestTie, type Mm, type Say, type Unit } from '../../body';
+import { BANK_CARD_MM, type Mm, type Say } from '../../body';
 import type { Draft } from '../draft-types';
 import { arc, line, type Path, type Point, polyline } from '../geometry';
 import type { Box } from '../packing';
@@ -22,7 +22,7 @@ export function coverInk(
   draft: Draft,
   layout: Layout,
   cover: Cover,
-  { say, units, widthOf }: Lettering,
+  { say, widthOf }: Lettering,
 ): readonly Ink[] {
   const boxed = (paragraphs: readonly Paragraph[], box: Box): readonly Ink[] =>
     wordsOf(setWithin(paragraphs, inset(box), SMALL_PT, widthOf), inset(box), 'words');
@@ -31,7 +31,7 @@ export function coverInk(
     stroke('marks', 'rule', roundedBox(cover.card, BANK_CARD_MM.corner), true),
     ...boxed(printing(say), cover.card),
     ...outline(cover.square),
-    ...boxed(minding(say, units), cover.square),
+    centred(say('print.square'), besideSquare(cover.square), SMALLEST_PT, true, widthOf),
     ...(cover.joining
       ? wordsOf(setWithin(joining(say), cover.joining, SMALL_PT, widthOf), cover.joining, 'words')
       : []),
@@ -64,13 +64,9 @@ function printing(say: Say): readonly Paragraph[] {
   ];
 }
 
-function minding(say: Say, units: Unit): readonly Paragraph[] {
-  return [
-    { text: say('print.square'), bold: true },
-    { text: say('print.care-title'), bold: true, before: 1.8 },
-    { text: say('print.care-child', { longest: longestTie(units), unit: units }) },
-    { text: say('print.care-tools'), before: 0.8 },
-  ];
+/** Under the square, where nothing lies in a ruler's way. */
+function besideSquare({ x, y, width, height }: Box): Point {
+  return { x: x + width / 2, y: y + height + 2.2 };
 }
 
 function joining(say: Say): readonly Paragraph[] {

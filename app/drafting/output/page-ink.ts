@@ -8,6 +8,7 @@ import type { Ink } from './ink';
 import { hasNap } from './label';
 import { labelsInk } from './labels-ink';
 import type { Lettering } from './lettering';
+import { notesInk } from './notes-ink';
 import { pieceInk } from './piece-ink';
 import { stripInk } from './strip-ink';
 import { tileInk } from './tile-ink';
@@ -22,14 +23,15 @@ export function pageInk(draft: Draft, layout: Layout, page: Page, wording: Lette
     ...(page.tile ? tileInk(page.tile, withInk(free, pieces, widthOf), say, widthOf) : []),
     ...labelsInk(draft, layout, { page, free, words: pieces.filter((ink) => ink.kind === 'words') }, wording),
     ...stripInk(draft, layout, page, say, widthOf),
+    ...(page.notes ? notesInk(draft, page.notes, wording) : []),
     ...(page.cover ? coverInk(draft, layout, page.cover, wording) : []),
   ];
 }
 
-function placedInk(draft: Draft, placed: Placed, { say, widthOf }: Lettering): readonly Ink[] {
+function placedInk(draft: Draft, placed: Placed, { say, units, widthOf }: Lettering): readonly Ink[] {
   const piece = draft.pieces[placed.piece];
   if (!piece) return [];
-  const drawn = { piece, whole: placed.whole, nap: hasNap(draft), to: moved(placed.move) };
+  const drawn = { piece, whole: placed.whole, nap: hasNap(draft), to: moved(placed.move), units };
   const ink = pieceInk(drawn, say, widthOf);
   return placed.window ? clippedInk(ink, placed.window, widthOf) : ink;
 }

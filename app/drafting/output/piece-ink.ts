@@ -1,6 +1,6 @@
 // One piece as ink: cut line, seam line, fold, grain, notches, lines and cuts; its label is set apart.
 
-import type { Mm, Say } from '../../body';
+import type { Mm, Say, Unit } from '../../body';
 import type { Edge, Notch, Piece } from '../draft-types';
 import {
   add,
@@ -17,6 +17,7 @@ import {
 } from '../geometry';
 import { straight, wordSide } from '../sheets/marks';
 import { arrowHead } from './arrow';
+import { edgeWords } from './edge-words';
 import { cutOnAxis, foldInk, offFold, pathOnFold } from './fold';
 import { type Ink, stroke, type TextWidth } from './ink';
 import { wordsAlong } from './words-along';
@@ -27,6 +28,8 @@ export type Drawn = {
   readonly whole: boolean;
   readonly nap: boolean;
   readonly to: (p: Point) => Point;
+  /** With units, the allowance stands beside each edge's name. */
+  readonly units?: Unit;
 };
 
 /** Length of a notch where there is no allowance to cross, mm; then it lies inside. */
@@ -68,6 +71,7 @@ export function pieceInk(shown: Drawn, say: Say, widthOf: TextWidth): readonly I
   for (const { text, ends } of wordings(shown, say)) {
     ink.push(...wordsAlong(text, [to(ends[0]), to(ends[1])], wordSide(ends, to), ink, widthOf));
   }
+  ink.push(...edgeWords(shown, ink, say, widthOf));
   return ink;
 }
 

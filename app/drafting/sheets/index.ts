@@ -10,6 +10,7 @@ import { turnsThatFit } from './fit';
 import { headOf } from './furniture';
 import type { Layout, Page } from './layout';
 import { type Mapped, mapWithin } from './map';
+import { withNotes } from './notes';
 import { pageOf } from './page';
 import type { Paper } from './papers';
 import { fewestSheets } from './search';
@@ -53,13 +54,21 @@ export function layOut(draft: Draft, paper: Paper, options: LayOutOptions): Layo
   const first: Sheet = { kind: 'first', board: firstBoard(area, head.box), laid: [] };
   const started = [first, ...tiled.map((page) => tileSheet(area, page))];
   const fresh = { plain: plainBoard(area), bare: bareBoard(area) };
-  const sheets = fewestSheets(fitting, started, fresh, options);
+  const noted = withNotes(draft, fewestSheets(fitting, started, fresh, options), fresh, area);
+  const { sheets } = noted;
   const pages = sheets.map((sheet, index): Page => {
     const tilePage = tiled[index - 1];
     const name = tilePage ? tileName(tilePage.tile.row, tilePage.tile.column) : String(index + 1);
-    const used = Math.max(bottomOf(sheet), index === 0 ? head.box.height : 0);
+    const notes =
+      index === noted.index ? { ...noted.box, x: noted.box.x + area.x, y: noted.box.y + area.y } : undefined;
+    const used = Math.max(
+      bottomOf(sheet),
+      index === 0 ? head.box.height : 0,
+      notes ? noted.box.y + noted.box.height : 0,
+    );
     const height = paper.roll && !tilePage ? area.y + Math.ceil(used) + BOTTOM_MARGIN_MM : size.height;
-    return pageOf(draft, sheet, area, { name, width: size.width, height, tiled: tilePage });
+    const page = pageOf(draft, sheet, area, { name, width: size.width, height, tiled: tilePage });
+    return notes ? { ...page, notes } : page;
   });
   const map = pages.length > 1 ? mapWithin(pages, head.mapBox) : [];
   const cover = { ...head.cover, map };

@@ -55,6 +55,8 @@ export type Page = {
   readonly strip: Strip;
   readonly tile?: Tile;
   readonly cover?: Cover;
+  /** Room for what is said beside the pieces; one page has it. */
+  readonly notes?: Box;
 };
 
 /**
