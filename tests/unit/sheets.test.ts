@@ -102,8 +102,12 @@ describe('pieces on paper', () => {
     );
   });
 
-  test('small pieces share one page', () => {
-    expect(layOut(handMade(0.35), paper('a4'), { effort: 40, seed: 1 }).pages).toHaveLength(1);
+  test('small pieces share one page, and what is said stands there too as soon as it has room', () => {
+    const pages = (size: number) => layOut(handMade(size), paper('a4'), { effort: 40, seed: 1 }).pages;
+    expect(pages(0.35).filter((page) => page.placed.length > 0)).toHaveLength(1);
+    const [only, ...more] = pages(0.33);
+    expect(more).toEqual([]);
+    expect(only?.notes?.key).toBeDefined();
   });
 
   test('the same seed lays out alike; more effort never takes more pages', () => {
@@ -127,10 +131,12 @@ describe('pieces on paper', () => {
     expect(layOut(handMade(2.6), paper(id), usual).pages).toHaveLength(1);
   });
 
-  test('a roll is as long as its pieces need', () => {
+  test('a roll is as long as its pieces and words need', () => {
     const draft = handMade(1);
     const [page] = layOut(draft, paper('roll:914'), usual).pages;
-    const lowest = Math.max(...(page ? outlines(draft, page) : []).flat().map((p) => p.y));
+    const words = page?.notes?.words ?? expect.fail('words have room');
+    const pieces = Math.max(...(page ? outlines(draft, page) : []).flat().map((p) => p.y));
+    const lowest = Math.max(pieces, words.y + words.height);
     expect(page?.height).toBeGreaterThanOrEqual(lowest + BOTTOM_MARGIN_MM - 1e-6);
     expect(page?.height).toBeLessThan(lowest + BOTTOM_MARGIN_MM + 2);
   });

@@ -22,7 +22,7 @@ export function furnished(page: Page): Board {
     { x: 0, y: height - BOTTOM_MARGIN_MM, width, height: BOTTOM_MARGIN_MM },
   ];
   const head = cover ? [cover.title, cover.card, cover.square, ...cover.map.map((cell) => cell.box)] : [];
-  const words = [...(cover?.joining ? [cover.joining] : []), ...(page.notes ? [page.notes] : [])];
+  const words = [cover?.joining, page.notes?.words, page.notes?.key].filter((box) => box !== undefined);
   return [...margins, stripBox(strip), ...head, ...words].reduce(
     (board, box) => blockBox(board, box),
     emptyBoard(width, height),

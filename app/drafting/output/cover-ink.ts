@@ -18,12 +18,7 @@ const INSET_MM = 3;
 /** Sizes of small print, points. */
 const SMALL_PT = [9.5, 9, 8.5, 8, 7.5, SMALLEST_PT];
 
-export function coverInk(
-  draft: Draft,
-  layout: Layout,
-  cover: Cover,
-  { say, widthOf }: Lettering,
-): readonly Ink[] {
+export function coverInk(draft: Draft, layout: Layout, cover: Cover, { say, widthOf }: Lettering): readonly Ink[] {
   const boxed = (paragraphs: readonly Paragraph[], box: Box): readonly Ink[] =>
     wordsOf(setWithin(paragraphs, inset(box), SMALL_PT, widthOf), inset(box), 'words');
   return [

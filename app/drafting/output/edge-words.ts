@@ -1,6 +1,7 @@
 // What an edge is called and how much is added there, in the allowance itself, where nothing else is drawn.
 
 import type { Say, Unit } from '../../body';
+import { layerOf } from '../cloth';
 import type { Edge, Piece } from '../draft-types';
 import { add, left, type Point, pointAtLength, scale } from '../geometry';
 import { boxRound, crossesAny } from './crossing';
@@ -8,28 +9,47 @@ import { centred } from './flow';
 import { type Ink, MM_PER_PT, SMALLEST_PT, type TextWidth, type Words } from './ink';
 import { readingTurn } from './words-along';
 
-/** Edges that a beginner asks for by name. */
-const named = [
-  'neckline',
-  'shoulder',
-  'armhole',
-  'side',
-  'hem',
-  'cuff',
-  'face',
-  'crown',
-  'neck',
-  'nape',
-  'front-raglan',
-  'back-raglan',
-  'front-cap',
-  'back-cap',
-  'front-underarm',
-  'back-underarm',
-] as const;
+/** What edges are called that a beginner asks for by name; what ends in a hem is a hem, whatever it is called in the data. */
+const named: Readonly<Record<string, string>> = {
+  neckline: 'neck',
+  neck: 'neck',
+  'neck-front': 'neck',
+  'neck-back': 'neck',
+  shoulder: 'shoulder',
+  armhole: 'armhole',
+  side: 'side',
+  'front-inseam': 'inseam',
+  'back-inseam': 'inseam',
+  'front-crotch': 'crotch',
+  'back-crotch': 'crotch',
+  hem: 'waist',
+  top: 'waist',
+  waist: 'waist',
+  cuff: 'cuff',
+  face: 'face',
+  crown: 'crown',
+  nape: 'nape',
+  'front-raglan': 'to-front',
+  'back-raglan': 'to-back',
+  'front-cap': 'to-front',
+  'back-cap': 'to-back',
+  'front-underarm': 'front-underarm',
+  'back-underarm': 'back-underarm',
+};
+
+/** A top edge is a waist on a skirt alone; `hem` names the bodice's lower edge, sewn to a skirt where it is no hem. */
+function nameOf({ name, role }: Edge, piece: Piece): string | undefined {
+  if (role === 'closure') return 'closure';
+  if (role === 'hem' && name !== 'cuff' && name !== 'face') return 'hem';
+  if (name === 'top' && !piece.name.startsWith('skirt')) return undefined;
+  return named[name];
+}
 
 /** Where along the edge words may stand, as shares of its length, the best first. */
 const PLACES = [0.5, 0.35, 0.65, 0.22, 0.78];
+
+/** Kept between words and what crosses the allowance, mm. */
+const BESIDE_MM = 1;
 
 /** Small print and its air, as a share of its size: no band narrower than this has words in it. */
 const BAND_SHARE = 1.25;
@@ -37,10 +57,11 @@ const BAND_SHARE = 1.25;
 type Shown = { readonly piece: Piece; readonly to: (p: Point) => Point; readonly units?: Unit };
 
 export function edgeWords({ piece, to, units }: Shown, ink: readonly Ink[], say: Say, widthOf: TextWidth) {
+  if (layerOf(piece.name) === 'bias') return [];
   return piece.edges.flatMap((edge): readonly Words[] => {
-    const known = edge.role === 'closure' || (named as readonly string[]).includes(edge.name);
+    const known = nameOf(edge, piece);
     if (!known || edge.role === 'fold' || edge.allowance < SMALLEST_PT * MM_PER_PT * BAND_SHARE) return [];
-    const name = say(edge.role === 'closure' ? 'edge.closure' : `edge.${edge.name}`);
+    const name = say(`edge.${known}`);
     const text = units ? say('edge.with', { edge: name, length: edge.allowance, unit: units }) : name;
     return wordsIn(edge, text, to, ink, widthOf);
   });
@@ -59,7 +80,7 @@ function wordsIn(
     const { point, tangent } = pointAtLength(path, share * length);
     const middle = to(add(point, scale(left(tangent), allowance / 2)));
     const turn = readingTurn(to(point), to(add(point, tangent)));
-    if (!crossesAny(boxRound(middle, half, SMALLEST_PT, turn), ink, widthOf))
+    if (!crossesAny(boxRound(middle, half + BESIDE_MM, SMALLEST_PT, turn), ink, widthOf))
       return [centred(text, middle, SMALLEST_PT, false, widthOf, turn)];
   }
   return [];

@@ -44,7 +44,12 @@ export function stripBlock(x: Mm, y: Mm): Strip {
 }
 
 /** The first page's head without its map, the box for the map, and the box all of it takes. */
-export type Head = { readonly cover: Omit<Cover, 'map'>; readonly mapBox: Box; readonly box: Box };
+export type Head = {
+  readonly cover: Omit<Cover, 'map'>;
+  readonly aside: Box;
+  readonly mapBox: Box;
+  readonly box: Box;
+};
 
 /** Beside card and square lies the map; where pages join, words on joining do, and the map has a band of its own below. */
 export function headOf(area: Area, pages: readonly Mapped[]): Head {
@@ -57,11 +62,12 @@ export function headOf(area: Area, pages: readonly Mapped[]): Head {
   const title = { x: area.x, y: area.y, width: stripAcross(area).words.width, height: TITLE_MM };
   const height = TITLE_MM + BETWEEN_MM + card.height;
   const box = { x: area.x, y: area.y, width, height };
-  if (!pages.some((page) => page.tile)) return { cover: { width, title, card, square }, mapBox: aside, box };
+  if (!pages.some((page) => page.tile)) return { cover: { width, title, card, square }, aside, mapBox: aside, box };
   const below = { x: area.x, y: box.y + height + BETWEEN_MM, width };
   const band = { ...below, height: mapBandHeight(pages, { ...below, height: Infinity }) };
   return {
     cover: { width, title, card, square, joining: aside },
+    aside,
     mapBox: band,
     box: { ...box, height: height + BETWEEN_MM + band.height },
   };

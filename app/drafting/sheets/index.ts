@@ -54,21 +54,22 @@ export function layOut(draft: Draft, paper: Paper, options: LayOutOptions): Layo
   const first: Sheet = { kind: 'first', board: firstBoard(area, head.box), laid: [] };
   const started = [first, ...tiled.map((page) => tileSheet(area, page))];
   const fresh = { plain: plainBoard(area), bare: bareBoard(area) };
-  const noted = withNotes(draft, fewestSheets(fitting, started, fresh, options), fresh, area);
+  const filled = (from: readonly Sheet[]) => fewestSheets(fitting, from, fresh, options);
+  const noted = withNotes(draft, started, { fresh, area, roll: paper.roll === true, fill: filled });
   const { sheets } = noted;
   const pages = sheets.map((sheet, index): Page => {
     const tilePage = tiled[index - 1];
     const name = tilePage ? tileName(tilePage.tile.row, tilePage.tile.column) : String(index + 1);
-    const notes =
+    const words =
       index === noted.index ? { ...noted.box, x: noted.box.x + area.x, y: noted.box.y + area.y } : undefined;
     const used = Math.max(
       bottomOf(sheet),
       index === 0 ? head.box.height : 0,
-      notes ? noted.box.y + noted.box.height : 0,
+      words ? noted.box.y + noted.box.height : 0,
     );
     const height = paper.roll && !tilePage ? area.y + Math.ceil(used) + BOTTOM_MARGIN_MM : size.height;
     const page = pageOf(draft, sheet, area, { name, width: size.width, height, tiled: tilePage });
-    return notes ? { ...page, notes } : page;
+    return words ? { ...page, notes: noted.apart ? { words, key: head.aside } : { words } } : page;
   });
   const map = pages.length > 1 ? mapWithin(pages, head.mapBox) : [];
   const cover = { ...head.cover, map };

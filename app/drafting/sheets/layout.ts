@@ -47,6 +47,9 @@ export type Cover = {
   readonly map: readonly MapCell[];
 };
 
+/** Where the words lie, and the key of lines and notches where it does not follow them. */
+export type Notes = { readonly words: Box; readonly key?: Box };
+
 export type Page = {
   readonly name: string;
   readonly width: Mm;
@@ -56,7 +59,7 @@ export type Page = {
   readonly tile?: Tile;
   readonly cover?: Cover;
   /** Room for what is said beside the pieces; one page has it. */
-  readonly notes?: Box;
+  readonly notes?: Notes;
 };
 
 /**

@@ -1,0 +1,51 @@
+// What the lines and notches of a pattern mean: a sample of each, and its words beside it.
+
+import type { Mm } from '../../body';
+import { line, type Path, point } from '../geometry';
+import type { Box } from '../packing';
+import { arrowHead } from './arrow';
+import { setWithin, wordsOf } from './flow';
+import { type Ink, type pens, SMALLEST_PT, stroke } from './ink';
+import type { Lettering } from './lettering';
+
+const SIZES_PT = [8, 7.5, SMALLEST_PT];
+const SAMPLE_MM = 10;
+const BESIDE_MM = 2;
+
+/** The samples in so many columns, the box's height shared among the lines. */
+export function keyInk(box: Box, columns: number, { say, widthOf }: Lettering): readonly Ink[] {
+  const rows = Math.ceil(samples.length / columns);
+  const [width, height] = [box.width / columns, box.height / rows];
+  return samples.flatMap(({ code, draw }, index) => {
+    const x = box.x + Math.floor(index / rows) * width;
+    const y = box.y + (index % rows) * height;
+    const beside = { x: x + SAMPLE_MM + BESIDE_MM, y, width: width - SAMPLE_MM - (columns > 1 ? 2 : 1) * BESIDE_MM, height };
+    const words = setWithin([{ text: say(`print.key.${code}`) }], beside, SIZES_PT, widthOf);
+    const middle = { ...beside, y: y + (height - words.height) / 2 };
+    return [...draw(x, y + height / 2), ...wordsOf(words, middle, 'words')];
+  });
+}
+
+type Sample = { readonly code: string; readonly draw: (x: Mm, y: Mm) => readonly Ink[] };
+
+const level = (x: Mm, y: Mm): Path => [line(point(x, y), point(x + SAMPLE_MM, y))];
+const pen = (name: keyof typeof pens) => (x: Mm, y: Mm) => [stroke('marks', name, level(x, y))];
+
+/** A notch crosses the allowance, from the line to sew out to the line to cut. */
+const notch = (x: Mm, y: Mm, at: readonly Mm[]) =>
+  at.map((each) => stroke('marks', 'notch', [line(point(x + each, y - 1.5), point(x + each, y + 1.5))]));
+
+const samples: readonly Sample[] = [
+  { code: 'cut', draw: pen('cut') },
+  { code: 'seam', draw: pen('seam') },
+  { code: 'fold', draw: pen('fold') },
+  { code: 'inner', draw: pen('inner') },
+  { code: 'notch', draw: (x, y) => notch(x, y, [1, 7, 9.5]) },
+  {
+    code: 'grain',
+    draw: (x, y) => [
+      stroke('marks', 'mark', level(x, y)),
+      stroke('marks', 'mark', arrowHead(point(x + SAMPLE_MM, y), point(1, 0))),
+    ],
+  },
+];
