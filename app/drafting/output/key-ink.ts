@@ -19,7 +19,12 @@ export function keyInk(box: Box, columns: number, { say, widthOf }: Lettering): 
   return samples.flatMap(({ code, draw }, index) => {
     const x = box.x + Math.floor(index / rows) * width;
     const y = box.y + (index % rows) * height;
-    const beside = { x: x + SAMPLE_MM + BESIDE_MM, y, width: width - SAMPLE_MM - (columns > 1 ? 2 : 1) * BESIDE_MM, height };
+    const beside = {
+      x: x + SAMPLE_MM + BESIDE_MM,
+      y,
+      width: width - SAMPLE_MM - (columns > 1 ? 2 : 1) * BESIDE_MM,
+      height,
+    };
     const words = setWithin([{ text: say(`print.key.${code}`) }], beside, SIZES_PT, widthOf);
     const middle = { ...beside, y: y + (height - words.height) / 2 };
     return [...draw(x, y + height / 2), ...wordsOf(words, middle, 'words')];

@@ -13,8 +13,8 @@ const DOT_MM = 3;
 /** From the words to the line, mm. */
 const GAP_MM = 1;
 
-/** Where on the label's box a leader may start, as shares of its sides, the best first. */
-const STARTS = [0.5, 0.15, 0.85, 0.3, 0.7].flatMap((share) => [
+/** Where on the label's box a leader may start, as shares of its sides, the best first; past its sides where words lie in the way. */
+const STARTS = [0.5, 0.15, 0.85, 0.3, 0.7, -0.5, 1.5, -1.5, 2.5].flatMap((share) => [
   { x: share, y: 0.5 },
   { x: 0.5, y: share },
 ]);
