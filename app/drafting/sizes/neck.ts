@@ -12,6 +12,8 @@ const BACK_DROP_SHARE = 0.3;
 const LEAST_BACK_DROP_MM = 3;
 /** A wished drop may go as deep as this many half widths before the neckline grows instead. */
 const DEEPEST_DROPS = 1.9;
+/** A half width that nobody measured takes at most this share of the body's length, for its curve is deeper than wide. */
+const WIDEST_GUESS_SHARE = 0.65;
 const SOLVED_MM = 1e-4;
 /** What stays with front and back beside a raglan sleeve: 0.19 and 0.17 of the whole neck (common practice, no source). */
 const FRONT_KEPT = 0.64;
@@ -71,7 +73,8 @@ export const neckSizes = maker(
  */
 function neckGirth(wearer: Wearer): number {
   const fromPlace = !wearer.taken('neck-girth') && wearer.taken('side-inset') && wearer.taken('shoulder-length');
-  const left = wearer.of('front-width') / 2 - wearer.of('side-inset') - wearer.of('shoulder-length');
+  const beside = wearer.of('front-width') / 2 - wearer.of('side-inset') - wearer.of('shoulder-length');
+  const left = Math.min(beside, wearer.of('body-length') * WIDEST_GUESS_SHARE);
   const girth = fromPlace && left > 0 ? left / HALF_WIDTH_SHARE : wearer.of('neck-girth');
   return easedNeck(girth, wearer.cloth);
 }
