@@ -85,7 +85,12 @@ describe('skirts', () => {
     expect(along(skirt('gathered', { readings }), 'skirt-back', 'opening')).toBeCloseTo(byHand, 1),
   );
 
-  test('a band is folded to 12 mm', () => expect(along(skirt('gathered'), 'waistband', 'side')).toBeCloseTo(24, 6));
+  test.each([
+    ['a fortieth of its waist', waist / 40, {}],
+    ['8 mm at least', 8, { 'waist-girth': 200 }],
+  ])('a band is folded to %s', (_, byHand, readings) =>
+    expect(along(skirt('gathered', { readings }), 'waistband', 'side')).toBeCloseTo(2 * byHand, 6),
+  );
 });
 
 describe('hoods and ears', () => {

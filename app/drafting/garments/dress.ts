@@ -1,3 +1,4 @@
+import type { Traits } from '../../body';
 import { type Bodices, type Hems, isBand, type Necks, type Opens, type Skirts, type Sleeves } from '../heads/choices';
 import { dressHead } from '../heads/dress';
 import { assemble } from '../rows/garment';
@@ -5,7 +6,7 @@ import type { RefTo } from '../rows/names';
 import { allOnly, only, part } from '../rows/part';
 import type { Sizes, SizesOf } from '../sizes/maker';
 import { waistSizes } from '../sizes/waist';
-import { armholePart } from './parts/armhole';
+import { armholeParts } from './parts/armhole';
 import { backCasingPart } from './parts/back-casing';
 import { type BandGives, bandPart, isRound } from './parts/band';
 import { bandTopParts } from './parts/band-top';
@@ -66,13 +67,22 @@ const opened = {
 
 /** Where the skirt is sewn to the bodice: all round, or in front alone. */
 const waist = part<Waist>({
-  unsuited: (['back', 'auto'] as const).map((from) => ({
-    choice: 'opening',
-    from,
-    to: 'none',
-    ...(from === 'back' ? { code: 'opening-none-instead' } : {}),
-    when: (_, choices) => isRound(choices),
-  })),
+  unsuited: [
+    ...(['back', 'auto'] as const).map((from) => ({
+      choice: 'opening' as const,
+      from,
+      to: 'none' as const,
+      ...(from === 'back' ? { code: 'opening-none-instead' } : {}),
+      when: (_: Traits, choices: Waist['choices']) => isRound(choices),
+    })),
+    // Held up by straps alone, it fits the chest closely: it opens behind unless she wishes otherwise.
+    {
+      choice: 'opening',
+      from: 'auto',
+      to: 'back',
+      when: (_, choices) => isBand(choices) && !isRound(choices),
+    },
+  ],
   passages: [
     {
       measure: 'head-girth',
@@ -120,7 +130,7 @@ export const dress = assemble(dressHead, [
   only(isTank, tankPart),
   only(hangs, sleevePart),
   ...allOnly(hangs, neckParts(top)),
-  only(hangs, armholePart(top)),
+  ...allOnly(hangs, armholeParts(top)),
   ...allOnly(isBand, [bandPart, ...bandTopParts]),
   hungSkirtPart(hung),
   panelsPart(hung),

@@ -3,7 +3,7 @@ import { hoodedTopHead } from '../heads/hooded-top';
 import { assemble } from '../rows/garment';
 import type { RefTo } from '../rows/names';
 import type { Sizes } from '../sizes/maker';
-import { armholePart } from './parts/armhole';
+import { armholeParts } from './parts/armhole';
 import { bodicePart } from './parts/bodice';
 import { earsPart } from './parts/ears';
 import { hoodPart } from './parts/hood';
@@ -31,7 +31,7 @@ export const hoodedTop = assemble(hoodedTopHead, [
     chin: (): RefTo<'front.chin'>[] => [{ piece: 'front', edge: 'chin' }],
     opensBehind: ({ opening }: Choices) => opening === 'back',
   }),
-  armholePart(top),
+  ...armholeParts(top),
   slitPart('front', top.lined),
   pocketPart,
   earsPart,

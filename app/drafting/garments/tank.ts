@@ -1,7 +1,7 @@
 import type { Hems, Necks, Opens } from '../heads/choices';
 import { tankHead } from '../heads/tank';
 import { assemble } from '../rows/garment';
-import { armholePart } from './parts/armhole';
+import { armholeParts } from './parts/armhole';
 import { bodicePart } from './parts/bodice';
 import { neckParts } from './parts/neck';
 import { slitPart } from './parts/slit';
@@ -21,6 +21,6 @@ export const tank = assemble(tankHead, [
   bodicePart(top),
   tankPart,
   ...neckParts(top),
-  armholePart(top),
+  ...armholeParts(top),
   slitPart('back', isFacedInside),
 ]);

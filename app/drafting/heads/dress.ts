@@ -1,7 +1,7 @@
 import { one, yes } from './choice';
 import { armholeChoice, type Bodices, hemChoice, isBand, neckChoice, panelsChoice, type Sleeves } from './choices';
 import { head, needs } from './head';
-import { bodiceNeeds, skirtNeeds, sleeveNeeds } from './needed';
+import { bareNeeds, bodiceNeeds, skirtNeeds, sleeveNeeds } from './needed';
 
 /** Any bodice with any skirt, with sleeves or straps. */
 export const dressHead = head({
@@ -24,6 +24,7 @@ export const dressHead = head({
   needs: [
     ...needs(bodiceNeeds, (choices: Bodices) => !isBand(choices)),
     ...needs(sleeveNeeds, (choices: Bodices & Sleeves) => !isBand(choices) && choices.sleeve !== 'none'),
+    ...needs(bareNeeds, (choices: Bodices & Sleeves) => !isBand(choices) && choices.sleeve === 'none'),
     ...needs(['chest-girth', 'waist-girth', 'bodice-height', 'neck-girth', 'armhole-depth', 'strap-length'], isBand),
     ...needs(skirtNeeds),
     ...needs(['underarm-to-waist', 'head-girth']),

@@ -10,7 +10,7 @@ import {
   type Sleeves,
 } from './choices';
 import { head, needs } from './head';
-import { bodiceNeeds, earNeeds, hoodNeeds, sleeveNeeds } from './needed';
+import { bareNeeds, bodiceNeeds, earNeeds, hoodNeeds, sleeveNeeds } from './needed';
 
 /** A top with sleeves and a hood, for anything that sits or stands upright. */
 export const hoodedTopHead = head({
@@ -31,6 +31,7 @@ export const hoodedTopHead = head({
   needs: [
     ...needs(bodiceNeeds),
     ...needs(sleeveNeeds, ({ sleeve }: Pick<Sleeves, 'sleeve'>) => sleeve !== 'none'),
+    ...needs(bareNeeds, ({ sleeve }: Pick<Sleeves, 'sleeve'>) => sleeve === 'none'),
     ...needs(hoodNeeds),
     { measure: 'paw-girth', when: ({ pocket }) => pocket },
     ...needs(earNeeds, ({ ears }: Ears) => ears === 'open'),

@@ -27,6 +27,9 @@ export const sleeveNeeds = [
   'underarm-length',
 ] as const satisfies readonly MeasureId[];
 
+/** Without sleeves, what an armhole lets through and goes round. */
+export const bareNeeds = ['arm-root-girth', 'paw-girth'] as const satisfies readonly MeasureId[];
+
 export const hoodNeeds = ['head-girth', 'face-edge', 'crown-arc', 'hood-depth'] as const satisfies readonly MeasureId[];
 export const earNeeds = [
   'ear-base',

@@ -91,11 +91,15 @@ export type NotionRow<N extends Names = Names> = When<N> & {
   readonly length: (look: Look<N>) => Mm;
 };
 
-/** Something that must pass on the way on and off, and what it passes through. */
+/**
+ * Something that must pass on the way on and off, and what it passes through. `gives` is known before anything is drawn, and so
+ * may ask for an opening; `drawn` is what the finished edge gives.
+ */
 export type Passage<N extends Names = Names> = When<N> & {
   readonly measure: MeasureId;
   readonly through: string;
-  readonly gives: (sizes: Sizes<N['size']>) => Mm;
+  readonly gives?: (sizes: Sizes<N['size']>) => Mm;
+  readonly drawn?: (look: Look<N>) => Mm;
   /** How much wider the place is once front or back are opened all the way; left out where that opens nothing here. */
   readonly opened?: (sizes: Sizes<N['size']>) => Mm;
   /** A slit down from the neck makes this place larger. */

@@ -1,5 +1,6 @@
 import type { Flag, Mm, Traits } from '../../body';
 import type { OpeningRow } from '../draft-types';
+import type { Drawing } from '../drawing/draw';
 import type { AnyNames, Centre, Passage } from '../rows/rows';
 import { SOFT_PASS } from '../sizes/ease';
 import type { Sizes } from '../sizes/maker';
@@ -38,24 +39,27 @@ type Passing = { readonly passage: Passage<AnyNames>; readonly needs: Mm; readon
 /**
  * Does it go on, does it come off? What must pass, against the smallest openings on the way: stretch counts in full at an
  * open edge and half where it is seamed. Where the maker left it to us and it does not pass, a slit is added, or front or
- * back are opened; what she chose is kept, and what will not pass is said.
+ * back are opened; nothing stays closed on the word of an estimate. What she chose is kept, and what will not pass is said.
+ * With a `drawing` it is the finished edges that count.
  */
-export function openingFor(ways: Ways, wearer: Wearer, sizes: Sizes): Opened {
+export function openingFor(ways: Ways, wearer: Wearer, sizes: Sizes, drawing?: Drawing): Opened {
   const { wish, offered } = ways;
-  const passings = ways.passages.map((passage) => passingOf(passage, wearer, sizes));
+  const passings = ways.passages.flatMap((passage) => passingOf(passage, wearer, sizes, drawing) ?? []);
   const centre = Math.max(0, ...ways.centre.map((each) => each.length(sizes)));
-  const tight = passings.filter((each) => each.gives < each.needs);
+  const opens = passings.filter(({ passage }) => passage.opened || passage.slit);
+  const guessed = opens.some(({ passage }) => wearer.known(passage.measure).from === 'estimate');
+  const tight = opens.filter((each) => each.gives < each.needs);
   const neckOnly = tight.every((each) => each.passage.slit);
   const slitNeeded = Math.max(0, ...tight.map((each) => (each.needs - each.gives) / 2 + SLIT_ROOM_MM));
   const longest = centre * LONGEST_SLIT;
-  const slits = neckOnly && slitNeeded <= longest && offered.includes('slit');
-  const automatic = tight.length === 0 ? 'none' : slits ? 'slit' : openAllTheWay(ways, wearer.traits);
+  const slits = neckOnly && slitNeeded <= longest && offered.includes('slit') && !guessed;
+  const automatic = tight.length === 0 && !guessed ? 'none' : slits ? 'slit' : openAllTheWay(ways, wearer.traits);
   const opening = wish === 'auto' ? automatic : wish;
   const wished = Math.max(slitNeeded, centre * WISHED_SLIT, LEAST_SLIT_MM);
   const slit = opening === 'slit' ? Math.min(wished, longest) : null;
   const rows = passings.map((each) => rowOf(each, opening, slit, sizes));
   const blocked = rows.flatMap((row, index) => (row.gives < row.needs ? [willNotPass(row, passings[index])] : []));
-  return { opening, slit, rows, flags: [...notes(wish, opening, slit), ...blocked] };
+  return { opening, slit, rows, flags: [...notes(wish, opening, slit, guessed), ...blocked] };
 }
 
 function openAllTheWay({ offered, opensAt, opensFirmAt }: Ways, traits: Traits): string {
@@ -63,13 +67,21 @@ function openAllTheWay({ offered, opensAt, opensFirmAt }: Ways, traits: Traits):
   return offered.includes(first) ? first : (offered.find((each) => ['front', 'back'].includes(each)) ?? 'none');
 }
 
-function passingOf(passage: Passage<AnyNames>, wearer: Wearer, sizes: Sizes): Passing {
+/** Null for what only the drawn edge tells, before it is drawn. */
+function passingOf(
+  passage: Passage<AnyNames>,
+  wearer: Wearer,
+  sizes: Sizes,
+  drawing: Drawing | undefined,
+): Passing | null {
+  const gives = (drawing && passage.drawn?.(drawing)) ?? passage.gives?.(sizes);
+  if (gives === undefined) return null;
   const girth = wearer.of(passage.measure);
   const { stuffing, head } = wearer.traits;
   const firm = stuffing === 'firm' || (passage.measure === 'head-girth' && head === 'firm');
   const needs = firm ? girth + FIRM_ROOM_MM : girth * SOFT_PASS;
   const stretch = wearer.cloth.stretch * (passage.seamed ? 0.5 : 1);
-  return { passage, needs, gives: passage.gives(sizes) * (1 + stretch) };
+  return { passage, needs, gives: gives * (1 + stretch) };
 }
 
 /** With the front or back open all the way, every place that this opens is as much wider as its row says. */
@@ -81,11 +93,11 @@ function rowOf({ passage, needs, gives }: Passing, opening: string, slit: Mm | n
   return { ...through, gives, closure: 'none' };
 }
 
-function notes(wish: string, opening: string, slit: Mm | null): Flag[] {
+function notes(wish: string, opening: string, slit: Mm | null, guessed: boolean): Flag[] {
   return wish === 'auto' && opening !== 'none'
     ? [
         {
-          code: 'opening-added',
+          code: guessed ? 'opening-for-guess' : 'opening-added',
           severity: 'note',
           measures: ['head-girth', 'neck-girth'],
           values: { slit: slit ?? 0 },

@@ -3,12 +3,15 @@ import type { Adjustment } from '../draft-types';
 import type { Choices } from '../heads';
 import { active, type Garment } from '../rows/garment';
 import { finishedSizes } from '../sizes/finished';
+import type { Sizes } from '../sizes/maker';
 import type { Wearer } from '../sizes/wearer';
 import { type Matched, match } from './match';
 import { type Opened, openingFor, type Ways } from './openings';
 
 /** Making it another way can call for another way again; no garment goes round more often. */
 const MOST_CHANGES = 8;
+/** Slits this nearly as long are one. */
+const SLIT_ALIKE_MM = 0.01;
 
 export type SettledGarment = {
   readonly matched: Matched;
@@ -46,9 +49,7 @@ export function settleGarment(
   );
   for (let round = 0; ; round++) {
     const made = finishedSizes(dress(choices), active(garment.sizes, choices), corrections);
-    const opened = openingFor(waysOf(garment, choices, asked), dress(choices), made.sizes);
-    const wearer = dress({ ...choices, ...(garment.choices.opening ? { opening: opened.opening } : {}) });
-    const matched = match(garment, { wearer, slit: opened.slit }, made.sizes);
+    const { opened, matched } = opensAndMatches(garment, { choices, asked, sizes: made.sizes }, dress);
     const change = garment.instead.find(
       (row) =>
         choices[row.choice] === row.from &&
@@ -62,6 +63,22 @@ export function settleGarment(
     choices = { ...choices, [change.choice]: change.to };
     changes.push({ code: change.code, by: 0, because: change.choice, check: change.check });
   }
+}
+
+/** Opened as its sizes ask for, its seams matched; and once more where its finished edges turn out narrower. */
+function opensAndMatches(
+  garment: Garment,
+  { choices, asked, sizes }: { choices: Choices; asked: Choices; sizes: Sizes },
+  dress: (choices: Choices) => Wearer<Choices>,
+): Pick<SettledGarment, 'opened' | 'matched'> {
+  const ways = waysOf(garment, choices, asked);
+  const made = ({ opening, slit }: Opened) =>
+    match(garment, { wearer: dress({ ...choices, ...(garment.choices.opening ? { opening } : {}) }), slit }, sizes);
+  const first = openingFor(ways, dress(choices), sizes);
+  const matched = made(first);
+  const opened = openingFor(ways, dress(choices), sizes, matched.drawing);
+  const wider = opened.opening !== first.opening || (opened.slit ?? 0) > (first.slit ?? 0) + SLIT_ALIKE_MM;
+  return { opened, matched: wider ? made(opened) : matched };
 }
 
 /** How a garment may be opened, with these choices: the opening itself as it was asked for. */

@@ -4,8 +4,8 @@ import { gathers, meetingWidth } from './fullness';
 import { maker } from './maker';
 import type { Wearer } from './wearer';
 
-/** What a pleat shows: about as wide as is usual, and never so narrow that its folds are under 8 mm deep (common practice, no source). */
-const PLEAT = { knife: { usual: 18, narrowest: 8 }, box: { usual: 32, narrowest: 16 } } as const;
+/** What a pleat shows: this share of the waist, and never so narrow that its folds are under 8 mm deep (common practice, no source). */
+const PLEAT = { knife: { share: 1 / 20, narrowest: 8 }, box: { share: 1 / 12, narrowest: 16 } } as const;
 /** Each tier gathers on to the one above by this much. */
 export const TIER_GATHERS = 1.5;
 const TIERS = 3;
@@ -15,7 +15,9 @@ const BIAS_SHARE = 0.96;
 const A_LINE_HEM = 1.45;
 /** An elastic waist is cut to pass the hip, and at least this much wider than the waist. */
 const ELASTIC_WIDER = 1.5;
-const BAND_HEIGHT_MM = 12;
+/** A waistband is this share of the waist high, within what can be sewn and worn (common practice, no source). */
+const BAND_SHARE = 1 / 40;
+const BAND_MM = { least: 8, most: 30 } as const;
 const TWO_SEAMS = 2;
 const LEAST_WAIST_EASE_MM = 4;
 const LEAST_LENGTH_OVER_HEM_MM = 10;
@@ -54,9 +56,9 @@ export const skirtSizes = maker(
         skirtHem: hemOf(style, top, hip, length) / 4,
         skirtLength: length / tiers,
         skirtOpen: style === 'elastic' ? 0 : openLength(wearer, waist, length / tiers),
-        pleats: pleatsIn(waist / 4, style),
+        pleats: pleatsIn(waist, style),
         bandHalf: waist / 2,
-        waistbandHeight: BAND_HEIGHT_MM,
+        waistbandHeight: Math.min(Math.max(waist * BAND_SHARE, BAND_MM.least), BAND_MM.most),
       },
     };
   },
@@ -86,8 +88,8 @@ function openLength(wearer: Wearer, waist: Mm, length: Mm): Mm {
 }
 
 /** Pleats in a quarter of the waist: a whole number, so that they end evenly at the centre and the side. */
-function pleatsIn(quarter: Mm, style: Style): number {
-  const { usual, narrowest } = style === 'box' ? PLEAT.box : PLEAT.knife;
-  const most = Math.max(Math.floor(quarter / narrowest), 1);
-  return Math.min(Math.max(Math.round(quarter / usual), 1), most);
+function pleatsIn(waist: Mm, style: Style): number {
+  const { share, narrowest } = style === 'box' ? PLEAT.box : PLEAT.knife;
+  const most = Math.max(Math.floor(waist / 4 / narrowest), 1);
+  return Math.min(Math.round(1 / 4 / share), most);
 }

@@ -1,21 +1,83 @@
-import type { RefTo } from '../../rows/names';
-import { only } from '../../rows/part';
+import type { Look, RefTo } from '../../rows/names';
+import { only, part } from '../../rows/part';
+import { bareSizes, LEAST_BARE_SHOULDER_MM } from '../../sizes/bare';
+import type { SizesOf } from '../../sizes/maker';
 import { bindingPart } from './binding';
-import type { Armholes } from './sleeve-match';
+import type { BodiceGives } from './bodice';
+import { type Armholes, armhole, deepened, LEAST_SIDE_SHARE } from './sleeve-match';
 import type { Top } from './top';
 
-/** Armholes without a sleeve are bound, too hollow to turn; or lined. */
-export const armholePart = <C extends object>({ arm, lined }: Top<C>) =>
-  only(
-    (choices: C) => arm(choices) === 'bare' && !lined(choices),
-    bindingPart('armhole-binding', {
-      edge: (): RefTo<Armholes>[] => [
-        { piece: 'front', edge: 'armhole', back: true },
-        { piece: 'back', edge: 'armhole' },
+type Takes = { readonly choices: object; readonly size: BodiceGives['size']; readonly edge: Armholes };
+type Gives = { readonly size: SizesOf<typeof bareSizes>; readonly edge: never };
+type Seen = Look<{ choices: object; size: BodiceGives['size'] | Gives['size']; edge: Armholes }>;
+
+/** An armhole that nothing is set into is deepened up to this share to go round the arm (common practice, no source). */
+const DEEPEST = 1.5;
+/** What a solver leaves open, mm. */
+const ROUNDED_MM = 0.01;
+
+const edges = (): RefTo<Armholes>[] => [
+  { piece: 'front', edge: 'armhole', back: true },
+  { piece: 'back', edge: 'armhole' },
+];
+
+/** Round the arm, as far as anybody measured it. */
+const needed = (look: Seen) => (look.wearer.taken('arm-root-girth') ? look.sizes.armRoot : armhole(look));
+
+/** Armholes without a sleeve: openings that an arm goes through and stays in. */
+const bare = part<Takes, Gives>({
+  sizes: [bareSizes],
+  passages: (['paw-girth', 'arm-root-girth'] as const).map((measure) => ({
+    measure,
+    through: 'armhole',
+    drawn: armhole,
+  })),
+  match: [
+    {
+      what: 'armhole-round',
+      ratio: (look) => armhole(look) / needed(look),
+      aim: () => [1, Number.POSITIVE_INFINITY],
+      turn: [
+        {
+          size: 'armholeDepth',
+          limit: (look, start) => deepened(look, start, DEEPEST, LEAST_SIDE_SHARE),
+          code: 'armhole-deepened',
+          check: ['armhole-depth', 'arm-root-girth'],
+        },
       ],
-      closed: () => true,
-      ends: () => 'front',
-      rings: 2,
-      hollow: () => true,
-    }),
-  );
+      rest: 'accept',
+      check: ['arm-root-girth', 'armhole-depth'],
+    },
+  ],
+  notes: [
+    {
+      code: 'shoulder-narrow',
+      measures: ['shoulder-length', 'neck-girth'],
+      told: ({ sizes: { shoulder } }) => (shoulder < LEAST_BARE_SHOULDER_MM - 0.5 ? { shoulder } : null),
+    },
+  ],
+  fit: [
+    {
+      place: 'armhole',
+      measure: 'arm-root-girth',
+      garment: armhole,
+      why: (look) => (armhole(look) < needed(look) - ROUNDED_MM ? 'armhole-round-differs' : null),
+    },
+  ],
+});
+
+/** Without a sleeve an armhole is bound, too hollow to turn; or lined. */
+export const armholeParts = <C extends object>({ arm, lined }: Top<C>) =>
+  [
+    only((choices: C) => arm(choices) === 'bare', bare),
+    only(
+      (choices: C) => arm(choices) === 'bare' && !lined(choices),
+      bindingPart('armhole-binding', {
+        edge: edges,
+        closed: () => true,
+        ends: () => 'front',
+        rings: 2,
+        hollow: () => true,
+      }),
+    ),
+  ] as const;

@@ -133,13 +133,23 @@ export function bodicePart<C extends TopChoices, S extends string = never>(
   const hasHem = () => !waisted;
   const isBagged = bagged(top);
   const neckline = halfNeckline(top);
+  const finishedNeck = (look: Look<Names<C>>) =>
+    2 * (sumOf(neckline(look.choices), look) + (freeUnder(chin, look.sizes) ? look.length('front.chin') : 0));
   const rows = part<Takes<C>, BodiceGives>({
     sizes: [neckSizes, bodiceSizes],
     centre: [{ length: ({ frontLength, frontNeckDrop }) => frontLength - frontNeckDrop }],
     passages: [
       { measure: 'head-girth', through: 'hem', gives: ({ hem }) => hem, opened, when: hasHem },
       { measure: 'head-girth', through: 'chest', gives: ({ chest }) => chest, opened },
-      { measure: 'head-girth', through: 'neck', gives: ({ neck }) => neck, opened, slit: true, seamed: true },
+      {
+        measure: 'head-girth',
+        through: 'neck',
+        gives: ({ neck }) => neck,
+        drawn: finishedNeck,
+        opened,
+        slit: true,
+        seamed: true,
+      },
     ],
     pieces: (['front', 'back'] as const).flatMap((side) =>
       (['set-in', 'raglan'] as const).flatMap((cut) => [
@@ -203,8 +213,7 @@ export function bodicePart<C extends TopChoices, S extends string = never>(
       {
         place: 'neck',
         measure: 'neck-girth',
-        garment: (look) =>
-          2 * (sumOf(neckline(look.choices), look) + (freeUnder(chin, look.sizes) ? look.length('front.chin') : 0)),
+        garment: finishedNeck,
       },
       { place: 'chest', measure: 'chest-girth', garment: ({ sizes }) => sizes.chest },
       { place: 'tummy', measure: 'body-girth', garment: ({ sizes }) => sizes.tummy, when: hasHem },

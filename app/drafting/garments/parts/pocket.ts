@@ -4,6 +4,8 @@ import { isOpen, type Opens, type Pockets } from '../../heads/choices';
 import type { Look } from '../../rows/names';
 import { only, part } from '../../rows/part';
 import { type EdgesOf, piece } from '../../rows/piece-row';
+import { usualAllowances } from '../../sizes/allowances';
+import { PAST_CENTRE_MM } from '../../sizes/scale';
 import type { Wearer } from '../../sizes/wearer';
 import type { PocketPlace, Sides } from './top';
 
@@ -14,10 +16,12 @@ const hasPocket = (choices: Pockets) => choices.pocket;
 const PAW_SHARE = 0.55;
 /** Its bottom stays this much above what the hem turns up. */
 const ABOVE_HEM_MM = 6;
-/** Where the front opens, each half begins this far from the centre line: clear of the closure's fold-back. */
-const BESIDE_MM = 14;
+/** Where the front opens, each half begins this far from what is folded back behind the closure (common practice, no source). */
+const BESIDE_FOLD_MM = 4;
 /** Nothing smaller is worth sewing on. */
 const LEAST_MM = 20;
+/** Nor a half that is narrower than this at its top. */
+const LEAST_HALF_TOP_MM = 15;
 
 type Gives = { readonly size: never; readonly edge: EdgesOf<'pocket', typeof pocket> };
 type Takes = {
@@ -29,7 +33,14 @@ type Names = { readonly choices: Takes['choices']; readonly size: never; readonl
 
 /** Where a front has its pocket: told to the bodice, which draws the place. */
 export function pocketPlace(choices: Pockets, wearer: Wearer): PocketPlace | null {
-  return hasPocket(choices) ? { hand: handOf(wearer), from: wearer.hem + ABOVE_HEM_MM, beside: BESIDE_MM } : null;
+  return hasPocket(choices)
+    ? { hand: handOf(wearer), from: wearer.hem + ABOVE_HEM_MM, beside: besideOf(wearer) }
+    : null;
+}
+
+/** Clear of the fold-back: past the centre line by as much as it is deeper than the front laps. */
+function besideOf({ scale }: Wearer): Mm {
+  return usualAllowances(scale).closure - PAST_CENTRE_MM[scale] + BESIDE_FOLD_MM;
 }
 
 const handOf = (wearer: Pick<Wearer, 'of'>): Mm => wearer.of('paw-girth') * PAW_SHARE;
@@ -74,7 +85,8 @@ export const pocketPart = only(
         to: false,
         code: 'pocket-left-out',
         check: [],
-        when: (look) => smallest(look) < LEAST_MM,
+        when: (look) =>
+          smallest(look) < LEAST_MM || (isFrontOpen(look.choices) && look.length('pocket.top') < LEAST_HALF_TOP_MM),
       },
     ],
     notes: [

@@ -1,4 +1,4 @@
-import type { Traits } from '../../../body';
+import type { Mm, Traits } from '../../../body';
 import type { raglanSleeve } from '../../blocks/raglan';
 import type { sleeve } from '../../blocks/sleeve';
 import type { Sleeves } from '../../heads/choices';
@@ -6,7 +6,7 @@ import type { Look } from '../../rows/names';
 import type { EdgesOf } from '../../rows/piece-row';
 import type { MatchRow, Turn } from '../../rows/rows';
 import { LEAST_SIDE_MM } from '../../sizes/bodice';
-import type { SizesOf } from '../../sizes/maker';
+import type { Sizes, SizesOf } from '../../sizes/maker';
 import type { sleeveSizes } from '../../sizes/sleeve';
 import { armOf } from './top';
 
@@ -31,7 +31,7 @@ const PUFFED_CAP = [1.2, 1.8] as const;
 /** How far a knob may be turned, as shares of where it started (common practice, no source). */
 const DEEPEN = [1.15, 1.25, 1.4, 1.6] as const;
 /** And the side keeps at least this share of its length. */
-const LEAST_SIDE_SHARE = 0.45;
+export const LEAST_SIDE_SHARE = 0.45;
 const LEAST_RAGLAN_SIDE_SHARE = 0.3;
 /** An arm too thick for any armhole of this body is gathered into it, up to this ratio. */
 const MOST_RAGLAN_GATHERED = 2.5;
@@ -52,14 +52,21 @@ const from =
   (_, start) =>
     start[size] * share;
 
-/** Deeper, but never so deep that the side has no room for its hem. */
+/** Deeper by a share, but never so deep that the side has no room for its hem, nor less than `kept` of its length. */
+export function deepened(
+  { wearer, sizes }: Pick<Look<{ choices: object; size: 'armholeDepth'; edge: never }>, 'wearer' | 'sizes'>,
+  { sideLevel, armholeDepth }: Sizes<'armholeDepth' | 'sideLevel'>,
+  share: number,
+  kept: number,
+): Mm {
+  const side = Math.max(wearer.hem + LEAST_SIDE_MM, (sideLevel - armholeDepth) * kept);
+  return Math.max(Math.min(armholeDepth * share, sideLevel - side), sizes.armholeDepth);
+}
+
 const deepen = (share: number): Knob => ({
   size: 'armholeDepth',
-  limit: (look, { sideLevel, armholeDepth }) => {
-    const kept = isRaglan(look.choices) ? LEAST_RAGLAN_SIDE_SHARE : LEAST_SIDE_SHARE;
-    const side = Math.max(look.wearer.hem + LEAST_SIDE_MM, (sideLevel - armholeDepth) * kept);
-    return Math.max(Math.min(armholeDepth * share, sideLevel - side), look.sizes.armholeDepth);
-  },
+  limit: (look, start) =>
+    deepened(look, start, share, isRaglan(look.choices) ? LEAST_RAGLAN_SIDE_SHARE : LEAST_SIDE_SHARE),
   code: 'armhole-deepened',
   check: ['armhole-depth', 'upper-arm-girth'],
 });

@@ -4,7 +4,7 @@ import { sleeve } from '../../blocks/sleeve';
 import type { Hems, Sleeves } from '../../heads/choices';
 import { part } from '../../rows/part';
 import { type EdgesOf, piece } from '../../rows/piece-row';
-import type { SizesOf } from '../../sizes/maker';
+import type { Sizes, SizesOf } from '../../sizes/maker';
 import { BINDING_MM } from '../../sizes/scale';
 import { LEAST_INSET_MM, LEAST_SHOULDER_MM } from '../../sizes/shoulder';
 import { sleeveSizes } from '../../sizes/sleeve';
@@ -31,6 +31,12 @@ type Takes = { readonly choices: Sleeves & Hems; readonly size: Bodiced; readonl
 type Names = Omit<SleeveNames, 'choices'> & Pick<Takes, 'choices'>;
 
 const pair = { copies: 2, mirrored: true, onFold: false } as const;
+
+/** A puffed sleeve ends in its band; a sleeve that ends on the upper arm has to sit there too. */
+function finishedCuff({ cuffBand, cuff }: Sizes<'cuffBand' | 'cuff'>) {
+  return Math.min(cuff, 2 * cuffBand);
+}
+const endsOnArm = (choices: Sleeves) => hasSleeve(choices) && choices.sleeve !== 'long';
 
 const pieces = [
   piece<Names>()('sleeve', sleeve, {
@@ -83,7 +89,10 @@ const pieces = [
 /** Sleeves set into an armhole, or raglan ones where there is no shoulder to set them in. */
 export const sleevePart = part<Takes, Gives>({
   sizes: [{ ...sleeveSizes, when: hasSleeve }],
-  passages: [{ measure: 'paw-girth', through: 'cuff', gives: ({ cuff }) => cuff, when: hasSleeve }],
+  passages: [
+    { measure: 'paw-girth', through: 'cuff', gives: finishedCuff, when: hasSleeve },
+    { measure: 'upper-arm-girth', through: 'cuff', gives: finishedCuff, when: endsOnArm },
+  ],
   pieces,
   seams: [
     {

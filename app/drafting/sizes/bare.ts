@@ -1,0 +1,32 @@
+import type { Mm } from '../../body';
+import { LEAST_LIMB_EASE_MM } from './ease';
+import { maker } from './maker';
+import { LEAST_INSET_MM } from './shoulder';
+
+const ONE_SEAM = 1;
+/** A shoulder finished on both sides is hardly ever narrower: under this nothing is left between two strips (common practice, no source). */
+export const LEAST_BARE_SHOULDER_MM: Mm = 14;
+
+/**
+ * A bodice without sleeves: its shoulder is as wide as two finished edges need, where the chest leaves room. Levels are counted
+ * from the arm end, so that what lies below stays where it was. `armRoot` is what an armhole needs to go round the arm.
+ */
+export const bareSizes = maker(
+  ['slope', 'shoulder', 'neckHalfWidth', 'chestHalf', 'armDrop', 'armholeDepth', 'sideLevel'],
+  ['shoulder', 'inset', 'armDrop', 'armholeDepth', 'sideLevel', 'armRoot'],
+  (wearer, { slope, shoulder, neckHalfWidth, chestHalf, armDrop, armholeDepth, sideLevel }) => {
+    const room = (chestHalf - neckHalfWidth - LEAST_INSET_MM) / Math.cos(slope);
+    const wide = Math.max(Math.min(LEAST_BARE_SHOULDER_MM, room), shoulder);
+    const down = (wide - shoulder) * Math.sin(slope);
+    return {
+      sizes: {
+        shoulder: wide,
+        inset: chestHalf - neckHalfWidth - wide * Math.cos(slope),
+        armDrop: armDrop + down,
+        armholeDepth: armholeDepth - down,
+        sideLevel: sideLevel - down,
+        armRoot: wearer.girth('arm-root-girth', ONE_SEAM, LEAST_LIMB_EASE_MM),
+      },
+    };
+  },
+);

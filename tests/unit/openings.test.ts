@@ -1,0 +1,52 @@
+import { expect, test } from 'vitest';
+import type { Card } from '../../app/body';
+import type { Draft } from '../../app/drafting/draft-types';
+import { type Chosen, made } from '../measured/made';
+import { buildCard, builds } from '../toys/builds';
+
+const cards = Object.fromEntries(builds.map((build) => [build.name, buildCard(build)]));
+
+function drafted(card: Card | undefined, garment: string, choices: Chosen = {}): Draft {
+  const draft = card && made(card, garment, { choices });
+  if (!draft) throw new RangeError(`not drafted: ${garment}`);
+  return draft;
+}
+
+const gives = (draft: Draft, passes: string, through: string) => {
+  const row = draft.openings.find((each) => each.passes === passes && each.through === through);
+  return row ? row.gives - row.needs : null;
+};
+
+test.each(builds.map(({ name }) => [name]))('an arm goes through every sleeve and armhole of %s', (name) => {
+  const card = cards[name];
+  const tank = drafted(card, 'tank');
+  const short = drafted(card, 'tee', { sleeve: 'short' });
+  const puffed = drafted(card, 'tee', { sleeve: 'puffed' });
+  expect(gives(tank, 'paw-girth', 'armhole')).toBeGreaterThan(0);
+  expect(gives(tank, 'arm-root-girth', 'armhole')).toBeGreaterThan(0);
+  for (const draft of [short, puffed])
+    for (const passes of ['paw-girth', 'upper-arm-girth']) expect(gives(draft, passes, 'cuff')).toBeGreaterThan(0);
+});
+
+test.each(['tee', 'hooded-top', 'dress'])('nothing stays closed on the word of an estimated head: %s', (garment) => {
+  const { 'head-girth': _, ...readings } = cards.bear?.readings ?? {};
+  const card = cards.bear && { ...cards.bear, readings };
+  const draft = drafted(card, garment);
+  expect(['front', 'back']).toContain(draft.order.choices.opening);
+  expect(draft.flags.map(({ code }) => code)).toContain('opening-for-guess');
+  expect(drafted(card, garment, { opening: 'none' }).order.choices.opening).toBe('none');
+});
+
+test('a bodice held up by straps opens behind unless she wishes otherwise', () => {
+  expect(drafted(cards.rabbit, 'dress', { bodice: 'band' }).order.choices.opening).toBe('back');
+  expect(drafted(cards.rabbit, 'dress', { bodice: 'band', opening: 'none' }).order.choices.opening).toBe('none');
+});
+
+test('what a neck gives is its finished edge, a raglan sleeve’s share with it', () => {
+  const draft = drafted(cards.bear, 'tee', { armhole: 'raglan', opening: 'none' });
+  const neck = draft.fit.find(({ place }) => place === 'neck');
+  const row = draft.openings.find(({ through }) => through === 'neck');
+  const bound = draft.seams.find(({ name }) => name === 'binding-edge');
+  expect(row?.gives).toBeCloseTo(neck?.garment ?? 0, 6);
+  expect(row?.gives).toBeCloseTo(2 * (bound?.secondLength ?? 0), 6);
+});
