@@ -28,6 +28,7 @@ export const SIDE_DOORS = [
   'app/drafting/draft-types',
   'app/drafting/garments',
   'app/drafting/catalogue',
+  'app/drafting/guide',
   'app/drafting/sheets',
   'app/drafting/output',
   'app/work/bridge',
@@ -70,8 +71,8 @@ export const LIGHT = {
     without: ['app/drafting/blocks', 'app/drafting/garments', 'app/drafting/rows', 'app/drafting/geometry'],
   },
 };
-/** Where screens may load drafting from: what may be ordered, and paper. The rest is the worker's. */
-export const LOADED_BY_SCREENS = ['app/drafting/catalogue', 'app/drafting/sheets'];
+/** Where screens may load drafting from: what may be ordered, the sewing, and paper. The rest is the worker's. */
+export const LOADED_BY_SCREENS = ['app/drafting/catalogue', 'app/drafting/guide', 'app/drafting/sheets'];
 
 /** Rooms where the clock and chance are handed in, so that the same input gives the same output. */
 export const PURE = ['app/body', 'app/drafting', 'app/measuring'];

@@ -2,6 +2,7 @@
 import type { Card, Order, Say } from '../body';
 import { type Draft, draft, fullOrder } from '../drafting/draft';
 import type { Garment } from '../drafting/garments';
+import { guideOf, kindWords, noteWords, titleOf } from '../drafting/guide';
 import { toSvg } from '../drafting/output';
 import { bodyFrom } from '../measuring';
 
@@ -51,9 +52,13 @@ function told({ adjustments, order, fit, openings, flags }: Draft): string {
 }
 
 /** The order of sewing, a line a step. */
-function sewingOf({ sewing }: Draft, words: Say): string {
-  const steps = sewing.map(({ step, seams }) =>
-    words(`sewing.${step}`, { seam: seams.map((name) => words(`seam.${name}`)).join(', ') }),
+function sewingOf(draft: Draft, words: Say): string {
+  const telling = { say: words, unit: 'cm', way: 'machine' } as const;
+  const steps = guideOf(draft).steps.map((step) =>
+    [
+      `${titleOf(step, words)}: ${kindWords(step, telling)}`,
+      ...step.notes.map((note) => noteWords(note, telling)),
+    ].join(' '),
   );
   return `<ol>${steps.map((step) => `<li>${step}</li>`).join('')}</ol>`;
 }

@@ -40,6 +40,21 @@ export const versions: readonly {
       typed: 'id',
     },
   },
+  {
+    version: 3,
+    stores: {
+      toys: 'id, changedAt, name',
+      readings: 'id, toyId, takenAt',
+      garments: 'id, toyId',
+      places: 'toyId, at',
+      photos: 'toyId',
+      settings: 'key',
+      aside: '++id',
+      copies: 'id',
+      facts: 'id',
+      typed: 'id',
+    },
+  },
 ];
 
 export type Store = Dexie & {

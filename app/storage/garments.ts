@@ -33,6 +33,15 @@ export async function saveGarment(toyId: string, order: Order, garmentId?: strin
   });
 }
 
+/** Remembers which steps of a garment's sewing are done. Throws `store-gone`. */
+export async function saveSewn(garmentId: string, sewn: readonly string[]): Promise<void> {
+  await write(['garments'], sewn, async (store) => {
+    const row = await store.garments.get(garmentId);
+    if (!row) throw new StoreError('store-gone', sewn);
+    await store.garments.put({ ...row, sewn: [...sewn], changedAt: nextMoment(row.changedAt) });
+  });
+}
+
 /** Removes a garment for good, unless taken back with the returned Undo. */
 export async function removeGarment(garmentId: string): Promise<Undo> {
   const removed = await write(['garments'], undefined, async (store) => {

@@ -16,7 +16,7 @@ export type { FolderFound } from './copies/chosen';
 export type { CopyFound } from './copies/own';
 export { type StoreCode, StoreError } from './errors';
 export { freeName } from './free-name';
-export { garmentsOf, removeGarment, saveGarment } from './garments';
+export { garmentsOf, removeGarment, saveGarment, saveSewn } from './garments';
 export { askToPersist, backedUp, type Health, health } from './health';
 export { forgetEverything, openStore, type StoreState } from './open';
 export { photoOf, savePhoto } from './photos';

@@ -37,11 +37,12 @@ export type Reading = {
   readonly changedAt: Moment;
 };
 
-/** A garment ordered for a toy. */
+/** A garment ordered for a toy; `sewn` names the steps of its sewing that are done. */
 export type Garment = {
   readonly id: string;
   readonly toyId: string;
   readonly order: Order;
+  readonly sewn?: readonly string[];
   readonly createdAt: Moment;
   readonly changedAt: Moment;
 };

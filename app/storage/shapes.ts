@@ -18,6 +18,7 @@ const NAME_UNITS = 2 * NAME_CHARACTERS;
 const NOTE_UNITS = 2 * NOTE_CHARACTERS;
 const LONGEST_WORD = 120;
 const LONGEST_SIMPLE = 500;
+const MOST_STEPS = 200;
 /** 2 MB: a photo redrawn by the app is a tenth of this. */
 const LARGEST_PHOTO = 2_000_000;
 
@@ -87,7 +88,14 @@ export const shapes = {
     removedAt: v.exactOptional(moment),
     changedAt: v.exactOptional(moment),
   }),
-  garments: shapeOf<Garment>()({ id: word, toyId: word, order, createdAt: moment, changedAt: moment }),
+  garments: shapeOf<Garment>()({
+    id: word,
+    toyId: word,
+    order,
+    createdAt: moment,
+    changedAt: moment,
+    sewn: v.exactOptional(v.pipe(v.array(word), v.maxLength(MOST_STEPS))),
+  }),
   places: shapeOf<Place>()({ toyId: word, garmentId: v.nullable(word), step: word, at: moment }),
   settings: shapeOf<Setting>()({ key: word, value: simple, changedAt: moment }),
   photos: shapeOf<Photo>()({

@@ -39,6 +39,17 @@ export const print = (
   { language, units, ...options }: AskOptions & { readonly language: string; readonly units: Unit },
 ): Promise<Uint8Array> => worker.ask('print', { draft: given, layout, language, units }, options);
 
+/** The sewing of a draft as PDF, by machine or by hand, as bytes. */
+export const printGuide = (
+  given: Draft,
+  {
+    language,
+    units,
+    way,
+    ...options
+  }: AskOptions & { readonly language: string; readonly units: Unit; readonly way: 'machine' | 'hand' },
+): Promise<Uint8Array> => worker.ask('printGuide', { draft: given, way, language, units }, options);
+
 /** Ends the worker at once; the next request starts a new one. */
 export const endWork = (): void => worker.dismiss();
 

@@ -4,6 +4,12 @@ import type { LayOutOptions, Layout } from '../drafting/sheets';
 
 type DraftGiven = { readonly body: Body; readonly order: Order; readonly toy: string; readonly today: string };
 type LayOutGiven = { readonly draft: Draft; readonly paper: string } & Partial<LayOutOptions>;
+type GuideGiven = {
+  readonly draft: Draft;
+  readonly way: 'machine' | 'hand';
+  readonly language: string;
+  readonly units: Unit;
+};
 type PrintGiven = { readonly draft: Draft; readonly layout: Layout; readonly language: string; readonly units: Unit };
 
 /**
@@ -15,6 +21,7 @@ export type Jobs = {
   readonly draft: { readonly given: DraftGiven; readonly made: Outcome };
   readonly layOut: { readonly given: LayOutGiven; readonly made: Layout };
   readonly print: { readonly given: PrintGiven; readonly made: Uint8Array };
+  readonly printGuide: { readonly given: GuideGiven; readonly made: Uint8Array };
 };
 export type JobKind = keyof Jobs;
 

@@ -24,6 +24,12 @@ const workers: Workers = {
     const say = await createSay(language);
     return withPictures((glyphs) => toPdf(draft, layout, { say, units, glyphs }));
   },
+
+  printGuide: async ({ draft, way, language, units }) => {
+    const [{ toGuidePdf }, { createSay }] = await Promise.all([import('../drafting/output'), import('../words')]);
+    const say = await createSay(language);
+    return withPictures((glyphs) => toGuidePdf(draft, { say, units, way, glyphs }));
+  },
 };
 
 serveJobs(workers, self as Desk);

@@ -4,6 +4,7 @@ import { layers } from '../../app/drafting/cloth/layers';
 import type { Outcome } from '../../app/drafting/draft';
 import { notionKinds } from '../../app/drafting/draft-types';
 import { allowanceRoles, cloths, fitIds, garments } from '../../app/drafting/garments';
+import { kinds } from '../../app/drafting/guide/guide-types';
 import { papers } from '../../app/drafting/sheets';
 import english from '../../locales/en.json';
 import { randomDraft } from '../holds/random-draft';
@@ -30,7 +31,7 @@ const wanted: Record<string, readonly string[]> = {
   garments: garments.flatMap(({ id }) => [`garment.${id}.name`, `garment.${id}.note`, `flag.wears-${id}`]),
   pieces: garments.flatMap(({ pieces }) => pieces.map(({ name }) => `piece.${name}`)),
   seams: garments.flatMap(({ seams }) => seams.map(({ name }) => `seam.${name}`)),
-  'sewing steps': ['sew', 'ease', 'gather', 'pleat', 'lay', 'turn'].map((step) => `sewing.${step}`),
+  'sewing steps': kinds.map((kind) => `guide.how.${kind}`),
   'what seams are matched by': garments.flatMap(({ match, unsuited, instead }) => [
     ...match.flatMap(({ what, rest, turn }) => [
       `because.${what}`,

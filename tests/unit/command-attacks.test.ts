@@ -89,7 +89,7 @@ describe('a full disk', () => {
     expect(draft([usual, '--out', out]).exit).toBe(0);
     const held = () => readdirSync(out).map((name) => [name, readFileSync(join(out, name), 'latin1')]);
     const before = held();
-    expect(before).toHaveLength(3);
+    expect(before).toHaveLength(4);
     const other = orderFile('other.json', { ...order, garment: 'tee' });
     expect(draft([other, '--out', out], 'ulimit -f 20').exit).toBe(2);
     expect(held()).toEqual(before);
@@ -148,7 +148,9 @@ describe('what was written', () => {
     const { status, stdout } = spawnSync('script', ['-qec', command, '/dev/null'], { encoding: 'utf8' });
     const lines = stdout.trim().split(/\r?\n/u);
     expect([status, lines.length]).toEqual([0, 2]);
-    expect(lines[0]).toMatch(/^\d+ pieces on \d+ pages?: pattern\.pdf, pieces\.svg and draft\.json are in /u);
+    expect(lines[0]).toMatch(
+      /^\d+ pieces on \d+ pages?: pattern\.pdf, sewing\.pdf, pieces\.svg and draft\.json are in /u,
+    );
     expect(lines[1]).toMatch(/^Adjusted: The /u);
   });
 
@@ -158,6 +160,6 @@ describe('what was written', () => {
 
   test('without an adjustment is one line', async () => {
     const lines = summary({ pieces: [], adjustments: [] }, { pages: [] }, 'there', await createSay('en'), 'cm');
-    expect(lines).toEqual(['0 pieces on 0 pages: pattern.pdf, pieces.svg and draft.json are in there.']);
+    expect(lines).toEqual(['0 pieces on 0 pages: pattern.pdf, sewing.pdf, pieces.svg and draft.json are in there.']);
   });
 });

@@ -1,6 +1,7 @@
 // The door of output: a draft on paper as PDF, for cutting machines as SVG, for other programs as JSON. All are fed by
 // the same draft; words come from `say`. Nothing is computed anew here, and no file is written.
 
+export { type GuidePdfOptions, toGuidePdf } from './guide-pdf';
 export type { Ink, Pen, Words } from './ink';
 export { type DraftFile, type PieceRecord, toJson } from './json';
 export { lettersWithout } from './letters';

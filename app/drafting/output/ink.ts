@@ -36,6 +36,8 @@ export const pens = {
   dot: pen(1.6),
   trim: pen(THINNEST_MM, [0.01, 1.6], 'round', 0.35),
   stitch: pen(0.55, [3, 2.4], 'round', 0.3),
+  band: pen(2.2, [], 'butt', 0.72),
+  pale: pen(2.2, [], 'butt', 0.88),
 } as const satisfies Readonly<Record<string, Pen>>;
 
 export type Stroke = {

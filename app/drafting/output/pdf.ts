@@ -22,18 +22,8 @@ export function toPdf(draft: Draft, layout: Layout, { say, units, glyphs }: PdfO
   const { correction, pages } = layout;
   const [first] = pages;
   const size = first ? [first.width * correction, first.height * correction] : [210, 297];
-  const pdf = new jsPDF({
-    unit: 'mm',
-    format: size,
-    orientation: orientation(size),
-    precision: 4,
-    compress: true,
-    putOnlyUsedFonts: true,
-  });
-  pdf.setFileId(fingerprint(JSON.stringify([draft, layout])));
-  pdf.setCreationDate(creationDate(draft.order.date));
+  const pdf = blankPdf(size, draft, { id: JSON.stringify([draft, layout]), title: madeFor(draft, say) });
   pdf.viewerPreferences({ PrintScaling: 'None', PickTrayByPDFSize: true });
-  pdf.setProperties({ title: madeFor(draft, say), creator: `Hemling ${draft.engine}` });
   const brush = pdfBrush(pdf, correction, glyphs);
   pages.forEach((page, index) => {
     const own = [page.width * correction, page.height * correction];
@@ -41,6 +31,26 @@ export function toPdf(draft: Draft, layout: Layout, { say, units, glyphs }: PdfO
     for (const ink of pageInk(draft, layout, page, { say, units, widthOf: brush.widthOf })) brush.draw(ink);
   });
   return new Uint8Array(pdf.output('arraybuffer'));
+}
+
+/** A file with one empty page, named and dated by its draft; `id` is all that it is made from. */
+export function blankPdf(
+  size: readonly number[],
+  { order, engine }: Draft,
+  { id, title }: { readonly id: string; readonly title: string },
+): jsPDF {
+  const pdf = new jsPDF({
+    unit: 'mm',
+    format: [...size],
+    orientation: orientation(size),
+    precision: 4,
+    compress: true,
+    putOnlyUsedFonts: true,
+  });
+  pdf.setFileId(fingerprint(id));
+  pdf.setCreationDate(creationDate(order.date));
+  pdf.setProperties({ title, creator: `Hemling ${engine}` });
+  return pdf;
 }
 
 /** The library turns a page whose sides do not agree with its orientation. */

@@ -57,6 +57,11 @@ function PrintPage({ making }: { readonly making: Making }) {
       {draft && layout ? <PageThumbs draft={draft} layout={layout} /> : <div class="page-thumbs empty" />}
       {pdf.is === 'failed' && <p class="slip warn">{troubleWords(say, pdf.code)}</p>}
       {drawn.is === 'refused' && <p class="slip warn">{say('screen.pattern.refused')}</p>}
+      <p>
+        <a class="plain" href={to('toy', toy.id, garment.id, 'sew')}>
+          {say('screen.print.sew')}
+        </a>
+      </p>
       <PaperPicks paper={paper} halves={halves} onSet={set} />
       <TrueScale correction={correction} onCorrection={(value) => set('device-print-correction', value)} />
       <Care />

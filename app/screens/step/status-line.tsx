@@ -1,9 +1,9 @@
 import type { MeasureId, Mm } from '../../body';
 import { settle } from '../../measuring';
 import { shownLength, useWords } from '../../parts';
+import { useAwake } from '../shared/awake';
 import type { Making } from '../shared/making/making';
 import { troubleWords } from '../shared/trouble/attempt';
-import { useAwake } from './awake';
 import type { Entry } from './entry';
 import { saveUnsaved } from './unsaved';
 

@@ -3,8 +3,8 @@ import type { MeasureId } from '../../body';
 import { diagram, SNUG, WIDE } from '../../measuring';
 import { DiagramPicture, Icon, useWords } from '../../parts';
 import type { Making } from '../shared/making/making';
+import { useReadAloud } from '../shared/read-aloud';
 import { PhotoLink } from './photo-link';
-import { useReadAloud } from './read-aloud';
 
 /** A phone on its side: the figure stands beside the number, in a box about as high as wide. */
 const BESIDE = '(min-width: 34rem) and (max-height: 39.9rem) and (orientation: landscape)';

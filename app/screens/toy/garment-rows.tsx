@@ -62,6 +62,7 @@ function useWhere({ toy, readings, place }: Known): (garment: Garment) => string
   return (garment) => {
     const row = rows?.find(({ id }) => id === garment.order.garment);
     const here = place?.garmentId === garment.id ? place : null;
+    if (here?.step.startsWith('sew')) return placeAddress(here);
     const drawn = here?.step === 'pattern' || here?.step === 'print';
     const whole = row && askedFor({ toy, garment, row, readings }).every((measure) => readings[measure]);
     if (drawn || whole) return to('toy', toy.id, garment.id, 'pattern');

@@ -1,0 +1,112 @@
+import type { Draft, Ref, Seam } from '../draft-types';
+import { cloths, isKnit } from '../sizes/cloths';
+import { finishesOf } from './finishes';
+import type { Guide, GuideStep } from './guide-types';
+import { isHollow } from './hollow';
+import { kindOf, sidesOf } from './kind';
+import { type Known, knownOf } from './known';
+import { lengthOf, notesOf } from './notes';
+import { passesOf } from './order';
+import { runsOverFold } from './runs';
+import { STAY, sceneOf } from './scene';
+
+/** The sewing of a draft: what is cut, the steps in their order, and how every edge is finished in the end. */
+export function guideOf(draft: Draft): Guide {
+  const known = knownOf(draft);
+  const passes = passesOf(known);
+  const groups = new Map<string, string>();
+  let closed = false;
+  const steps = passes.map((seams, index): GuideStep => {
+    const closes = !closed && closesRound(seams, groups, known);
+    const step = stepOf(seams, passes.slice(0, index).flat(), { closes, closed }, known);
+    closed ||= closes;
+    joinGroups(seams, groups);
+    return step;
+  });
+  return {
+    cut: draft.pieces.map(({ name, copies, mirrored, onFold }) => ({ piece: name, copies, mirrored, onFold })),
+    steps: [...stayed(known), ...steps],
+    finishes: finishesOf(known),
+  };
+}
+
+function stepOf(
+  seams: readonly Seam[],
+  done: readonly Seam[],
+  standing: { readonly closes: boolean; readonly closed: boolean },
+  known: Known,
+): GuideStep {
+  const [head] = seams;
+  if (!head) throw new RangeError('a step sews nothing');
+  const kind = kindOf(longest(seams), known);
+  const edges = seams.flatMap(({ first, second }) => [...second, ...first]).flatMap((ref) => known.edge(ref) ?? []);
+  return {
+    id: head.name,
+    kind,
+    seams,
+    ...sidesOf(seams),
+    allowance: Math.max(0, ...edges.map(({ allowance }) => allowance)),
+    length: lengthOf(seams, known) * (seams.every((seam) => seam.sewn === 2 && !runsOverFold(seam, known)) ? 2 : 1),
+    notes: notesOf(kind, seams, standing, known),
+    scene: sceneOf(seams, done, known),
+  };
+}
+
+/** Of seams sewn in one go the one that asks for most: what is gathered in is gathered all along. */
+const longest = (seams: readonly Seam[]): Seam => seams.reduce((most, each) => (each.ratio > most.ratio ? each : most));
+
+/** Hollow edges of woven cloth give before they are sewn: a line of stitches in each piece holds them. */
+function stayed(known: Known): readonly GuideStep[] {
+  const cloth = cloths.find(({ id }) => id === known.draft.order.cloth);
+  if (!cloth || isKnit(cloth) || !cloth.frays) return [];
+  const refs = known.draft.pieces.flatMap(({ name, edges }): Ref[] =>
+    known.isStrip(name) ? [] : edges.flatMap(({ name: edge, path }) => (isHollow(path) ? [{ piece: name, edge }] : [])),
+  );
+  if (refs.length === 0) return [];
+  const length = refs.reduce((sum, ref) => sum + (known.edge(ref)?.length ?? 0), 0);
+  const seam: Seam = {
+    name: STAY,
+    join: 'folded',
+    sewn: 2,
+    first: refs,
+    second: [],
+    firstLength: length,
+    secondLength: length,
+    ratio: 1,
+  };
+  return [
+    {
+      id: STAY,
+      kind: 'stay',
+      seams: [],
+      ...sidesOf([seam]),
+      allowance: Math.max(...refs.map((ref) => known.edge(ref)?.allowance ?? 0)),
+      length: 2 * length,
+      notes: [],
+      scene: sceneOf([seam], [], known),
+    },
+  ];
+}
+
+const groupOf = (piece: string, groups: ReadonlyMap<string, string>): string => {
+  const to = groups.get(piece);
+  return to === undefined ? piece : groupOf(to, groups);
+};
+
+/** Joins pieces that hang together already: what lay flat becomes a round. */
+function closesRound(seams: readonly Seam[], groups: ReadonlyMap<string, string>, known: Known): boolean {
+  return seams.some(({ join, first, second }) => {
+    if (join === 'folded' || join === 'laid') return false;
+    const [one, two] = [first, second].map((refs) => new Set(refs.map(({ piece }) => groupOf(piece, groups))));
+    const pieces = new Set([...first, ...second].map(({ piece }) => piece));
+    if (pieces.size < 2 || [...pieces].some((name) => known.isStrip(name))) return false;
+    return [...(one ?? [])].some((group) => two?.has(group));
+  });
+}
+
+function joinGroups(seams: readonly Seam[], groups: Map<string, string>): void {
+  for (const { first, second } of seams) {
+    const [whole, ...others] = [...new Set([...first, ...second].map(({ piece }) => groupOf(piece, groups)))];
+    for (const other of others) if (whole !== undefined) groups.set(other, whole);
+  }
+}

@@ -1,0 +1,86 @@
+import type { Edge, Piece, Ref, Seam } from '../draft-types';
+import type { Kind } from './guide-types';
+import { type Known, piecesOf } from './known';
+
+const SAME_LENGTH_MM = 0.5;
+
+/** What is done at a seam, from its join, the roles of its edges and what kind of pieces meet. */
+export function kindOf(seam: Seam, known: Known): Kind {
+  if (seam.join === 'folded') return turned(seam, known);
+  if (seam.join === 'laid') return laid(seam, known);
+  if (isBinding(seam, known)) return 'bind';
+  if (isRing(seam, known)) return 'ring';
+  if (isBagged(seam, known)) return 'bag';
+  return seam.join === 'sewn' ? 'join' : ({ eased: 'ease', gathered: 'gather', pleated: 'pleat' } as const)[seam.join];
+}
+
+function turned({ first }: Seam, { edge, isStrip }: Known): Kind {
+  const roles = first.map((ref) => edge(ref)?.role);
+  if (roles.includes('closure')) return 'closure';
+  if (roles.includes('casing')) return 'casing';
+  if (first.every(({ piece }) => isStrip(piece))) return 'bind-end';
+  if (first.every((ref) => edge(ref)?.allowance === 0)) return 'raw-hem';
+  return roles.includes('hem') ? 'hem' : 'turn';
+}
+
+function laid({ first, second }: Seam, { edge, isStrip }: Known): Kind {
+  const [on, over] = [first[0], second[0]];
+  if (!on || !over) return 'place';
+  if (isStrip(over.piece) && on.piece === over.piece) return 'bind-over';
+  if (!edge(on)) return edge(over) ? 'place' : 'slit';
+  if (edge(over)?.role === 'neckline') return 'baste';
+  return on.edge === over.edge ? 'gap' : 'inside';
+}
+
+function isBinding({ first, second }: Seam, { isStrip }: Known): boolean {
+  const [one, two] = [first, second].map((refs) => refs.every(({ piece }) => isStrip(piece)));
+  return one !== two;
+}
+
+/** Sewn to itself, or to another of its kind. */
+export const isSelf = ({ first, second }: Seam): boolean =>
+  first.length === 1 && second.length === 1 && first[0]?.piece === second[0]?.piece;
+
+/** A piece closed round on itself: one of its edges sewn to another, or to the same on its other half. */
+function isRing(seam: Seam, { piece, draft }: Known): boolean {
+  const [one, two] = [seam.first[0], seam.second[0]];
+  if (!one || !two || !isSelf(seam)) return false;
+  const own = piece(one.piece);
+  if (one.edge !== two.edge) return !own.onFold;
+  const others = draft.seams.filter((each) => isSelf(each) && each.first[0]?.piece === one.piece);
+  return own.onFold && others.length === 1;
+}
+
+/** Two layers of one outline, sewn edge to edge to be turned out: a bib, a lining, a facing with its free edge left as cut. */
+function isBagged({ first, second }: Seam, { piece }: Known): boolean {
+  return first.every((one, index) => {
+    const two = second[index];
+    if (!two) return false;
+    const [a, b] = [piece(one.piece), piece(two.piece)];
+    if (a === b) return one.edge === two.edge && (!a.mirrored || a.copies > 2);
+    return (isTwin(a, b) || hasRawEdge(a) !== hasRawEdge(b)) && liesOn(edgeOf(a, one), edgeOf(b, two));
+  });
+}
+
+const edgeOf = ({ edges }: Piece, { edge }: Ref) => edges.find(({ name }) => name === edge);
+const hasRawEdge = ({ edges }: Piece) => edges.some(({ role }) => role === 'edge');
+
+/** Drawn at one place, so that one piece lies exactly on the other. */
+function liesOn(a: Edge | undefined, b: Edge | undefined): boolean {
+  if (!a || !b || Math.abs(a.length - b.length) > SAME_LENGTH_MM) return false;
+  const [from, to] = [a.path[0]?.from, b.path[0]?.from];
+  return from !== undefined && to !== undefined && Math.hypot(from.x - to.x, from.y - to.y) < SAME_LENGTH_MM;
+}
+
+const isTwin = (a: Piece, b: Piece) =>
+  a.edges.length === b.edges.length && a.edges.every((edge, index) => liesOn(edge, b.edges[index]));
+
+/** The pieces of a seam's two sides; what both hold is named once. */
+export function sidesOf(seams: readonly Seam[]): {
+  readonly first: readonly string[];
+  readonly second: readonly string[];
+} {
+  const refs = (side: 'first' | 'second'): readonly Ref[] => seams.flatMap((seam) => seam[side]);
+  const first = piecesOf(refs('first'));
+  return { first, second: piecesOf(refs('second')).filter((name) => !first.includes(name)) };
+}

@@ -1,0 +1,77 @@
+import type { Mm } from '../../body';
+import type { Ref, Seam } from '../draft-types';
+import { cloths, THICK_FROM_MM } from '../sizes/cloths';
+import { handOf } from './cloth-hand';
+import type { Kind, Note } from './guide-types';
+import { isHollow, isRound } from './hollow';
+import { isSelf } from './kind';
+import type { Known } from './known';
+import { runsOverFold } from './runs';
+
+/** How near the stitches an allowance is snipped; what is left of a trimmed one (common practice, no source). */
+const SNIP_TO_MM = 2;
+const TRIM_TO_MM = 3;
+/** Finished rounds shorter than this are hard to turn under a machine (common practice, no source). */
+const SMALL_ROUND_MM = 160;
+
+/** What a step must know beside its own seams. */
+export type Standing = {
+  /** The garment has been closed into a round before, or is at this step. */
+  readonly closes: boolean;
+  readonly closed: boolean;
+};
+
+const joined: readonly Kind[] = ['join', 'ease', 'gather', 'pleat', 'ring', 'place'];
+const seamed: readonly Kind[] = ['join', 'ease', 'gather', 'pleat', 'ring'];
+
+/** What to mind at a step, in the order it is done: before, while and after the stitches. */
+export function notesOf(kind: Kind, seams: readonly Seam[], standing: Standing, known: Known): readonly Note[] {
+  const cloth = cloths.find(({ id }) => id === known.draft.order.cloth);
+  const refs = seams.flatMap(({ first, second }) => [...first, ...second]);
+  const edges = refs.flatMap((ref) => known.edge(ref) ?? []);
+  const hollow = edges.some(({ path, allowance }) => allowance > SNIP_TO_MM && isHollow(path));
+  const bulky = (cloth?.thickness ?? 0) >= THICK_FROM_MM;
+  const length = lengthOf(seams, known);
+  const note = (when: boolean, code: string, values: Note['values'] = {}): Note[] => (when ? [{ code, values }] : []);
+  const turns = kind === 'hem' || kind === 'casing';
+  return [
+    ...note(standing.closes && seamed.includes(kind), 'try-closing'),
+    ...note(kind === 'closure', 'try-closure'),
+    ...note(turns && standing.closed && !standing.closes, 'try-hem'),
+    ...note(kind === 'gather', 'two-threads'),
+    ...note(kind === 'ease', 'ease-below'),
+    ...note(kind === 'gap', 'turn-out'),
+    ...note(bothSides(kind, seams, known), 'other-side'),
+    ...note(turns && standing.closed && length < SMALL_ROUND_MM, 'small-round'),
+    ...note(kind === 'bag' || (bulky && seamed.includes(kind)), 'trim', { to: TRIM_TO_MM }),
+    ...note((kind === 'bag' || seamed.includes(kind)) && hollow, 'snip', { to: SNIP_TO_MM }),
+    ...note(kind === 'bag' && edges.some(({ path }) => isRound(path)), 'notch-out'),
+    ...note(kind === 'bag' && isFacing(refs, known), 'understitch', { from: SNIP_TO_MM }),
+    ...note(seamed.includes(kind) && (cloth?.frays ?? false), 'overcast'),
+    ...note(
+      joined.includes(kind) || turns,
+      handOf(known.draft.order.cloth).heat === 'never' ? 'finger-press' : 'press',
+    ),
+  ];
+}
+
+/** Sewn once on the left and once on the right, rather than on over the middle. */
+function bothSides(kind: Kind, seams: readonly Seam[], known: Known): boolean {
+  if (kind === 'bag' && seams.every(isSelf)) return false;
+  return seams.every(({ sewn }) => sewn === 2) && !seams.some((seam) => runsOverFold(seam, known));
+}
+
+/** Stitched to a piece that ends within the garment: one of its own edges is left as cut or stitched down. */
+function isFacing(refs: readonly Ref[], { piece, draft }: Known): boolean {
+  const names = [...new Set(refs.map((ref) => ref.piece))];
+  const gaps = draft.seams.some(({ join, first }) => join === 'laid' && first.some((ref) => names.includes(ref.piece)));
+  return names.length > 1 && !gaps && names.some((name) => piece(name).edges.some(({ role }) => role === 'edge'));
+}
+
+/** How long the stitches are at one place, mm: over the middle, both halves. */
+export function lengthOf(seams: readonly Seam[], known: Known): Mm {
+  return seams.reduce(
+    (sum, seam) => sum + seam.firstLength * (seam.sewn === 2 && runsOverFold(seam, known) ? 2 : 1),
+    0,
+  );
+}

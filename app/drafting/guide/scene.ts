@@ -1,0 +1,160 @@
+import type { Ref, Seam } from '../draft-types';
+import { type Path, type Point, pathLength, pointAtLength, polyline } from '../geometry';
+import { type Arranged, arrange } from './arrange';
+import type { Part, Scene } from './guide-types';
+import type { Known } from './known';
+import { labelOf } from './label-place';
+import { foldsOf, type LaidPart, pathOf, placed, runOf, ticksOf } from './laid-part';
+import { type Mark, marksAlong } from './marks';
+
+/** Curves held by stitches before the first seam stand as a seam of this name. */
+export const STAY = 'stay';
+
+/**
+ * The picture of a step: its pieces from the draft's own outlines, what is sewn now, what has been sewn before it, and the
+ * places that meet. `done` are the seams of the steps before.
+ */
+export function sceneOf(seams: readonly Seam[], done: readonly Seam[], known: Known): Scene {
+  const arranged = arrange(seams, known);
+  const refs = seams.flatMap(({ first, second }) => [...first, ...second]);
+  const turned = seams.every(({ name, join }) => join === 'folded' && name !== STAY);
+  const parts = arranged.parts.map((part) => ({
+    ...partOf(part, refs, done, arranged),
+    folds: turned ? foldsOf(part, refsTo(refs, part), arranged.onOther.has(part.piece.name)) : [],
+  }));
+  const all = seams.flatMap((seam) => pairsOf(seam, arranged));
+  const pairs = roomy(all, LEAST_APART_SHARE * Math.max(arranged.width, arranged.height));
+  return {
+    width: arranged.width,
+    height: arranged.height,
+    parts,
+    meets: pairs.flatMap(({ one, two }, index) => [
+      { number: index + 1, at: one },
+      { number: index + 1, at: two },
+    ]),
+    ties: anyCross(pairs) ? [] : pairs.map(({ one, two }) => polyline([one, two])),
+    threads: threadsOf(done, arranged),
+  };
+}
+
+/** Numbers nearer than this share of the picture's longer side lie on each other. */
+const LEAST_APART_SHARE = 0.045;
+
+/** Pairs whose numbers can be read: of those too near an earlier one, none. */
+function roomy(pairs: readonly Pair[], least: number): readonly Pair[] {
+  const kept: Pair[] = [];
+  for (const pair of pairs) {
+    const taken = kept.flatMap(({ one, two }) => [one, two]);
+    const near = (p: Point) => taken.some((other) => distance(p, other) < least);
+    if (!near(pair.one) && !near(pair.two)) kept.push(pair);
+  }
+  return kept;
+}
+
+/** Whether lines between places that meet would run across each other, and tell less than the numbers alone. */
+function anyCross(pairs: readonly Pair[]): boolean {
+  return pairs.some((a, index) => pairs.slice(index + 1).some((b) => isCrossed(a, b)));
+}
+
+function isCrossed(a: Pair, b: Pair): boolean {
+  const side = (p: Point, { one, two }: Pair) =>
+    Math.sign((two.x - one.x) * (p.y - one.y) - (two.y - one.y) * (p.x - one.x));
+  return side(b.one, a) * side(b.two, a) < 0 && side(a.one, b) * side(a.two, b) < 0;
+}
+
+const distance = (a: Point, b: Point) => Math.hypot(a.x - b.x, a.y - b.y);
+
+const refsTo = (refs: readonly Ref[], { piece }: LaidPart): readonly string[] => [
+  ...new Set(refs.filter((ref) => ref.piece === piece.name).map(({ edge }) => edge)),
+];
+
+function partOf(
+  part: LaidPart,
+  refs: readonly Ref[],
+  done: readonly Seam[],
+  { onOther }: Arranged,
+): Omit<Part, 'folds'> {
+  const { piece } = part;
+  const now = refsTo(refs, part);
+  const before = refsTo(
+    done.flatMap(({ first, second }) => [...first, ...second]),
+    part,
+  ).filter((name) => !now.includes(name));
+  const there = onOther.has(piece.name);
+  const both = (names: readonly string[], other: boolean) =>
+    names.map((name) => placed(part, pathOf(piece, name), other)).filter((path) => path.length > 0);
+  const [box, { move }] = [part.box, part];
+  return {
+    piece: piece.name,
+    layers: 1,
+    outline: placed({ ...part, flipped: false }, part.outline),
+    middle: piece.onFold
+      ? polyline([
+          { x: move.x, y: box.top + move.y },
+          { x: move.x, y: box.bottom + move.y },
+        ])
+      : [],
+    now: both(now, there),
+    also: piece.onFold ? both(now, !there) : [],
+    sewn: [...both(before, false), ...(piece.onFold ? both(before, true) : [])],
+    sewnEdges: before,
+    lines: [...piece.lines.map(({ path }) => placed(part, path)), ...piece.cuts.map((cut) => placed(part, cut))],
+    ticks: ticksOf(part, now),
+    ...labelOf(part),
+  };
+}
+
+type Pair = { readonly one: Point; readonly two: Point };
+
+/** The places of a seam that meet: its ends, its notches and where it passes from one piece to the next. */
+function pairsOf(seam: Seam, { parts, onOther }: Arranged): readonly Pair[] {
+  if (seam.join === 'folded' || seam.second.length === 0) return [];
+  const partsOf = (name: string) => parts.filter(({ piece }) => piece.name === name);
+  const self = seam.first.length === 1 && seam.first[0]?.piece === seam.second[0]?.piece;
+  const same = self && seam.first[0]?.edge === seam.second[0]?.edge;
+  const along = (refs: readonly Ref[], second: boolean): readonly Mark[] =>
+    marksAlong(
+      refs.flatMap((ref) => {
+        const found = partsOf(ref.piece);
+        const part = second ? found.at(-1) : found[0];
+        if (!part) return [];
+        const other = onOther.has(ref.piece) || (same && second && part.piece.onFold);
+        return [{ run: runOf(part, ref, other), ref, notches: part.piece.notches }];
+      }),
+    );
+  const [one, two] = [along(seam.first, false), along(seam.second, true)];
+  const [from, to] = one.length === two.length ? [one, two] : [ends(one), ends(two)];
+  return from.flatMap((mark, index) => {
+    const other = to[index];
+    return other && apart(mark.at, other.at) ? [{ one: mark.at, two: other.at }] : [];
+  });
+}
+
+const ends = (marks: readonly Mark[]): readonly Mark[] => [marks[0], marks.at(-1)].flatMap((mark) => mark ?? []);
+
+/** Places on the two halves of a fold are one place. */
+const apart = (a: Point, b: Point) => distance(a, b) > 1;
+
+/** Threads between the nearest halves of edges that were joined before. */
+function threadsOf(done: readonly Seam[], { parts }: Arranged): Scene['threads'] {
+  return done.flatMap(({ name, join, first, second }) => {
+    if (join === 'folded' || join === 'laid') return [];
+    const middles = (refs: readonly Ref[]) =>
+      parts.flatMap((part) =>
+        refs
+          .filter((ref) => ref.piece === part.piece.name)
+          .flatMap((ref) =>
+            (part.piece.onFold ? [false, true] : [false]).map((other) => middleOf(runOf(part, ref, other))),
+          ),
+      );
+    const links = middles(first).flatMap((from) => middles(second).map((to) => ({ from, to })));
+    const nearest = links.filter(({ from, to }) => apart(from, to)).sort((a, b) => far(a) - far(b))[0];
+    return nearest ? [{ seam: name, path: polyline([nearest.from, nearest.to]) }] : [];
+  });
+}
+
+const far = ({ from, to }: { readonly from: Point; readonly to: Point }) => distance(from, to);
+
+function middleOf(path: Path): Point {
+  return path.length === 0 ? { x: 0, y: 0 } : pointAtLength(path, pathLength(path) / 2).point;
+}

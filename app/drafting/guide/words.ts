@@ -1,0 +1,86 @@
+import type { Mm, Say, Unit } from '../../body';
+import type { Draft } from '../draft-types';
+import { type ClothHand, handOf } from './cloth-hand';
+import type { CutRow, GuideStep, Note } from './guide-types';
+import type { Way } from './time';
+
+/** Words for a garment's own guide: how `say` says them, in which unit, and whether a machine sews. */
+export type Telling = { readonly say: Say; readonly unit: Unit; readonly way: Way };
+
+/** Differences under this are not told: nobody pins them, mm. */
+const TOLD_MM = 1.5;
+
+/** What a step is about, as a heading. */
+export function titleOf({ kind, seams }: GuideStep, say: Say): string {
+  if (kind === 'stay') return say('guide.stay-title');
+  const names = seams.map(({ name }) => say(`seam.${name}`));
+  return listed(names, say, 'guide.and-then');
+}
+
+/** What to do, in two or three sentences. */
+export function kindWords(step: GuideStep, { say, unit }: Telling): string {
+  const { kind, first, second, allowance, seams } = step;
+  const named = (pieces: readonly string[]) =>
+    listed(
+      pieces.map((piece) => say(`piece.${piece}`)),
+      say,
+      'guide.and',
+    );
+  const [longer, extra] = [seams.reduce((sum, each) => sum + each.secondLength, 0), extraOf(step)];
+  const values = {
+    first: named(first),
+    second: named(second.length > 0 ? second : first),
+    allowance,
+    half: allowance / 2,
+    extra,
+    longer,
+    times: seams[0]?.ratio ?? 1,
+    unit,
+  };
+  if (kind === 'ease' && extra < TOLD_MM) return say('guide.how.join', values);
+  if (kind === 'bind' && extra >= TOLD_MM) return say('guide.how.bind-eased', values);
+  const pair = second.length === 0 && (kind === 'join' || kind === 'bag');
+  return say(pair ? `guide.how-pair.${kind}` : `guide.how.${kind}`, values);
+}
+
+/** How much longer the one side is than the other, mm, at one place. */
+function extraOf({ seams }: GuideStep): Mm {
+  return seams.reduce((sum, each) => sum + Math.max(0, each.secondLength - each.firstLength), 0);
+}
+
+export const noteWords = ({ code, values }: Note, { say, unit, way }: Telling): string =>
+  say(`guide.note.${byWay.has(code) ? `${code}-${way}` : code}`, { ...values, unit });
+
+/** Notes that differ by hand and by machine. */
+const byWay: ReadonlySet<string> = new Set(['overcast', 'two-threads']);
+
+/** How many of a piece to cut, and how. */
+export function cutWords({ piece, copies, mirrored, onFold }: CutRow, say: Say): string {
+  const how = mirrored ? 'cut-mirrored' : onFold ? 'cut-on-fold' : 'cut';
+  return `${say(`piece.${piece}`)}: ${say(`guide.${how}`, { count: copies, half: copies / 2 })}`;
+}
+
+/** Needle, stitch and thread for the cloth of a draft. */
+export function settingWords({ order }: Pick<Draft, 'order'>, { say, way }: Telling): string {
+  const hand: ClothHand = handOf(order.cloth);
+  if (way === 'hand')
+    return say('guide.set.hand', {
+      needle: hand.handNeedle,
+      stitch: hand.handStitch,
+      stitches: say(`guide.stitch.${hand.gives ? 'backstitch-short' : 'backstitch'}`),
+    });
+  return say('guide.set.machine', {
+    needle: hand.machineNeedle,
+    point: say(`guide.point.${hand.point}`),
+    stitch: hand.stitch,
+    stitches: say(`guide.stitch.${hand.gives ? 'zigzag' : 'straight'}`),
+  });
+}
+
+function listed(names: readonly string[], say: Say, and: string): string {
+  const [one = '', ...others] = [...new Set(names)];
+  return others.reduce(
+    (so, next, index) => say(index === others.length - 1 ? and : 'guide.comma', { one: so, two: next }),
+    one,
+  );
+}

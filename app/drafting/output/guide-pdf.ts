@@ -1,0 +1,115 @@
+import type { Mm, Unit } from '../../body';
+import type { Draft } from '../draft-types';
+import { line } from '../geometry';
+import {
+  CHECK_STRIPS_MM,
+  cutWords,
+  type Guide,
+  guideOf,
+  kindWords,
+  noteWords,
+  settingWords,
+  type Telling,
+  titleOf,
+  type Way,
+} from '../guide';
+import { notionWords } from '../notions/words';
+import type { Box } from '../packing';
+import { papers } from '../sheets/papers';
+import { type Paragraph, type Setting, setIn, wordsOf } from './flow';
+import { type Ink, stroke, type TextWidth } from './ink';
+import { madeFor } from './label';
+import { blankPdf, type PdfOptions } from './pdf';
+import { pdfBrush } from './pdf-brush';
+import { sceneInk } from './scene-ink';
+
+export type GuidePdfOptions = PdfOptions & { readonly way: Way };
+
+const MARGIN_MM = 14;
+const PICTURE = { width: 78, height: 56 } as const;
+const BETWEEN_MM = 6;
+const TEXT_PT = 10;
+
+/** The sewing of a draft as PDF, to lie beside the machine: what to cut first, then every step with its picture. */
+export function toGuidePdf(draft: Draft, { say, units, way, glyphs }: GuidePdfOptions): Uint8Array {
+  const guide = guideOf(draft);
+  const { width, height } = paperOf(draft.order.paper, units);
+  const title = say('guide.pdf-title', { garment: madeFor(draft, say) });
+  const pdf = blankPdf([width, height], draft, { id: JSON.stringify(['sewing', draft, way]), title });
+  const brush = pdfBrush(pdf, 1, glyphs);
+  const telling = { say, unit: units, way };
+  const column = { x: MARGIN_MM, width: width - 2 * MARGIN_MM };
+  const first = setIn(before(draft, guide, telling, title), TEXT_PT, column.width, brush.widthOf);
+  let y = MARGIN_MM;
+  for (const ink of wordsOf(first, { ...column, y, height: first.height }, 'words')) brush.draw(ink);
+  y += first.height + BETWEEN_MM;
+  guide.steps.forEach((step, index) => {
+    const words = setIn(
+      [
+        { text: `${index + 1}. ${titleOf(step, say)}`, bold: true, large: 1.15 },
+        { text: kindWords(step, telling), before: 0.8 },
+        ...step.notes.map((note): Paragraph => ({ text: `– ${noteWords(note, telling)}`, before: 0.6 })),
+      ],
+      TEXT_PT,
+      column.width - PICTURE.width - BETWEEN_MM,
+      brush.widthOf,
+    );
+    const high = Math.max(PICTURE.height, words.height);
+    if (y + high > height - MARGIN_MM) {
+      pdf.addPage([width, height]);
+      y = MARGIN_MM;
+    }
+    for (const ink of stepInk(step.scene, words, { ...column, y, height: high }, telling, brush.widthOf))
+      brush.draw(ink);
+    y += high + BETWEEN_MM;
+  });
+  return new Uint8Array(pdf.output('arraybuffer'));
+}
+
+function stepInk(
+  scene: Guide['steps'][number]['scene'],
+  words: Setting,
+  box: Box,
+  { say }: Telling,
+  widthOf: TextWidth,
+): readonly Ink[] {
+  const beside = box.x + PICTURE.width + BETWEEN_MM;
+  const above = box.y - BETWEEN_MM / 2;
+  return [
+    stroke('marks', 'trim', [line({ x: box.x, y: above }, { x: box.x + box.width, y: above })]),
+    ...sceneInk(scene, { ...box, width: PICTURE.width, height: PICTURE.height }, say, widthOf),
+    ...wordsOf(words, { ...box, x: beside, width: box.width - PICTURE.width - BETWEEN_MM }, 'words'),
+  ];
+}
+
+/** What is read before the first stitch. */
+function before(draft: Draft, guide: Guide, telling: Telling, title: string): readonly Paragraph[] {
+  const { say, unit } = telling;
+  const heading = (code: string): Paragraph => ({ text: say(code), bold: true, before: 2 });
+  return [
+    { text: title, bold: true, large: 1.7 },
+    { text: settingWords(draft, telling), before: 1 },
+    heading('screen.sew.cut'),
+    ...guide.cut.map((row): Paragraph => ({ text: cutWords(row, say) })),
+    { text: say('screen.sew.cut-how'), before: 0.8 },
+    heading('notion.title'),
+    ...draft.notions.map((notion): Paragraph => ({ text: notionWords(notion, say, unit) })),
+    { text: say(`screen.sew.tools-${telling.way}`) },
+    heading('screen.sew.seam-title'),
+    {
+      text: say('screen.sew.seam-how', {
+        ...CHECK_STRIPS_MM,
+        inside: CHECK_STRIPS_MM.width - 2 * CHECK_STRIPS_MM.seam,
+        unit,
+      }),
+    },
+    heading('screen.care.title'),
+    { text: `${say('screen.sew.care')} ${say('screen.care.rules')}` },
+  ];
+}
+
+/** Words need no large sheet: Letter where that is the paper, or inches are; else A4. */
+function paperOf(paper: string, units: Unit): { readonly width: Mm; readonly height: Mm } {
+  const american = paper === 'letter' || paper === 'legal' || (paper === 'either' && units === 'in');
+  return american ? papers.letter : papers.a4;
+}

@@ -1,0 +1,74 @@
+import type { Part, Scene } from '../../drafting/guide';
+import { useWords } from '../../parts';
+import { pathData } from '../shared/pieces/piece-drawing';
+import './scene.css';
+
+/** The room a picture has on a small phone, px: names and numbers are sized for it. */
+const ROOM = { width: 330, height: 210 } as const;
+const MARGIN_PX = 14;
+const NUMBER_PX = 9;
+const LETTERS_PX = 14;
+/** A letter is about so wide, as a share of its height. */
+const LETTER_SHARE = 0.58;
+const SMALLEST_SHARE = 0.7;
+
+/** A step's pieces on the table: what is sewn now, what has been sewn, and what meets. */
+export function ScenePicture({ scene, text }: { readonly scene: Scene; readonly text: string }) {
+  const { width, height, parts, meets, ties, threads } = scene;
+  const px = Math.max(width / (ROOM.width - 2 * MARGIN_PX), height / (ROOM.height - 2 * MARGIN_PX));
+  const edge = MARGIN_PX * px;
+  return (
+    <svg
+      class="scene"
+      viewBox={[-edge, -edge, width + 2 * edge, height + 2 * edge].map((mm) => mm.toFixed(1)).join(' ')}
+      role="img"
+      aria-label={text}
+    >
+      {parts.map((part, index) => (
+        <PartDrawing key={`${part.piece} ${index}`} part={part} px={px} />
+      ))}
+      {threads.map(({ seam, path }) => (
+        <path key={seam} class="scene-thread" d={pathData(path)} />
+      ))}
+      {ties.map((tie) => (
+        <path key={pathData(tie)} class="scene-tie" d={pathData(tie)} />
+      ))}
+      {meets.map(({ number, at }) => (
+        <g key={`${number} ${at.x} ${at.y}`} class="scene-meet">
+          <circle cx={at.x} cy={at.y} r={NUMBER_PX * px} />
+          <text x={at.x} y={at.y + 4.5 * px} font-size={12.5 * px}>
+            {number}
+          </text>
+        </g>
+      ))}
+    </svg>
+  );
+}
+
+function PartDrawing({ part, px }: { readonly part: Part; readonly px: number }) {
+  const { say } = useWords();
+  const name = say(`piece.${part.piece}`);
+  const wide = name.length * LETTER_SHARE * LETTERS_PX * px;
+  const size = LETTERS_PX * px * Math.min(1, Math.max(SMALLEST_SHARE, part.room / wide));
+  const lines = (look: string, paths: Part['now']) =>
+    paths.map((path) => <path key={`${look}${pathData(path)}`} class={`scene-${look}`} d={pathData(path)} />);
+  return (
+    <g>
+      {part.layers > 1 && (
+        <path class="scene-cloth under" d={pathData(part.outline, true)} transform={`translate(${5 * px} ${5 * px})`} />
+      )}
+      <path class="scene-cloth" d={pathData(part.outline, true)} />
+      {lines('middle', [part.middle])}
+      {lines('line', part.lines)}
+      {lines('sewn', part.sewn)}
+      {lines('also', part.also)}
+      {lines('now', part.now)}
+      {lines('stitch', part.now)}
+      {lines('tick', part.ticks)}
+      {lines('fold', part.folds)}
+      <text class="scene-name" x={part.label.x} y={part.label.y} font-size={size}>
+        {name}
+      </text>
+    </g>
+  );
+}

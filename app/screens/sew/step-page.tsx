@@ -1,0 +1,100 @@
+import { type Guide, type GuideStep, kindWords, noteWords, settingWords, titleOf } from '../../drafting/guide';
+import { Header, Icon, TapeLine, useHeading, useWords } from '../../parts';
+import { useAwake } from '../shared/awake';
+import type { Making } from '../shared/making/making';
+import { usePlace } from '../shared/places';
+import { useReadAloud } from '../shared/read-aloud';
+import { go, to } from '../shared/route';
+import { useAttempt } from '../shared/trouble/attempt';
+import { ScenePicture } from './scene-picture';
+import { TermChips } from './terms/term-chips';
+import { termsAt } from './terms/terms';
+import { usePause } from './use-pause';
+import type { Sewing } from './use-sewing';
+import './step-page.css';
+
+type StepPageProps = {
+  readonly making: Making;
+  readonly sewing: Sewing;
+  readonly guide: Guide;
+  readonly step: GuideStep;
+  readonly at: number;
+};
+
+/** What lies where, what to sew, what to mind; then the next one. */
+export function StepPage({ making, sewing, guide, step, at }: StepPageProps) {
+  const { toy, garment } = making;
+  const { say, hand } = useWords();
+  const attempt = useAttempt();
+  const telling = { say, unit: hand.unit, way: sewing.way };
+  const title = titleOf(step, say);
+  const how = kindWords(step, telling);
+  const notes = step.notes.map((note) => noteWords(note, telling));
+  const heading = useHeading(title);
+  const reader = useReadAloud([title, how, ...notes].join(' '), hand.locale);
+  const done = sewing.sewn.includes(step.id);
+  const address = (id: string | undefined) => to('toy', toy.id, garment.id, 'sew', ...(id ? [id] : []));
+  useAwake();
+  usePause();
+  usePlace(toy.id, garment.id, `sew/${step.id}`);
+  const onward = () =>
+    attempt(async () => {
+      if (!done) await sewing.tick(step.id, true);
+      go(address(guide.steps[at + 1]?.id));
+    });
+  return (
+    <div class="sew-step">
+      <Header
+        back={address(guide.steps[at - 1]?.id)}
+        whose={<a href={to('toy', toy.id)}>{toy.name}</a>}
+        detail={say(`garment.${garment.order.garment}.name`)}
+        progress={{ done: at + 1, all: guide.steps.length }}
+        end={
+          <a class="quiet round" href={address(undefined)} aria-label={say('screen.sew.all-steps')}>
+            <Icon name="cross" />
+          </a>
+        }
+      />
+      <TapeLine done={at + 1} all={guide.steps.length} />
+      <div class="sew-scene">
+        <ScenePicture scene={step.scene} text={`${title}. ${how}`} />
+        {reader && (
+          <button
+            type="button"
+            class="quiet round sew-speak"
+            aria-pressed={reader.speaking}
+            aria-label={say('screen.step.read')}
+            onClick={reader.toggle}
+          >
+            <Icon name="speak" />
+          </button>
+        )}
+      </div>
+      <main class="sew-words">
+        <h1 tabIndex={-1} ref={heading}>
+          {title}
+        </h1>
+        <p>{how}</p>
+        {notes.length > 0 && (
+          <ul class="sew-notes">
+            {notes.map((note) => (
+              <li key={note}>{note}</li>
+            ))}
+          </ul>
+        )}
+        {sewing.draft && <p class="soft small">{settingWords(sewing.draft, telling)}</p>}
+        <TermChips terms={termsAt(step)} />
+      </main>
+      <footer class="sew-acts">
+        {done && (
+          <button type="button" class="quiet" onClick={() => attempt(() => sewing.tick(step.id, false))}>
+            {say('screen.sew.not-yet')}
+          </button>
+        )}
+        <button type="button" class="go" onClick={onward}>
+          {say(done ? 'screen.next' : at + 1 < guide.steps.length ? 'screen.sew.sewn' : 'screen.sew.finished')}
+        </button>
+      </footer>
+    </div>
+  );
+}

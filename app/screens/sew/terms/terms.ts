@@ -1,0 +1,63 @@
+import type { GuideStep, Kind } from '../../../drafting/guide';
+
+/** Words of the trade that a drawing and a sentence explain. */
+export const terms = [
+  'right-sides',
+  'allowance',
+  'notch',
+  'grain',
+  'fold',
+  'bias',
+  'stay-stitch',
+  'ease',
+  'gather',
+  'pleat',
+  'binding',
+  'facing',
+  'hem',
+  'casing',
+  'tack',
+  'snip',
+  'overcast',
+  'backstitch',
+  'ladder-stitch',
+] as const;
+export type Term = (typeof terms)[number];
+
+/** What is spoken of at a step, by what is done there. */
+const byKind: Readonly<Record<Kind, readonly Term[]>> = {
+  stay: ['stay-stitch', 'allowance'],
+  join: ['right-sides', 'notch', 'allowance'],
+  ease: ['ease', 'right-sides', 'notch'],
+  gather: ['gather', 'right-sides', 'notch'],
+  pleat: ['pleat', 'tack', 'right-sides'],
+  bag: ['right-sides', 'allowance'],
+  ring: ['right-sides', 'allowance'],
+  bind: ['binding', 'bias', 'right-sides'],
+  'bind-over': ['binding', 'ladder-stitch'],
+  'bind-end': ['binding'],
+  inside: ['ladder-stitch'],
+  gap: ['ladder-stitch'],
+  baste: ['tack', 'facing'],
+  place: ['allowance', 'tack'],
+  slit: ['right-sides', 'facing'],
+  hem: ['hem', 'ladder-stitch'],
+  'raw-hem': ['hem'],
+  closure: ['hem'],
+  casing: ['casing'],
+  turn: ['hem'],
+};
+
+const byNote: Readonly<Record<string, Term>> = { snip: 'snip', overcast: 'overcast', understitch: 'facing' };
+
+/** More chips than this would take a second line on a small phone. */
+const MOST = 3;
+
+export function termsAt({ kind, notes }: Pick<GuideStep, 'kind' | 'notes'>): readonly Term[] {
+  const noted = notes.flatMap(({ code }) => byNote[code] ?? []);
+  const [first, ...others] = byKind[kind];
+  return [...new Set([first, ...noted, ...others].flatMap((term) => term ?? []))].slice(0, MOST);
+}
+
+/** What stands on paper and is asked about before the first step. */
+export const termsOnPaper: readonly Term[] = ['grain', 'fold', 'notch', 'allowance', 'bias', 'right-sides'];

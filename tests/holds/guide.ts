@@ -1,0 +1,110 @@
+import type { Draft, Seam } from '../../app/drafting/draft-types';
+import { type Guide, type GuideStep, guideOf } from '../../app/drafting/guide';
+
+/** What is wrong with how a draft is led through: one line each, none where a maker could follow it. */
+export function guideFaults(draft: Draft): readonly string[] {
+  const guide = guideOf(draft);
+  return [
+    ...usesOnce(draft, guide),
+    ...finishes(draft, guide),
+    ...crossings(draft, guide),
+    ...gaps(guide),
+    ...pictures(guide),
+  ];
+}
+
+function usesOnce(draft: Draft, { steps }: Guide): readonly string[] {
+  const sewn = steps.flatMap(({ seams }) => seams.map(({ name }) => name));
+  const wanted = draft.seams.map(({ name }) => name);
+  return sewn.toSorted().join() === wanted.toSorted().join() ? [] : [`sews ${sewn.join()} for ${wanted.join()}`];
+}
+
+function finishes(draft: Draft, guide: Guide): readonly string[] {
+  const named = new Set(guide.finishes.map(({ piece, edge }) => `${piece}.${edge}`));
+  return draft.pieces.flatMap(({ name, edges }) =>
+    edges.flatMap((edge) => (named.has(`${name}.${edge.name}`) ? [] : [`no finish for ${name}.${edge.name}`])),
+  );
+}
+
+const joins = ({ join }: Seam) => join !== 'folded' && join !== 'laid';
+const keys = (refs: Seam['first']) => refs.map(({ piece, edge }) => `${piece}.${edge}`);
+const placeOf = ({ steps }: Guide, seam: string) =>
+  steps.findIndex(({ seams }) => seams.some(({ name }) => name === seam));
+
+/** A side of a seam that passes from one piece to the next is sewn once those two are joined where it passes. */
+function crossings(draft: Draft, guide: Guide): readonly string[] {
+  return draft.seams.filter(joins).flatMap((late) =>
+    [late.first, late.second].flatMap((side) =>
+      side.slice(1).flatMap((ref, index) => {
+        const before = side[index];
+        if (!before || before.piece === ref.piece) return [];
+        const beside = [besideOf(draft, before), besideOf(draft, ref)] as const;
+        const early = draft.seams.find(
+          (seam) =>
+            joins(seam) &&
+            seam !== late &&
+            [
+              [seam.first, seam.second],
+              [seam.second, seam.first],
+            ].some(
+              ([a = [], b = []]) =>
+                keys(a).some((k) => beside[0].includes(k)) && keys(b).some((k) => beside[1].includes(k)),
+            ),
+        );
+        return early && placeOf(guide, early.name) > placeOf(guide, late.name)
+          ? [`${late.name} before ${early.name}, which it crosses`]
+          : [];
+      }),
+    ),
+  );
+}
+
+function besideOf({ pieces }: Draft, { piece, edge }: Seam['first'][number]): readonly string[] {
+  const edges = pieces.find(({ name }) => name === piece)?.edges ?? [];
+  const at = edges.findIndex(({ name }) => name === edge);
+  return [edges.at(at - 1), edges[(at + 1) % edges.length]].map((each) => `${piece}.${each?.name}`);
+}
+
+/** What is bagged out is closed once all that is turned with it is sewn. */
+function gaps(guide: Guide): readonly string[] {
+  return guide.steps.flatMap((gap, at) => {
+    if (gap.kind !== 'gap') return [];
+    const pieces = new Set([...gap.first, ...gap.second]);
+    return guide.steps
+      .slice(at + 1)
+      .filter((step) => step.kind === 'bag' && [...step.first, ...step.second].every((piece) => pieces.has(piece)))
+      .map((step) => `${gap.id} is closed before ${step.id} is turned`);
+  });
+}
+
+/** Shows just the pieces that are joined, and as sewn just what has been. */
+function pictures({ steps }: Guide): readonly string[] {
+  const done = new Set<string>();
+  return steps.flatMap((step) => {
+    const faults = pictured(step, done);
+    for (const { first, second } of step.seams) for (const key of [...keys(first), ...keys(second)]) done.add(key);
+    return faults;
+  });
+}
+
+function pictured({ id, seams, scene }: GuideStep, done: ReadonlySet<string>): readonly string[] {
+  const now = new Set(seams.flatMap(({ first, second }) => [...keys(first), ...keys(second)]));
+  const wanted = new Set([...now].map((key) => key.split('.')[0]));
+  const shown = new Set(scene.parts.map(({ piece }) => piece));
+  const missing = [...wanted].filter((piece) => piece !== undefined && !shown.has(piece));
+  const wrong = scene.parts.flatMap(({ piece, sewnEdges }) => {
+    const expected = [...done].filter((key) => key.startsWith(`${piece}.`) && !now.has(key)).toSorted();
+    const drawn = sewnEdges.map((edge) => `${piece}.${edge}`).toSorted();
+    return expected.join() === drawn.join()
+      ? []
+      : [`${id} shows ${drawn.join() || 'nothing'} sewn for ${expected.join()}`];
+  });
+  const outside = scene.parts.some(({ outline }) =>
+    outline.some(({ from: { x, y } }) => !(x > -1 && y > -1 && x < scene.width + 1 && y < scene.height + 1)),
+  );
+  return [
+    ...missing.map((piece) => `${id} does not show ${piece}`),
+    ...wrong,
+    ...(outside ? [`${id} runs out of its picture`] : []),
+  ];
+}

@@ -1,0 +1,89 @@
+import { expect, test } from 'vitest';
+import type { Draft } from '../../app/drafting/draft-types';
+import { guideOf, kindWords, seamFrom, timeOf, titleOf } from '../../app/drafting/guide';
+import { createSay } from '../../app/words';
+import { guideFaults } from '../holds/guide';
+import { made } from '../measured/made';
+import { buildCard, builds } from '../toys/builds';
+
+const cards = builds.map((build) => buildCard(build));
+const drafted = (id: string, choices: Record<string, string | boolean> = {}, build = 1): Draft => {
+  const card = cards[build];
+  const draft = card && made(card, id, { choices });
+  if (!draft) throw new Error(`no ${id}`);
+  return draft;
+};
+const ids = (draft: Draft) => guideOf(draft).steps.map(({ seams }) => seams.map(({ name }) => name).join('+'));
+
+test('a side and the underarm of its sleeve are one line of stitches, the cuff of a short sleeve hemmed before them', () => {
+  const steps = ids(drafted('tee', { armhole: 'set-in' }));
+  const pass = steps.indexOf('side+underarm');
+  expect(pass).toBeGreaterThan(steps.indexOf('armhole'));
+  expect(steps.indexOf('cuff')).toBeLessThan(pass);
+  expect(steps.indexOf('hem')).toBeGreaterThan(pass);
+});
+
+test('two layers are sewn all round in one go, turned through the gap, and closed last', () => {
+  const { steps } = guideOf(drafted('bib'));
+  const [round, gap] = steps.slice(-2);
+  expect(round).toMatchObject({ kind: 'bag' });
+  expect(round?.seams.map(({ name }) => name)).toEqual(expect.arrayContaining(['bib-round', 'bib-end', 'bib-neck']));
+  expect(gap).toMatchObject({ kind: 'gap' });
+  expect(gap?.notes.map(({ code }) => code)).toContain('turn-out');
+});
+
+test('another toy has its own pieces in the pictures', () => {
+  const widths = cards.map((_, build) => guideOf(drafted('cape', {}, build)).steps[0]?.scene.width);
+  expect(new Set(widths).size).toBe(cards.length);
+});
+
+test('trying on stands before the seam that closes the round, before closures and before the hem', () => {
+  const { steps } = guideOf(drafted('tee', { opening: 'back', armhole: 'set-in' }));
+  const noted = (code: string) =>
+    steps.filter(({ notes }) => notes.some((note) => note.code === code)).map(({ id }) => id);
+  expect(noted('try-closing')).toEqual(['side']);
+  expect(noted('try-closure')).toEqual(['back-closure']);
+  expect(noted('try-hem')).toContain('hem');
+});
+
+test('what is eased in is told as long as it is', async () => {
+  const say = await createSay('en');
+  const { steps } = guideOf(drafted('dress', { skirt: 'gathered' }));
+  const waist = steps.find(({ id }) => id === 'waist');
+  if (!waist) throw new Error('no waist');
+  expect(titleOf(waist, say)).toBe('Waist');
+  expect(kindWords(waist, { say, unit: 'cm', way: 'hand' })).toMatch(/^Gather the edge of Skirt front and Skirt back/);
+});
+
+test('by hand it takes longer than by machine', () => {
+  const guide = guideOf(drafted('hooded-top'));
+  expect(timeOf(guide, 'hand')).toBeGreaterThan(timeOf(guide, 'machine'));
+});
+
+test.each([
+  [25.4, 6.35],
+  [22.225, 7.9375],
+  [38.1, 0],
+])('a middle strip of %d mm says seams of %d mm', (middle, seam) => expect(seamFrom(middle)).toBeCloseTo(seam, 9));
+
+test.each([0, 13.9, 38.2, Number.NaN])('no middle strip measures %d mm', (middle) =>
+  expect(seamFrom(middle)).toBeNull(),
+);
+
+test.each<[string, RegExp, (draft: Draft) => Draft]>([
+  ['sewn backwards', /before/, (draft) => ({ ...draft, sewing: draft.sewing.toReversed() })],
+  ['a seam left out', /sews/, (draft) => ({ ...draft, sewing: draft.sewing.slice(1) })],
+  [
+    'an edge that nothing finishes',
+    /no finish for front\.hem/,
+    (draft) => ({
+      ...draft,
+      seams: draft.seams.filter(({ name }) => name !== 'hem'),
+      sewing: draft.sewing.filter(({ seams }) => !seams.includes('hem')),
+    }),
+  ],
+])('%s is found', (_, fault, spoil) => {
+  const draft = drafted('tee', { armhole: 'set-in' });
+  expect(guideFaults(draft)).toEqual([]);
+  expect(guideFaults(spoil(draft)).join('\n')).toMatch(fault);
+});
