@@ -108,7 +108,9 @@ function wearsInstead({ kind }: Body): Flag[] {
 function unknown(body: Body, needed: ReadonlySet<MeasureId>): Flag[] {
   return [...needed].flatMap((id) => {
     const known = body.sizes[id];
-    const vague = known && known.give > known.value * VAGUEST && !findMeasure(id)?.optional;
+    const row = findMeasure(id);
+    // What is wished for may be suggested: no tape could tell it.
+    const vague = known && known.give > known.value * VAGUEST && !row?.optional && row?.nature !== 'wish';
     return known && !vague ? [] : [impossible('cannot-estimate', [id])];
   });
 }

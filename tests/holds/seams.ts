@@ -9,6 +9,8 @@ const RATIO = 1e-6;
 const SMOOTH = (3 * Math.PI) / 180;
 /** Joints that need not run on: the hood's chin and every gathered, pleated, laid or folded edge. */
 const CORNERED = ['hood-neck-front', 'hood-neck-back', 'collar-neck', 'facing-neck', 'collar-end', 'bib-end'];
+/** A diamond's points lie at an angle. */
+const POINTED = /^gusset-(front|back)$/;
 /** A lining is sewn edge on edge to its twin. */
 const TWINS = /^lining-(neck|armhole|hem|top|front|back)$/;
 /** Beside these a seam ends at an opening or a closure: nothing runs on. */
@@ -43,7 +45,7 @@ function brokenSeam(seam: Seam, pieces: ReadonlyMap<string, Piece>): string[] {
 }
 
 function corners(seam: Seam, pieces: ReadonlyMap<string, Piece>): string[] {
-  if (CORNERED.includes(seam.name) || TWINS.test(seam.name)) return [];
+  if (CORNERED.includes(seam.name) || TWINS.test(seam.name) || POINTED.test(seam.name)) return [];
   return (['start', 'end'] as const).flatMap((side) => {
     const [ours, theirs] = [seam.first, seam.second].map((refs) =>
       corner(side === 'start' ? refs[0] : refs[refs.length - 1], side, pieces),

@@ -17,6 +17,8 @@ const toMend: Readonly<Record<string, { readonly traits: readonly string[]; read
   nightshirt: { traits: STANCE, values: ['armhole set-in'] },
   dress: { traits: STANCE, values: ['armhole set-in'] },
   skirt: { traits: POSE },
+  // As many legs as the toy has is what it is anyway.
+  trousers: { traits: ['arms', 'neck'], values: ['legs two'] },
   cape: { traits: [...POSE, 'stuffing'] },
   bib: { traits: [...POSE, 'stuffing'] },
   scarf: { traits: [...POSE, 'stuffing'] },

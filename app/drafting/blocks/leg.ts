@@ -1,6 +1,6 @@
-import { type Corners, crotchCurves, legCorners } from '../curves/crotch';
-import { add, cubic, line, pathLength, point, scale, splitPath, unit } from '../geometry';
-import { block } from './block';
+import { type Corners, crotchCurves, legCorners, waistLine } from '../curves/crotch';
+import { add, cubic, line, type Path, pathLength, point, scale, splitPath, unit } from '../geometry';
+import { block, type Fed } from './block';
 
 const legSizes = ['legHalfHip', 'legRise', 'legRaised', 'legFork', 'legHem', 'legInside'] as const;
 
@@ -12,45 +12,62 @@ const MOST_GUSSETED = 0.9;
  * panel, y down from the front waist. Sizes in mm: `legHalfHip` half the finished hip, straight down to the crotch line at
  * `legRise`; `legRaised` how far the back rises above the front; `legFork` both forks together; `legHem` round;
  * `legInside` from the crotch line down. The waist is square to both centres, each crotch curve and the hem to the inseams. With a gusset
- * the top `legGusset` of each inseam is sewn to its side.
+ * the top `legGusset` of each inseam is sewn to its side. A tail comes out `tailAbove` below the waist, through `tailLong` of
+ * the back seam.
  */
 export const leg = block({
   sizes: legSizes,
-  optional: ['legGusset'],
-  edges: ['waist', 'back-crotch', 'back-gusset', 'back-inseam', 'hem', 'front-inseam', 'front-gusset', 'front-crotch'],
+  optional: ['legGusset', 'tailAbove', 'tailLong'],
+  edges: [
+    'waist',
+    'back-above',
+    'tail',
+    'back-crotch',
+    'back-gusset',
+    'back-inseam',
+    'hem',
+    'front-inseam',
+    'front-gusset',
+    'front-crotch',
+  ],
   draw: (sizes) => {
     const { front, back } = legCorners(sizes);
     const crotch = crotchCurves(sizes);
-    const middle = (front.hem.x + back.hem.x) / 2;
-    const leaving = ({ fork, hem }: Corners) => {
-      const square = unit(point(fork.y - hem.y, hem.x - fork.x));
-      return add(hem, scale(square, (Math.sign(hem.x - middle) * sizes.legHem) / 3));
-    };
-    const third = (back.waist.x - front.waist.x) / 3;
-    const waist = cubic(
-      front.waist,
-      { x: front.waist.x + third, y: front.waist.y },
-      { x: back.waist.x - third, y: back.waist.y },
-      back.waist,
-    );
     const down = [line(back.fork, back.hem)];
     const up = [line(front.hem, front.fork)];
     const length = pathLength(down);
     const side = Math.min(sizes.legGusset ?? 0, MOST_GUSSETED * length);
     const [backGusset, backInseam] = splitPath(down, side);
     const [frontInseam, frontGusset] = splitPath(up, length - side);
-    const sides = side > 0 ? { 'back-gusset': backGusset, 'front-gusset': frontGusset } : {};
+    const gusseted = side > 0;
     return {
       edges: {
-        waist: [waist],
-        'back-crotch': crotch.back,
+        waist: waistLine(front.waist, back.waist),
+        ...withTail(crotch.back, sizes),
+        ...(gusseted ? { 'back-gusset': backGusset } : {}),
         'back-inseam': backInseam,
-        hem: [cubic(back.hem, leaving(back), leaving(front), front.hem)],
+        hem: hemLine(back, front),
         'front-inseam': frontInseam,
+        ...(gusseted ? { 'front-gusset': frontGusset } : {}),
         'front-crotch': crotch.front,
-        ...sides,
       },
       lines: {},
     };
   },
 });
+
+/** The back seam, left open for a tail where one is given. */
+export function withTail(seam: Path, { tailAbove, tailLong }: Fed<never, 'tailAbove' | 'tailLong'>) {
+  if (tailAbove === null || tailLong === null) return { 'back-crotch': seam };
+  const [above, below] = splitPath(seam, tailAbove);
+  const [tail, crotch] = splitPath(below, tailLong);
+  return { 'back-above': above, tail, 'back-crotch': crotch };
+}
+
+/** Round the leg, square to both lines that come down to it. */
+export function hemLine(back: Pick<Corners, 'fork' | 'hem'>, front: Pick<Corners, 'fork' | 'hem'>): Path {
+  const third = (back.hem.x - front.hem.x) / 3;
+  const beside = ({ fork, hem }: Pick<Corners, 'fork' | 'hem'>, inward: number) =>
+    add(hem, scale(unit(point(hem.y - fork.y, fork.x - hem.x)), inward * third));
+  return [cubic(back.hem, beside(back, -1), beside(front, 1), front.hem)];
+}

@@ -15,10 +15,12 @@ export const FRONT_FORK = 1 / 3;
 /** The centre runs straight down, and turns in the last of it: so much of its fork, and at least so much of the rise. */
 const TURN_OF_FORK = 1.2;
 const TURN_OF_RISE = 0.35;
-/** How far a handle reaches: down from the straight, and out to the inseam. Without a fork the curve still leaves its end square. */
+/** How far a handle reaches: down from the straight, and out to the inseam. */
 const DOWN = 0.6;
 const OUT_OF_FORK = 0.6;
 const OUT_OF_TURN = 0.12;
+/** How far the waist's handles reach, of its width. */
+const WAIST_REACH = 0.25;
 
 export type Corners = { readonly waist: Point; readonly fork: Point; readonly hem: Point };
 
@@ -49,6 +51,12 @@ export function crotchCurves(leg: LegFrame): { readonly front: Path; readonly ba
   return { front: reversePath(centreLine(front, leg.legRise)), back: centreLine(back, leg.legRise) };
 }
 
+/** The waist rises to the back, square to both centres; as straight between them as a strip sewn along it asks. */
+export function waistLine(front: Point, back: Point): Path {
+  const reach = (back.x - front.x) * WAIST_REACH;
+  return [cubic(front, point(front.x + reach, front.y), point(back.x - reach, back.y), back)];
+}
+
 /** From the waist straight down, then out to the fork, square to the inseam that starts there. */
 function centreLine({ waist, fork, hem }: Corners, rise: number): Path {
   const wide = Math.abs(fork.x - waist.x);
@@ -56,8 +64,9 @@ function centreLine({ waist, fork, hem }: Corners, rise: number): Path {
   const bend = point(waist.x, fork.y - turn);
   const seam = subtract(hem, fork);
   const outward = Math.sign(waist.x);
-  const square = scale(point(outward * seam.y, -outward * seam.x), 1 / norm(seam));
-  const into = add(fork, scale(square, -Math.max(OUT_OF_FORK * wide, OUT_OF_TURN * turn)));
+  // Without a fork the seam runs on into the inseam: square to it, it would be a hook.
+  const on = wide > 0 ? point(outward * seam.y, -outward * seam.x) : seam;
+  const into = add(fork, scale(on, -Math.max(OUT_OF_FORK * wide, OUT_OF_TURN * turn) / norm(seam)));
   const curve = cubic(bend, point(waist.x, bend.y + DOWN * turn), into, fork);
   return bend.y - waist.y > 0 ? [line(waist, bend), curve] : [curve];
 }

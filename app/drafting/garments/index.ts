@@ -11,6 +11,7 @@ import { scarf } from './scarf';
 import { skirt } from './skirt';
 import { tank } from './tank';
 import { tee } from './tee';
+import { trousers } from './trousers';
 import { wristWarmers } from './wrist-warmers';
 
 export type { Choice } from '../heads';
@@ -27,6 +28,7 @@ const made: Readonly<Record<GarmentId, Garment>> = {
   nightshirt,
   dress,
   skirt,
+  trousers,
   cape,
   bib,
   scarf,

@@ -4,6 +4,7 @@ import { head, needs } from './head';
 export const bibHead = head({
   id: 'bib',
   bodies: ['upright'],
+  level: 'first',
   choices: {},
   auto: {},
   needs: needs(['neck-girth', 'bib-length']),

@@ -7,6 +7,7 @@ import { earNeeds, hoodNeeds } from './needed';
 export const capeHead = head({
   id: 'cape',
   bodies: ['upright'],
+  level: 'first',
   choices: { hood: one(['auto', 'none', 'two', 'three'], 'none'), chin: chinChoice, ears: earsChoice, hem: hemChoice },
   auto: { hood: 'two' },
   needs: [

@@ -13,6 +13,15 @@ export const panelsChoice = one(['auto', 'two', 'four'], 'auto');
 export const hemChoice = one(['turned', 'raw'], 'turned');
 export const casedHemChoice = one(['turned', 'casing', 'raw'], 'turned');
 
+/** Two legs; or one tube where the toy's are sewn together, or are to be kept warm together. */
+export const legsChoice = one(['auto', 'two', 'tube'], 'auto');
+/** A diamond between the legs, where the crotch seam would be too short without. */
+export const gussetChoice = one(['auto', 'diamond', 'none'], 'auto');
+/** Whether the back seam is left open for a tail. */
+export const tailChoice = one(['auto', 'open', 'covered'], 'auto');
+/** How the casing of an elastic waist is made: turned, or of a strip where its edge is too curved for that. */
+export const waistChoice = one(['auto', 'turned', 'faced'], 'auto');
+
 type Value<C extends { readonly of: readonly string[] }> = C['of'][number];
 export type Opens = { readonly opening: Value<typeof openingChoice> };
 export type Necks = { readonly neck: Value<typeof neckChoice> };
@@ -28,6 +37,11 @@ export type Hoods = {
   readonly hood: 'auto' | 'none' | 'two' | 'three';
   readonly chin: Value<typeof chinChoice>;
 };
+export type LegCount = { readonly legs: Value<typeof legsChoice> };
+export type Gussets = { readonly gusset: Value<typeof gussetChoice> };
+export type Tails = { readonly tail: Value<typeof tailChoice> };
+export type Waists = { readonly waist: Value<typeof waistChoice> };
+export type Trousers = { readonly trousers: 'long' | 'short' | 'elastic' | 'pyjamas' };
 export type Skirts = {
   readonly skirt: 'gathered' | 'knife' | 'box' | 'elastic' | 'a-line' | 'half-circle' | 'circle' | 'tiers';
 };

@@ -7,6 +7,7 @@ import { bareNeeds, bodiceNeeds, skirtNeeds, sleeveNeeds } from './needed';
 export const dressHead = head({
   id: 'dress',
   bodies: ['upright'],
+  level: 'patience',
   opensAt: 'back',
   choices: {
     bodice: one(['shoulder', 'tank', 'band', 'dipped', 'half-circle', 'halter'], 'shoulder'),

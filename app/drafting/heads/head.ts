@@ -1,8 +1,15 @@
-import type { BodyKind, MeasureId } from '../../body';
+import type { BodyKind, MeasureId, Traits } from '../../body';
 import type { Choice, Choices, Chosen } from './choice';
 
-/** A measure that a garment needs, with some choices only or always. */
-export type Need<C = object> = { readonly measure: MeasureId; readonly when?: (choices: C) => boolean };
+/** What a garment asks of its maker. */
+export const levels = ['first', 'practice', 'patience'] as const;
+export type Level = (typeof levels)[number];
+
+/** A measure that a garment needs, with some choices or for some toys only, or always. A choice may still be left to us. */
+export type Need<C = object> = {
+  readonly measure: MeasureId;
+  readonly when?: (choices: C, traits?: Traits) => boolean;
+};
 
 /**
  * What screens and lists need of a garment: plain data apart from how it is made, so that choosing one loads no block.
@@ -11,6 +18,7 @@ export type Need<C = object> = { readonly measure: MeasureId; readonly when?: (c
 export type HeadOf<C extends Readonly<Record<string, Choice>>> = {
   readonly id: string;
   readonly bodies: readonly BodyKind[];
+  readonly level: Level;
   readonly choices: C;
   readonly auto: Starts<C>;
   /** Where it is opened all the way when nothing less lets the toy in. */
@@ -43,6 +51,6 @@ export function head<const Id extends string, const C extends Readonly<Record<st
 }
 
 /** Needs without condition, or all with the same one. */
-export function needs<C = object>(measures: readonly MeasureId[], when?: (choices: C) => boolean): readonly Need<C>[] {
+export function needs<C = object>(measures: readonly MeasureId[], when?: Need<C>['when']): readonly Need<C>[] {
   return measures.map((measure) => (when ? { measure, when } : { measure }));
 }

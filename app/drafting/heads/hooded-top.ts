@@ -16,6 +16,7 @@ import { bareNeeds, bodiceNeeds, earNeeds, hoodNeeds, sleeveNeeds } from './need
 export const hoodedTopHead = head({
   id: 'hooded-top',
   bodies: ['upright'],
+  level: 'patience',
   opensAt: 'front',
   choices: {
     opening: openingChoice,

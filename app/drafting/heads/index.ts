@@ -12,6 +12,7 @@ import { scarfHead } from './scarf';
 import { skirtHead } from './skirt';
 import { tankHead } from './tank';
 import { teeHead } from './tee';
+import { trousersHead } from './trousers';
 import { wristWarmersHead } from './wrist-warmers';
 
 export type { Choice, Choices } from './choice';
@@ -25,6 +26,7 @@ const listed = [
   nightshirtHead,
   dressHead,
   skirtHead,
+  trousersHead,
   capeHead,
   bibHead,
   scarfHead,

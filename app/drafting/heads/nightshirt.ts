@@ -7,6 +7,7 @@ import { bodiceNeeds, sleeveNeeds } from './needed';
 export const nightshirtHead = head({
   id: 'nightshirt',
   bodies: ['upright'],
+  level: 'practice',
   opensAt: 'front',
   opensFirmAt: 'back',
   choices: {

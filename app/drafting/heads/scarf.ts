@@ -5,6 +5,7 @@ import { head, needs } from './head';
 export const scarfHead = head({
   id: 'scarf',
   bodies: ['upright', 'four-legged', 'round'],
+  level: 'first',
   choices: { hem: hemChoice },
   auto: {},
   needs: needs(['scarf-length']),

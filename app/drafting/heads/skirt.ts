@@ -7,6 +7,7 @@ import { skirtNeeds } from './needed';
 export const skirtHead = head({
   id: 'skirt',
   bodies: ['upright'],
+  level: 'practice',
   choices: {
     skirt: one(['gathered', 'knife', 'box', 'elastic', 'a-line', 'half-circle', 'circle', 'tiers'], 'gathered'),
     panels: panelsChoice,

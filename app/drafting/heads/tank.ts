@@ -6,6 +6,7 @@ import { bareNeeds, bodiceNeeds } from './needed';
 export const tankHead = head({
   id: 'tank',
   bodies: ['upright'],
+  level: 'practice',
   opensAt: 'back',
   choices: { opening: openingChoice, neck: neckChoice, hem: casedHemChoice },
   auto: { opening: 'none' },

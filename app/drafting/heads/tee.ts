@@ -7,6 +7,7 @@ import { bodiceNeeds, sleeveNeeds } from './needed';
 export const teeHead = head({
   id: 'tee',
   bodies: ['upright'],
+  level: 'practice',
   opensAt: 'back',
   choices: {
     opening: openingChoice,

@@ -6,6 +6,7 @@ import { head, needs } from './head';
 export const wristWarmersHead = head({
   id: 'wrist-warmers',
   bodies: ['upright'],
+  level: 'first',
   choices: { covers: share(0.25, 0.7, 0.4), hem: hemChoice },
   auto: {},
   needs: needs(['paw-girth', 'upper-arm-girth', 'arm-length']),

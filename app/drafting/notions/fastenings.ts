@@ -10,9 +10,10 @@ export type Measured = { readonly chest: Mm | undefined; readonly elastic: Mm };
 /** What closes each opening, and the elastics: by the garment's own rows. What is shorter than it is wide is cut square. */
 export function fasteningsOf(garment: Garment, drawing: Drawing, { chest, elastic }: Measured): readonly Notion[] {
   const tape = tapeWidth(chest);
-  return active(garment.notions, drawing.choices).map(({ kind, place, length }): Notion => {
+  return active(garment.notions, drawing.choices).map(({ kind, place, length, count }): Notion => {
     const long = length(drawing);
-    if (kind === 'elastic') return { kind, place, length: long, width: elastic };
-    return { kind: 'hook-and-loop', place, length: Math.max(long, tape), width: tape };
+    const many = count ? { count } : {};
+    if (kind === 'elastic') return { kind, place, length: long, width: elastic, ...many };
+    return { kind: 'hook-and-loop', place, length: Math.max(long, tape), width: tape, ...many };
   });
 }

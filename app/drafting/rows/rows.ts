@@ -89,6 +89,8 @@ export type NotionRow<N extends Names = Names> = When<N> & {
   readonly kind: 'closure' | 'elastic';
   readonly place: string;
   readonly length: (look: Look<N>) => Mm;
+  /** Left and right. */
+  readonly count?: 2;
 };
 
 /**

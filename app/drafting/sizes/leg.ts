@@ -8,7 +8,7 @@ const CROTCH_EASE = { stands: 1.03, sits: 1.08 } as const;
 const STANDING_RAISED = 0.12;
 const LEAST_RAISED = 0.3;
 const MOST_RAISED = 0.75;
-/** A standing leg has a fork at least this share of the hip wide. */
+/** A standing leg has a fork; where there is one, it is at least this share of the hip wide: narrower it would be a hook. */
 const LEAST_FORK = 0.05;
 /** A shorter gap than this is closed by the fork, a longer one by a gusset; so far may the crotch hang before it is said, mm. */
 const SMALL_GAP_MM = 6;
@@ -31,13 +31,16 @@ export type Crotch = {
 
 export type CrotchAsked = {
   readonly posture: keyof typeof CROTCH_EASE;
-  /** Finished hip, thigh and hem round, the rise and inside leg as drawn, and the eased crotch seam from waist to waist, mm. */
+  /** Finished hip and thigh, the rise and inside leg as drawn, and the eased crotch seam from waist to waist, mm. */
   readonly hip: Mm;
   readonly thigh: Mm;
-  readonly hem: Mm;
+  /** Null: as wide as the leg turns out at its top. */
+  readonly hem: Mm | null;
   readonly rise: Mm;
   readonly inside: Mm;
   readonly crotch: Mm;
+  /** Whether a diamond may be set in between the legs. */
+  readonly gussets: boolean;
 };
 
 /** The finished crotch seam for a body's crotch length from waist to waist: the cloth's thickness goes half round (geometry). */
@@ -49,15 +52,16 @@ export function easedCrotch(length: Mm, posture: CrotchAsked['posture'], thickne
  * Fork, back rise and gusset, so that the crotch seam (with the gusset's length, where there is one) is as long as asked. A
  * sitting toy's back rises as far as that takes; what is then left goes into the fork, or into a diamond between the legs.
  */
-export function crotchOf({ posture, hip, thigh, hem, rise, inside, crotch }: CrotchAsked): Crotch {
+export function crotchOf({ posture, hip, thigh, hem, rise, inside, crotch, gussets }: CrotchAsked): Crotch {
   const half = hip / 2;
-  const fork = Math.max(thigh - half, posture === 'stands' ? LEAST_FORK * hip : 0);
-  const start = { legHalfHip: half, legRise: rise, legFork: fork, legHem: hem, legInside: inside };
+  const fork = posture === 'stands' || thigh > half ? Math.max(thigh - half, LEAST_FORK * hip) : 0;
+  const forked = (legFork: Mm) => ({ legFork, legHem: hem ?? half + legFork });
+  const start = { legHalfHip: half, legRise: rise, legInside: inside, ...forked(fork) };
   const leg = { ...start, legRaised: raisedFor(posture, start, crotch) };
   const gap = crotch - seamOf(leg);
   if (gap <= SOLVED_LENGTH_MM) return { leg, gusset: null, hangs: Math.max(-gap, 0), short: 0 };
-  const longest = gap <= SMALL_GAP_MM ? 0 : Math.min(gap, (MOST_OF_INSIDE * inside) / LEAST_SIDE);
-  const wide = longest < gap ? widened(leg, crotch - longest) : leg;
+  const longest = gap <= SMALL_GAP_MM || !gussets ? 0 : Math.min(gap, (MOST_OF_INSIDE * inside) / LEAST_SIDE);
+  const wide = longest < gap ? widened(leg, forked, crotch - longest) : leg;
   const short = crotch - longest - seamOf(wide);
   const side = Math.max(LEAST_SIDE * longest, Math.min(USUAL_SIDE * longest, MOST_OF_INSIDE * inside));
   return {
@@ -85,9 +89,11 @@ function raisedFor(posture: CrotchAsked['posture'], start: Omit<LegFrame, 'legRa
 }
 
 /** The fork as wide as the seam asks, or as wide as it may be. */
-function widened(leg: LegFrame, crotch: Mm): LegFrame {
-  const most = Math.max(leg.legFork, MOST_FORK * leg.legHalfHip * 2);
-  const left = (legFork: Mm) => seamOf({ ...leg, legFork }) - crotch;
-  const solved = brent(left, leg.legFork, most, { tolerance: SOLVED_LENGTH_MM });
-  return { ...leg, legFork: solved.ok ? solved.x : solved.atLow > 0 ? leg.legFork : most };
+function widened(leg: LegFrame, forked: (fork: Mm) => Pick<LegFrame, 'legFork' | 'legHem'>, crotch: Mm): LegFrame {
+  const hip = 2 * leg.legHalfHip;
+  const least = Math.max(leg.legFork, LEAST_FORK * hip);
+  const most = Math.max(least, MOST_FORK * hip);
+  const left = (fork: Mm) => seamOf({ ...leg, ...forked(fork) }) - crotch;
+  const solved = brent(left, least, most, { tolerance: SOLVED_LENGTH_MM });
+  return { ...leg, ...forked(solved.ok ? solved.x : solved.atLow > 0 ? least : most) };
 }

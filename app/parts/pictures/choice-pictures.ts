@@ -17,6 +17,7 @@ import {
   stitch,
   trunk,
 } from './strokes';
+import { trouserPictures } from './trouser-pictures';
 
 const plain = [shortSleeves, trunk, neckHole];
 const long = [longSleeves, trunk, neckHole];
@@ -32,6 +33,7 @@ export const choicePictures: Readonly<Record<string, Picture>> = {
   ...bodicePictures,
   ...neckPictures,
   ...skirtPictures,
+  ...trouserPictures,
   'opening.auto': [...plain, measured],
   'opening.none': plain,
   'opening.slit': [...plain, stitch('M36 28v14')],

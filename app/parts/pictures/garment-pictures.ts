@@ -34,6 +34,11 @@ export const garmentPictures: Readonly<Record<GarmentId, Picture>> = {
     line('M29 35l-6 25m10-25-2 27m12-27 6 25m-10-25 2 27'),
   ],
   skirt: [waistband, flared, line('M30 21l-7 36m10-36-3 38m16-38 7 36m-10-36 3 38')],
+  trousers: [
+    cloth('M20 16h32l6 46H41l-5-26-5 26H14z'),
+    stitch('M20 21h32'),
+    line('M23 16l-1 5m6-5v5m6-5v5m5-5v5m6-5v5m5-5 1 5M36 21v15'),
+  ],
   cape: [
     cloth('M29 14q7 5 14 0C56 24 63 44 63 58q-27 9-54 0C9 44 16 24 29 14z'),
     deep('M29 14q7-6 14 0-7 5-14 0z'),

@@ -27,6 +27,9 @@ function dress(choices: Choices): number {
   return 2 + (choices.sleeve === 'none' ? 0 : 2 * ARMS);
 }
 
+/** Waist and hems, and a hole for a tail. */
+const trousers = ({ legs, tail }: Choices) => 1 + (legs === 'tube' ? 1 : 2) + (tail === 'open' ? 1 : 0);
+
 /** How many openings each garment has, once it is sewn: worked out from what it is, a row a garment. */
 const expected: Readonly<Record<string, (choices: Choices) => number>> = {
   // Hem, face and two wrists; opened in front hem and face are one, opened behind the hem and the crown's opening are.
@@ -37,6 +40,7 @@ const expected: Readonly<Record<string, (choices: Choices) => number>> = {
   dress,
   // Waist and hem; a waist that opens is still one.
   skirt: () => 2,
+  trousers,
   // Neck, fronts and hem are one; under a hood so are they and the face.
   cape: (choices) => 1 + ears(choices),
   bib: () => GAP,

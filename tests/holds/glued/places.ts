@@ -6,9 +6,9 @@ const ROUND = 2 * Math.PI;
 const EACH = (3 * Math.PI) / 180;
 /** Edges that show when the garment is worn: they cross a seam without a corner, turned equally far. */
 const SHOWN: readonly string[] = ['hem', 'casing', 'edge'];
-/** Here pieces meet at an angle by design: chins, the ends of collars, bindings and slits, gathers. */
+/** Here pieces meet at an angle by design: chins, the ends of collars, bindings and slits, gathers, the points of a gusset. */
 const CORNERED =
-  /^(hood-neck-.*|chin|collar-.*|bib-.*|lining-.*|facing-neck|.*binding.*|waist.*|tier-.*|cuff-band.*|back-casing|(lining-)?slit)$/;
+  /^(hood-neck-.*|chin|collar-.*|bib-.*|lining-.*|facing-neck|.*binding.*|waist.*|tier-.*|cuff-band.*|back-casing|(lining-)?slit|gusset-.*)$/;
 const SAME_ALLOWANCE_MM = 0.01;
 
 /** Points inside the garment that do not lie flat, and shown edges that cross a seam with a corner or a jump in their turning. */
@@ -21,11 +21,16 @@ export function flatness({ places }: Surface, layered: ReadonlySet<string>): Fau
 
 /** Two corners alone are the corner of a bag. */
 function point({ angle, corners, seams }: Place): Fault[] {
-  if (corners.length <= 2 || seams.some((name) => CORNERED.test(name))) return [];
+  if (corners.length <= 2 || seams.some((name) => CORNERED.test(name)) || partsLegs(corners, seams)) return [];
   const off = angle - ROUND;
   return Math.abs(off) > 2 * EACH
     ? [{ code: 'point', where: [...seams].sort().join('+'), told: `${degrees(off)} off flat` }]
     : [];
+}
+
+/** Without a fork two legs part as two tubes do: every seam runs straight on there. */
+function partsLegs(corners: Place['corners'], seams: Place['seams']): boolean {
+  return seams.includes('inseam') && corners.every(({ angle }) => Math.abs(angle - Math.PI) < EACH);
 }
 
 function crossing({ angle, corners, seams, rim }: Place): Fault[] {

@@ -1,0 +1,37 @@
+import { waistLine } from '../curves/crotch';
+import { hermite, line, type Path, type Point, point, reversePath } from '../geometry';
+import { block } from './block';
+import { withTail } from './leg';
+
+/** Of the chord, how far the centre seams run straight at either end. */
+const STRAIGHT = 1 / 3;
+
+/**
+ * Half a tube round two legs that are sewn together, front at the left, back at the right; x from its middle, y down from the
+ * front waist. Its centre seams run from waist to hem and look like the gap between two legs. Sizes in mm: `legHalfHip` half the
+ * finished hip, `legRaised` how far the back rises above the front, `tubeHem` half the hem, `tubeLength` from waist to hem.
+ */
+export const legTube = block({
+  sizes: ['legHalfHip', 'legRaised', 'tubeHem', 'tubeLength'],
+  optional: ['tailAbove', 'tailLong'],
+  edges: ['waist', 'back-above', 'tail', 'back-crotch', 'hem', 'front-crotch'],
+  draw: ({ legHalfHip, legRaised, tubeHem, tubeLength, ...tail }) => {
+    const [front, back] = [point(-legHalfHip / 2, 0), point(legHalfHip / 2, -legRaised)];
+    const [frontHem, backHem] = [point(-tubeHem / 2, tubeLength), point(tubeHem / 2, tubeLength)];
+    return {
+      edges: {
+        waist: waistLine(front, back),
+        ...withTail(plumb(back, backHem), tail),
+        hem: [line(backHem, frontHem)],
+        'front-crotch': reversePath(plumb(front, frontHem)),
+      },
+      lines: {},
+    };
+  },
+});
+
+/** Down from the waist, plumb at both ends. */
+function plumb(from: Point, to: Point): Path {
+  const down = point(0, 1);
+  return [hermite(from, down, to, down, STRAIGHT, STRAIGHT)];
+}

@@ -1,0 +1,70 @@
+import { flare } from '../../blocks/flare';
+import type { Waists } from '../../heads/choices';
+import { only, part } from '../../rows/part';
+import { type EdgesOf, piece } from '../../rows/piece-row';
+import { elasticFor } from '../../sizes/fastening';
+
+type Takes = { readonly choices: Waists; readonly size: never; readonly edge: 'leg.waist' };
+type Gives = { readonly size: never; readonly edge: EdgesOf<'waist-facing', typeof flare> };
+
+/** Round the waist a 6 mm elastic lies, with room to turn and stitch, mm. */
+const FACING_MM = 14;
+
+const waist = [{ piece: 'leg', edge: 'waist' }] as const;
+const isFaced = (choices: Waists) => choices.waist === 'faced';
+
+/** The edge of the waist folded down over its elastic. */
+const turned = only(
+  (choices: Waists) => !isFaced(choices),
+  part<Takes>({ seams: [{ name: 'waist-casing', sewn: 2, kind: 'folded', first: waist, second: [] }] }),
+);
+
+/** A strip sewn along a waist too curved to be turned, folded inside and stitched down: the casing lies between. */
+const faced = only(
+  isFaced,
+  part<Takes, Gives>({
+    pieces: [
+      piece<Takes>()('waist-facing', flare, {
+        copies: 1,
+        mirrored: false,
+        onFold: true,
+        bias: true,
+        sizes: {
+          flareTop: ({ length }) => length('leg.waist'),
+          flareBottom: ({ length }) => length('leg.waist'),
+          flareHeight: FACING_MM,
+        },
+        roles: () => ({ top: 'seam', side: 'seam', bottom: 'seam', centre: 'fold' }),
+      }),
+    ],
+    seams: [
+      {
+        name: 'waist-facing',
+        sewn: 2,
+        first: waist,
+        second: [{ piece: 'waist-facing', edge: 'top' }],
+        cornered: true,
+      },
+      {
+        name: 'waist-facing-end',
+        sewn: 1,
+        first: [{ piece: 'waist-facing', edge: 'side' }],
+        second: [{ piece: 'waist-facing', edge: 'side' }],
+      },
+      {
+        name: 'waist-facing-inside',
+        sewn: 2,
+        kind: 'laid',
+        first: [{ piece: 'waist-facing', edge: 'top' }],
+        second: [{ piece: 'waist-facing', edge: 'bottom', back: true }],
+      },
+    ],
+  }),
+);
+
+/** An elastic goes all the way round the waist, in a casing. */
+const elastic = part<{ choices: object; size: never; edge: never }>({
+  notions: [{ kind: 'elastic', place: 'waist', length: ({ wearer }) => elasticFor(wearer.of('waist-girth')) }],
+});
+
+export const elasticWaistParts = [turned, faced, elastic] as const;

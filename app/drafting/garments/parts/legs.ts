@@ -1,0 +1,219 @@
+import { gusset } from '../../blocks/gusset';
+import { leg } from '../../blocks/leg';
+import { legTube } from '../../blocks/leg-tube';
+import type { Gussets, Hems, LegCount, Tails, Trousers, Waists } from '../../heads/choices';
+import type { Look } from '../../rows/names';
+import { part } from '../../rows/part';
+import { type EdgesOf, piece } from '../../rows/piece-row';
+import { LEAST_EASE_MM } from '../../sizes/ease';
+import { elasticFor } from '../../sizes/fastening';
+import type { SizesOf } from '../../sizes/maker';
+import { trouserSizes } from '../../sizes/trousers';
+import { hemRole } from './hem';
+
+export type LegChoices = Trousers & LegCount & Gussets & Tails & Waists & Hems;
+export type LegGives = {
+  readonly size: SizesOf<typeof trouserSizes>;
+  readonly edge: EdgesOf<'leg', typeof leg | typeof legTube> | EdgesOf<'gusset', typeof gusset>;
+};
+type Names = LegGives & { readonly choices: LegChoices };
+
+export const hasLegs = ({ legs }: LegCount) => legs !== 'tube';
+const isTube = ({ legs }: LegCount) => legs === 'tube';
+const hasGusset = ({ legs, gusset: chosen }: LegCount & Gussets) => legs !== 'tube' && chosen === 'diamond';
+const leavesTail = ({ tail }: Tails) => tail === 'open';
+const isDrawnIn = ({ hem }: Hems) => hem === 'casing';
+
+/** A leg this much wider than the thigh asks for is said to be wide. */
+const WIDE_TOP = 1.35;
+/** And a hem so much wider than the top. */
+const WIDE_HEM = 1.05;
+/** So low may a crotch hang before it is said, and so much of it be a gusset, mm and share. */
+const HANGS_MM = 6;
+const MOST_GUSSET = 0.25;
+/** A back that rises more than this, of the width it rises over, makes the waist too steep to be turned. */
+const STEEPEST_TURNED = 0.16;
+/** A tail's slit shorter than it should be by this much is said, mm. */
+const MISSING_MM = 1;
+
+const tailed = {
+  tailAbove: ({ sizes, choices }: Look<Names>) => (leavesTail(choices) ? sizes.tailAbove : null),
+  tailLong: ({ sizes, choices }: Look<Names>) => (leavesTail(choices) ? sizes.tailLong : null),
+} as const;
+
+const roles = (choices: LegChoices) =>
+  ({
+    waist: choices.waist === 'faced' ? 'seam' : 'casing',
+    tail: 'opening',
+    hem: hemRole(choices),
+  }) as const;
+
+const self = (edge: 'front-crotch' | 'back-crotch' | 'back-above') =>
+  ({ sewn: 1, first: [{ piece: 'leg', edge }], second: [{ piece: 'leg', edge }] }) as const;
+
+/** Both legs, sewn to each other along the crotch, with a diamond between them where one is needed. */
+export const legsPart = part<{ choices: LegChoices; size: never; edge: never }, LegGives>({
+  sizes: [trouserSizes],
+  passages: [
+    { measure: 'hip-girth', through: 'waist', gives: ({ hip }) => hip },
+    { measure: 'foot-girth', through: 'leg-top', gives: ({ legTop }) => legTop, when: hasLegs },
+    { measure: 'foot-girth', through: 'leg-hem', gives: ({ legHem }) => legHem, when: hasLegs },
+  ],
+  pieces: [
+    piece<Names>()('leg', leg, {
+      copies: 2,
+      mirrored: true,
+      onFold: false,
+      sizes: { legGusset: ({ sizes, choices }) => (hasGusset(choices) ? sizes.gussetSide : null), ...tailed },
+      roles,
+      when: hasLegs,
+    }),
+    piece<Names>()('leg', legTube, {
+      copies: 2,
+      mirrored: true,
+      onFold: false,
+      sizes: tailed,
+      roles,
+      when: isTube,
+    }),
+    piece<Names>()('gusset', gusset, {
+      copies: 1,
+      mirrored: false,
+      onFold: true,
+      roles: () => ({ front: 'seam', back: 'seam', centre: 'fold' }),
+      when: hasGusset,
+    }),
+  ],
+  seams: [
+    {
+      name: 'inseam',
+      sewn: 2,
+      first: [{ piece: 'leg', edge: 'back-inseam' }],
+      second: [{ piece: 'leg', edge: 'front-inseam', back: true }],
+      when: hasLegs,
+    },
+    { name: 'crotch-front', ...self('front-crotch') },
+    { name: 'crotch-above', ...self('back-above'), when: leavesTail },
+    { name: 'crotch-back', ...self('back-crotch') },
+    ...(['front', 'back'] as const).map((side) => ({
+      name: `gusset-${side}`,
+      sewn: 2 as const,
+      first: [{ piece: 'leg' as const, edge: `${side}-gusset` as const, ...(side === 'front' ? { back: true as const } : {}) }],
+      second: [{ piece: 'gusset' as const, edge: side, ...(side === 'back' ? { back: true as const } : {}) }],
+      cornered: true as const,
+      when: hasGusset,
+    })),
+    {
+      name: 'tail',
+      sewn: 2,
+      kind: 'folded',
+      first: [{ piece: 'leg', edge: 'tail' }],
+      second: [],
+      when: leavesTail,
+    },
+    { name: 'leg-hem', sewn: 2, kind: 'folded', first: [{ piece: 'leg', edge: 'hem' }], second: [] },
+  ],
+  unsuited: [
+    { choice: 'legs', from: 'auto', to: 'tube', code: 'legs-in-a-tube', when: ({ legs }) => legs === 'sewn' },
+    { choice: 'legs', from: 'two', to: 'tube', code: 'legs-in-a-tube', when: ({ legs }) => legs === 'sewn' },
+    { choice: 'tail', from: 'auto', to: 'open', when: ({ tail }) => tail },
+    { choice: 'tail', from: 'open', to: 'covered', code: 'no-tail', when: ({ tail }) => !tail },
+    { choice: 'hem', from: 'turned', to: 'casing', when: (_, { trousers }) => trousers === 'elastic' },
+    { choice: 'hem', from: 'raw', to: 'casing', when: (_, { trousers }) => trousers === 'elastic' },
+  ],
+  instead: [
+    {
+      choice: 'gusset',
+      from: 'none',
+      to: 'diamond',
+      code: 'gusset-added',
+      check: ['crotch-length', 'body-rise'],
+      onlyAuto: true,
+      when: ({ sizes }) => sizes.gussetWanted > 0,
+    },
+    {
+      choice: 'gusset',
+      from: 'diamond',
+      to: 'none',
+      code: 'gusset-left-out',
+      check: ['crotch-length', 'body-rise'],
+      when: ({ sizes }) => !(sizes.gussetWanted > 0),
+    },
+    {
+      choice: 'waist',
+      from: 'turned',
+      to: 'faced',
+      code: 'waist-faced',
+      check: ['body-rise', 'crotch-length'],
+      onlyAuto: true,
+      when: ({ sizes: { legRaised, legHalfHip } }) => legRaised > STEEPEST_TURNED * legHalfHip,
+    },
+  ],
+  notes: [
+    {
+      code: 'waist-steep',
+      measures: ['body-rise', 'crotch-length'],
+      told: ({ sizes: { legRaised, legHalfHip }, choices }) =>
+        choices.waist === 'turned' && legRaised > STEEPEST_TURNED * legHalfHip ? { raised: legRaised } : null,
+    },
+    {
+      code: 'leg-wide',
+      measures: ['thigh-girth', 'hip-girth'],
+      told: ({ sizes: { legTop, legLeast } }) => (legTop > WIDE_TOP * legLeast ? { top: legTop, thigh: legLeast } : null),
+      when: hasLegs,
+    },
+    {
+      code: 'feet-over-legs',
+      measures: ['foot-girth', 'thigh-girth'],
+      told: ({ sizes: { legHem, legTop } }) => (legHem > WIDE_HEM * legTop ? { hem: legHem, top: legTop } : null),
+      when: hasLegs,
+    },
+    {
+      code: 'crotch-hangs',
+      measures: ['crotch-length', 'body-rise'],
+      told: ({ sizes: { crotchHangs } }) => (crotchHangs > HANGS_MM ? { by: crotchHangs } : null),
+      when: hasLegs,
+    },
+    {
+      code: 'crotch-off-gusset',
+      measures: ['crotch-length', 'body-rise'],
+      told: ({ sizes: { gussetLength, crotchSeam } }) =>
+        gussetLength > MOST_GUSSET * crotchSeam ? { gusset: gussetLength, seam: crotchSeam } : null,
+      when: hasGusset,
+    },
+    {
+      code: 'tail-slit-short',
+      measures: ['tail-girth', 'tail-base-girth', 'waist-to-tail'],
+      told: ({ sizes: { tailMissing, tailLong } }) =>
+        tailMissing > MISSING_MM ? { by: tailMissing, slit: tailLong } : null,
+      when: leavesTail,
+    },
+  ],
+  fit: [
+    { place: 'hip', measure: 'hip-girth', garment: ({ sizes }) => sizes.hip },
+    { place: 'waist', measure: 'waist-girth', garment: ({ sizes }) => sizes.hip },
+    { place: 'thigh', measure: 'thigh-girth', garment: ({ sizes }) => sizes.legTop, when: hasLegs },
+    {
+      place: 'leg-hem',
+      measure: 'foot-girth',
+      garment: (look) => look.length('leg.hem'),
+      why: (look) => (look.length('leg.hem') < look.wearer.of('foot-girth') + LEAST_EASE_MM ? whyTight(look) : null),
+      when: hasLegs,
+    },
+    { place: 'crotch', measure: 'crotch-length', garment: ({ sizes }) => sizes.crotchSeam, when: hasLegs },
+  ],
+  notions: [
+    {
+      kind: 'elastic',
+      place: 'leg-hem',
+      count: 2,
+      length: ({ wearer, choices }) => elasticFor(wearer.of(choices.trousers === 'long' || choices.trousers === 'pyjamas' ? 'foot-girth' : 'thigh-girth')),
+      when: (choices) => isDrawnIn(choices) && hasLegs(choices),
+    },
+  ],
+});
+
+/** A short leg ends above the foot; through a long one a soft foot is pushed. */
+function whyTight({ choices: { trousers } }: Pick<Look<Names>, 'choices'>): string {
+  return trousers === 'long' || trousers === 'pyjamas' ? 'soft-foot' : 'above-the-foot';
+}

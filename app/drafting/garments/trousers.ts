@@ -1,0 +1,6 @@
+import { trousersHead } from '../heads/trousers';
+import { assemble } from '../rows/garment';
+import { elasticWaistParts } from './parts/elastic-waist';
+import { legsPart } from './parts/legs';
+
+export const trousers = assemble(trousersHead, [legsPart, ...elasticWaistParts]);

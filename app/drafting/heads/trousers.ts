@@ -1,0 +1,47 @@
+import type { Traits } from '../../body';
+import { one } from './choice';
+import {
+  casedHemChoice,
+  gussetChoice,
+  type LegCount,
+  legsChoice,
+  type Tails,
+  type Trousers,
+  tailChoice,
+  waistChoice,
+} from './choices';
+import { head, needs } from './head';
+
+/** Trousers with an elastic waist: two legs, or a tube where the toy's are sewn together. */
+export const trousersHead = head({
+  id: 'trousers',
+  bodies: ['upright'],
+  level: 'practice',
+  choices: {
+    trousers: one(['long', 'short', 'elastic', 'pyjamas'], 'long'),
+    legs: legsChoice,
+    waist: waistChoice,
+    gusset: gussetChoice,
+    tail: tailChoice,
+    hem: casedHemChoice,
+  },
+  auto: { legs: 'two', waist: 'turned', gusset: 'none', tail: 'covered' },
+  needs: [
+    ...needs(['waist-girth', 'hip-girth', 'body-rise', 'foot-girth']),
+    ...needs(['waist-to-hem'], isTube),
+    ...needs(['thigh-girth', 'crotch-length'], (choices: LegCount, traits) => !isTube(choices, traits)),
+    ...needs(
+      ['inside-leg-length'],
+      (choices: LegCount & Trousers, traits) => !isTube(choices, traits) && choices.trousers !== 'elastic',
+    ),
+    ...needs(['waist-to-tail', 'tail-base-girth', 'tail-girth'], leavesTail),
+  ],
+});
+
+function isTube({ legs }: LegCount, traits?: Traits): boolean {
+  return legs === 'tube' || (legs === 'auto' && traits?.legs === 'sewn');
+}
+
+function leavesTail({ tail }: Tails, traits?: Traits): boolean {
+  return tail === 'open' || (tail === 'auto' && traits?.tail === true);
+}

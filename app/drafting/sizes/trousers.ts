@@ -1,0 +1,219 @@
+import type { Flag, Mm } from '../../body';
+import type { Gussets, LegCount, Tails, Trousers } from '../heads/choices';
+import { easedGirth, LEAST_LIMB_EASE_MM } from './ease';
+import { type Crotch, crotchOf, easedCrotch, seamOf } from './leg';
+import { maker } from './maker';
+import type { Wearer } from './wearer';
+
+type Chosen = LegCount & Trousers & Gussets & Tails;
+
+const TWO_SEAMS = 2;
+const ONE_SEAM = 1;
+/** A seat has more ease than a chest: what bends there, at least, mm. */
+const LEAST_HIP_EASE_MM = 12;
+/** The crotch hangs this much below the body's, mm. */
+const BELOW_CROTCH_MM = 6;
+/** A soft foot gives way by a twentieth on its way through a leg (common practice, no source). */
+const SOFT_FOOT = 0.95;
+/** A firm one wants room to spare, mm. */
+const FIRM_FOOT_MM = 6;
+/** Over the foot as it is pushed through, a hem has so much ease, mm. */
+const HEM_EASE_MM = 8;
+/** Below the crotch, and below the casing of a waist, at least so much is left to sew, mm. */
+const LEAST_LEFT_MM = 10;
+/** Short legs cover this much of a long one's inside; elastic ones this share of the rise, and at least so much, mm. */
+const SHORT_SHARE = 0.4;
+const ELASTIC_SHARE = 0.35;
+const LEAST_ELASTIC_MM = 22;
+/** Pyjamas are as roomy as the roomiest fit, and hardly narrower at the hem than above. */
+const PYJAMA_SHARE = 0.12;
+const PYJAMA_HEM = 0.9;
+/** The girth of two legs side by side, of one's: two circles that touch, a thread round both (geometry). */
+const TWO_ROUND = (2 + Math.PI) / Math.PI;
+/** How far a tube's back rises above its front, of the rise. */
+const TUBE_RAISED = { stands: 0.12, sits: 0.3 } as const;
+/** A tail comes out this much above its root, through a slit this much longer than half of what passes (design, untried). */
+const ABOVE_TAIL_MM = 2;
+const TAIL_ROOM = 1.1;
+/** Below the casing, and above the crotch, so much of the back seam is sewn, mm. */
+const BELOW_CASING_MM = 22;
+const MOST_KEPT = 0.25;
+
+/** All of a pair of trousers: seat, legs, crotch with its gusset, and where a tail comes out. 0 where there is no such thing. */
+export const trouserSizes = maker(
+  [],
+  [
+    'hip',
+    'legHalfHip',
+    'legRise',
+    'legRaised',
+    'legFork',
+    'legHem',
+    'legInside',
+    'legTop',
+    'legLeast',
+    'crotchSeam',
+    'crotchHangs',
+    'crotchShort',
+    'gussetWanted',
+    'gussetLength',
+    'gussetSide',
+    'tubeHem',
+    'tubeLength',
+    'tailAbove',
+    'tailLong',
+    'tailMissing',
+  ],
+  (wearer: Wearer<Chosen>) => {
+    const hip = seatOf(wearer);
+    const rise = wearer.of('body-rise') + BELOW_CROTCH_MM;
+    const made = wearer.choices.legs === 'tube' ? tubeOf(wearer, hip, rise) : legsOf(wearer, hip, rise);
+    return {
+      sizes: { hip, legHalfHip: hip / 2, legRise: rise, ...made, ...tailOf(wearer, rise + made.legRaised) },
+      stops: cannotBeDrawn(made, rise) ? [CROTCH_NOT_DRAWN] : [],
+    };
+  },
+);
+
+/** No crotch is shorter than asked by more than this share, and no fork wider than so many rises: it could not be drawn. */
+const MOST_SHORT = 0.02;
+const WIDEST_FORK = 4;
+
+type Made = Record<
+  | 'legRaised'
+  | 'legFork'
+  | 'legHem'
+  | 'legInside'
+  | 'legTop'
+  | 'legLeast'
+  | 'crotchSeam'
+  | 'crotchHangs'
+  | 'crotchShort'
+  | 'gussetWanted'
+  | 'gussetLength'
+  | 'gussetSide'
+  | 'tubeHem'
+  | 'tubeLength',
+  Mm
+>;
+
+const CROTCH_NOT_DRAWN: Flag = {
+  code: 'crotch-not-drawn',
+  severity: 'impossible',
+  measures: ['crotch-length', 'body-rise', 'hip-girth', 'thigh-girth'],
+  values: {},
+};
+
+function cannotBeDrawn({ crotchShort, crotchSeam, legFork }: Made, rise: Mm): boolean {
+  return crotchShort > MOST_SHORT * crotchSeam || legFork > WIDEST_FORK * rise;
+}
+
+/** What is drawn straight from the waist down passes hips and tummy alike. */
+function seatOf(wearer: Wearer<Chosen>): Mm {
+  return Math.max(eased(wearer, 'hip-girth', TWO_SEAMS, LEAST_HIP_EASE_MM), eased(wearer, 'waist-girth', TWO_SEAMS, LEAST_HIP_EASE_MM));
+}
+
+function eased(wearer: Wearer<Chosen>, id: 'hip-girth' | 'waist-girth' | 'thigh-girth', seams: number, least: Mm): Mm {
+  const share = wearer.choices.trousers === 'pyjamas' ? Math.max(wearer.share, PYJAMA_SHARE) : wearer.share;
+  return easedGirth(wearer.of(id), share, wearer.cloth, least, seams);
+}
+
+function legsOf(wearer: Wearer<Chosen>, hip: Mm, rise: Mm): Made {
+  const thigh = eased(wearer, 'thigh-girth', ONE_SEAM, LEAST_LIMB_EASE_MM);
+  const inside = insideOf(wearer, rise);
+  const least = Math.max(thigh, footOf(wearer));
+  const crotch = easedCrotch(wearer.of('crotch-length'), wearer.traits.posture, wearer.cloth.thickness);
+  const asked = {
+    posture: wearer.traits.posture,
+    ...{ hip, thigh: least, rise, inside, crotch },
+  };
+  // An elastic leg comes straight down, as wide as its top turns out.
+  const hem = wearer.choices.trousers === 'elastic' ? null : hemOf(wearer, least, hip / 2);
+  const drawn = (gussets: boolean) => crotchOf({ ...asked, gussets, hem });
+  const best = drawn(true);
+  const found = wearer.choices.gusset === 'none' ? drawn(false) : best;
+  return {
+    legRaised: found.leg.legRaised,
+    legFork: found.leg.legFork,
+    legHem: found.leg.legHem,
+    legInside: inside,
+    legTop: topOf(found),
+    legLeast: least,
+    crotchSeam: seamOf(found.leg) + (found.gusset?.length ?? 0),
+    crotchHangs: found.hangs,
+    crotchShort: found.short,
+    gussetWanted: best.gusset?.length ?? 0,
+    gussetLength: found.gusset?.length ?? 0,
+    gussetSide: found.gusset?.side ?? 0,
+    tubeHem: 0,
+    tubeLength: 0,
+  };
+}
+
+const footOf = (wearer: Wearer): Mm =>
+  wearer.traits.stuffing === 'firm' ? wearer.of('foot-girth') + FIRM_FOOT_MM : wearer.of('foot-girth') * SOFT_FOOT;
+const topOf = ({ leg }: Crotch): Mm => leg.legHalfHip + leg.legFork;
+
+/** Crotch to hem: never so short that its hem takes it all. */
+function insideOf(wearer: Wearer<Chosen>, rise: Mm): Mm {
+  const floor = 2 * wearer.hem + LEAST_LEFT_MM;
+  if (wearer.choices.trousers === 'elastic') return Math.max(ELASTIC_SHARE * rise, LEAST_ELASTIC_MM, floor);
+  const long = wearer.of('inside-leg-length');
+  return Math.max(wearer.choices.trousers === 'short' ? long * SHORT_SHARE : long, floor);
+}
+
+/** Round the hem: a long leg's passes the foot, which gives way where it is soft; a short one's lies round the thigh. */
+function hemOf(wearer: Wearer<Chosen>, least: Mm, half: Mm): Mm {
+  const long = easedGirth(footOf(wearer), 0, wearer.cloth, HEM_EASE_MM, ONE_SEAM);
+  const top = Math.max(least, half);
+  if (wearer.choices.trousers === 'short') return Math.max(least, top + (long - top) * SHORT_SHARE);
+  return wearer.choices.trousers === 'pyjamas' ? Math.max(long, PYJAMA_HEM * top) : long;
+}
+
+/** One tube round both legs: no fork, so no crotch to be long enough. */
+function tubeOf(wearer: Wearer<Chosen>, hip: Mm, rise: Mm): Made {
+  const hem = Math.max(wearer.girth('foot-girth', TWO_SEAMS, LEAST_LIMB_EASE_MM) * TWO_ROUND, TUBE_LEAST_HEM * hip);
+  const wished = wearer.of('waist-to-hem');
+  const share = wearer.choices.trousers === 'short' || wearer.choices.trousers === 'elastic' ? SHORT_SHARE : 1;
+  const length = Math.max(rise + Math.max(wished - rise, 0) * share, LEAST_TUBE * rise, rise + 2 * wearer.hem + LEAST_LEFT_MM);
+  const narrowing = share === 1 ? hem : Math.max(hem, hip * SHORT_TUBE_HEM);
+  return {
+    ...NO_LEGS,
+    legRaised: TUBE_RAISED[wearer.traits.posture] * rise,
+    tubeHem: (wearer.choices.trousers === 'pyjamas' ? Math.max(narrowing, PYJAMA_HEM * hip) : narrowing) / 2,
+    tubeLength: length,
+  };
+}
+
+/** A tube is never cut in to less than this share of the hip, a short one less than that; and never shorter than the rise. */
+const TUBE_LEAST_HEM = 0.5;
+const SHORT_TUBE_HEM = 0.9;
+const LEAST_TUBE = 1;
+
+const NO_LEGS: Made = {
+  legRaised: 0,
+  legFork: 0,
+  legHem: 0,
+  legInside: 0,
+  legTop: 0,
+  legLeast: 0,
+  crotchSeam: 0,
+  crotchHangs: 0,
+  crotchShort: 0,
+  gussetWanted: 0,
+  gussetLength: 0,
+  gussetSide: 0,
+  tubeHem: 0,
+  tubeLength: 0,
+};
+
+/** Where the back seam stays open: the tail's thickest place passes, and something of the seam is left above and below. */
+function tailOf(wearer: Wearer<Chosen>, seam: Mm): Record<'tailAbove' | 'tailLong' | 'tailMissing', Mm> {
+  if (wearer.choices.tail !== 'open') return { tailAbove: 0, tailLong: 0, tailMissing: 0 };
+  const wanted = TAIL_ROOM * Math.max(wearer.of('tail-base-girth'), wearer.of('tail-girth') / 2);
+  const highest = Math.min(BELOW_CASING_MM, seam * MOST_KEPT);
+  const lowest = seam - Math.min(LEAST_LEFT_MM, seam * MOST_KEPT);
+  const long = Math.min(wanted, lowest - highest);
+  const above = Math.min(Math.max(wearer.of('waist-to-tail') - ABOVE_TAIL_MM, highest), lowest - long);
+  return { tailAbove: above, tailLong: long, tailMissing: wanted - long };
+}
