@@ -124,7 +124,7 @@ function fold(piece: Piece): string[] {
   if (!folded || !before || !after) return ['has no fold edge'];
   const onLine = flatten(folded.path, FLAT_MM).every((p) => Math.abs(p.x) < BEYOND_FOLD_MM);
   const square = (path: Path, tangent: Point) =>
-    piece.name === DIAMOND || Math.abs(Math.atan2(tangent.y, Math.abs(tangent.x))) < SQUARE && path.length > 0;
+    piece.name === DIAMOND || (Math.abs(Math.atan2(tangent.y, Math.abs(tangent.x))) < SQUARE && path.length > 0);
   return [
     ...(beyond ? ['lies beyond its fold'] : []),
     ...(onLine ? [] : ['its fold is not at x = 0']),

@@ -12,7 +12,16 @@ describe('bloomers: waist 25, hip 43, rise 12, outside 26 in (The Practical Desi
   const thigh = hip / 2 + 2 * book.fork;
   // As long as the book's own centre lines: straight down the rise and out to the fork, front and back.
   const crotch = 2 * (rise + book.fork) + book.raised;
-  const { leg: ours, gusset } = crotchOf({ posture: 'stands', hip, thigh, hem: thigh, rise, inside, crotch, gussets: true });
+  const { leg: ours, gusset } = crotchOf({
+    posture: 'stands',
+    hip,
+    thigh,
+    hem: thigh,
+    rise,
+    inside,
+    crotch,
+    gussets: true,
+  });
 
   test('each quarter of the hip is as wide as printed', () => {
     expect(ours.legHalfHip / 2).toBeCloseTo(book.quarterHip, 6);
@@ -57,7 +66,16 @@ describe("a child's drawers, 8 years: leg 17, fork 7½ above the hem, front 3 in
     const fork = thigh - hip / 2;
     const drawn = { legHalfHip: hip / 2, legRise: rise, legRaised: lower, legFork: fork, legHem: 13 * INCH };
     const crotch = seamOf({ ...drawn, legInside: inside });
-    const { leg: ours } = crotchOf({ posture: 'sits', hip, thigh, hem: 13 * INCH, rise, inside, crotch, gussets: true });
+    const { leg: ours } = crotchOf({
+      posture: 'sits',
+      hip,
+      thigh,
+      hem: 13 * INCH,
+      rise,
+      inside,
+      crotch,
+      gussets: true,
+    });
     expect(ours.legRaised).toBeCloseTo(lower, 1);
     const shape = leg.draw({ ...ours, legGusset: null, tailAbove: null, tailLong: null });
     expect(pathLength(shape.edges['back-inseam'] ?? [])).toBeCloseTo(pathLength(shape.edges['front-inseam'] ?? []), 6);

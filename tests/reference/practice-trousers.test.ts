@@ -69,8 +69,10 @@ describe('trousers for toys that are hard to fit', () => {
   test('the crotch seam, its gusset with it, is the crotch eased, or it is said how low it hangs', () => {
     for (const { card, draft } of legged) {
       const seam =
-        ['front-crotch', 'back-above', 'tail', 'back-crotch'].reduce((sum, edge) => sum + lengthNamed(draft, 'leg', edge), 0) +
-        lengthNamed(draft, 'gusset', 'centre');
+        ['front-crotch', 'back-above', 'tail', 'back-crotch'].reduce(
+          (sum, edge) => sum + lengthNamed(draft, 'leg', edge),
+          0,
+        ) + lengthNamed(draft, 'gusset', 'centre');
       const aim = easedCrotch(reading(card, 'crotch-length'), card.toy.traits?.posture ?? 'sits', 0.25);
       const hangs = draft.flags.find(({ code }) => code === 'crotch-hangs')?.values.by;
       expect(seam - (hangs ?? 0)).toBeGreaterThan(aim - 0.2);
@@ -98,7 +100,8 @@ describe('trousers for toys that are hard to fit', () => {
       if (name === 'a knob tail' && choices.tail !== 'covered') {
         const slit = lengthNamed(draft, 'leg', 'tail');
         const short = draft.flags.find(({ code }) => code === 'tail-slit-short')?.values.by ?? 0;
-        const tail = draft.fit.length > 0 ? reading(drawn.find((each) => each.name === name)?.card as Card, 'tail-girth') : 0;
+        const tail =
+          draft.fit.length > 0 ? reading(drawn.find((each) => each.name === name)?.card as Card, 'tail-girth') : 0;
         expect(2 * (slit + short)).toBeGreaterThan(tail);
       }
     }

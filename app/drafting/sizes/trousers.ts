@@ -110,7 +110,10 @@ function cannotBeDrawn({ crotchShort, crotchSeam, legFork }: Made, rise: Mm): bo
 
 /** What is drawn straight from the waist down passes hips and tummy alike. */
 function seatOf(wearer: Wearer<Chosen>): Mm {
-  return Math.max(eased(wearer, 'hip-girth', TWO_SEAMS, LEAST_HIP_EASE_MM), eased(wearer, 'waist-girth', TWO_SEAMS, LEAST_HIP_EASE_MM));
+  return Math.max(
+    eased(wearer, 'hip-girth', TWO_SEAMS, LEAST_HIP_EASE_MM),
+    eased(wearer, 'waist-girth', TWO_SEAMS, LEAST_HIP_EASE_MM),
+  );
 }
 
 function eased(wearer: Wearer<Chosen>, id: 'hip-girth' | 'waist-girth' | 'thigh-girth', seams: number, least: Mm): Mm {
@@ -175,7 +178,11 @@ function tubeOf(wearer: Wearer<Chosen>, hip: Mm, rise: Mm): Made {
   const hem = Math.max(wearer.girth('foot-girth', TWO_SEAMS, LEAST_LIMB_EASE_MM) * TWO_ROUND, TUBE_LEAST_HEM * hip);
   const wished = wearer.of('waist-to-hem');
   const share = wearer.choices.trousers === 'short' || wearer.choices.trousers === 'elastic' ? SHORT_SHARE : 1;
-  const length = Math.max(rise + Math.max(wished - rise, 0) * share, LEAST_TUBE * rise, rise + 2 * wearer.hem + LEAST_LEFT_MM);
+  const length = Math.max(
+    rise + Math.max(wished - rise, 0) * share,
+    LEAST_TUBE * rise,
+    rise + 2 * wearer.hem + LEAST_LEFT_MM,
+  );
   const narrowing = share === 1 ? hem : Math.max(hem, hip * SHORT_TUBE_HEM);
   return {
     ...NO_LEGS,

@@ -1,14 +1,13 @@
+import { USUAL_CASING_MM } from '../../../body';
 import { flare } from '../../blocks/flare';
 import type { Waists } from '../../heads/choices';
 import { only, part } from '../../rows/part';
 import { type EdgesOf, piece } from '../../rows/piece-row';
 import { elasticFor } from '../../sizes/fastening';
+import { isCutAslant } from './binding';
 
 type Takes = { readonly choices: Waists; readonly size: never; readonly edge: 'leg.waist' };
 type Gives = { readonly size: never; readonly edge: EdgesOf<'waist-facing', typeof flare> };
-
-/** Round the waist a 6 mm elastic lies, with room to turn and stitch, mm. */
-const FACING_MM = 14;
 
 const waist = [{ piece: 'leg', edge: 'waist' }] as const;
 const isFaced = (choices: Waists) => choices.waist === 'faced';
@@ -28,11 +27,12 @@ const faced = only(
         copies: 1,
         mirrored: false,
         onFold: true,
-        bias: true,
+        bias: isCutAslant,
         sizes: {
           flareTop: ({ length }) => length('leg.waist'),
           flareBottom: ({ length }) => length('leg.waist'),
-          flareHeight: FACING_MM,
+          // As wide as the casing it makes.
+          flareHeight: ({ wearer }) => USUAL_CASING_MM[wearer.scale],
         },
         roles: () => ({ top: 'seam', side: 'seam', bottom: 'seam', centre: 'fold' }),
       }),

@@ -88,6 +88,8 @@ export const legsPart = part<{ choices: LegChoices; size: never; edge: never }, 
     {
       name: 'inseam',
       sewn: 2,
+      // So narrow a leg is hemmed while it lies flat.
+      after: () => ['leg-hem'],
       first: [{ piece: 'leg', edge: 'back-inseam' }],
       second: [{ piece: 'leg', edge: 'front-inseam', back: true }],
       when: hasLegs,
@@ -98,7 +100,13 @@ export const legsPart = part<{ choices: LegChoices; size: never; edge: never }, 
     ...(['front', 'back'] as const).map((side) => ({
       name: `gusset-${side}`,
       sewn: 2 as const,
-      first: [{ piece: 'leg' as const, edge: `${side}-gusset` as const, ...(side === 'front' ? { back: true as const } : {}) }],
+      first: [
+        {
+          piece: 'leg' as const,
+          edge: `${side}-gusset` as const,
+          ...(side === 'front' ? { back: true as const } : {}),
+        },
+      ],
       second: [{ piece: 'gusset' as const, edge: side, ...(side === 'back' ? { back: true as const } : {}) }],
       cornered: true as const,
       when: hasGusset,
@@ -159,7 +167,8 @@ export const legsPart = part<{ choices: LegChoices; size: never; edge: never }, 
     {
       code: 'leg-wide',
       measures: ['thigh-girth', 'hip-girth'],
-      told: ({ sizes: { legTop, legLeast } }) => (legTop > WIDE_TOP * legLeast ? { top: legTop, thigh: legLeast } : null),
+      told: ({ sizes: { legTop, legLeast } }) =>
+        legTop > WIDE_TOP * legLeast ? { top: legTop, thigh: legLeast } : null,
       when: hasLegs,
     },
     {
@@ -207,7 +216,10 @@ export const legsPart = part<{ choices: LegChoices; size: never; edge: never }, 
       kind: 'elastic',
       place: 'leg-hem',
       count: 2,
-      length: ({ wearer, choices }) => elasticFor(wearer.of(choices.trousers === 'long' || choices.trousers === 'pyjamas' ? 'foot-girth' : 'thigh-girth')),
+      length: ({ wearer, choices }) =>
+        elasticFor(
+          wearer.of(choices.trousers === 'long' || choices.trousers === 'pyjamas' ? 'foot-girth' : 'thigh-girth'),
+        ),
       when: (choices) => isDrawnIn(choices) && hasLegs(choices),
     },
   ],
