@@ -17,6 +17,7 @@ import { head, needs } from './head';
 export const apronHead = head({
   id: 'apron',
   bodies: ['upright'],
+  level: 'first',
   choices: { hem: hemChoice },
   auto: {},
   needs: needs(['waist-girth', 'waist-to-hem']),

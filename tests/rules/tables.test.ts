@@ -5,6 +5,7 @@ import type { Outcome } from '../../app/drafting/draft';
 import { notionKinds } from '../../app/drafting/draft-types';
 import { allowanceRoles, cloths, fitIds, garments } from '../../app/drafting/garments';
 import { kinds } from '../../app/drafting/guide/guide-types';
+import { levels } from '../../app/drafting/heads/head';
 import { papers } from '../../app/drafting/sheets';
 import english from '../../locales/en.json';
 import { randomDraft } from '../holds/random-draft';
@@ -29,6 +30,7 @@ const wanted: Record<string, readonly string[]> = {
   ]),
   rules: rules.map(({ code }) => `flag.${code}`),
   garments: garments.flatMap(({ id }) => [`garment.${id}.name`, `garment.${id}.note`, `flag.wears-${id}`]),
+  levels: levels.map((level) => `level.${level}`),
   pieces: garments.flatMap(({ pieces }) => pieces.map(({ name }) => `piece.${name}`)),
   seams: garments.flatMap(({ seams }) => seams.map(({ name }) => `seam.${name}`)),
   'sewing steps': kinds.map((kind) => `guide.how.${kind}`),

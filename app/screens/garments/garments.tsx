@@ -1,11 +1,16 @@
+import type { Head } from '../../drafting/catalogue';
 import { GarmentPicture, Page, useWords } from '../../parts';
-import { saveGarment } from '../../storage';
+import { saveGarment, type Toy } from '../../storage';
 import { useGarments } from '../shared/making/garments-known';
+import { needsOf } from '../shared/making/making';
 import { go, to } from '../shared/route';
 import type { ScreenProps } from '../shared/screen-props';
 import { useAttempt } from '../shared/trouble/attempt';
 import { WithToy } from '../shared/with-toy';
 import './garments.css';
+
+/** How many numbers it is made from, as it comes. */
+const numbersFor = (row: Head, toy: Toy): number => new Set(needsOf(row, toy, { garment: row.id })).size;
 
 /** What to make, by picture: whatever suits this kind of body. */
 export function GarmentsScreen({ params }: ScreenProps) {
@@ -24,12 +29,15 @@ export function GarmentsScreen({ params }: ScreenProps) {
         return (
           <Page title={say('screen.garments.title', { name: toy.name })} back={to('toy', toy.id)} whose={toy.name} wide>
             <ul class="garments">
-              {suited?.map(({ id }) => (
-                <li key={id}>
-                  <button type="button" class="garment" onClick={() => begin(id)}>
-                    <GarmentPicture id={id} />
-                    <b>{say(`garment.${id}.name`)}</b>
-                    <span class="soft small">{say(`garment.${id}.note`)}</span>
+              {suited?.map((row) => (
+                <li key={row.id}>
+                  <button type="button" class="garment" onClick={() => begin(row.id)}>
+                    <GarmentPicture id={row.id} />
+                    <b>{say(`garment.${row.id}.name`)}</b>
+                    <span class="soft small">{say(`garment.${row.id}.note`)}</span>
+                    <span class="small">
+                      {say('screen.garments.asks', { level: say(`level.${row.level}`), count: numbersFor(row, toy) })}
+                    </span>
                   </button>
                 </li>
               ))}

@@ -31,7 +31,7 @@ export function useMaking({ toy, garment, row, readings }: Given): Making {
 function makingOf({ toy, garment, row, readings }: Given): Making {
   const choices = choicesOf(row, garment.order);
   const body = bodyOf({ toy, readings });
-  const needs = row.needs.filter(({ when }) => when?.(choices) ?? true).map(({ measure }) => measure);
+  const needs = needsOf(row, toy, garment.order);
   const heard = { measures: new Set(needs), readings: lengthsOf(readings) };
   const flags = judge(body, { ...garment.order, choices }, heard);
   const { steps, worksOut } = plan(needs, body);
@@ -48,11 +48,18 @@ export async function doubtsNow({ toy, garment, row }: Making, measure: MeasureI
   return flagsAt(makingOf({ toy, garment, row, readings }).flags, measure);
 }
 
+/** What a garment asks of a toy that looks like this, with its choices as they were made: some are left to the toy's looks. */
+export function needsOf(row: Head, { traits }: Pick<Toy, 'traits'>, order: Order): readonly MeasureId[] {
+  const said = Object.fromEntries(saidOf(row, order));
+  return row.needs.filter(({ when }) => when?.(said, traits) ?? true).map(({ measure }) => measure);
+}
+
+const saidOf = (row: Head, order: Order) =>
+  Object.entries(row.choices).map(([name, choice]) => [name, order.choices?.[name] ?? choice.fallback] as const);
+
 /** Every choice of a garment: the maker's, or the usual one; what is left to us starts as the garment says. */
 export function choicesOf(row: Head, order: Order): Choices {
-  const all = Object.entries(row.choices).map(
-    ([name, choice]) => [name, order.choices?.[name] ?? choice.fallback] as const,
-  );
+  const all = saidOf(row, order);
   return Object.fromEntries(all.map(([name, value]) => [name, value === 'auto' ? (row.auto[name] ?? value) : value]));
 }
 
