@@ -8,7 +8,15 @@ const RATIO = 1e-6;
 /** Corners of a trued joint add to 180° ± 3°. */
 const SMOOTH = (3 * Math.PI) / 180;
 /** Joints that need not run on: the hood's chin and every gathered, pleated, laid or folded edge. */
-const CORNERED = ['hood-neck-front', 'hood-neck-back', 'collar-neck', 'facing-neck', 'collar-end', 'bib-end'];
+const CORNERED = [
+  'hood-neck-front',
+  'hood-neck-back',
+  'collar-neck',
+  'facing-neck',
+  'collar-end',
+  'bib-end',
+  'bag-round',
+];
 /** A diamond's points lie at an angle. */
 const POINTED = /^gusset-(front|back)$/;
 /** A lining is sewn edge on edge to its twin. */

@@ -20,6 +20,9 @@ const toMend: Readonly<Record<string, { readonly traits: readonly string[]; read
   // As many legs as the toy has is what it is anyway.
   trousers: { traits: ['arms', 'neck'], values: ['legs two'] },
   cape: { traits: [...POSE, 'stuffing'] },
+  'tube-dress': { traits: POSE },
+  vest: { traits: POSE },
+  'sleeping-bag': { traits: POSE },
   bib: { traits: [...POSE, 'stuffing'] },
   scarf: { traits: [...POSE, 'stuffing'] },
   'wrist-warmers': { traits: POSE },

@@ -9,9 +9,12 @@ import { hoodedTop } from './hooded-top';
 import { nightshirt } from './nightshirt';
 import { scarf } from './scarf';
 import { skirt } from './skirt';
+import { sleepingBag } from './sleeping-bag';
 import { tank } from './tank';
 import { tee } from './tee';
 import { trousers } from './trousers';
+import { tubeDress } from './tube-dress';
+import { vest } from './vest';
 import { wristWarmers } from './wrist-warmers';
 
 export type { Choice } from '../heads';
@@ -27,12 +30,15 @@ const made: Readonly<Record<GarmentId, Garment>> = {
   tank,
   nightshirt,
   dress,
+  'tube-dress': tubeDress,
   skirt,
   trousers,
   cape,
   bib,
   scarf,
   'wrist-warmers': wristWarmers,
+  vest,
+  'sleeping-bag': sleepingBag,
 };
 
 /** In the order of their heads. */

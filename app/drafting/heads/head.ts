@@ -19,6 +19,8 @@ export type HeadOf<C extends Readonly<Record<string, Choice>>> = {
   readonly id: string;
   readonly bodies: readonly BodyKind[];
   readonly level: Level;
+  /** Cut with scissors and put on. */
+  readonly noSewing?: true;
   readonly choices: C;
   readonly auto: Starts<C>;
   /** Where it is opened all the way when nothing less lets the toy in. */

@@ -10,9 +10,12 @@ import { hoodedTopHead } from './hooded-top';
 import { nightshirtHead } from './nightshirt';
 import { scarfHead } from './scarf';
 import { skirtHead } from './skirt';
+import { sleepingBagHead } from './sleeping-bag';
 import { tankHead } from './tank';
 import { teeHead } from './tee';
 import { trousersHead } from './trousers';
+import { tubeDressHead } from './tube-dress';
+import { vestHead } from './vest';
 import { wristWarmersHead } from './wrist-warmers';
 
 export type { Choice, Choices } from './choice';
@@ -25,12 +28,15 @@ const listed = [
   tankHead,
   nightshirtHead,
   dressHead,
+  tubeDressHead,
   skirtHead,
   trousersHead,
   capeHead,
   bibHead,
   scarfHead,
   wristWarmersHead,
+  vestHead,
+  sleepingBagHead,
 ] as const;
 
 export type GarmentId = (typeof listed)[number]['id'];

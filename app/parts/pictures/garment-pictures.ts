@@ -33,6 +33,11 @@ export const garmentPictures: Readonly<Record<GarmentId, Picture>> = {
     deep('M26 14c4-5 16-5 20 0-4 4-16 4-20 0z'),
     line('M29 35l-6 25m10-25-2 27m12-27 6 25m-10-25 2 27'),
   ],
+  'tube-dress': [
+    cloth('M27 16h18q0 12 8 14l7 30q-24 6-48 0l7-30q8-2 8-14z'),
+    deep('M27 16q9-5 18 0-9 4-18 0z'),
+    line('M30 18l-1 8m5-8v9m4-9v9m4-9 1 8M14 54q22 6 44 0'),
+  ],
   skirt: [waistband, flared, line('M30 21l-7 36m10-36-3 38m16-38 7 36m-10-36 3 38')],
   trousers: [
     cloth('M20 16h32l6 46H41l-5-26-5 26H14z'),
@@ -60,5 +65,16 @@ export const garmentPictures: Readonly<Record<GarmentId, Picture>> = {
     cloth('M42 16q9 4 18 0l-1 42q-10 5-20 0z'),
     deep('M12 16q9-5 18 0-9 4-18 0zM42 16q9-5 18 0-9 4-18 0z'),
     stitch('M13 52q10 5 19 0M40 52q10 5 19 0'),
+  ],
+  vest: [
+    cloth('M14 20q22-8 44 0l-2 42H40l-4-30-4 30H16z'),
+    deep('M28 18l8 14-8 6-6-18zM44 18l-8 14 8 6 6-18z'),
+    line('M17 28q7 8 1 18M55 28q-7 8-1 18'),
+  ],
+  'sleeping-bag': [
+    cloth('M16 8h40v50q0 8-8 8H24q-8 0-8-8z'),
+    deep('M16 30h40v28q0 8-8 8H24q-8 0-8-8z'),
+    cloth('M22 12q14-4 28 0 2 6 0 12-14 4-28 0-2-6 0-12z'),
+    stitch('M16 34h40'),
   ],
 };

@@ -40,11 +40,15 @@ const expected: Readonly<Record<string, (choices: Choices) => number>> = {
   dress,
   // Waist and hem; a waist that opens is still one.
   skirt: () => 2,
+  // Neck with its armholes, and hem.
+  'tube-dress': () => 2,
   trousers,
   // Neck, fronts and hem are one; under a hood so are they and the face.
   cape: (choices) => 1 + ears(choices),
   bib: () => GAP,
   scarf: () => 1,
+  'sleeping-bag': () => 1,
+  vest: () => 1,
   // Two tubes.
   'wrist-warmers': () => 4,
 };
