@@ -25,6 +25,20 @@ export const sizeIds = [
   'hoodDepth',
   'hoodCrown',
   'hoodNeck',
+  'chestHalf',
+  'inset',
+  'frontTummy',
+  'backTummy',
+  'frontHem',
+  'backHem',
+  'sideLevel',
+  'waist',
+  'skirtTop',
+  'skirtLength',
+  'hoodFace',
+  'capeNeck',
+  'capeHem',
+  'capeLength',
 ] as const;
 
 export type SizeId = (typeof sizeIds)[number];

@@ -13,7 +13,7 @@
  *
  * `knowns` may be empty: the figure is then the typical toy. `SNUG` is for landscape, where the number stands beside it.
  */
-export { diagram, figure } from './diagram';
+export { diagram, figure, spots } from './diagram';
 export {
   type Diagram,
   type Drawn,

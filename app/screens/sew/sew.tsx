@@ -36,8 +36,8 @@ function SewPage({ making }: { readonly making: Making }) {
       detail={name}
       acts={
         guide && (
-          <a class="go" href={next ? address('sew', next) : to('toy', toy.id)}>
-            {say(next === null ? 'screen.done' : begun ? 'screen.sew.go-on' : 'screen.sew.begin')}
+          <a class="go" href={next ? address('sew', next) : address('tried')}>
+            {say(next === null ? 'screen.sew.tried' : begun ? 'screen.sew.go-on' : 'screen.sew.begin')}
           </a>
         )
       }
@@ -117,6 +117,12 @@ function Ready({ sewing, address }: ReadyProps) {
         <h2>{say('screen.care.title')}</h2>
         <p>{say('screen.sew.care')}</p>
         <p class="soft small">{say('screen.care.rules')}</p>
+      </section>
+      <section class="sew-part">
+        <h2>{say('screen.sew.tried')}</h2>
+        <a class="plain" href={address('tried')}>
+          {say('screen.sew.tried-go')}
+        </a>
       </section>
       <GuidePdf draft={draft} way={way} />
     </>

@@ -6,6 +6,7 @@ import { go, to } from '../shared/route';
 import type { ScreenProps } from '../shared/screen-props';
 import { useAttempt } from '../shared/trouble/attempt';
 import { useNotice } from '../shared/trouble/notice';
+import { Learnt } from '../shared/trying/learnt';
 import { type Known, WithToy } from '../shared/with-toy';
 import { GarmentRows } from './garment-rows';
 import { PhotoActs } from './photo-acts';
@@ -37,6 +38,7 @@ function ToyPage({ known }: { readonly known: Known }) {
       </div>
       {garments.length > 0 && <GarmentRows known={known} />}
       <Readings known={known} />
+      <Learnt toy={toy} />
       <MoreActs known={known} />
     </Page>
   );

@@ -1,0 +1,129 @@
+import type { MeasureId, Mm, SizeId } from '../../../body';
+import type { Draft } from '../../../drafting/draft-types';
+
+export const wrongs = ['tight', 'loose', 'short', 'long'] as const;
+export type Wrong = (typeof wrongs)[number];
+
+/**
+ * Finished sizes that are turned together, each by a share of what is asked, and what then measures the change. `lead` is the
+ * size it is told and remembered by.
+ */
+export type Turn = {
+  readonly lead: SizeId;
+  readonly sizes: { readonly [S in SizeId]?: number };
+  readonly measured: (draft: Draft) => Mm | null;
+};
+
+/** A place where a garment may sit badly: where it lies on the figure, and what is turned, the first that answers. */
+export type TriedPoint = {
+  readonly id: string;
+  readonly spot: string;
+  /** Turned for width (tight, loose) or for length (short, long). */
+  readonly width: readonly Turn[];
+  readonly length: readonly Turn[];
+  /** What was perhaps measured wrong, where it is the same again and again. */
+  readonly check: MeasureId;
+};
+
+/** The finished girth or length of a row of the fit table. */
+const fit =
+  (place: string) =>
+  ({ fit: rows }: Draft): Mm | null =>
+    rows.find((row) => row.place === place)?.garment ?? null;
+
+/** The length of an edge; of a pair or a half, one of it. */
+const edge =
+  (piece: string, name: string) =>
+  ({ pieces }: Draft): Mm | null =>
+    pieces.find((each) => each.name === piece)?.edges.find((each) => each.name === name)?.length ?? null;
+
+const turn = (lead: SizeId, measured: Turn['measured'], sizes: Turn['sizes'] = { [lead]: 1 }): Turn => ({
+  lead,
+  sizes,
+  measured,
+});
+
+/** A quarter of a girth lies in each half of front and back. */
+const QUARTER = 0.25;
+
+export const triedPoints: readonly TriedPoint[] = [
+  {
+    id: 'hood',
+    spot: 'crown',
+    width: [turn('hoodDepth', fit('hood-depth'))],
+    length: [],
+    check: 'hood-depth',
+  },
+  { id: 'face', spot: 'jaw', width: [turn('hoodFace', fit('face'))], length: [], check: 'face-edge' },
+  {
+    id: 'neck',
+    spot: 'neckDrop',
+    width: [
+      turn('neckHalfWidth', fit('neck'), { neckHalfWidth: 0.2 }),
+      turn('capeNeck', fit('neck'), { capeNeck: 0.5 }),
+    ],
+    length: [],
+    check: 'neck-girth',
+  },
+  {
+    id: 'under-arm',
+    spot: 'underarm',
+    width: [
+      turn('armhole', fit('armhole')),
+      turn('armholeDepth', fit('armhole'), { armholeDepth: 0.5 }),
+      turn('bicep', fit('bicep')),
+    ],
+    length: [],
+    check: 'armhole-depth',
+  },
+  { id: 'upper-arm', spot: 'elbowOuter', width: [turn('bicep', fit('bicep'))], length: [], check: 'upper-arm-girth' },
+  {
+    id: 'wrist',
+    spot: 'cuffOuter',
+    width: [turn('cuff', fit('cuff')), turn('cuff', edge('sleeve', 'cuff'))],
+    length: [turn('sleeveLength', edge('sleeve', 'front-underarm'), { sleeveLength: 1, underarmLength: 1 })],
+    check: 'arm-length',
+  },
+  {
+    id: 'chest',
+    spot: 'chest',
+    width: [turn('chest', fit('chest'), { chest: 1, chestHalf: QUARTER, inset: QUARTER })],
+    length: [],
+    check: 'chest-girth',
+  },
+  {
+    id: 'tummy',
+    spot: 'tummy',
+    width: [turn('tummy', fit('tummy'), { tummy: 1, frontTummy: QUARTER, backTummy: QUARTER })],
+    length: [],
+    check: 'body-girth',
+  },
+  { id: 'waist', spot: 'waist', width: [turn('waist', fit('waist'))], length: [], check: 'waist-girth' },
+  {
+    id: 'over-arms',
+    spot: 'upperArm',
+    width: [turn('capeHem', fit('over-arms'), { capeHem: 0.5 })],
+    length: [],
+    check: 'over-arms-girth',
+  },
+  {
+    id: 'hem',
+    spot: 'hem',
+    width: [turn('hem', fit('hem'), { hem: 1, frontHem: QUARTER, backHem: QUARTER })],
+    length: [
+      turn('skirtLength', edge('skirt-front', 'side')),
+      turn('capeLength', edge('cape', 'centre')),
+      turn('frontLength', edge('front', 'centre'), { frontLength: 1, backLength: 1, sideLevel: 1 }),
+    ],
+    check: 'body-length',
+  },
+];
+
+/** What can be said of a point on this draft. */
+export function wrongsAt({ width, length }: TriedPoint, draft: Draft): readonly Wrong[] {
+  const has = (turns: readonly Turn[]) => turns.some(({ measured }) => measured(draft) !== null);
+  return wrongs.filter((wrong) => has(wrong === 'tight' || wrong === 'loose' ? width : length));
+}
+
+export const turnsFor = ({ width, length }: TriedPoint, wrong: Wrong): readonly Turn[] =>
+  wrong === 'tight' || wrong === 'loose' ? width : length;
