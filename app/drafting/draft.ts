@@ -6,7 +6,7 @@ import { type Body, type Flag, findMeasure, judge, type MeasureId, scaleOf } fro
 import type { FullOrder, Outcome } from './draft-types';
 import type { Drawing } from './drawing/draw';
 import { ENGINE } from './engine';
-import { fitOf, misfits } from './fit';
+import { fitOf, misfits, widerThanAsked } from './fit';
 import { garments } from './garments';
 import { notesOf } from './notes';
 import { notionsOf } from './notions';
@@ -79,7 +79,7 @@ export function draft(body: Body, order: FullOrder, garment: Garment, toy: strin
       seams: walked.seams,
       fit,
       openings: opened.rows,
-      adjustments: [...suited.adjustments, ...adjustments],
+      adjustments: [...suited.adjustments, ...adjustments, ...widerThanAsked(garment, drawing, body)],
       flags: [...flags, ...opened.flags, ...notesOf(garment, drawing)],
       sewing: sewingOrder(walked.seams, rows, drawing),
       notions: notionsOf(garment, drawing, { pieces, seams: walked.seams }, measured),

@@ -1,5 +1,5 @@
-import type { Body } from '../body';
-import type { FitRow } from './draft-types';
+import type { Body, SizeId } from '../body';
+import type { Adjustment, FitRow } from './draft-types';
 import type { Drawing } from './drawing/draw';
 import { active, type Garment } from './rows/garment';
 import { LEAST_EASE_MM } from './sizes/ease';
@@ -22,6 +22,25 @@ export function fitOf(garment: Garment, drawing: Drawing): FitRow[] {
       from: known.from,
       ...(reason ? { why: reason } : {}),
     };
+  });
+}
+
+/** A girth this much over what the fit asked for is said (a share). */
+const MOST_OVER = 0.03;
+
+/** Measured girths wider than the fit asked for, each with its reason; what was learnt from trying on is no news. */
+export function widerThanAsked(
+  garment: Garment,
+  drawing: Drawing,
+  { corrections }: Pick<Body, 'corrections'>,
+): Adjustment[] {
+  return active(garment.fit, drawing.choices).flatMap(({ place, measure, garment: finished, asked, because }) => {
+    if (!asked || !because || !drawing.wearer.taken(measure)) return [];
+    const wanted = asked(drawing);
+    const by = finished(drawing) - wanted - (corrections[place as SizeId] ?? 0);
+    return by > wanted * MOST_OVER
+      ? [{ code: `${place}-wider`, by, because: because(drawing), check: [measure] as const }]
+      : [];
   });
 }
 

@@ -8,14 +8,14 @@ const cards = builds.map((build) => buildCard(build));
  * Traits and choice values that change nothing on any build, by garment: to be read by its drafting, or no longer asked
  * for it. The lists may only shrink: one that changes something is struck off.
  */
-const STANCE = ['neck', 'legs', 'posture', 'tail'];
-const POSE = ['arms', ...STANCE];
+const STANCE = ['neck', 'legs', 'tail'];
+const POSE = ['arms', ...STANCE, 'posture'];
 const toMend: Readonly<Record<string, { readonly traits: readonly string[]; readonly values?: readonly string[] }>> = {
   'hooded-top': { traits: STANCE, values: ['armhole set-in'] },
   tee: { traits: STANCE, values: ['armhole set-in'] },
   tank: { traits: STANCE },
   nightshirt: { traits: STANCE, values: ['armhole set-in'] },
-  dress: { traits: STANCE, values: ['armhole set-in'] },
+  dress: { traits: [...STANCE, 'posture'], values: ['armhole set-in'] },
   skirt: { traits: POSE },
   // As many legs as the toy has is what it is anyway.
   trousers: { traits: ['arms', 'neck'], values: ['legs two'] },

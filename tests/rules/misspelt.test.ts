@@ -13,7 +13,7 @@ const MISSPELT = [
   ['a size that a piece is fed', `${garments}/cape.ts`, "flareTop: 'capeNeck'", "flareTop: 'capeNekc'"],
   ['a choice', `${garments}/cape.ts`, '({ hood }: Hoods) =>', '({ hodo: hood }: Hoods) =>'],
   ['a piece in a seam', `${garments}/cape.ts`, "piece: 'cape', edge: 'side'", "piece: 'caep', edge: 'side'"],
-  ['an edge in a seam', `${garments}/cape.ts`, "edge: 'bottom', times", "edge: 'botom', times"],
+  ['an edge in a seam', `${garments}/cape.ts`, "edge: 'bottom' },", "edge: 'botom' },"],
   ['a default', `${heads}/cape.ts`, "'three'], 'none')", "'three'], 'nonne')"],
   [
     "an edge of another part's piece",
@@ -23,12 +23,7 @@ const MISSPELT = [
   ],
   ['a value of a choice', `${garments}/parts/sleeve-match.ts`, "sleeve === 'puffed'", "sleeve === 'pufed'"],
   ['a size that a maker gives', 'app/drafting/sizes/cape.ts', 'capeHem: hem / 2', 'capeHme: hem / 2'],
-  [
-    'a size that a maker takes',
-    'app/drafting/sizes/long.ts',
-    '(wearer, { chestHalf,',
-    '(wearer, { chestHlaf: chestHalf,',
-  ],
+  ['a size that a maker takes', 'app/drafting/sizes/long.ts', '(wearer, { chest,', '(wearer, { chset: chest,'],
   ['a size that rows read', `${garments}/cape.ts`, 'sizes: { capeNeck,', 'sizes: { capeNekc: capeNeck,'],
   ['a size that is turned', `${garments}/parts/hood-match.ts`, "size: 'napeRise'", "size: 'napeRsie'"],
   ['a length that rows read', `${garments}/cape.ts`, "look.length('cape.bottom')", "look.length('cape.bottmo')"],
@@ -39,7 +34,7 @@ const MISSPELT = [
   ['a value that a choice changes to', `${garments}/parts/hood.ts`, "to: 'three'", "to: 'tree'"],
   ['a measure', `${heads}/bib.ts`, "'bib-length'", "'bib-lenght'"],
   ['what a choice left to us starts as', `${heads}/tee.ts`, "opening: 'none'", "opening: 'non'"],
-  ['nothing, but a size is not fed', `${garments}/cape.ts`, ", flareHeight: 'capeLength'", ''],
+  ['nothing, but a size is not fed', `${garments}/cape.ts`, "\n        flareHeight: 'capeLength',", ''],
   ['nothing, but a part is missing that others ask for', `${garments}/cape.ts`, '\n  capePart,\n', '\n'],
   [
     'nothing, but the head lacks a choice',

@@ -48,8 +48,9 @@ const LINES = [...pocketPlace, 'centre-line', 'slit'] as const;
 
 type Sized = Fed<(typeof SIZES)[number], (typeof OPTIONAL)[number]>;
 
-/** A raglan body's underarm lies this much below an armhole's (common practice, no source). */
+/** A raglan body's underarm lies this much below an armhole's, and no more than this share of its depth (common practice, no source). */
 const RAGLAN_DEEPER_MM = 6;
+const MOST_DEEPER = 0.1;
 /** Handles of the armhole: down beside the arm first, then out to the side. */
 const ARMHOLE_OUT = 0.5;
 const ARMHOLE_INTO = 0.62;
@@ -75,9 +76,10 @@ export function bodice(arm: 'set-in' | 'raglan') {
 function draw(cut: 'set-in' | 'raglan', s: Sized): Shape<(typeof EDGES)[number], (typeof LINES)[number]> {
   const { slope, armholeDepth, armDrop, chestHalf, past, centreLength, neckDrop, slitLength } = s;
   const wholeNeck = neckline(s.neckHalfWidth, neckDrop, slope);
-  const level = armDrop + armholeDepth + (cut === 'raglan' ? RAGLAN_DEEPER_MM : 0);
-  const underarm = point(chestHalf, level);
-  const side = sideSeam(underarm, s);
+  const deep = armholeDepth + (cut === 'raglan' ? Math.min(RAGLAN_DEEPER_MM, armholeDepth * MOST_DEEPER) : 0);
+  const underarm = point(chestHalf, armDrop + deep);
+  // The side is as much shorter, so that it ends where any other does.
+  const side = sideSeam(underarm, { ...s, armholeDepth: deep });
   const arm = cut === 'raglan' ? raglan(wholeNeck, s.neckShare, underarm, side) : setIn(s, underarm, side);
   const edge = past === null ? 0 : -past;
   const hem = hemLine(side, point(0, centreLength));

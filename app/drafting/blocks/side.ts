@@ -1,21 +1,19 @@
-import { FULLEST } from '../curves/shares';
 import { brent, cubic, type Path, type Point, pathLength, point } from '../geometry';
 import type { Fed } from './block';
 
 const SOLVED_MM = 1e-5;
-export const sideSizes = ['sideLevel', 'armholeDepth', 'tummyHalf', 'hemHalf', 'sideGather'] as const;
-/** A cubic whose inner points stand out by k bulges by k times this there. */
-const BULGE = 3 * FULLEST * (1 - FULLEST);
+export const sideSizes = ['sideLevel', 'armholeDepth', 'tummyHalf', 'hemHalf', 'fullest', 'sideGather'] as const;
 
 /**
  * The side seam, from the underarm out past the tummy to the hem, bending one way only. Its length is what the side
  * level leaves below the armhole, plus what is gathered in: so front and back match whatever their widths.
  */
 export function sideSeam(underarm: Point, s: Fed<(typeof sideSizes)[number]>): Path {
-  const { sideLevel, armholeDepth, tummyHalf, hemHalf, sideGather } = s;
+  const { sideLevel, armholeDepth, tummyHalf, hemHalf, fullest, sideGather } = s;
   const length = Math.max(sideLevel - armholeDepth, 1) + sideGather;
   const across = hemHalf - underarm.x;
-  const out = Math.max(tummyHalf - (underarm.x + FULLEST * across), 0) / BULGE;
+  // A cubic whose inner points stand out by k bulges by k times 3u(1 − u) at u of its way (geometry).
+  const out = Math.max(tummyHalf - (underarm.x + fullest * across), 0) / (3 * fullest * (1 - fullest));
   const draw = (drop: number): Path => [
     cubic(
       underarm,

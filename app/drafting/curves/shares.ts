@@ -1,6 +1,3 @@
-/** Where down the side the tummy is fullest, as a share of the side. */
-export const FULLEST = 0.6;
-
 /** What of a strap is stitched down on the bodice, below its top: enough for two rows across (common practice, no source). */
 export const STITCHED_DOWN_MM = 10;
 /** On half a circle a strap is stitched on where the circle is wide enough: this share of its height below its top. */

@@ -5,7 +5,7 @@ import { assemble } from '../rows/garment';
 import { type Both, type Look, type RefTo, sumOf } from '../rows/names';
 import { only, part } from '../rows/part';
 import { type EdgesOf, piece } from '../rows/piece-row';
-import { capeSizes } from '../sizes/cape';
+import { capeSizes, OVER_ARMS_EASE_MM } from '../sizes/cape';
 import { CLOTH_WIDE_MM, sectorReach } from '../sizes/fullness';
 import type { SizesOf } from '../sizes/maker';
 import { CAPE_PAST_MM } from '../sizes/scale';
@@ -97,7 +97,13 @@ const capePart = part<Takes, Gives>({
   ],
   fit: [
     { place: 'neck', measure: 'neck-girth', garment: (look) => 2 * halfNeck(look) },
-    { place: 'over-arms', measure: 'over-arms-girth', garment: (look) => 2 * look.length('cape.bottom') },
+    {
+      place: 'over-arms',
+      measure: 'over-arms-girth',
+      garment: (look) => 2 * look.length('cape.bottom'),
+      asked: ({ wearer }) => wearer.of('over-arms-girth') + OVER_ARMS_EASE_MM,
+      because: () => 'flare',
+    },
   ],
   // A square of it at the neck.
   notions: [{ kind: 'closure', place: 'cape-front', length: () => 0 }],

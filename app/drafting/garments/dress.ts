@@ -1,11 +1,12 @@
-import type { Traits } from '../../body';
+import type { Mm, Traits } from '../../body';
 import { type Bodices, type Hems, isBand, type Necks, type Opens, type Skirts, type Sleeves } from '../heads/choices';
 import { dressHead } from '../heads/dress';
 import { assemble } from '../rows/garment';
-import type { RefTo } from '../rows/names';
+import type { Look, RefTo } from '../rows/names';
 import { allOnly, only, part } from '../rows/part';
 import type { Sizes, SizesOf } from '../sizes/maker';
-import { waistSizes } from '../sizes/waist';
+import { drawnGirth } from '../sizes/trunk';
+import { waistOf, waistSizes } from '../sizes/waist';
 import { armholeParts } from './parts/armhole';
 import { backCasingPart } from './parts/back-casing';
 import { type BandGives, bandPart, isRound } from './parts/band';
@@ -65,6 +66,9 @@ const opened = {
   band: (s: Sizes<'bandHeight' | 'skirtOpen'>) => 2 * (s.bandHeight + s.skirtOpen),
 };
 
+const finishedWaist = ({ choices, sizes }: Look<Waist>): Mm =>
+  hangs(choices) ? drawnGirth(sizes, 'hem') : sizes.waist;
+
 /** Where the skirt is sewn to the bodice: all round, or in front alone. */
 const waist = part<Waist>({
   unsuited: [
@@ -87,7 +91,7 @@ const waist = part<Waist>({
     {
       measure: 'head-girth',
       through: 'waist',
-      gives: ({ waist }) => waist,
+      gives: (sizes) => drawnGirth(sizes, 'hem'),
       seamed: true,
       opened: opened.shoulders,
       when: (choices) => isAround(choices) && hangs(choices),
@@ -121,7 +125,15 @@ const waist = part<Waist>({
       cornered: true,
     },
   ],
-  fit: [{ place: 'waist', measure: 'waist-girth', garment: ({ sizes }) => sizes.waist }],
+  fit: [
+    {
+      place: 'waist',
+      measure: 'waist-girth',
+      garment: finishedWaist,
+      asked: ({ wearer }) => waistOf(wearer),
+      because: () => 'lean',
+    },
+  ],
 });
 
 export const dress = assemble(dressHead, [

@@ -3,6 +3,7 @@ import { assemble } from '../rows/garment';
 import { part } from '../rows/part';
 import { longSizes } from '../sizes/long';
 import type { SizesOf } from '../sizes/maker';
+import { drawnGirth } from '../sizes/trunk';
 import { type BodiceGives, bodicePart } from './parts/bodice';
 import { neckParts } from './parts/neck';
 import { sleevePart } from './parts/sleeve';
@@ -17,11 +18,11 @@ const long = part<
   { size: SizesOf<typeof longSizes>; edge: never }
 >({
   sizes: [longSizes],
-  fit: [{ place: 'hip', measure: 'hip-girth', garment: ({ sizes }) => sizes.hem }],
+  fit: [{ place: 'hip', measure: 'hip-girth', garment: ({ sizes }) => drawnGirth(sizes, 'hem') }],
 });
 
 export const nightshirt = assemble(nightshirtHead, [
-  bodicePart(top),
+  bodicePart(top, { swings: true }),
   long,
   sleevePart,
   ...neckParts(top),

@@ -75,6 +75,9 @@ export type FitPlace<N extends Names = Names> = When<N> & {
   readonly garment: (look: Look<N>) => Mm;
   /** A code, where the garment may be under the body. */
   readonly why?: (look: Look<N>) => string | null;
+  /** The girth that the fit asked for, and why the garment is wider where it is. */
+  readonly asked?: (look: Look<N>) => Mm;
+  readonly because?: (look: Look<N>) => string;
 };
 
 /** Something worth telling of a draft: the numbers that explain it, or null where there is nothing to tell. */

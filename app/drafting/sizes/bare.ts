@@ -2,6 +2,7 @@ import type { Mm } from '../../body';
 import { LEAST_LIMB_EASE_MM } from './ease';
 import { maker } from './maker';
 import { LEAST_INSET_MM } from './shoulder';
+import { narrowestChest } from './trunk';
 
 const ONE_SEAM = 1;
 /** A shoulder finished on both sides is hardly ever narrower: under this nothing is left between two strips (common practice, no source). */
@@ -12,9 +13,11 @@ export const LEAST_BARE_SHOULDER_MM: Mm = 14;
  * from the arm end, so that what lies below stays where it was. `armRoot` is what an armhole needs to go round the arm.
  */
 export const bareSizes = maker(
-  ['slope', 'shoulder', 'neckHalfWidth', 'chestHalf', 'armDrop', 'armholeDepth', 'sideLevel'],
+  ['slope', 'shoulder', 'neckHalfWidth', 'chest', 'chestShare', 'armDrop', 'armholeDepth', 'sideLevel'],
   ['shoulder', 'inset', 'armDrop', 'armholeDepth', 'sideLevel', 'armRoot'],
-  (wearer, { slope, shoulder, neckHalfWidth, chestHalf, armDrop, armholeDepth, sideLevel }) => {
+  (wearer, sizes) => {
+    const { slope, shoulder, neckHalfWidth, armDrop, armholeDepth, sideLevel } = sizes;
+    const chestHalf = narrowestChest(sizes);
     const room = (chestHalf - neckHalfWidth - LEAST_INSET_MM) / Math.cos(slope);
     const wide = Math.max(Math.min(LEAST_BARE_SHOULDER_MM, room), shoulder);
     const down = (wide - shoulder) * Math.sin(slope);

@@ -7,7 +7,7 @@ import { maker } from './maker';
 const FULLNESS = 2.4;
 /** Wider than this angle, radians, the fronts would lie in each other's way on the cloth: the rest is gathered at the neck. */
 const WIDEST = 4.4;
-const OVER_ARMS_EASE_MM = 10;
+export const OVER_ARMS_EASE_MM = 10;
 
 /** No neck is cut tighter than this radius: there must be room for its allowance. */
 const TIGHTEST_MM = 12;

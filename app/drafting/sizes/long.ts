@@ -1,5 +1,5 @@
-import type { Mm } from '../../body';
 import { maker } from './maker';
+import { frontShare } from './trunk';
 
 /** A nightshirt's hem over the hips, so that it swings (common practice, no source). */
 const SWING = 1.12;
@@ -7,21 +7,19 @@ const TWO_SEAMS = 2;
 
 /** A bodice let down past the hips to a wished hem below the waist, flaring from the chest. */
 export const longSizes = maker(
-  ['chestHalf', 'armholeDepth', 'armDrop', 'sideLevel', 'frontLength', 'backLength'],
-  ['sideLevel', 'frontLength', 'backLength', 'frontHem', 'backHem', 'hem'],
-  (wearer, { chestHalf, armholeDepth, armDrop, sideLevel, frontLength, backLength }) => {
+  ['chest', 'tummy', 'armholeDepth', 'armDrop', 'sideLevel', 'frontLength', 'backLength'],
+  ['sideLevel', 'frontLength', 'backLength', 'hem', 'hemShare'],
+  (wearer, { chest, tummy, armholeDepth, armDrop, sideLevel, frontLength, backLength }) => {
     const side = Math.max(wearer.of('underarm-to-waist') + wearer.of('waist-to-hem'), sideLevel - armholeDepth);
     const longer = armholeDepth + side - sideLevel;
     const widest = Math.max(wearer.girth('hip-girth', TWO_SEAMS), wearer.girth('body-girth', TWO_SEAMS)) * SWING;
-    const half: Mm = Math.max(widest / 4, chestHalf);
     return {
       sizes: {
         sideLevel: sideLevel + longer,
         frontLength: frontLength + longer,
         backLength: Math.max(backLength, armDrop) + longer,
-        frontHem: half,
-        backHem: half,
-        hem: 4 * half,
+        hem: Math.max(widest, chest, tummy),
+        hemShare: frontShare(wearer),
       },
     };
   },

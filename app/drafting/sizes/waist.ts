@@ -2,51 +2,51 @@ import type { Mm } from '../../body';
 import { ROUND_STRAP_SHARE, STITCHED_DOWN_MM } from '../curves/shares';
 import type { Bodices, Straps } from '../heads/choices';
 import { DEEPEST_NECK, LEAST_SIDE_MM } from './bodice';
+import { STEEPEST_SIDE } from './lean';
 import { maker } from './maker';
-import { LEAST_INSET_MM, LEAST_SHOULDER_DRAWN_MM } from './shoulder';
+import { frontShare } from './trunk';
 import type { Wearer } from './wearer';
 
 const TWO_SEAMS = 2;
 const LEAST_WAIST_EASE_MM = 4;
-/** How far a side may lean, as a slope. */
-const STEEPEST_SIDE = 0.5;
+const STEEPEST_SLOPE = Math.tan(STEEPEST_SIDE);
 
-/** A bodice from the shoulders that ends at the waist: level there, without a dip, a skirt hung from it. */
+/**
+ * A bodice from the shoulders that ends at the waist: level there, without a dip, a skirt hung from it. Its widest place is its
+ * waist, shared by front and back as the chest is, where a side of this length leans out that far.
+ */
 export const waistSizes = maker(
-  ['neckHalfWidth', 'slope', 'shoulder', 'armholeDepth', 'armDrop', 'frontNeckDrop'],
+  ['armholeDepth', 'armDrop', 'frontNeckDrop', 'tummy', 'hem'],
   [
     'waist',
-    'chest',
-    'chestHalf',
-    'inset',
-    'frontTummy',
-    'backTummy',
-    'frontHem',
-    'backHem',
+    'tummy',
+    'hem',
+    'tummyShare',
+    'hemShare',
     'frontLength',
     'backLength',
     'frontGather',
     'backGather',
     'sideLevel',
   ],
-  (wearer, { neckHalfWidth, slope, shoulder, armholeDepth, armDrop, frontNeckDrop }) => {
+  (wearer, { armholeDepth, armDrop, frontNeckDrop }) => {
     const wished = sideOf(wearer);
     const side = Math.max(wished, frontNeckDrop / DEEPEST_NECK - armDrop - armholeDepth);
-    const waistHalf = waistOf(wearer) / 4;
-    const chestHalf = Math.max(
-      wearer.girth('chest-girth', TWO_SEAMS) / 4,
-      neckHalfWidth + Math.max(shoulder, LEAST_SHOULDER_DRAWN_MM) * Math.cos(slope) + LEAST_INSET_MM,
-      waistHalf - STEEPEST_SIDE * side,
-    );
-    const hemHalf = Math.max(waistHalf, chestHalf - STEEPEST_SIDE * side);
     const level = armholeDepth + side;
+    const waist = waistOf(wearer);
+    const share = frontShare(wearer);
     return {
       sizes: {
-        waist: 4 * hemHalf,
-        chest: 4 * chestHalf,
-        chestHalf,
-        inset: chestHalf - neckHalfWidth - shoulder * Math.cos(slope),
-        ...both(hemHalf, level + armDrop),
+        waist,
+        hem: waist,
+        // Nothing bulges above the waist.
+        tummy: 0,
+        tummyShare: share,
+        hemShare: share,
+        frontLength: level + armDrop,
+        backLength: level + armDrop,
+        frontGather: 0,
+        backGather: 0,
         sideLevel: level,
       },
       adjustments:
@@ -63,19 +63,6 @@ export const waistSizes = maker(
     };
   },
 );
-
-function both(half: Mm, length: Mm) {
-  return {
-    frontTummy: 0,
-    backTummy: 0,
-    frontHem: half,
-    backHem: half,
-    frontLength: length,
-    backLength: length,
-    frontGather: 0,
-    backGather: 0,
-  };
-}
 
 export function waistOf(wearer: Wearer): number {
   return wearer.girth('waist-girth', TWO_SEAMS, LEAST_WAIST_EASE_MM);
@@ -113,8 +100,8 @@ export const bandSizes = maker(
     const kind = wearer.choices.bodice;
     const waistHalf = waistOf(wearer) / 4;
     const height = Math.max(wearer.of('bodice-height'), LEAST_SIDE_MM + wearer.hem);
-    const topHalf = Math.max(wearer.girth('chest-girth', TWO_SEAMS) / 4, waistHalf - STEEPEST_SIDE * height);
-    const hemHalf = Math.max(waistHalf, topHalf - STEEPEST_SIDE * height);
+    const topHalf = Math.max(wearer.girth('chest-girth', TWO_SEAMS) / 4, waistHalf - STEEPEST_SLOPE * height);
+    const hemHalf = Math.max(waistHalf, topHalf - STEEPEST_SLOPE * height);
     const strapWidth = Math.min(Math.max(wearer.of('chest-girth') * STRAP_SHARE, NARROWEST_STRAP_MM), topHalf * 0.4);
     const roundHeight = height + wearer.of('armhole-depth') * 0.5;
     const attached = { topHalf, strapWidth, roundHeight };

@@ -1,7 +1,6 @@
 import type { Mm } from '../../../body';
 import { bodice } from '../../blocks/bodice';
-import { gapIn } from '../../curves/gap';
-import { isOpen, type Opens } from '../../heads/choices';
+import { isOpen } from '../../heads/choices';
 import { type Look, sumOf } from '../../rows/names';
 import { type Part, part } from '../../rows/part';
 import { piece } from '../../rows/piece-row';
@@ -10,9 +9,12 @@ import { elasticFor } from '../../sizes/fastening';
 import type { Sizes, SizesOf } from '../../sizes/maker';
 import { neckSizes } from '../../sizes/neck';
 import { PAST_CENTRE_MM } from '../../sizes/scale';
+import { drawnGirth, drawnTrunk } from '../../sizes/trunk';
+import { bagged, turnGap } from './bag';
 import { hemRole } from './hem';
 import { scrapNeck } from './thick';
 import { halfNeckline, type NeckEdge, type Side, type Sides, type Top, type TopChoices } from './top';
+import { trunkFit } from './trunk-fit';
 
 export type BodiceGives = {
   readonly size: SizesOf<typeof neckSizes> | SizesOf<typeof bodiceSizes>;
@@ -30,16 +32,15 @@ type Names<C extends object> = {
   readonly edge: BodiceGives['edge'];
 };
 
+type Trunked = { readonly sizes: Parameters<typeof drawnTrunk>[0] };
+
 /** What a front or back takes from the finished sizes; a lining, which has no pocket, the same. */
 export function bodiceFeed(side: Side, open: boolean, slit: Side) {
   return {
     neckDrop: `${side}NeckDrop`,
-    chestHalf: ({
-      sizes: { chestHalf, armsForward },
-    }: Pick<Look<{ choices: object; size: 'chestHalf' | 'armsForward'; edge: never }>, 'sizes'>) =>
-      side === 'front' ? chestHalf - armsForward : chestHalf + armsForward,
-    tummyHalf: `${side}Tummy`,
-    hemHalf: `${side}Hem`,
+    chestHalf: ({ sizes }: Trunked) => drawnTrunk(sizes)[side].chest,
+    tummyHalf: ({ sizes }: Trunked) => drawnTrunk(sizes)[side].tummy,
+    hemHalf: ({ sizes }: Trunked) => drawnTrunk(sizes)[side].hem,
     sideGather: `${side}Gather`,
     centreLength: `${side}Length`,
     neckShare: `${side}NeckKept`,
@@ -52,6 +53,8 @@ export function bodiceFeed(side: Side, open: boolean, slit: Side) {
 type Asked<S extends string> = {
   /** How much farther down an opening goes than the bodice. */
   readonly below?: (sizes: Sizes<S>) => Mm;
+  /** Its hem is let down and swings. */
+  readonly swings?: true;
   /** Half of what a hood leaves free of the front neckline; 0: nothing. */
   readonly chin?: (sizes: Sizes<S>) => Mm;
 };
@@ -101,32 +104,13 @@ function freeUnder<S extends string>(chin: Asked<S>['chin'], sizes: object): Mm 
   return chin?.(sizes as Sizes<S>) || null;
 }
 
-/** Shell and lining are sewn together at the hem too, and turned out. */
-export const bagged =
-  <C extends TopChoices>({ lined, waisted }: Top<C>) =>
-  (choices: C): boolean =>
-    lined(choices) && !waisted && choices.hem === 'turned';
-
-/** Sewn shut at neck, hem and armholes: beside a sleeve the lining's armhole, stitched down last, is room enough. */
-export const isShut =
-  <C extends TopChoices>(top: Top<C>) =>
-  (choices: C): boolean =>
-    bagged(top)(choices) && top.arm(choices) === 'bare';
-
-/** A bag is turned through the hem of the side that stays on the fold: behind, where both do. */
-export const gapSide = ({ opening }: Opens): Side => (opening === 'back' ? 'front' : 'back');
-export const turnGap =
-  <C extends TopChoices>(top: Top<C>, side: Side) =>
-  ({ choices, sizes }: Pick<Look<Names<C>>, 'choices' | 'sizes'>): Mm | null =>
-    isShut(top)(choices) && gapSide(choices) === side ? gapIn(sizes.hem) / 2 : null;
-
 /** Front and back hanging from the shoulders. Something is sewn to every neckline and armhole. */
 export function bodicePart<C extends TopChoices, S extends string = never>(
   top: Top<C>,
   asked: Asked<S> = {},
 ): Part<Takes<C, S>, BodiceGives> {
   const { arm, lined, waisted, neckEndBound } = top;
-  const { below, chin } = asked;
+  const { below, chin, swings } = asked;
   /** With front or back open all the way, everything opens from the neck to the hem, and what opens below it. */
   const opened = (sizes: Sizes<'frontLength' | 'frontNeckDrop'>) =>
     2 * (sizes.frontLength - sizes.frontNeckDrop + (below?.(sizes as unknown as Sizes<S>) ?? 0));
@@ -139,8 +123,21 @@ export function bodicePart<C extends TopChoices, S extends string = never>(
     sizes: [neckSizes, bodiceSizes],
     centre: [{ length: ({ frontLength, frontNeckDrop }) => frontLength - frontNeckDrop }],
     passages: [
-      { measure: 'head-girth', through: 'hem', gives: ({ hem }) => hem, opened, when: hasHem },
-      { measure: 'head-girth', through: 'chest', gives: ({ chest }) => chest, opened },
+      {
+        measure: 'head-girth',
+        through: 'hem',
+        gives: (sizes) => drawnGirth(sizes, 'hem'),
+        drawn: ({ sizes }) => drawnGirth(sizes, 'hem'),
+        opened,
+        when: hasHem,
+      },
+      {
+        measure: 'head-girth',
+        through: 'chest',
+        gives: (sizes) => drawnGirth(sizes, 'chest'),
+        drawn: ({ sizes }) => drawnGirth(sizes, 'chest'),
+        opened,
+      },
       {
         measure: 'head-girth',
         through: 'neck',
@@ -215,9 +212,7 @@ export function bodicePart<C extends TopChoices, S extends string = never>(
         measure: 'neck-girth',
         garment: finishedNeck,
       },
-      { place: 'chest', measure: 'chest-girth', garment: ({ sizes }) => sizes.chest },
-      { place: 'tummy', measure: 'body-girth', garment: ({ sizes }) => sizes.tummy, when: hasHem },
-      { place: 'hem', measure: 'hem-girth', garment: ({ sizes }) => sizes.hem, when: hasHem },
+      ...trunkFit(hasHem, swings),
     ],
     notions: [
       ...(['front', 'back'] as const).map((side) => ({

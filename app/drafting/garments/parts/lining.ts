@@ -3,7 +3,8 @@ import { isOpen } from '../../heads/choices';
 import type { RefTo } from '../../rows/names';
 import { only, part } from '../../rows/part';
 import { type EdgesOf, piece } from '../../rows/piece-row';
-import { type BodiceGives, bagged, bodiceFeed, gapSide, isShut, turnGap } from './bodice';
+import { bagged, gapSide, isShut, turnGap } from './bag';
+import { type BodiceGives, bodiceFeed } from './bodice';
 import { type NeckEdge, type Side, type Sides, type Top, type TopChoices, wholeHalfNeckline } from './top';
 import { twin } from './twin';
 

@@ -32,7 +32,9 @@ const PUFFED_CAP = [1.2, 1.8] as const;
 const DEEPEN = [1.15, 1.25, 1.4, 1.6] as const;
 /** And the side keeps at least this share of its length. */
 export const LEAST_SIDE_SHARE = 0.45;
-const LEAST_RAGLAN_SIDE_SHARE = 0.3;
+/** For a raglan's rise alone a side gives less, or it would lean too far; for an arm that does not pass otherwise, more. */
+const RISE_SIDE_SHARE = 0.85;
+const LEAST_RAGLAN_SIDE_SHARE = 0.45;
 /** An arm too thick for any armhole of this body is gathered into it, up to this ratio. */
 const MOST_RAGLAN_GATHERED = 2.5;
 const FLATTEST_CAP = 2 / 3;
@@ -63,10 +65,9 @@ export function deepened(
   return Math.max(Math.min(armholeDepth * share, sideLevel - side), sizes.armholeDepth);
 }
 
-const deepen = (share: number): Knob => ({
+const deepen = (share: number, kept = LEAST_SIDE_SHARE): Knob => ({
   size: 'armholeDepth',
-  limit: (look, start) =>
-    deepened(look, start, share, isRaglan(look.choices) ? LEAST_RAGLAN_SIDE_SHARE : LEAST_SIDE_SHARE),
+  limit: (look, start) => deepened(look, start, share, kept),
   code: 'armhole-deepened',
   check: ['armhole-depth', 'upper-arm-girth'],
 });
@@ -145,7 +146,7 @@ export const sleeveMatch: readonly MatchRow<SleeveNames>[] = [
     what: 'raglan-rise',
     ratio: (look) => rise(look) / leastRise(look),
     aim: () => [1, Number.POSITIVE_INFINITY],
-    turn: [deepen(DEEPEN[2])],
+    turn: [deepen(DEEPEN[2], RISE_SIDE_SHARE)],
     rest: 'accept',
     check: ARM_CHECK,
     when: isRaglan,
@@ -155,7 +156,7 @@ export const sleeveMatch: readonly MatchRow<SleeveNames>[] = [
       what: `${side}-raglan`,
       ratio: (look) => look.length(`sleeve.${side}-raglan`) / look.length(`${side}.armhole`),
       aim: () => [1, 1],
-      turn: [deepen(DEEPEN[3])],
+      turn: [deepen(DEEPEN[3], LEAST_RAGLAN_SIDE_SHARE)],
       rest: 'gather',
       gathersTo: MOST_RAGLAN_GATHERED,
       check: ARM_CHECK,

@@ -1,0 +1,28 @@
+import type { Mm, Traits } from '../../body';
+
+/** Half a front or back across the chest, at its fullest and at the hem, mm. */
+export type Quarter = { readonly chest: Mm; readonly tummy: Mm; readonly hem: Mm };
+
+/** No side leans more, either way (common practice, no source). */
+export const STEEPEST_SIDE = Math.PI / 6;
+/** A raglan's side is so much shorter than another. */
+const RAGLAN_DEEPER_MM = 6;
+const LEAST_LEFT = 0.6;
+/** Where down the side the tummy is fullest: on toys that sit it has sunk (common practice, no source). */
+const FULLEST: Readonly<Record<Traits['posture'], number>> = { sits: 0.7, stands: 0.6 };
+
+export const fullestOf = ({ posture }: Traits): number => FULLEST[posture];
+
+/**
+ * Widths that a side `long` mm can reach without leaning too far: the side swings out straight from the chest before it bulges, so
+ * the hem is widened first; where even a straight side falls short of the tummy or the hem, the chest is.
+ */
+export function leaned({ chest, tummy, hem }: Quarter, long: Mm, fullest: number): Quarter {
+  const most = Math.max(long - RAGLAN_DEEPER_MM, long * LEAST_LEFT) * Math.sin(STEEPEST_SIDE);
+  const wide = Math.max(chest, tummy - fullest * most, hem - most);
+  // How far the hem must lie out so that a bulge past the tummy is no steeper than that at either end (geometry of the cubic).
+  const over = (tummy - wide) / fullest - most * (1 - fullest);
+  const swing = over / (over > 0 ? fullest : 2 - fullest);
+  const low = Math.max(hem, wide - most, tummy > wide + fullest * (hem - wide) ? wide + Math.min(swing, most) : 0);
+  return { chest: wide, hem: low, tummy: Math.max(tummy, wide + fullest * (low - wide)) };
+}

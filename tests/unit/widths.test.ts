@@ -1,0 +1,58 @@
+import { describe, expect, test } from 'vitest';
+import type { Draft } from '../../app/drafting/draft-types';
+import { leaned } from '../../app/drafting/sizes/lean';
+import { edgeNamed, made } from '../measured/made';
+import { asked, lean } from '../measured/trunk';
+import { buildCard, builds } from '../toys/builds';
+
+/** 30°, and what a raglan's side or a curve adds to it. */
+const STEEPEST_DEGREES = 31;
+const MOST_OVER = 0.03;
+const governed = [
+  ['chest', 'chest-girth'],
+  ['tummy', 'body-girth'],
+  ['hem', 'hem-girth'],
+] as const;
+
+describe.each(builds.map((build) => [build.name, buildCard(build)] as const))('%s', (_, card) => {
+  test.each(['tee', 'hooded-top', 'tank', 'nightshirt', 'dress'])(
+    '%s: no side leans too far, and no girth is wider than asked in silence',
+    (garment) => {
+      const draft = made(card, garment) as Draft;
+      for (const piece of ['front', 'back'])
+        expect(Math.abs(lean(draft, piece) ?? 0), piece).toBeLessThan(STEEPEST_DEGREES);
+      for (const [place, id] of governed) {
+        const row = draft.fit.find((each) => each.place === place);
+        if (!row) continue;
+        const over = row.garment / asked(card, id, draft) - 1 > MOST_OVER;
+        expect(draft.adjustments.some(({ code }) => code === `${place}-wider`), place).toBe(over);
+      }
+    },
+  );
+});
+
+test.each([
+  ['a tummy that a straight side reaches leaves the chest as it is', [100, 120, 110], [100, 120, 126.9]],
+  ['a tummy too wide for it widens the chest, and the hem swings out', [100, 140, 120], [118.4, 140, 148.4]],
+  ['so does a hem', [100, 100, 140], [110, 131.6, 140]],
+  ['a narrow hem is widened to where the side may lean in', [140, 100, 60], [140, 118.4, 110]],
+  ['and further where the tummy bulges', [140, 140, 60], [140, 140, 133.4]],
+] as const)('%s', (_, [chest, tummy, hem], byHand) => {
+  // A side of 66 mm leans out by half of 60 at most; the tummy is fullest 0.72 down it.
+  const { chest: wide, tummy: full, hem: low } = leaned({ chest, tummy, hem }, 66, 0.72);
+  for (const [ours, theirs] of [
+    [wide, byHand[0]],
+    [full, byHand[1]],
+    [low, byHand[2]],
+  ] as const)
+    expect(ours).toBeCloseTo(theirs, 0);
+});
+
+test('a raglan’s side ends level with its centre, as a set-in one does', () => {
+  const ends = (['raglan', 'set-in'] as const).map((armhole) => {
+    const card = buildCard(builds[1] as (typeof builds)[number]);
+    const path = edgeNamed(made(card, 'tee', { choices: { armhole } }) as Draft, 'front', 'side')?.path;
+    return path?.[path.length - 1]?.to.y ?? Number.NaN;
+  });
+  expect(Math.abs((ends[0] ?? 0) - (ends[1] ?? 0))).toBeLessThan(1);
+});
