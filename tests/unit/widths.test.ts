@@ -25,7 +25,10 @@ describe.each(builds.map((build) => [build.name, buildCard(build)] as const))('%
         const row = draft.fit.find((each) => each.place === place);
         if (!row) continue;
         const over = row.garment / asked(card, id, draft) - 1 > MOST_OVER;
-        expect(draft.adjustments.some(({ code }) => code === `${place}-wider`), place).toBe(over);
+        expect(
+          draft.adjustments.some(({ code }) => code === `${place}-wider`),
+          place,
+        ).toBe(over);
       }
     },
   );

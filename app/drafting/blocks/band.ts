@@ -5,10 +5,12 @@ import {
   endTangent,
   hermite,
   line,
+  norm,
   type Point,
   pathLength,
   point,
   splitPath,
+  subtract,
   translatePath,
 } from '../geometry';
 import { block, type Fed, type Shape } from './block';
@@ -63,23 +65,33 @@ function straight(s: Band, top: BandTop): Drawn {
   };
 }
 
+/** A strap is stitched on no farther down than this share of the bodice. */
+const MOST_DOWN = 0.4;
+
 type Upper = Drawn & { readonly start: Point };
 
 /** The place of a strap's end: a strap's width of the top, as far below it as a strap is stitched down. */
-function dipped({ dip, strapWidth, strapAt }: Band, underarm: Point, out: Point): Upper {
+function dipped({ dip, bandHeight, strapWidth, strapAt }: Band, underarm: Point, out: Point): Upper {
   const start = point(0, dip ?? 0);
   const neckline = [hermite(start, point(1, 0), underarm, out, 1 / 3, 1 / 3)];
   if (strapWidth === null) return { start, edges: { neckline }, lines: {} };
   const [, from] = splitPath(neckline, pathLength(neckline) * strapAt);
   const [under] = splitPath(from, strapWidth);
-  return { start, edges: { neckline }, lines: { strap: translatePath(under, 0, STITCHED_DOWN_MM) } };
+  const down = Math.min(STITCHED_DOWN_MM, (bandHeight - (dip ?? 0)) * MOST_DOWN);
+  return { start, edges: { neckline }, lines: { strap: translatePath(under, 0, down) } };
 }
 
+/** Handles of a halter's armhole, as shares of its chord, and the least of a half chest that it is hollowed by. */
+const HALTER_HANDLE = 0.45;
+const LEAST_HOLLOW = 0.1;
+
 /** From the top of the centre along the narrow top, then down a hollow armhole, square to the side. */
-function halter({ halterHalf, halterHeight, strapWidth }: Band, underarm: Point, out: Point): Upper {
+function halter({ halterHalf, halterHeight, strapWidth, topHalf }: Band, underarm: Point, out: Point): Upper {
   const start = point(0, -halterHeight);
   const corner = point(halterHalf, -halterHeight);
-  const armhole = hermite(corner, point(0, 1), underarm, out, 0.45, 0.45);
+  // However narrow the chest, the hollow stays clear of the strap.
+  const hollow = Math.max(topHalf - halterHalf, topHalf * LEAST_HOLLOW) / norm(subtract(underarm, corner));
+  const armhole = hermite(corner, point(0, 1), underarm, out, HALTER_HANDLE, Math.min(HALTER_HANDLE, hollow));
   const below = -halterHeight + STITCHED_DOWN_MM;
   return {
     start,
