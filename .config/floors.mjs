@@ -13,7 +13,7 @@ export const FLOORS = {
     ['garments/parts', 'drawing'],
     ['garments', 'settling', 'seams', 'sewing', 'pieces'],
     ['sheets', 'cloth'],
-    ['notions'],
+    ['notions', 'pencil'],
     ['guide'],
     ['output'],
   ],

@@ -31,6 +31,7 @@ export const SIDE_DOORS = [
   'app/drafting/guide',
   'app/drafting/sheets',
   'app/drafting/output',
+  'app/drafting/pencil',
   'app/work/bridge',
   'app/work/keep-offline',
   'app/work/trusted-address',
@@ -72,7 +73,12 @@ export const LIGHT = {
   },
 };
 /** Where screens may load drafting from: what may be ordered, the sewing, and paper. The rest is the worker's. */
-export const LOADED_BY_SCREENS = ['app/drafting/catalogue', 'app/drafting/guide', 'app/drafting/sheets'];
+export const LOADED_BY_SCREENS = [
+  'app/drafting/catalogue',
+  'app/drafting/guide',
+  'app/drafting/pencil',
+  'app/drafting/sheets',
+];
 
 /** Rooms where the clock and chance are handed in, so that the same input gives the same output. */
 export const PURE = ['app/body', 'app/drafting', 'app/measuring'];

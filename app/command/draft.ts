@@ -1,11 +1,11 @@
 /**
  * From an order file to the paper: `draft order.json --out DIR [--paper P] [--units in|cm] [--locale L]` writes
- * pattern.pdf, sewing.pdf, pieces.svg and draft.json; `draft --list` prints what an order may name. Exit 0; 1 refused, one line a
+ * pattern.pdf, pencil-plan.pdf, sewing.pdf, pieces.svg and draft.json; `draft --list` prints what an order may name. Exit 0; 1 refused, one line a
  * flag on stderr; 2 unreadable or unknown, one line: where and why; 70 our own fault. Nothing is written unless 0.
  */
 import type { Say, Unit } from '../body';
 import { draft, fullOrder, type Outcome } from '../drafting/draft';
-import { lettersWithout, toGuidePdf, toJson, toPdf, toSvg } from '../drafting/output';
+import { lettersWithout, toGuidePdf, toJson, toPdf, toPencilPdf, toSvg } from '../drafting/output';
 import { findPaper, layOut, USUAL_EFFORT } from '../drafting/sheets';
 import { bodyFrom } from '../measuring';
 import { createSay, locales } from '../words';
@@ -53,6 +53,7 @@ async function draftFrom({ words: [path = ''], values }: Asked): Promise<Exit> {
   const layout = layOut(outcome.draft, sheet, { effort: USUAL_EFFORT, seed: SEED });
   const files = {
     'pattern.pdf': await toPdf(outcome.draft, layout, { say, units }),
+    'pencil-plan.pdf': toPencilPdf(outcome.draft, { say, units }),
     'sewing.pdf': toGuidePdf(outcome.draft, { say, units, way: 'machine' }),
     'pieces.svg': toSvg(outcome.draft, say),
     'draft.json': `${JSON.stringify(toJson(outcome.draft))}\n`,

@@ -6,6 +6,8 @@ type Format = (value: unknown, locale: string, values: Readonly<Record<string, u
 export const formats: Readonly<Record<string, Format>> = {
   /** mm, in the unit given beside it as `unit`. */
   length: (value, locale, { unit }) => formatLength(Number(value), { unit: unitOf(unit), locale }),
+  /** The same without its unit, for a column that says it above. */
+  bare: (value, locale, { unit }) => formatLength(Number(value), { unit: unitOf(unit), locale }, true),
   /** Radians, to a whole degree. */
   angle: (value, locale) =>
     new Intl.NumberFormat(locale, {

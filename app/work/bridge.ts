@@ -50,6 +50,12 @@ export const printGuide = (
   }: AskOptions & { readonly language: string; readonly units: Unit; readonly way: 'machine' | 'hand' },
 ): Promise<Uint8Array> => worker.ask('printGuide', { draft: given, way, language, units }, options);
 
+/** The pencil plan of a draft as PDF: numbers for a ruler. */
+export const printPencil = (
+  given: Draft,
+  { language, units, ...options }: AskOptions & { readonly language: string; readonly units: Unit },
+): Promise<Uint8Array> => worker.ask('printPencil', { draft: given, language, units }, options);
+
 /** Ends the worker at once; the next request starts a new one. */
 export const endWork = (): void => worker.dismiss();
 

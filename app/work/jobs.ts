@@ -21,6 +21,7 @@ export type Jobs = {
   readonly draft: { readonly given: DraftGiven; readonly made: Outcome };
   readonly layOut: { readonly given: LayOutGiven; readonly made: Layout };
   readonly print: { readonly given: PrintGiven; readonly made: Uint8Array };
+  readonly printPencil: { readonly given: Omit<PrintGiven, 'layout'>; readonly made: Uint8Array };
   readonly printGuide: { readonly given: GuideGiven; readonly made: Uint8Array };
 };
 export type JobKind = keyof Jobs;

@@ -25,6 +25,12 @@ const workers: Workers = {
     return withPictures((glyphs) => toPdf(draft, layout, { say, units, glyphs }));
   },
 
+  printPencil: async ({ draft, language, units }) => {
+    const [{ toPencilPdf }, { createSay }] = await Promise.all([import('../drafting/output'), import('../words')]);
+    const say = await createSay(language);
+    return withPictures((glyphs) => toPencilPdf(draft, { say, units, glyphs }));
+  },
+
   printGuide: async ({ draft, way, language, units }) => {
     const [{ toGuidePdf }, { createSay }] = await Promise.all([import('../drafting/output'), import('../words')]);
     const say = await createSay(language);

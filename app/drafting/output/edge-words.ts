@@ -4,46 +4,11 @@ import type { Say, Unit } from '../../body';
 import { layerOf } from '../cloth';
 import type { Edge, Piece } from '../draft-types';
 import { add, left, type Point, pointAtLength, scale } from '../geometry';
+import { edgeName } from '../pieces/edge-name';
 import { boxRound, crossesAny } from './crossing';
 import { centred } from './flow';
 import { type Ink, MM_PER_PT, SMALLEST_PT, type TextWidth, type Words } from './ink';
 import { readingTurn } from './words-along';
-
-/** What edges are called that a beginner asks for by name; what ends in a hem is a hem, whatever it is called in the data. */
-const named: Readonly<Record<string, string>> = {
-  neckline: 'neck',
-  neck: 'neck',
-  'neck-front': 'neck',
-  'neck-back': 'neck',
-  shoulder: 'shoulder',
-  armhole: 'armhole',
-  side: 'side',
-  'front-inseam': 'inseam',
-  'back-inseam': 'inseam',
-  'front-crotch': 'crotch',
-  'back-crotch': 'crotch',
-  hem: 'waist',
-  top: 'waist',
-  waist: 'waist',
-  cuff: 'cuff',
-  face: 'face',
-  crown: 'crown',
-  nape: 'nape',
-  'front-raglan': 'to-front',
-  'back-raglan': 'to-back',
-  'front-cap': 'to-front',
-  'back-cap': 'to-back',
-  'front-underarm': 'front-underarm',
-  'back-underarm': 'back-underarm',
-};
-
-/** A top edge is a waist on a skirt alone; `hem` names the bodice's lower edge, sewn to a skirt where it is no hem. */
-function nameOf({ name, role }: Edge, piece: Piece): string | undefined {
-  if (role === 'closure') return 'closure';
-  if (role === 'hem' && name !== 'cuff' && name !== 'face') return 'hem';
-  if (name === 'top' && !piece.name.startsWith('skirt')) return undefined;
-  return named[name];
-}
 
 /** Where along the edge words may stand, as shares of its length, the best first. */
 const PLACES = [0.5, 0.35, 0.65, 0.22, 0.78];
@@ -59,7 +24,7 @@ type Shown = { readonly piece: Piece; readonly to: (p: Point) => Point; readonly
 export function edgeWords({ piece, to, units }: Shown, ink: readonly Ink[], say: Say, widthOf: TextWidth) {
   if (layerOf(piece.name) === 'bias') return [];
   return piece.edges.flatMap((edge): readonly Words[] => {
-    const known = nameOf(edge, piece);
+    const known = edgeName(edge, piece);
     if (!known || edge.role === 'fold' || edge.allowance < SMALLEST_PT * MM_PER_PT * BAND_SHARE) return [];
     const name = say(`edge.${known}`);
     const text = units ? say('edge.with', { edge: name, length: edge.allowance, unit: units }) : name;

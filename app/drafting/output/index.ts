@@ -8,4 +8,5 @@ export { lettersWithout } from './letters';
 export { pageInk } from './page-ink';
 export { type PdfOptions, toPdf } from './pdf';
 export type { Glyphs, Picture } from './pdf-brush';
+export { toPencilPdf } from './pencil-pdf';
 export { toSvg } from './svg';

@@ -1,5 +1,6 @@
 import type { Say, Unit } from '../../body';
 import type { Draft, Piece, Role } from '../draft-types';
+import { howMany } from '../pieces/how-many';
 import { cloths } from '../sizes/cloths';
 import type { Paragraph } from './flow';
 
@@ -32,13 +33,6 @@ export function hasNap(draft: Draft): boolean {
 /** The toy and garment, as titles have it. */
 export function madeFor(draft: Draft, say: Say): string {
   return say('label.made-for', { garment: say(`garment.${draft.order.garment}.name`), toy: draft.toy });
-}
-
-function howMany(piece: Piece, whole: boolean, say: Say): string {
-  const count = piece.copies;
-  if (piece.onFold && !whole) return say('label.cut-on-fold', { count });
-  if (piece.mirrored) return say('label.cut-mirrored', { count, half: count / 2 });
-  return say('label.cut', { count });
 }
 
 /** Every allowance drawn, by role; the widest where edges of one role differ. */

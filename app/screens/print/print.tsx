@@ -1,4 +1,4 @@
-import { Page, useWords } from '../../parts';
+import { Icon, Page, useWords } from '../../parts';
 import { setSetting } from '../../storage';
 import { knownPaper } from '../shared/known-paper';
 import { useLiking } from '../shared/liking';
@@ -60,6 +60,12 @@ function PrintPage({ making }: { readonly making: Making }) {
       <p>
         <a class="plain" href={to('toy', toy.id, garment.id, 'sew')}>
           {say('screen.print.sew')}
+        </a>
+      </p>
+      <p class="print-state">
+        <a class="plain" href={to('toy', toy.id, garment.id, 'pencil')}>
+          <Icon name="pencil" />
+          {say('screen.print.pencil')}
         </a>
       </p>
       <PaperPicks paper={paper} halves={halves} onSet={set} />

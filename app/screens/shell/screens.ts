@@ -34,6 +34,7 @@ const screens: readonly Screen[] = [
   later('toy/:toy/:garment/sew/:step', async () => (await import('../sew/step-screen')).SewStepScreen),
   later('toy/:toy/:garment/tried', async () => (await import('../tried/tried')).TriedScreen),
   later('toy/:toy/:garment/seam', async () => (await import('../sew/seam-screen')).SeamScreen),
+  later('toy/:toy/:garment/pencil', async () => (await import('../pencil/pencil')).PencilScreen),
   later('toy/:toy/share', async () => (await import('../share/share')).ShareScreen),
   later('card', async () => (await import('../incoming/incoming')).IncomingScreen),
   later('card/scan', async () => (await import('../incoming/scan')).ScanScreen),

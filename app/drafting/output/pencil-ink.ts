@@ -1,0 +1,234 @@
+// One piece of the pencil plan on paper: its drawing with numbered points, where they lie, and what to join.
+
+import type { Mm } from '../../body';
+import type { Draft, Piece } from '../draft-types';
+import { add, left, type Path, type Point, pathLength, pointAtLength, scale, transformPath } from '../geometry';
+import type { Box } from '../packing';
+import { headWords, lineWords, type Mark, type PencilPiece, planTitle } from '../pencil';
+import { boxRound, crossesAny } from './crossing';
+import { centred, type Paragraph, setIn, wordsOf } from './flow';
+import { type Ink, SMALLEST_PT, stroke, type Words } from './ink';
+import type { Lettering } from './lettering';
+
+export type Size = { readonly width: Mm; readonly height: Mm };
+
+const MARGIN_MM = 14;
+const TITLE_PT = 17;
+const TEXT_PT = 9.5;
+/** Of the room between the margins, what the drawing may take across, and of the page upwards. */
+const DRAWN_SHARE = 0.52;
+const DRAWN_HIGH_SHARE = 0.45;
+const BETWEEN_MM = 6;
+const ROW_MM = 4.7;
+/** Columns of a row: the number, from the left, from the bottom; mm. */
+const COLUMNS_MM = [8, 21, 38] as const;
+/** Where a number may stand from its point, mm, the nearest first; inside where there is no room outside. */
+const ASIDE_MM = [2.6, 4.2, 6, 8, -2.8, -4.6, -6.5, 10, 12.5];
+
+/** The pages of one piece: one as a rule, more where it has many points. */
+export function pencilInk(
+  draft: Draft,
+  plan: PencilPiece,
+  page: Size,
+  lettering: Lettering,
+): readonly (readonly Ink[])[] {
+  const piece = draft.pieces[plan.piece];
+  if (!piece) return [];
+  const { say, units, widthOf } = lettering;
+  const wide = page.width - 2 * MARGIN_MM;
+  const head = setIn(
+    [
+      { text: say(`piece.${piece.name}`), bold: true, large: TITLE_PT / TEXT_PT },
+      { text: planTitle(draft, say) },
+      ...headWords(plan, piece, say, units).map((text) => ({ text, before: 0.6 })),
+      { text: say('pencil.how'), before: 1.6 },
+    ],
+    TEXT_PT,
+    wide,
+    widthOf,
+  );
+  const top = MARGIN_MM + head.height + BETWEEN_MM;
+  const room: Box = { x: MARGIN_MM, y: top, width: wide * DRAWN_SHARE, height: page.height * DRAWN_HIGH_SHARE };
+  const drawing = drawingInk(piece, plan, room, lettering);
+  const beside = { x: room.x + room.width + BETWEEN_MM, y: top, bottom: top + room.height };
+  const rows = tableInk(plan.marks, [beside.x], beside.y, beside.bottom, lettering);
+  const start = Math.max(drawing.bottom, rows.bottom) + BETWEEN_MM;
+  const first: Ink[] = [
+    ...wordsOf(head, { x: MARGIN_MM, y: MARGIN_MM, width: wide, height: head.height }, 'words'),
+    ...drawing.ink,
+    ...rows.ink,
+  ];
+  return linesInk(plan, piece, { page, first, start, rest: rows.rest }, lettering);
+}
+
+type Started = {
+  readonly page: Size;
+  readonly first: readonly Ink[];
+  readonly start: Mm;
+  readonly rest: readonly Mark[];
+};
+
+/** What is left of the points, then the sentences of each line, on as many pages as they take. */
+function linesInk(
+  plan: PencilPiece,
+  piece: Piece,
+  { page, first, start, rest }: Started,
+  lettering: Lettering,
+): readonly (readonly Ink[])[] {
+  const { say, units, widthOf } = lettering;
+  const bottom = page.height - MARGIN_MM;
+  const wide = page.width - 2 * MARGIN_MM;
+  const pages: Ink[][] = [[...first]];
+  let y = start;
+  for (let left = rest; left.length > 0; ) {
+    const columns = [0, 1, 2, 3].map((n) => MARGIN_MM + n * (wide / 4));
+    const needed = (Math.ceil(left.length / columns.length) + 1) * ROW_MM;
+    const table = tableInk(left, columns, y, Math.min(bottom, y + needed + ROW_MM), lettering);
+    pages.at(-1)?.push(...table.ink);
+    left = table.rest;
+    y = table.bottom + BETWEEN_MM;
+    if (left.length > 0) {
+      pages.push([]);
+      y = MARGIN_MM;
+    }
+  }
+  for (const line of plan.lines) {
+    const paragraph: Paragraph = { text: lineWords(line, piece, say, units).join(' ') };
+    const set = setIn([paragraph], TEXT_PT, wide, widthOf);
+    if (y + set.height > bottom) {
+      pages.push([]);
+      y = MARGIN_MM;
+    }
+    pages.at(-1)?.push(...wordsOf(set, { x: MARGIN_MM, y, width: wide, height: set.height }, 'words'));
+    y += set.height + 1.2;
+  }
+  return pages;
+}
+
+/** Points in rows under a heading, a column after the other, down to `bottom`; `rest` had no room. */
+function tableInk(
+  marks: readonly Mark[],
+  columns: readonly Mm[],
+  top: Mm,
+  bottom: Mm,
+  { say, units, widthOf }: Lettering,
+) {
+  const fit = Math.max(1, Math.floor((bottom - top) / ROW_MM) - 1);
+  const placed = marks.slice(0, fit * columns.length);
+  const words = (text: string, x: Mm, y: Mm, bold: boolean): Words => ({
+    ...{ kind: 'words', layer: 'words', turn: 0, size: bold ? SMALLEST_PT : TEXT_PT, bold, text },
+    at: { x: x - widthOf(text, bold ? SMALLEST_PT : TEXT_PT, bold), y },
+  });
+  const bare = (mm: Mm) => say('pencil.bare', { length: mm, unit: units });
+  const used = columns.slice(0, Math.ceil(placed.length / fit));
+  const ink = used.flatMap((x, column): readonly Ink[] => [
+    words(say('pencil.from-left'), x + COLUMNS_MM[1] + 2, top + ROW_MM * 0.7, true),
+    words(say('pencil.from-bottom'), x + COLUMNS_MM[2] + 2, top + ROW_MM * 0.7, true),
+    ...placed.slice(column * fit, (column + 1) * fit).flatMap(({ number, x: across, y: up }, row) => {
+      const y = top + (row + 1.75) * ROW_MM;
+      return [
+        {
+          ...words(String(number), x + COLUMNS_MM[0], y, true),
+          size: TEXT_PT,
+          at: { x: x + COLUMNS_MM[0] - widthOf(String(number), TEXT_PT, true), y },
+        },
+        words(bare(across), x + COLUMNS_MM[1], y, false),
+        words(bare(up), x + COLUMNS_MM[2], y, false),
+      ];
+    }),
+  ]);
+  return { ink, rest: marks.slice(placed.length), bottom: top + (Math.min(fit, placed.length) + 1) * ROW_MM };
+}
+
+/** The piece small, in its paper, with its points and their numbers. */
+function drawingInk(
+  piece: Piece,
+  plan: PencilPiece,
+  room: Box,
+  { widthOf, say }: Lettering,
+): { readonly ink: readonly Ink[]; readonly bottom: Mm } {
+  const share = Math.min(room.width / plan.width, room.height / plan.height, 1);
+  const to = onPaper(piece, plan, share, room);
+  const corner = { x: room.x, y: room.y };
+  const size = { width: plan.width * share, height: plan.height * share };
+  const paths = (all: readonly Path[]) => all.map((path) => transformPath(path, to));
+  const outline = paths(piece.edges.map(({ path }) => path));
+  const strokes: readonly Ink[] = [
+    stroke('marks', 'rule', frame(corner, size), true),
+    ...outline.map((path) => stroke('seam', 'mark', path)),
+    ...paths(piece.lines.map(({ path }) => path)).map((path) => stroke('marks', 'inner', path)),
+    ...plan.marks.map((mark) => stroke('marks', 'dot', dot(placeOf(mark, plan, share, room)))),
+  ];
+  const dots = plan.marks.map((mark) => stroke('marks', 'dot', star(placeOf(mark, plan, share, room))));
+  const words: Ink[] = [];
+  for (const mark of plan.marks) {
+    const at = placeOf(mark, plan, share, room);
+    const away = outwards(at, outline);
+    const text = String(mark.number);
+    const half = widthOf(text, SMALLEST_PT, true) / 2;
+    const places = ASIDE_MM.map((aside) => add(at, scale(away, aside)));
+    const free = places.find(
+      (place) => !crossesAny(boxRound(place, half + 0.3, SMALLEST_PT, 0), [...strokes, ...dots, ...words], widthOf),
+    );
+    words.push(centred(text, free ?? places[0] ?? at, SMALLEST_PT, true, widthOf));
+  }
+  const title = piece.onFold
+    ? [
+        centred(
+          say('pencil.fold-here'),
+          { x: corner.x - 2.6, y: corner.y + size.height / 2 },
+          SMALLEST_PT,
+          false,
+          widthOf,
+          -Math.PI / 2,
+        ),
+      ]
+    : [];
+  return { ink: [...strokes, ...words, ...title], bottom: room.y + size.height };
+}
+
+const placeOf = ({ x, y }: Mark, { height }: PencilPiece, share: number, room: Box): Point => ({
+  x: room.x + x * share,
+  y: room.y + (height - y) * share,
+});
+
+/** From the draft onto the small paper: laid where the plan's first corner lies. */
+function onPaper(piece: Piece, plan: PencilPiece, share: number, room: Box): (p: Point) => Point {
+  const first = piece.edges[0]?.path[0]?.from ?? { x: 0, y: 0 };
+  const mark = plan.marks[0] ?? { number: 1, x: 0, y: 0 };
+  const at = placeOf(mark, plan, share, room);
+  return (p) => ({ x: at.x + (p.x - first.x) * share, y: at.y + (p.y - first.y) * share });
+}
+
+/** Away from the piece, square to the nearest edge. */
+function outwards(at: Point, outline: readonly Path[]): Point {
+  let best = { far: Infinity, out: { x: 0, y: -1 } };
+  for (const path of outline) {
+    const length = pathLength(path);
+    for (let n = 0; n <= 40; n++) {
+      const { point, tangent } = pointAtLength(path, (length * n) / 40);
+      const far = Math.hypot(point.x - at.x, point.y - at.y);
+      if (far < best.far) best = { far, out: left(tangent) };
+    }
+  }
+  return best.out;
+}
+
+/** What a dot covers, as lines that words can be seen to cross. */
+const star = ({ x, y }: Point): Path => [
+  { kind: 'line', from: { x: x - 0.9, y }, to: { x: x + 0.9, y } },
+  { kind: 'line', from: { x, y: y - 0.9 }, to: { x, y: y + 0.9 } },
+];
+
+const dot = (p: Point): Path => [{ kind: 'line', from: p, to: { x: p.x + 0.01, y: p.y } }];
+
+const frame = ({ x, y }: Point, { width, height }: Size): Path => {
+  const [right, bottom] = [x + width, y + height];
+  const corners = [
+    { x, y },
+    { x: right, y },
+    { x: right, y: bottom },
+    { x, y: bottom },
+  ];
+  return corners.map((from, i) => ({ kind: 'line', from, to: corners[(i + 1) % 4] ?? from }));
+};

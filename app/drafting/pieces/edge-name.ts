@@ -1,0 +1,37 @@
+import type { Edge, Piece } from '../draft-types';
+
+/** What edges are called that a beginner asks for by name; what ends in a hem is a hem, whatever it is called in the data. */
+const named: Readonly<Record<string, string>> = {
+  neckline: 'neck',
+  neck: 'neck',
+  'neck-front': 'neck',
+  'neck-back': 'neck',
+  shoulder: 'shoulder',
+  armhole: 'armhole',
+  side: 'side',
+  'front-inseam': 'inseam',
+  'back-inseam': 'inseam',
+  'front-crotch': 'crotch',
+  'back-crotch': 'crotch',
+  hem: 'waist',
+  top: 'waist',
+  waist: 'waist',
+  cuff: 'cuff',
+  face: 'face',
+  crown: 'crown',
+  nape: 'nape',
+  'front-raglan': 'to-front',
+  'back-raglan': 'to-back',
+  'front-cap': 'to-front',
+  'back-cap': 'to-back',
+  'front-underarm': 'front-underarm',
+  'back-underarm': 'back-underarm',
+};
+
+/** What a beginner calls an edge, as a key of words. A top edge is a waist on a skirt alone; `hem` names the bodice's lower edge, sewn to a skirt where it is no hem. */
+export function edgeName({ name, role }: Pick<Edge, 'name' | 'role'>, piece: Piece): string | undefined {
+  if (role === 'closure') return 'closure';
+  if (role === 'hem' && name !== 'cuff' && name !== 'face') return 'hem';
+  if (name === 'top' && !piece.name.startsWith('skirt')) return undefined;
+  return named[name];
+}

@@ -1,0 +1,88 @@
+import type { Say } from '../../body';
+import type { Draft, Piece } from '../../drafting/draft-types';
+import { joinWords, lineName, lineWords, type PencilPiece, type PencilStep, pencilSteps } from '../../drafting/pencil';
+import { Header, Icon, printed, TapeLine, useHeading, useWords } from '../../parts';
+import { useAwake } from '../shared/awake';
+import type { Making } from '../shared/making/making';
+import { useReadAloud } from '../shared/read-aloud';
+import { go, to } from '../shared/route';
+import { DrawnSoFar } from './drawn-so-far';
+
+type PencilStepsProps = {
+  readonly making: Making;
+  readonly draft: Draft;
+  readonly plan: PencilPiece;
+  readonly at: number;
+};
+
+/** One point or line at a time, the growing drawing above; a tap on the paper goes on. */
+export function PencilSteps({ making: { toy, garment }, draft, plan, at }: PencilStepsProps) {
+  const { say, hand } = useWords();
+  const steps = pencilSteps(plan);
+  const place = Math.min(Math.max(Math.trunc(at) || 0, 0), steps.length - 1);
+  const step = steps[place];
+  const piece = draft.pieces[plan.piece];
+  const here = to('toy', toy.id, garment.id, 'pencil');
+  const address = (n: number) => `${here}?piece=${plan.piece}&at=${n}`;
+  const { title, rest } = wordsOf(step, piece, say, hand.unit);
+  const heading = useHeading(title);
+  const reader = useReadAloud(`${title}. ${rest}`, hand.locale);
+  useAwake();
+  if (!piece || !step) return null;
+  const last = place + 1 >= steps.length;
+  const next = last ? `${here}?look=${plan.piece}` : address(place + 1);
+  const onward = () => go(next, 'replace');
+  return (
+    <div class="pencil-step">
+      <Header
+        back={`${here}?look=${plan.piece}`}
+        whose={<a href={to('toy', toy.id)}>{toy.name}</a>}
+        detail={say(`piece.${piece.name}`)}
+        progress={{ done: place + 1, all: steps.length }}
+      />
+      <TapeLine done={place + 1} all={steps.length} />
+      <button type="button" class="pencil-tap" aria-label={say('screen.next')} onClick={onward}>
+        <DrawnSoFar plan={plan} until={place} text={title} />
+      </button>
+      <main class="pencil-words">
+        <h1 tabIndex={-1} ref={heading}>
+          {title}
+        </h1>
+        <p>{rest}</p>
+      </main>
+      <footer class="sew-acts">
+        <button type="button" class="quiet" disabled={place === 0} onClick={() => go(address(place - 1), 'replace')}>
+          {say('screen.pencil.before')}
+        </button>
+        {reader && (
+          <button
+            type="button"
+            class="quiet round"
+            aria-pressed={reader.speaking}
+            aria-label={say('screen.step.read')}
+            onClick={reader.toggle}
+          >
+            <Icon name="speak" />
+          </button>
+        )}
+        <button type="button" class="go" onClick={onward}>
+          {say(last ? 'screen.done' : 'screen.next')}
+        </button>
+      </footer>
+    </div>
+  );
+}
+
+/** The one thing to do now, large, and what to mind. */
+function wordsOf(step: PencilStep | undefined, piece: Piece | undefined, say: Say, unit: 'in' | 'cm') {
+  if (!step || !piece) return { title: '', rest: '' };
+  if (step.does === 'mark') {
+    const { number, x, y } = step.mark;
+    return {
+      title: printed(say('screen.pencil.mark', { left: x, bottom: y, unit })),
+      rest: say('screen.pencil.point', { number, line: lineName(step.line, piece, say) }),
+    };
+  }
+  const rest = step.ends ? lineWords(step.line, piece, say, unit).join(' ') : say('screen.pencil.goes-on');
+  return { title: joinWords(step.join, say), rest };
+}
