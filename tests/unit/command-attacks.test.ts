@@ -89,7 +89,7 @@ describe('a full disk', () => {
     expect(draft([usual, '--out', out]).exit).toBe(0);
     const held = () => readdirSync(out).map((name) => [name, readFileSync(join(out, name), 'latin1')]);
     const before = held();
-    expect(before).toHaveLength(4);
+    expect(before).toHaveLength(5);
     const other = orderFile('other.json', { ...order, garment: 'tee' });
     expect(draft([other, '--out', out], 'ulimit -f 20').exit).toBe(2);
     expect(held()).toEqual(before);
