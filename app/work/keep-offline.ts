@@ -17,6 +17,7 @@ const QUIET_GUESS_MS = 300;
  */
 export async function keepOffline(onWaiting: (waiting: Waiting) => void): Promise<void> {
   if (!('serviceWorker' in navigator)) return;
+  await shown();
   await quiet();
   const { Workbox } = await import('workbox-window');
   const address = trustedAddress('./sw.js');
@@ -52,6 +53,20 @@ const quiet = (): Promise<unknown> =>
   new Promise((done) => {
     if ('requestIdleCallback' in window) requestIdleCallback(done, { timeout: QUIET_LIMIT_MS });
     else setTimeout(done, QUIET_GUESS_MS);
+  });
+
+/** Once the first screen is there, or late enough all the same: until then the line is the screen's alone. */
+const shown = (): Promise<void> =>
+  new Promise((done) => {
+    const isShown = () => document.querySelector('main:not([aria-busy])') !== null;
+    const end = () => {
+      watch.disconnect();
+      done();
+    };
+    const watch = new MutationObserver(() => isShown() && end());
+    if (isShown()) return done();
+    watch.observe(document.body, { childList: true, subtree: true });
+    setTimeout(end, QUIET_LIMIT_MS);
   });
 
 /** Has the version in force look after the files it keeps. */

@@ -1,5 +1,5 @@
 /** Rooms of the app on a page without screens, built into a folder of its own and served: for tests of what is kept. */
-import { mkdtempSync, rmSync } from 'node:fs';
+import { mkdtempSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
@@ -16,6 +16,8 @@ export async function openBareSite(): Promise<Site> {
     publicDir: false,
     build: { ...appConfig.build, outDir: folder },
   });
+  // Every page asks for the watchdog; this one needs none.
+  writeFileSync(join(folder, 'watchdog.js'), '');
   const site = await openSite({ folder });
   return {
     ...site,
