@@ -50,7 +50,7 @@ export function PencilSteps({ making: { toy, garment }, draft, plan, at }: Penci
         </h1>
         <p>{rest}</p>
       </main>
-      <footer class="sew-acts">
+      <footer class="pencil-acts">
         <button type="button" class="quiet" disabled={place === 0} onClick={() => go(address(place - 1), 'replace')}>
           {say('screen.pencil.before')}
         </button>
