@@ -19,7 +19,7 @@ import type { Run } from './runs';
 const FEWEST = 3;
 const MOST = 5;
 /** Straight chords from point to point stray no further from the curve, mm. */
-const CHORD_MM = 0.45;
+const CHORD_MM = 0.28;
 /** A curve shorter than this has one point between its ends, mm. */
 const SHORT_MM = 9;
 /** A point may move along the curve by this share of the way to the next, to lie nearer the ruler's steps. */
