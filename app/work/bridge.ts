@@ -56,6 +56,14 @@ export const printPencil = (
   { language, units, ...options }: AskOptions & { readonly language: string; readonly units: Unit },
 ): Promise<Uint8Array> => worker.ask('printPencil', { draft: given, language, units }, options);
 
+/** A tape of paper and a gauge for stretch as PDF. */
+export const printTape = ({
+  language,
+  units,
+  ...options
+}: AskOptions & { readonly language: string; readonly units: Unit }): Promise<Uint8Array> =>
+  worker.ask('printTape', { language, units, today: today() }, options);
+
 /** Ends the worker at once; the next request starts a new one. */
 export const endWork = (): void => worker.dismiss();
 

@@ -10,6 +10,7 @@ type GuideGiven = {
   readonly language: string;
   readonly units: Unit;
 };
+type TapeGiven = { readonly language: string; readonly units: Unit; readonly today: string };
 type PrintGiven = { readonly draft: Draft; readonly layout: Layout; readonly language: string; readonly units: Unit };
 
 /**
@@ -22,6 +23,7 @@ export type Jobs = {
   readonly layOut: { readonly given: LayOutGiven; readonly made: Layout };
   readonly print: { readonly given: PrintGiven; readonly made: Uint8Array };
   readonly printPencil: { readonly given: Omit<PrintGiven, 'layout'>; readonly made: Uint8Array };
+  readonly printTape: { readonly given: TapeGiven; readonly made: Uint8Array };
   readonly printGuide: { readonly given: GuideGiven; readonly made: Uint8Array };
 };
 export type JobKind = keyof Jobs;

@@ -31,6 +31,12 @@ const workers: Workers = {
     return withPictures((glyphs) => toPencilPdf(draft, { say, units, glyphs }));
   },
 
+  printTape: async ({ language, units, today }) => {
+    const [{ toTapePdf }, { createSay }] = await Promise.all([import('../drafting/output'), import('../words')]);
+    const say = await createSay(language);
+    return withPictures((glyphs) => toTapePdf({ say, units, date: today, glyphs }));
+  },
+
   printGuide: async ({ draft, way, language, units }) => {
     const [{ toGuidePdf }, { createSay }] = await Promise.all([import('../drafting/output'), import('../words')]);
     const say = await createSay(language);

@@ -38,7 +38,14 @@ const take = (given: unknown, at: AtWork) =>
   new Promise<never>((done, fail) => {
     jobs.push({ given, at, done: done as (made: unknown) => void, fail });
   });
-const workers: Workers = { draft: take, layOut: take, print: take, printGuide: take, printPencil: take };
+const workers: Workers = {
+  draft: take,
+  layOut: take,
+  print: take,
+  printGuide: take,
+  printPencil: take,
+  printTape: take,
+};
 const connect = () =>
   connectWorker(
     () => {

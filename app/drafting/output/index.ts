@@ -10,3 +10,4 @@ export { type PdfOptions, toPdf } from './pdf';
 export type { Glyphs, Picture } from './pdf-brush';
 export { toPencilPdf } from './pencil-pdf';
 export { toSvg } from './svg';
+export { toTapePdf } from './tape-pdf';

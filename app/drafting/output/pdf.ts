@@ -36,7 +36,7 @@ export function toPdf(draft: Draft, layout: Layout, { say, units, glyphs }: PdfO
 /** A file with one empty page, named and dated by its draft; `id` is all that it is made from. */
 export function blankPdf(
   size: readonly number[],
-  { order, engine }: Draft,
+  { order, engine }: Pick<Draft, 'engine'> & { readonly order: Pick<Draft['order'], 'date'> },
   { id, title }: { readonly id: string; readonly title: string },
 ): jsPDF {
   const pdf = new jsPDF({

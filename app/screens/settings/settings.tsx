@@ -9,6 +9,7 @@ import { useLiking } from '../shared/liking';
 import { to } from '../shared/route';
 import { useAttempt } from '../shared/trouble/attempt';
 import { StoreHealth } from './store-health';
+import { TapeAct } from './tape-act';
 import './settings.css';
 
 const units: readonly Unit[] = ['in', 'cm'];
@@ -58,6 +59,7 @@ export function SettingsScreen() {
           ))}
         </select>
       </label>
+      <TapeAct />
       <StoreHealth />
       <nav class="settings-links" aria-label={say('screen.settings.more')}>
         {(['backup', 'about'] as const).map((screen) => (

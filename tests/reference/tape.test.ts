@@ -1,0 +1,65 @@
+import { beforeAll, expect, test } from 'vitest';
+import type { Say } from '../../app/body';
+import { toTapePdf } from '../../app/drafting/output';
+import { createSay } from '../../app/words';
+import { readPdf } from './pdf-reading';
+
+/** How far a tick read back may lie from where it belongs, mm. */
+const TRUE_MM = 0.02;
+/** International yard and pound agreement, 1959: 1 in = 25.4 mm. */
+const INCH_MM = 25.4;
+
+let say: Say;
+beforeAll(async () => {
+  say = await createSay('en');
+});
+
+test.each([
+  ['in', [279.4, 215.9]],
+  ['cm', [297, 210]],
+] as const)(
+  'the tape, %s: every millimetre and every sixteenth lies where it belongs, strip by strip',
+  async (units, size) => {
+    const { pages } = await readPdf(toTapePdf({ say, units, date: '2026-11-20' }));
+    expect(pages).toHaveLength(1);
+    const [page] = pages;
+    expect([page?.width, page?.height].map((mm) => Math.round((mm ?? 0) * 10) / 10)).toEqual(size);
+    const strokes = page?.strokes ?? [];
+    const strips = strokes.filter(({ points }) => points.length > 4 && width(points) > 200);
+    expect(strips).toHaveLength(6);
+    strips.forEach(({ points }, n) => {
+      const [left, top, bottom] = [
+        Math.min(...points.map((p) => p.x)),
+        Math.min(...points.map((p) => p.y)),
+        Math.max(...points.map((p) => p.y)),
+      ];
+      expect(width(points)).toBeCloseTo(250, 1);
+      const ticksAt = (y: number) =>
+        strokes.flatMap(({ points: [a, b], points: all }) =>
+          all.length === 2 && a && b && Math.abs(a.x - b.x) < TRUE_MM && Math.abs(a.y - y) < TRUE_MM
+            ? [a.x - left + n * 250]
+            : [],
+        );
+      const [metric, inches] = [ticksAt(top), ticksAt(bottom)];
+      expect(metric).toHaveLength(249);
+      for (const at of metric) expect(Math.abs(at - Math.round(at))).toBeLessThan(TRUE_MM);
+      for (const at of inches)
+        expect(Math.abs(at - (Math.round((at / INCH_MM) * 16) * INCH_MM) / 16)).toBeLessThan(TRUE_MM);
+      expect(inches.length).toBeGreaterThanOrEqual(156);
+    });
+  },
+);
+
+test('the gauge doubles a hundred millimetres in ten even steps', async () => {
+  const { pages } = await readPdf(toTapePdf({ say, units: 'cm', date: '2026-11-20' }));
+  const said = (pages[0]?.texts ?? []).filter(({ text }) => /^\d+%$/u.test(text.replace(/\s/gu, '')));
+  expect(said).toHaveLength(11);
+  const rests = (pages[0]?.strokes ?? []).find(
+    ({ points: [a, b], points }) => points.length === 2 && a && b && a.y === b.y && b.x - a.x > 150 && b.x - a.x < 249,
+  );
+  const [a, b] = rests?.points ?? [];
+  expect((b?.x ?? 0) - (a?.x ?? 0)).toBeCloseTo(200, 1);
+});
+
+const width = (points: readonly { readonly x: number }[]) =>
+  Math.max(...points.map((p) => p.x)) - Math.min(...points.map((p) => p.x));
