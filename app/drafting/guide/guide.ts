@@ -14,15 +14,15 @@ import { STAY, sceneOf } from './scene';
 export function guideOf(draft: Draft): Guide {
   const known = knownOf(draft);
   const passes = passesOf(known);
-  const groups = new Map<string, string>();
-  let closed = false;
-  const steps = passes.map((seams, index): GuideStep => {
-    const closes = !closed && closesRound(seams, groups, known);
-    const step = stepOf(seams, passes.slice(0, index).flat(), { closes, closed }, known);
-    closed ||= closes;
-    joinGroups(seams, groups);
-    return step;
-  });
+  const closing = closingOf(passes, known);
+  const steps = passes.map((seams, index) =>
+    stepOf(
+      seams,
+      passes.slice(0, index).flat(),
+      { closes: index === closing, closed: closing >= 0 && index > closing },
+      known,
+    ),
+  );
   return {
     cut: draft.pieces.map(({ name, copies, mirrored, onFold }) => ({ piece: name, copies, mirrored, onFold })),
     steps: [...stayed(known), ...steps],
@@ -92,6 +92,23 @@ const groupOf = (piece: string, groups: ReadonlyMap<string, string>): string => 
   const to = groups.get(piece);
   return to === undefined ? piece : groupOf(to, groups);
 };
+
+/**
+ * The pass after which the garment goes round the toy: the first that joins what hangs together already; else the last that
+ * joins two pieces left and right; −1 where none does.
+ */
+function closingOf(passes: readonly (readonly Seam[])[], known: Known): number {
+  const groups = new Map<string, string>();
+  const closing = passes.findIndex((seams) => {
+    const closes = closesRound(seams, groups, known);
+    joinGroups(seams, groups);
+    return closes;
+  });
+  if (closing >= 0) return closing;
+  return passes.findLastIndex((seams) =>
+    seams.every((seam) => kindOf(seam, known) === 'join' && seam.sewn === 2 && !runsOverFold(seam, known)),
+  );
+}
 
 /** Joins pieces that hang together already: what lay flat becomes a round. */
 function closesRound(seams: readonly Seam[], groups: ReadonlyMap<string, string>, known: Known): boolean {

@@ -1,4 +1,4 @@
-import type { Edge, Piece, Ref, Seam } from '../draft-types';
+import type { Edge, Piece, Ref, Role, Seam } from '../draft-types';
 import type { Kind } from './guide-types';
 import { type Known, piecesOf } from './known';
 
@@ -23,14 +23,20 @@ function turned({ first }: Seam, { edge, isStrip }: Known): Kind {
   return roles.includes('hem') ? 'hem' : 'turn';
 }
 
-function laid({ first, second }: Seam, { edge, isStrip }: Known): Kind {
+function laid({ first, second }: Seam, { edge, isStrip, draft }: Known): Kind {
   const [on, over] = [first[0], second[0]];
   if (!on || !over) return 'place';
   if (isStrip(over.piece) && on.piece === over.piece) return 'bind-over';
   if (!edge(on)) return edge(over) ? 'place' : 'slit';
   if (edge(over)?.role === 'neckline') return 'baste';
-  return on.edge === over.edge ? 'gap' : 'inside';
+  // An edge that is sewn elsewhere is stitched over, not closed.
+  const elsewhere = draft.seams.some(
+    ({ join, first: side, second: other }) => join !== 'laid' && [...side, ...other].some((ref) => isSame(ref, on)),
+  );
+  return on.edge === over.edge && !elsewhere ? 'gap' : 'inside';
 }
+
+const isSame = (a: Ref, b: Ref) => a.piece === b.piece && a.edge === b.edge;
 
 function isBinding({ first, second }: Seam, { isStrip }: Known): boolean {
   const [one, two] = [first, second].map((refs) => refs.every(({ piece }) => isStrip(piece)));
@@ -42,25 +48,48 @@ export const isSelf = ({ first, second }: Seam): boolean =>
   first.length === 1 && second.length === 1 && first[0]?.piece === second[0]?.piece;
 
 /** A piece closed round on itself: one of its edges sewn to another, or to the same on its other half. */
-function isRing(seam: Seam, { piece, draft }: Known): boolean {
+function isRing(seam: Seam, known: Known): boolean {
   const [one, two] = [seam.first[0], seam.second[0]];
   if (!one || !two || !isSelf(seam)) return false;
-  const own = piece(one.piece);
+  const own = known.piece(one.piece);
   if (one.edge !== two.edge) return !own.onFold;
-  const others = draft.seams.filter((each) => isSelf(each) && each.first[0]?.piece === one.piece);
-  return own.onFold && others.length === 1;
+  return own.onFold && selfSeams(one.piece, known) === 1;
 }
 
 /** Two layers of one outline, sewn edge to edge to be turned out: a bib, a lining, a facing with its free edge left as cut. */
-function isBagged({ first, second }: Seam, { piece }: Known): boolean {
-  return first.every((one, index) => {
-    const two = second[index];
+function isBagged(seam: Seam, known: Known): boolean {
+  return seam.first.every((one, index) => {
+    const two = seam.second[index];
     if (!two) return false;
-    const [a, b] = [piece(one.piece), piece(two.piece)];
-    if (a === b) return one.edge === two.edge && (!a.mirrored || a.copies > 2);
-    return (isTwin(a, b) || hasRawEdge(a) !== hasRawEdge(b)) && liesOn(edgeOf(a, one), edgeOf(b, two));
+    const [a, b] = [known.piece(one.piece), known.piece(two.piece)];
+    const pair = a.mirrored && a.copies === 2;
+    if (a === b) return one.edge === two.edge && !pair && selfSeams(a.name, known) > 1;
+    const layers = isTwin(a, b) ? isLayered(a, b, known) : hasRawEdge(a) !== hasRawEdge(b);
+    return layers && liesOn(edgeOf(a, one), edgeOf(b, two));
   });
 }
+
+const selfSeams = (piece: string, { draft }: Known): number =>
+  draft.seams.filter((each) => isSelf(each) && each.join !== 'laid' && each.first[0]?.piece === piece).length;
+
+/** One lies on the other rather than beside it: they are joined at an edge that runs to the middle of both. */
+function isLayered(a: Piece, b: Piece, { draft }: Known): boolean {
+  const middle = ({ edges }: Piece, edge: string) => {
+    const at = edges.findIndex(({ name }) => name === edge);
+    const beside = [edges.at(at - 1), edges[(at + 1) % edges.length]];
+    return beside.some((each) => each !== undefined && atMiddle.has(each.role));
+  };
+  return draft.seams.some(({ first, second }) =>
+    first.some((one, index) => {
+      const two = second[index];
+      const [from, to] = [one.piece, two?.piece];
+      const pair = (from === a.name && to === b.name) || (from === b.name && to === a.name);
+      return pair && one.edge === two?.edge && middle(a, one.edge) && middle(b, one.edge);
+    }),
+  );
+}
+
+const atMiddle: ReadonlySet<Role> = new Set(['fold', 'closure', 'opening']);
 
 const edgeOf = ({ edges }: Piece, { edge }: Ref) => edges.find(({ name }) => name === edge);
 const hasRawEdge = ({ edges }: Piece) => edges.some(({ role }) => role === 'edge');

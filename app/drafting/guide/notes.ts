@@ -32,6 +32,7 @@ export function notesOf(kind: Kind, seams: readonly Seam[], standing: Standing, 
   const hollow = edges.some(({ path, allowance }) => allowance > SNIP_TO_MM && isHollow(path));
   const bulky = (cloth?.thickness ?? 0) >= THICK_FROM_MM;
   const length = lengthOf(seams, known);
+  const one = new Set(refs.map(({ piece }) => piece)).size === 1;
   const note = (when: boolean, code: string, values: Note['values'] = {}): Note[] => (when ? [{ code, values }] : []);
   const turns = kind === 'hem' || kind === 'casing';
   return [
@@ -42,7 +43,7 @@ export function notesOf(kind: Kind, seams: readonly Seam[], standing: Standing, 
     ...note(kind === 'ease', 'ease-below'),
     ...note(kind === 'gap', 'turn-out'),
     ...note(bothSides(kind, seams, known), 'other-side'),
-    ...note(turns && standing.closed && length < SMALL_ROUND_MM, 'small-round'),
+    ...note(kind === 'hem' && standing.closed && one && length < SMALL_ROUND_MM, 'small-round'),
     ...note(kind === 'bag' || (bulky && seamed.includes(kind)), 'trim', { to: TRIM_TO_MM }),
     ...note((kind === 'bag' || seamed.includes(kind)) && hollow, 'snip', { to: SNIP_TO_MM }),
     ...note(kind === 'bag' && edges.some(({ path }) => isRound(path)), 'notch-out'),
