@@ -3,12 +3,10 @@ import type { Piece, Ref, Seam } from '../draft-types';
 import { pathBounds } from '../geometry';
 import { sidesOf } from './kind';
 import type { Known } from './known';
-import { heightOf, type LaidPart, laidPart, movedTo, pathOf, widthOf } from './laid-part';
+import { heightOf, isStripLike, type LaidPart, laidPart, movedTo, pathOf, widthOf } from './laid-part';
 
 /** Between pieces, as a share of the longest side of any of them. */
 const GAP_SHARE = 0.16;
-/** A piece so much longer than wide lies over or under what it is sewn to. */
-const SLENDER = 3.5;
 
 /** Pieces laid out, and on which of its halves each unfolded piece is sewn. */
 export type Arranged = {
@@ -33,7 +31,11 @@ export function arrange(seams: readonly Seam[], known: Known): Arranged {
   const pieces = (names: readonly string[]) => names.map((name) => known.piece(name));
   const twin = second.length === 0 ? twinOf(seams, known) : null;
   const [ground, over] = [pieces(first), pieces(second)];
-  if (twin) return row([laidPart(twin, true), laidPart(twin, false)], new Set());
+  if (twin) {
+    // Turned so that the edges that meet lie beside each other.
+    const right = leaning(twin, edgesOf(twin.name), 'x') > 0;
+    return row([laidPart(twin, !right), laidPart(twin, right)], new Set());
+  }
   if (over.length === 0) return rows(ground);
   const strips = [ground, over].find((each) => each.some(isSlender));
   if (strips) return stack(strips, strips === ground ? over : ground, new Set());
@@ -109,10 +111,7 @@ function isEndToEnd(ground: readonly Piece[], over: readonly Piece[], edgesOf: E
 /** Edges at least this far from the middle are an upper or a lower end. */
 const FAR_SHARE = 0.45;
 
-function isSlender(piece: Piece): boolean {
-  const part = laidPart(piece, false);
-  return widthOf(part) > SLENDER * heightOf(part);
-}
+const isSlender = (piece: Piece) => isStripLike(laidPart(piece, false));
 
 /** A piece that is no whole one is turned over where its edge would lie away from its neighbour. */
 function facesAway(piece: Piece, edges: readonly string[], index: number, count: number): boolean {

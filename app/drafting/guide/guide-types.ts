@@ -52,6 +52,8 @@ export type Part = {
   readonly label: Point;
   /** Room for the label, mm. */
   readonly room: Mm;
+  /** There is none: its name stands under it, a line below the label's place. */
+  readonly beneath: boolean;
 };
 
 /** A picture of a step: the pieces side by side, what is joined, and the places that meet, numbered alike. */

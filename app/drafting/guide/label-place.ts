@@ -1,12 +1,20 @@
 import type { Mm } from '../../body';
 import type { Point } from '../geometry';
-import type { LaidPart } from './laid-part';
+import type { Part } from './guide-types';
+import { isStripLike, type LaidPart, widthOf } from './laid-part';
 
 /** Down a piece its name may stand at so many heights. */
 const HEIGHTS = 9;
 
 /** Where a piece's name stands, and how wide it may be, mm: where the piece is widest, nearest its middle. */
-export function labelOf({ outline, box, move }: LaidPart): { readonly label: Point; readonly room: Mm } {
+export function labelOf(part: LaidPart): Pick<Part, 'label' | 'room' | 'beneath'> {
+  const { outline, box, move } = part;
+  if (isStripLike(part))
+    return {
+      label: { x: (box.left + box.right) / 2 + move.x, y: box.bottom + move.y },
+      room: widthOf(part),
+      beneath: true,
+    };
   const corners = outline.map(({ from }) => from);
   const height = box.bottom - box.top;
   const places = Array.from({ length: HEIGHTS }, (_, index) => {
@@ -18,7 +26,7 @@ export function labelOf({ outline, box, move }: LaidPart): { readonly label: Poi
       room: (to - from) * (1 - Math.abs(share - 0.5) / 2),
     };
   });
-  return places.reduce((best, each) => (each.room > best.room ? each : best));
+  return { ...places.reduce((best, each) => (each.room > best.room ? each : best)), beneath: false };
 }
 
 /** The widest run inside the outline at a height. */

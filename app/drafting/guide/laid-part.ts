@@ -41,6 +41,10 @@ export function laidPart(piece: Piece, flipped: boolean): LaidPart {
 export const widthOf = ({ box }: LaidPart): Mm => box.right - box.left;
 export const heightOf = ({ box }: LaidPart): Mm => box.bottom - box.top;
 
+/** A piece so much longer than high lies over or under what it is sewn to, and is named beside itself. */
+const SLENDER = 3.5;
+export const isStripLike = (part: LaidPart): boolean => widthOf(part) > SLENDER * heightOf(part);
+
 /** The part with its box's upper left corner at a place. */
 export function movedTo(part: LaidPart, x: Mm, y: Mm): LaidPart {
   return { ...part, move: { x: x - part.box.left, y: y - part.box.top } };

@@ -12,6 +12,8 @@ const MARGIN_MM = 3.5;
 const NUMBER_MM = 2.3;
 const NUMBER_PT = 8;
 const NAME_PT = 9;
+/** From the foot of a strip to the middle of the name under it. */
+const BENEATH_MM = 3;
 /** No piece is drawn larger than life. */
 const LARGEST_SCALE = 1;
 
@@ -51,9 +53,11 @@ function partInk(
     ...strokes('inner', [...(part.middle.length > 0 ? [part.middle] : []), ...part.lines]),
     ...strokes('stitch', [...part.now, ...part.sewn]),
     ...strokes('notch', [...part.ticks, ...part.folds]),
-    centred(name, at(part.label), size, false, widthOf),
+    centred(name, part.beneath ? below(at(part.label)) : at(part.label), size, false, widthOf),
   ];
 }
+
+const below = ({ x, y }: Point): Point => ({ x, y: y + BENEATH_MM });
 
 function numberInk(number: number, at: Point, widthOf: TextWidth): readonly Ink[] {
   const ring = arc(at, NUMBER_MM, 0, 2 * Math.PI);

@@ -5,12 +5,14 @@ import './scene.css';
 
 /** The room a picture has on a small phone, px: names and numbers are sized for it. */
 const ROOM = { width: 330, height: 210 } as const;
-const MARGIN_PX = 14;
+const MARGIN_PX = 18;
 const NUMBER_PX = 9;
 const LETTERS_PX = 14;
 /** A letter is about so wide, as a share of its height. */
 const LETTER_SHARE = 0.58;
 const SMALLEST_SHARE = 0.7;
+/** From the foot of a strip to the name under it. */
+const BENEATH_PX = 19;
 
 /** A step's pieces on the table: what is sewn now, what has been sewn, and what meets. */
 export function ScenePicture({ scene, text }: { readonly scene: Scene; readonly text: string }) {
@@ -66,7 +68,12 @@ function PartDrawing({ part, px }: { readonly part: Part; readonly px: number })
       {lines('stitch', part.now)}
       {lines('tick', part.ticks)}
       {lines('fold', part.folds)}
-      <text class="scene-name" x={part.label.x} y={part.label.y} font-size={size}>
+      <text
+        class="scene-name"
+        x={part.label.x}
+        y={part.label.y + (part.beneath ? BENEATH_PX * px : 0)}
+        font-size={size}
+      >
         {name}
       </text>
     </g>
