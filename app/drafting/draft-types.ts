@@ -6,7 +6,7 @@ export const roles = ['seam', 'hem', 'neckline', 'opening', 'closure', 'casing',
 export type Role = (typeof roles)[number];
 
 /** How the second edge comes to the first: `laid` is stitched on a line, `folded` is turned on itself. */
-export type Join = 'sewn' | 'eased' | 'gathered' | 'pleated' | 'laid' | 'folded';
+export type Join = 'sewn' | 'eased' | 'gathered' | 'pleated' | 'stretched' | 'laid' | 'folded';
 
 export type Edge = {
   readonly name: string;

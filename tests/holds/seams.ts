@@ -47,7 +47,7 @@ function brokenSeam(seam: Seam, pieces: ReadonlyMap<string, Piece>): string[] {
   const ratio = second / first;
   if (seam.join === 'sewn' && Math.abs(second - first) > SEWN_MM) return said(`sewn, but ${first} to ${second}`);
   if (seam.join === 'eased' && (ratio < 1 || ratio > MOST_EASED)) return said(`eased by ${ratio}`);
-  if (['gathered', 'pleated'].includes(seam.join) && (ratio < 1 || Math.abs(ratio - seam.ratio) > RATIO))
+  if (['gathered', 'pleated', 'stretched'].includes(seam.join) && (ratio < 1 || Math.abs(ratio - seam.ratio) > RATIO))
     return said(`${seam.join} by ${ratio}`);
   return seam.join === 'sewn' || seam.join === 'eased' ? corners(seam, pieces) : [];
 }

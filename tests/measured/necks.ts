@@ -57,16 +57,17 @@ export function collars(card: Card): Rows {
 export function collarShapes(card: Card): Rows {
   const flat = made(card, 'tee', { choices: { neck: 'flat' } });
   const knit = made(card, 'tee', { choices: { neck: 'band' }, cloth: 'jersey' });
-  const neckOf = (draft: Draft | null) => draft?.fit.find((row) => row.place === 'neck')?.garment ?? Number.NaN;
+  const bandRatio = (draft: Draft) =>
+    1 / (draft.seams.find((seam) => seam.name === 'collar-neck')?.ratio ?? Number.NaN);
   const collar = flat?.pieces.filter((piece) => piece.name.startsWith('collar')) ?? [];
   return [
     ['flat collar, pieces cut', collar.reduce((sum, piece) => sum + piece.copies, 0)],
     ['flat collar, on the fold', collar.map((piece) => String(piece.onFold)).join()],
     [
       'flat collar, outer edge over inner',
-      flat && lengthNamed(flat, 'collar', 'bottom') / lengthNamed(flat, 'collar', 'top'),
+      flat && lengthNamed(flat, 'collar', 'round') / lengthNamed(flat, 'collar', 'neck'),
     ],
     ['flat collar, edges', collar.map((piece) => piece.edges.map((edge) => edge.name).join(' ')).join('; ')],
-    ['knit band over neck', knit && (2 * lengthNamed(knit, 'collar-band', 'top')) / neckOf(knit)],
+    ['knit band over neck', knit && bandRatio(knit)],
   ];
 }

@@ -26,7 +26,7 @@ import { sleevePart } from './parts/sleeve';
 import { tankPart } from './parts/tank';
 import { tiersPart } from './parts/tiers';
 import { armOf, type Top } from './parts/top';
-import { isBoundAtNeck, isLinedAtNeck } from './parts/tops';
+import { isBandedAtNeck, isBoundAtNeck, isLinedAtNeck } from './parts/tops';
 
 const hangs = (choices: Bodices) => !isBand(choices);
 const isTank = ({ bodice }: Bodices) => bodice === 'tank';
@@ -37,6 +37,7 @@ const top: Top<Sleeves & Necks & Opens & Hems> = {
   arm: armOf,
   lined: isLinedAtNeck,
   neckEndBound: isBoundAtNeck,
+  neckBanded: isBandedAtNeck,
   waisted: true,
   slit: 'back',
 };

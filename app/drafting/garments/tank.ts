@@ -7,12 +7,13 @@ import { neckParts } from './parts/neck';
 import { slitPart } from './parts/slit';
 import { tankPart } from './parts/tank';
 import type { Top } from './parts/top';
-import { isBoundAtNeck, isFacedInside, isLinedAtNeck } from './parts/tops';
+import { isBandedAtNeck, isBoundAtNeck, isFacedInside, isLinedAtNeck } from './parts/tops';
 
 const top: Top<Necks & Opens & Hems> = {
   arm: () => 'bare',
   lined: isLinedAtNeck,
   neckEndBound: isBoundAtNeck,
+  neckBanded: isBandedAtNeck,
   waisted: false,
   slit: 'back',
 };

@@ -8,6 +8,7 @@ export const kinds = [
   'join',
   'ease',
   'gather',
+  'stretch',
   'pleat',
   'bag',
   'ring',

@@ -11,7 +11,9 @@ export function kindOf(seam: Seam, known: Known): Kind {
   if (isBinding(seam, known)) return 'bind';
   if (isRing(seam, known)) return 'ring';
   if (isBagged(seam, known)) return 'bag';
-  return seam.join === 'sewn' ? 'join' : ({ eased: 'ease', gathered: 'gather', pleated: 'pleat' } as const)[seam.join];
+  return seam.join === 'sewn'
+    ? 'join'
+    : ({ eased: 'ease', gathered: 'gather', pleated: 'pleat', stretched: 'stretch' } as const)[seam.join];
 }
 
 function turned({ first }: Seam, { edge, isStrip }: Known): Kind {

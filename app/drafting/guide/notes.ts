@@ -21,8 +21,8 @@ export type Standing = {
   readonly closed: boolean;
 };
 
-const joined: readonly Kind[] = ['join', 'ease', 'gather', 'pleat', 'ring', 'place'];
-const seamed: readonly Kind[] = ['join', 'ease', 'gather', 'pleat', 'ring'];
+const joined: readonly Kind[] = ['join', 'ease', 'gather', 'stretch', 'pleat', 'ring', 'place'];
+const seamed: readonly Kind[] = ['join', 'ease', 'gather', 'stretch', 'pleat', 'ring'];
 
 /** What to mind at a step, in the order it is done: before, while and after the stitches. */
 export function notesOf(kind: Kind, seams: readonly Seam[], standing: Standing, known: Known): readonly Note[] {

@@ -13,8 +13,8 @@ export type SeamRow<N extends Names = Names> = When<N> & {
   readonly sewn: 1 | 2;
   readonly first: Refs<N>;
   readonly second: Refs<N>;
-  /** How the second comes to the first where it is longer; `sewn` and `eased` are told from the ratio. */
-  readonly longer?: 'gathered' | 'pleated' | ((choices: N['choices']) => 'gathered' | 'pleated');
+  /** How the second comes to the first where it is longer (`stretched`: the first is a band pulled to its length); `sewn` and `eased` are told from the ratio. */
+  readonly longer?: 'gathered' | 'pleated' | 'stretched' | ((choices: N['choices']) => 'gathered' | 'pleated');
   readonly kind?: 'laid' | 'folded';
   /** The seam this one runs on from: both are sewn in one go. */
   readonly from?: string;
@@ -103,7 +103,7 @@ export type NotionRow<N extends Names = Names> = When<N> & {
 export type Passage<N extends Names = Names> = When<N> & {
   readonly measure: MeasureId;
   readonly through: string;
-  readonly gives?: (sizes: Sizes<N['size']>) => Mm;
+  readonly gives?: (sizes: Sizes<N['size']>, wearer: Wearer<N['choices']>) => Mm;
   readonly drawn?: (look: Look<N>) => Mm;
   /** How much wider the place is once front or back are opened all the way; left out where that opens nothing here. */
   readonly opened?: (sizes: Sizes<N['size']>) => Mm;

@@ -42,7 +42,7 @@ type Passing = { readonly passage: Passage<AnyNames>; readonly needs: Mm; readon
  * back are opened; nothing stays closed on the word of an estimate. What she chose is kept, and what will not pass is said.
  * With a `drawing` it is the finished edges that count.
  */
-export function openingFor(ways: Ways, wearer: Wearer, sizes: Sizes, drawing?: Drawing): Opened {
+export function openingFor(ways: Ways, wearer: Wearer<AnyNames['choices']>, sizes: Sizes, drawing?: Drawing): Opened {
   const { wish, offered } = ways;
   const passings = ways.passages.flatMap((passage) => passingOf(passage, wearer, sizes, drawing) ?? []);
   const centre = Math.max(0, ...ways.centre.map((each) => each.length(sizes)));
@@ -70,11 +70,11 @@ function openAllTheWay({ offered, opensAt, opensFirmAt }: Ways, traits: Traits):
 /** Null for what only the drawn edge tells, before it is drawn. */
 function passingOf(
   passage: Passage<AnyNames>,
-  wearer: Wearer,
+  wearer: Wearer<AnyNames['choices']>,
   sizes: Sizes,
   drawing: Drawing | undefined,
 ): Passing | null {
-  const gives = (drawing && passage.drawn?.(drawing)) ?? passage.gives?.(sizes);
+  const gives = (drawing && passage.drawn?.(drawing)) ?? passage.gives?.(sizes, wearer);
   if (gives === undefined) return null;
   const girth = wearer.of(passage.measure);
   const { stuffing, head } = wearer.traits;

@@ -8,6 +8,7 @@ const verbs: Readonly<Record<Seam['join'], string>> = {
   sewn: 'sew',
   eased: 'ease',
   gathered: 'gather',
+  stretched: 'stretch',
   pleated: 'pleat',
   laid: 'lay',
   folded: 'turn',

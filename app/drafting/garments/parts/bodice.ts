@@ -4,6 +4,7 @@ import { isOpen } from '../../heads/choices';
 import { type Look, sumOf } from '../../rows/names';
 import { type Part, part } from '../../rows/part';
 import { piece } from '../../rows/piece-row';
+import { bandOpening, bandShare } from '../../sizes/band';
 import { bodiceSizes } from '../../sizes/bodice';
 import { elasticFor } from '../../sizes/fastening';
 import type { Sizes, SizesOf } from '../../sizes/maker';
@@ -109,11 +110,13 @@ export function bodicePart<C extends TopChoices, S extends string = never>(
   top: Top<C>,
   asked: Asked<S> = {},
 ): Part<Takes<C, S>, BodiceGives> {
-  const { arm, lined, waisted, neckEndBound } = top;
+  const { arm, lined, waisted, neckEndBound, neckBanded } = top;
   const { below, chin, swings } = asked;
   /** With front or back open all the way, everything opens from the neck to the hem, and what opens below it. */
   const opened = (sizes: Sizes<'frontLength' | 'frontNeckDrop'>) =>
     2 * (sizes.frontLength - sizes.frontNeckDrop + (below?.(sizes as unknown as Sizes<S>) ?? 0));
+  const banded = ({ choices, wearer }: Pick<Look<Names<C>>, 'choices' | 'wearer'>) =>
+    neckBanded?.(choices) ? bandShare(wearer.cloth) : 1;
   const hasHem = () => !waisted;
   const isBagged = bagged(top);
   const neckline = halfNeckline(top);
@@ -141,8 +144,8 @@ export function bodicePart<C extends TopChoices, S extends string = never>(
       {
         measure: 'head-girth',
         through: 'neck',
-        gives: ({ neck }) => neck,
-        drawn: finishedNeck,
+        gives: ({ neck }, { choices, cloth }) => neck * (neckBanded?.(choices) ? bandOpening(cloth) : 1),
+        drawn: (look) => finishedNeck(look) * (neckBanded?.(look.choices) ? bandOpening(look.wearer.cloth) : 1),
         opened,
         slit: true,
         seamed: true,
@@ -210,7 +213,8 @@ export function bodicePart<C extends TopChoices, S extends string = never>(
       {
         place: 'neck',
         measure: 'neck-girth',
-        garment: finishedNeck,
+        garment: (look) => finishedNeck(look) * banded(look),
+        why: (look) => (banded(look) < 1 ? 'band-stretches' : null),
       },
       ...trunkFit(hasHem, swings),
     ],

@@ -1,37 +1,21 @@
-import { flare } from '../../blocks/flare';
 import { neckFacing } from '../../blocks/neck-facing';
-import { isOpen, type Necks, type Opens } from '../../heads/choices';
-import { sumOf } from '../../rows/names';
+import { isOpen, type Necks } from '../../heads/choices';
 import { only, part } from '../../rows/part';
 import { type EdgesOf, piece } from '../../rows/piece-row';
-import { bindingPart, fromFront } from './binding';
+import { bindingPart } from './binding';
 import type { BodiceGives } from './bodice';
+import { type Ends, flatPart, isClosed, standingPart } from './collars';
 import { liningPart } from './lining';
 import { halfNeckline, type Side, type Top, type TopChoices, wholeHalfNeckline } from './top';
 
 const finished = (way: Necks['neck']) => (choices: Necks) => choices.neck === way;
-const isClosed = ({ opening }: Opens) => opening === 'none';
-/** Where a slit lies, and so where the ends of a collar or strip do. */
-type Ends = (choices: Opens) => Side;
 const endsAt =
   (slit: Side): Ends =>
   ({ opening }) =>
     opening === 'front' || (opening === 'slit' && slit === 'front') ? 'front' : 'back';
-/** A flat collar meets in front where nothing opens behind. */
-const flatEndsAt =
-  (slit: Side): Ends =>
-  (choices) =>
-    isClosed(choices) ? 'front' : endsAt(slit)(choices);
 
-/** A standing band is this share of the neck high, folded double; a flat collar this share wide (common practice). */
-const BAND_SHARE = 0.06;
-const FLAT_SHARE = 0.13;
-const NARROWEST_MM = 8;
 /** A facing lies under the shoulder: narrower than this it will not stay inside (common practice, no source). */
 const NARROWEST_FACING_MM = 12;
-/** How far a flat collar turns, half of it, radians: nearly as far as the neckline itself, so that it lies flat. */
-const FLAT_ANGLE = 2;
-
 type Takes<C extends object> = {
   readonly choices: C;
   readonly size: BodiceGives['size'];
@@ -42,88 +26,7 @@ type With<C extends object, E extends string> = {
   readonly size: Takes<C>['size'];
   readonly edge: Takes<C>['edge'] | E;
 };
-type Edges<P extends string> = EdgesOf<P, typeof flare>;
 type Facings = EdgesOf<'front-facing' | 'back-facing', typeof neckFacing>;
-
-const self = <P extends string, E extends string>(piece: P, edge: E) => ({
-  first: [{ piece, edge }],
-  second: [{ piece, edge }],
-});
-
-function bandPart<C extends TopChoices>(top: Top<C>, ends: Ends) {
-  const neckline = halfNeckline(top);
-  return part<Takes<C>, { size: never; edge: Edges<'collar-band'> }>({
-    pieces: [
-      piece<With<C, never>>()('collar-band', flare, {
-        copies: 1,
-        mirrored: false,
-        onFold: true,
-        sizes: {
-          flareTop: (look) => sumOf(neckline(look.choices), look),
-          flareBottom: (look) => sumOf(neckline(look.choices), look),
-          flareHeight: ({ sizes }) => 2 * Math.max(sizes.neck * BAND_SHARE, NARROWEST_MM),
-        },
-        roles: () => ({ top: 'seam', side: 'seam', bottom: 'seam', centre: 'fold' }),
-      }),
-    ],
-    seams: [
-      { name: 'collar-end', sewn: 1, ...self('collar-band', 'side'), when: isClosed },
-      {
-        name: 'collar-end',
-        sewn: 2,
-        kind: 'folded',
-        first: [{ piece: 'collar-band', edge: 'side' }],
-        second: [],
-        when: (choices) => !isClosed(choices),
-      },
-      {
-        name: 'collar-neck',
-        sewn: 2,
-        first: neckline,
-        second: (choices) => [fromFront('collar-band', 'top', ends(choices))],
-        cornered: true,
-      },
-      {
-        name: 'collar-inside',
-        sewn: 2,
-        kind: 'laid',
-        first: [{ piece: 'collar-band', edge: 'top' }],
-        second: [{ piece: 'collar-band', edge: 'bottom' }],
-      },
-    ],
-  });
-}
-
-function flatPart<C extends TopChoices>(top: Top<C>, ends: Ends) {
-  const neckline = halfNeckline(top);
-  const wide = (neck: number) => Math.max(neck * FLAT_SHARE, 2 * NARROWEST_MM);
-  return part<Takes<C>, { size: never; edge: Edges<'collar'> }>({
-    pieces: [
-      piece<With<C, never>>()('collar', flare, {
-        copies: 2,
-        mirrored: false,
-        onFold: true,
-        sizes: {
-          flareTop: (look) => sumOf(neckline(look.choices), look),
-          flareBottom: (look) => sumOf(neckline(look.choices), look) + FLAT_ANGLE * wide(look.sizes.neck),
-          flareHeight: ({ sizes }) => wide(sizes.neck),
-        },
-        roles: () => ({ top: 'seam', side: 'seam', bottom: 'seam', centre: 'fold' }),
-      }),
-    ],
-    seams: [
-      { name: 'collar-round', sewn: 2, ...self('collar', 'bottom') },
-      { name: 'collar-end', sewn: 2, ...self('collar', 'side'), cornered: true },
-      {
-        name: 'collar-neck',
-        sewn: 2,
-        first: neckline,
-        second: (choices) => [fromFront('collar', 'top', ends(choices))],
-        cornered: true,
-      },
-    ],
-  });
-}
 
 function facedPart<C extends TopChoices>(top: Top<C>) {
   return part<Takes<C>, { size: never; edge: Facings }>({
@@ -196,8 +99,8 @@ export function neckParts<C extends TopChoices & Necks>(top: Top<C>) {
     ),
     only(finished('faced'), facedPart(top)),
     liningPart(top),
-    only(finished('band'), bandPart(top, endsAt(slit))),
-    only(finished('flat'), flatPart(top, flatEndsAt(slit))),
+    only(finished('band'), standingPart(top, endsAt(slit))),
+    only(finished('flat'), flatPart(top, endsAt(slit))),
     part<{ choices: Necks; size: 'shoulder'; edge: never }>({
       instead: (['faced', 'lined'] as const).map((from) => ({
         choice: 'neck',

@@ -22,6 +22,8 @@ export type Top<C extends object> = {
   readonly lined: (choices: C) => boolean;
   /** At an opening the neck is bound to the very edge. */
   readonly neckEndBound: (choices: C) => boolean;
+  /** A standing band closes its neck: of knit it is shorter than its edge. */
+  readonly neckBanded?: (choices: C) => boolean;
   /** A skirt is sewn to its waist: it has no hem of its own. */
   readonly waisted: boolean;
   /** Where a slit lies that lets the head in. */

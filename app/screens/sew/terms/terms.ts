@@ -30,6 +30,7 @@ const byKind: Readonly<Record<Kind, readonly Term[]>> = {
   join: ['right-sides', 'notch', 'allowance'],
   ease: ['ease', 'right-sides', 'notch'],
   gather: ['gather', 'right-sides', 'notch'],
+  stretch: ['right-sides', 'notch'],
   pleat: ['pleat', 'tack', 'right-sides'],
   bag: ['right-sides', 'allowance'],
   ring: ['right-sides', 'allowance'],
