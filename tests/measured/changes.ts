@@ -1,6 +1,7 @@
 import { type Card, type TraitId, type Traits, traitValues } from '../../app/body';
 import type { Draft } from '../../app/drafting/draft-types';
 import { type Choice, type Garment, garments } from '../../app/drafting/garments';
+import { offered } from '../../app/drafting/heads';
 import { toJson } from '../../app/drafting/output';
 import { type Chosen, made } from './made';
 
@@ -42,6 +43,27 @@ export function idleValues(cards: readonly Card[], garment: Garment): string[] {
         settings(garment, name).every((others) => cards.every((card) => same(card, garment, others, name, value))),
       )
       .map((value) => `${name} ${value}`),
+  );
+}
+
+/** Choices that are asked though none of the values offered beside the others changes a draft of these cards. */
+export function idleOffers(cards: readonly Card[], garment: Garment): string[] {
+  const draws = new Map<string, string>();
+  const draw = (card: Card, choices: Chosen): string => {
+    const key = JSON.stringify([card.toy.name, Object.entries(choices).sort()]);
+    const drawn = draws.get(key) ?? shown(made(card, garment.id, { choices }));
+    draws.set(key, drawn);
+    return drawn;
+  };
+  return settings(garment, '').flatMap((others) =>
+    offered(garment, others)
+      .filter(({ name, choice, value }) => {
+        const more = valuesOf(choice).filter((each) => each !== value);
+        return cards.every((card) =>
+          more.every((each) => draw(card, others) === draw(card, { ...others, [name]: each })),
+        );
+      })
+      .map(({ name }) => `${JSON.stringify(others)} ${name}`),
   );
 }
 

@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { idleTraits, idleValues, upright } from '../measured/changes';
+import { idleOffers, idleTraits, idleValues, upright } from '../measured/changes';
 import { buildCard, builds } from '../toys/builds';
 
 const cards = builds.map((build) => buildCard(build));
@@ -11,11 +11,11 @@ const cards = builds.map((build) => buildCard(build));
 const STANCE = ['neck', 'legs', 'tail'];
 const POSE = ['arms', ...STANCE, 'posture'];
 const toMend: Readonly<Record<string, { readonly traits: readonly string[]; readonly values?: readonly string[] }>> = {
-  'hooded-top': { traits: STANCE, values: ['armhole set-in'] },
-  tee: { traits: STANCE, values: ['armhole set-in'] },
+  'hooded-top': { traits: STANCE },
+  tee: { traits: STANCE },
   tank: { traits: STANCE },
-  nightshirt: { traits: STANCE, values: ['armhole set-in'] },
-  dress: { traits: [...STANCE, 'posture'], values: ['armhole set-in'] },
+  nightshirt: { traits: STANCE },
+  dress: { traits: [...STANCE, 'posture'] },
   skirt: { traits: POSE },
   // As many legs as the toy has is what it is anyway.
   trousers: { traits: ['arms', 'neck'], values: ['legs two'] },
@@ -36,8 +36,15 @@ test.each(upright.map((garment) => [garment.id, garment] as const))(
 );
 
 test.each(upright.map((garment) => [garment.id, garment] as const))(
-  '%s: every value of every choice changes it on some toy, but for those to mend',
-  (id, garment) => {
-    expect(idleValues(cards, garment)).toEqual(toMend[id]?.values ?? []);
+  '%s: every value of every choice changes it on some toy',
+  (_, garment) => {
+    expect(idleValues(cards, garment)).toEqual([]);
+  },
+);
+
+test.each(upright.map((garment) => [garment.id, garment] as const))(
+  '%s: beside every other choice, what is asked changes it on some toy',
+  (_, garment) => {
+    expect(idleOffers(cards, garment)).toEqual([]);
   },
 );

@@ -1,5 +1,14 @@
 import type { Mm, Traits } from '../../body';
-import { type Bodices, type Hems, isBand, type Necks, type Opens, type Skirts, type Sleeves } from '../heads/choices';
+import {
+  type Bodices,
+  type Hems,
+  isBand,
+  isRound,
+  type Necks,
+  type Opens,
+  type Skirts,
+  type Sleeves,
+} from '../heads/choices';
 import { dressHead } from '../heads/dress';
 import { assemble } from '../rows/garment';
 import type { Look, RefTo } from '../rows/names';
@@ -9,7 +18,7 @@ import { drawnGirth } from '../sizes/trunk';
 import { waistOf, waistSizes } from '../sizes/waist';
 import { armholeParts } from './parts/armhole';
 import { backCasingPart } from './parts/back-casing';
-import { type BandGives, bandPart, isRound } from './parts/band';
+import { type BandGives, bandPart } from './parts/band';
 import { bandTopParts } from './parts/band-top';
 import { type BodiceGives, bodicePart } from './parts/bodice';
 import { neckParts } from './parts/neck';

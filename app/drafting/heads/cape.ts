@@ -10,6 +10,7 @@ export const capeHead = head({
   level: 'first',
   choices: { hood: one(['auto', 'none', 'two', 'three'], 'none'), chin: chinChoice, ears: earsChoice, hem: hemChoice },
   auto: { hood: 'two' },
+  suits: { chin: ({ hood }) => hood !== 'none', ears: ({ hood }) => hood !== 'none' },
   needs: [
     ...needs(['neck-girth', 'over-arms-girth', 'cape-length']),
     ...needs(hoodNeeds, ({ hood }: Pick<Hoods, 'hood'>) => hood !== 'none'),

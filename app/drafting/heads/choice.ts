@@ -10,7 +10,8 @@ export type Choice =
     };
 
 /** Choices with every default filled in and every `auto` still to be settled. */
-export type Choices = Readonly<Record<string, string | boolean | number>>;
+export type Choices = Readonly<Record<string, Value>>;
+export type Value = string | boolean | number;
 
 /** What the maker may have chosen. */
 export type Chosen<C> = {

@@ -51,5 +51,7 @@ export type Linings = { readonly lining: boolean };
 
 /** A front that opens, or a back: what lies on either side of it is a mirrored pair. */
 export const isOpen = (side: 'front' | 'back') => (choices: Opens) => choices.opening === side;
+/** Half a circle stands on the waist in front; behind it the skirt hangs from an elastic. */
+export const isRound = ({ bodice }: Bodices) => bodice === 'half-circle';
 /** The bodices that hang from straps. */
 export const isBand = ({ bodice }: Bodices) => bodice !== 'shoulder' && bodice !== 'tank';

@@ -1,5 +1,14 @@
 import { one, yes } from './choice';
-import { armholeChoice, type Bodices, hemChoice, isBand, neckChoice, panelsChoice, type Sleeves } from './choices';
+import {
+  armholeChoice,
+  type Bodices,
+  hemChoice,
+  isBand,
+  isRound,
+  neckChoice,
+  panelsChoice,
+  type Sleeves,
+} from './choices';
 import { head, needs } from './head';
 import { bareNeeds, bodiceNeeds, skirtNeeds, sleeveNeeds } from './needed';
 
@@ -22,6 +31,18 @@ export const dressHead = head({
     hem: hemChoice,
   },
   auto: { panels: 'two', armhole: 'set-in', opening: 'none' },
+  suits: {
+    sleeve: (choices) => !isBand(choices),
+    armhole: (choices) => !isBand(choices) && choices.sleeve !== 'none',
+    neck: (choices) => !isBand(choices),
+    lining: isBand,
+    // Half a circle and a halter have their own way round the neck.
+    straps: (choices, value) =>
+      isBand(choices) &&
+      ((!isRound(choices) && choices.bodice !== 'halter') || value === 'straight' || value === 'none'),
+    // A band opens behind as it comes; half a circle needs no opening.
+    opening: (choices, value) => (isBand(choices) ? value === 'auto' || (value === 'none' && !isRound(choices)) : true),
+  },
   needs: [
     ...needs(bodiceNeeds, (choices: Bodices) => !isBand(choices)),
     ...needs(sleeveNeeds, (choices: Bodices & Sleeves) => !isBand(choices) && choices.sleeve !== 'none'),

@@ -1,5 +1,5 @@
 import type { BodyKind, MeasureId, Traits } from '../../body';
-import type { Choice, Choices, Chosen } from './choice';
+import type { Choice, Choices, Chosen, Value } from './choice';
 
 /** What a garment asks of its maker. */
 export const levels = ['first', 'practice', 'patience'] as const;
@@ -28,12 +28,15 @@ export type HeadOf<C extends Readonly<Record<string, Choice>>> = {
   /** And where for a firm toy, if elsewhere: it cannot be bent. */
   readonly opensFirmAt?: 'front' | 'back';
   readonly needs: readonly Need<Chosen<C>>[];
+  /** Which values of a choice make sense beside the others, where not all do: a choice with fewer than two is not asked. */
+  readonly suits?: { readonly [Name in keyof C]?: (choices: Chosen<C>, value: Chosen<C>[Name]) => boolean };
 };
 
 /** Any garment's head, read without its names. */
-export type Head = Omit<HeadOf<Readonly<Record<string, Choice>>>, 'auto' | 'needs'> & {
+export type Head = Omit<HeadOf<Readonly<Record<string, Choice>>>, 'auto' | 'needs' | 'suits'> & {
   readonly auto: Readonly<Record<string, string>>;
   readonly needs: readonly Need<Choices>[];
+  readonly suits?: Readonly<Record<string, (choices: Choices, value: Value) => boolean>>;
 };
 
 /** A value for each choice that may be left to us. */

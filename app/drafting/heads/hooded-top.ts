@@ -29,6 +29,7 @@ export const hoodedTopHead = head({
     hem: casedHemChoice,
   },
   auto: { opening: 'none', armhole: 'set-in', hood: 'two' },
+  suits: { armhole: ({ sleeve }) => sleeve !== 'none' },
   needs: [
     ...needs(bodiceNeeds),
     ...needs(sleeveNeeds, ({ sleeve }: Pick<Sleeves, 'sleeve'>) => sleeve !== 'none'),

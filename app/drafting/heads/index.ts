@@ -18,8 +18,9 @@ import { tubeDressHead } from './tube-dress';
 import { vestHead } from './vest';
 import { wristWarmersHead } from './wrist-warmers';
 
-export type { Choice, Choices } from './choice';
+export type { Choice, Choices, Value } from './choice';
 export type { Head } from './head';
+export { type Offered, offered } from './offered';
 
 /** In the order they are offered, a line each. */
 const listed = [

@@ -1,5 +1,6 @@
 import { useState } from 'preact/hooks';
 import { type Order, scaleOf } from '../../body';
+import { offered } from '../../drafting/catalogue';
 import { Page, useWords } from '../../parts';
 import { saveGarment } from '../../storage';
 import { bodyKnown, type Making } from '../shared/making/making';
@@ -55,12 +56,12 @@ function ChoicesPage({ making, then }: { readonly making: Making; readonly then:
           <p class="soft">{say('screen.choices.what')}</p>
           <FitPicks order={order} onChange={change} />
           <ClothPicks order={order} onChange={change} />
-          {Object.entries(row.choices).map(([choice, kind]) => (
+          {offered(row, order.choices).map(({ name: choice, choice: kind, value: chosen }) => (
             <ChoicePicks
               key={choice}
               choice={choice}
               kind={kind}
-              value={order.choices?.[choice] ?? kind.fallback}
+              value={chosen}
               onChange={(value) => change({ choices: { ...order.choices, [choice]: value } })}
             />
           ))}

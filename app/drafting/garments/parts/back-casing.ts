@@ -1,10 +1,9 @@
 import { USUAL_CASING_MM } from '../../../body';
 import { flare } from '../../blocks/flare';
-import type { Bodices } from '../../heads/choices';
+import { type Bodices, isRound } from '../../heads/choices';
 import { only, part } from '../../rows/part';
 import { type EdgesOf, piece } from '../../rows/piece-row';
 import { elasticFor } from '../../sizes/fastening';
-import { isRound } from './band';
 
 type Takes = { readonly choices: Bodices; readonly size: never; readonly edge: 'skirt-back.top' };
 type Gives = { readonly size: never; readonly edge: EdgesOf<'back-casing', typeof flare> };

@@ -1,7 +1,7 @@
-import { type Bodices, isOpen, type Opens } from '../../heads/choices';
+import { type Bodices, isOpen, isRound, type Opens } from '../../heads/choices';
 import type { RefTo } from '../../rows/names';
 import { only, part } from '../../rows/part';
-import { type BandChoices, type BandGives, isHalter, isLined, isRound } from './band';
+import { type BandChoices, type BandGives, isHalter, isLined } from './band';
 import { bindingPart } from './binding';
 import type { Side } from './top';
 import { twin } from './twin';

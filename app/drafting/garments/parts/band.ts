@@ -1,6 +1,6 @@
 import { type BandTop, band } from '../../blocks/band';
 import { flare } from '../../blocks/flare';
-import { type Bodices, isBand, isOpen, type Linings, type Opens, type Straps } from '../../heads/choices';
+import { type Bodices, isBand, isOpen, isRound, type Linings, type Opens, type Straps } from '../../heads/choices';
 import { part } from '../../rows/part';
 import { type EdgesOf, piece } from '../../rows/piece-row';
 import type { SeamRow } from '../../rows/rows';
@@ -16,7 +16,7 @@ const tops: { readonly [Kind in Bodices['bodice']]?: BandTop } = {
   'half-circle': 'round',
   halter: 'halter',
 };
-export const isRound = ({ bodice }: Bodices) => bodice === 'half-circle';
+
 export const isHalter = ({ bodice }: Bodices) => bodice === 'halter';
 const isStrapped = ({ straps }: Straps) => straps !== 'none';
 /** A strap behind the neck leaves the back alone, and so do a halter's and a half circle's. */

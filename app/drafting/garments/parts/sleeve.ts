@@ -188,12 +188,18 @@ export const sleevePart = part<Takes, Gives>({
       to: 'raglan',
       code: 'raglan-instead',
       check: ['shoulder-length', 'armhole-depth', 'upper-arm-girth'],
-      when: (look, failed) =>
-        setIn(look.choices) &&
-        (failed === 'sleeve' ||
-          failed === 'arm-root' ||
-          look.sizes.inset < LEAST_INSET_MM - 0.01 ||
-          look.sizes.shoulder < LEAST_SHOULDER_MM),
+      when: (look, failed) => setIn(look.choices) && (failed === 'sleeve' || failed === 'arm-root'),
+    },
+    // It can be set into so small a shoulder, hard though it is to sew: where she asked for it, it is.
+    {
+      choice: 'armhole',
+      from: 'set-in',
+      to: 'raglan',
+      code: 'raglan-instead',
+      check: ['shoulder-length', 'armhole-depth', 'upper-arm-girth'],
+      when: ({ choices, sizes }) =>
+        setIn(choices) && (sizes.inset < LEAST_INSET_MM - 0.01 || sizes.shoulder < LEAST_SHOULDER_MM),
+      onlyAuto: true,
     },
   ],
   fit: [
