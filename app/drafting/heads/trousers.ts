@@ -25,6 +25,8 @@ export const trousersHead = head({
     tail: tailChoice,
     hem: casedHemChoice,
   },
+  // Short elastic legs end in their elastic.
+  suits: { hem: ({ trousers }) => trousers !== 'elastic' },
   auto: { legs: 'two', waist: 'turned', gusset: 'none', tail: 'covered' },
   needs: [
     ...needs(['waist-girth', 'hip-girth', 'body-rise', 'foot-girth']),
