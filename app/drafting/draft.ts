@@ -42,8 +42,8 @@ export function draft(body: Body, order: FullOrder, garment: Garment, toy: strin
   if (!cloth) return refuse([impossible('unknown-cloth', [])]);
   const scale = scaleOf(body);
   const allowances = allowancesFor(cloth, order.allowances, scale);
-  const suited = suit(garment, order.choices, body.traits);
-  const needed = new Set(active(garment.needs, suited.choices).map((need) => need.measure));
+  const suited = suit(garment, order.choices, body);
+  const needed = new Set(neededFor(garment, suited.choices, body));
   const flags = judge(body, { ...order, choices: suited.choices }, { measures: needed });
   const stops = [...flags.filter((flag) => flag.severity === 'impossible'), ...unknown(body, needed)];
   if (stops.length > 0) return refuse(stops);
@@ -85,6 +85,10 @@ export function draft(body: Body, order: FullOrder, garment: Garment, toy: strin
       notions: notionsOf(garment, drawing, { pieces, seams: walked.seams }, measured),
     },
   };
+}
+
+function neededFor({ needs }: Garment, choices: FullOrder['choices'], looks: Body): readonly MeasureId[] {
+  return needs.filter(({ when }) => when?.(choices, looks) ?? true).map(({ measure }) => measure);
 }
 
 /** The edges that a strip is folded over, and the strip's own. */

@@ -9,7 +9,7 @@ const ROUNDED_MM = 0.001;
 
 /** Every place of the fit table: the body's girth or length, the garment's, and why it may be under the body. */
 export function fitOf(garment: Garment, drawing: Drawing): FitRow[] {
-  return active(garment.fit, drawing.choices).map(({ place, measure, garment: finished, why }) => {
+  return placesOf(garment, drawing).map(({ place, measure, garment: finished, why }) => {
     const known = drawing.wearer.known(measure);
     const length = finished(drawing);
     const guessed = known.from === 'estimate' && length - known.value < LEAST_EASE_MM ? 'not-measured' : null;
@@ -25,6 +25,11 @@ export function fitOf(garment: Garment, drawing: Drawing): FitRow[] {
   });
 }
 
+/** The rows that count for this kind of body. */
+function placesOf(garment: Garment, { choices, wearer }: Drawing) {
+  return active(garment.fit, choices).filter(({ bodies }) => bodies?.includes(wearer.kind) ?? true);
+}
+
 /** A girth this much over what the fit asked for is said (a share). */
 const MOST_OVER = 0.03;
 
@@ -34,7 +39,7 @@ export function widerThanAsked(
   drawing: Drawing,
   { corrections }: Pick<Body, 'corrections'>,
 ): Adjustment[] {
-  return active(garment.fit, drawing.choices).flatMap(({ place, measure, garment: finished, asked, because }) => {
+  return placesOf(garment, drawing).flatMap(({ place, measure, garment: finished, asked, because }) => {
     if (!asked || !because || !drawing.wearer.taken(measure)) return [];
     const wanted = asked(drawing);
     const by = finished(drawing) - wanted - (corrections[place as SizeId] ?? 0);

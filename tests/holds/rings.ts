@@ -23,8 +23,8 @@ const SQUARE = (1.5 * Math.PI) / 180;
 /** How far a ring may stand beyond the fold line: rounding only. */
 const BEYOND_FOLD_MM = 1e-6;
 const FLAT_MM = 0.01;
-/** Ends in points on its fold. */
-const DIAMOND = 'gusset';
+/** These end in points on their folds. */
+const POINTED = /^(gusset|gore|gore-front|gore-back)$/;
 const FINE_MM = 0.002;
 
 /** What is broken in one piece, a line each: closed, simple, clockwise, enclosed, true to its allowances, square on the fold. */
@@ -124,7 +124,7 @@ function fold(piece: Piece): string[] {
   if (!folded || !before || !after) return ['has no fold edge'];
   const onLine = flatten(folded.path, FLAT_MM).every((p) => Math.abs(p.x) < BEYOND_FOLD_MM);
   const square = (path: Path, tangent: Point) =>
-    piece.name === DIAMOND || (Math.abs(Math.atan2(tangent.y, Math.abs(tangent.x))) < SQUARE && path.length > 0);
+    POINTED.test(piece.name) || (Math.abs(Math.atan2(tangent.y, Math.abs(tangent.x))) < SQUARE && path.length > 0);
   return [
     ...(beyond ? ['lies beyond its fold'] : []),
     ...(onLine ? [] : ['its fold is not at x = 0']),

@@ -17,8 +17,8 @@ const CORNERED = [
   'bib-end',
   'bag-round',
 ];
-/** A diamond's points lie at an angle. */
-const POINTED = /^gusset-(front|back)$/;
+/** A diamond's points lie at an angle, and gores meet in one. */
+const POINTED = /^(gusset-(front|back)|gores|gore-(front|back)|ear-(above|below))$/;
 /** A lining is sewn edge on edge to its twin. */
 const TWINS = /^lining-(neck|armhole|hem|top|front|back)$/;
 /** Beside these a seam ends at an opening or a closure: nothing runs on. */

@@ -23,6 +23,7 @@ const toMend: Readonly<Record<string, { readonly traits: readonly string[]; read
   'tube-dress': { traits: POSE },
   vest: { traits: POSE },
   'sleeping-bag': { traits: POSE },
+  hat: { traits: ['arms', 'legs', 'neck', 'posture', 'tail'] },
   bib: { traits: [...POSE, 'stuffing'] },
   scarf: { traits: [...POSE, 'stuffing'] },
   'wrist-warmers': { traits: POSE },

@@ -1,3 +1,4 @@
+import type { BodyKind } from '../../body';
 import { capeHalf } from '../blocks/cape';
 import { capeHead } from '../heads/cape';
 import type { Hems, Hoods } from '../heads/choices';
@@ -84,6 +85,14 @@ const capePart = part<Takes, Gives>({
     },
     { name: 'cape-hem', sewn: 2, kind: 'folded', first: capeHem, second: [] },
   ],
+  // Round toys have no face that a hood goes round.
+  unsuited: (['auto', 'two', 'three'] as const).map((from) => ({
+    choice: 'hood' as const,
+    from,
+    to: 'none' as const,
+    code: 'hood-left-out',
+    when: (_: object, __: object, kind: BodyKind) => kind === 'round',
+  })),
   notes: [
     scrapNeck,
     {
@@ -97,13 +106,20 @@ const capePart = part<Takes, Gives>({
   ],
   fit: [
     { place: 'neck', measure: 'neck-girth', garment: (look) => 2 * halfNeck(look) },
-    {
-      place: 'over-arms',
-      measure: 'over-arms-girth',
-      garment: (look) => 2 * look.length('cape.bottom'),
-      asked: ({ wearer }) => wearer.of('over-arms-girth') + OVER_ARMS_EASE_MM,
+    ...(
+      [
+        ['over-arms', 'upright', 'over-arms-girth'],
+        ['chest', 'four-legged', 'chest-girth'],
+        ['tummy', 'round', 'body-girth'],
+      ] as const
+    ).map(([place, kind, measure]) => ({
+      place,
+      bodies: [kind],
+      measure,
+      garment: (look: Look<Names>) => 2 * look.length('cape.bottom'),
+      asked: ({ wearer }: Pick<Look<Names>, 'wearer'>) => wearer.of(measure) + OVER_ARMS_EASE_MM,
       because: () => 'flare',
-    },
+    })),
   ],
   // A square of it at the neck.
   notions: [{ kind: 'closure', place: 'cape-front', length: () => 0 }],

@@ -5,6 +5,7 @@ import type { Garment } from '../rows/garment';
 import { bib } from './bib';
 import { cape } from './cape';
 import { dress } from './dress';
+import { hat } from './hat';
 import { hoodedTop } from './hooded-top';
 import { nightshirt } from './nightshirt';
 import { scarf } from './scarf';
@@ -33,6 +34,7 @@ const made: Readonly<Record<GarmentId, Garment>> = {
   'tube-dress': tubeDress,
   skirt,
   trousers,
+  hat,
   cape,
   bib,
   scarf,

@@ -52,17 +52,20 @@ export const isSelf = ({ first, second }: Seam): boolean =>
 /** A piece closed round on itself: one of its edges sewn to another, or to the same on its other half. */
 function isRing(seam: Seam, known: Known): boolean {
   const [one, two] = [seam.first[0], seam.second[0]];
-  if (!one || !two || !isSelf(seam)) return false;
+  if (!one || !two || !isSelf(seam) || isPanel(one)) return false;
   const own = known.piece(one.piece);
   if (one.edge !== two.edge) return !own.onFold;
   return own.onFold && selfSeams(one.piece, known) === 1;
 }
 
+/** Of several alike that go round: gores, the panels of a tier. */
+const isPanel = ({ times }: Ref) => (times ?? 1) > 1;
+
 /** Two layers of one outline, sewn edge to edge to be turned out: a bib, a lining, a facing with its free edge left as cut. */
 function isBagged(seam: Seam, known: Known): boolean {
   return seam.first.every((one, index) => {
     const two = seam.second[index];
-    if (!two) return false;
+    if (!two || isPanel(one)) return false;
     const [a, b] = [known.piece(one.piece), known.piece(two.piece)];
     const pair = a.mirrored && a.copies === 2;
     if (a === b) return one.edge === two.edge && !pair && selfSeams(a.name, known) > 1;

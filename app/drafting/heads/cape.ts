@@ -6,13 +6,16 @@ import { earNeeds, hoodNeeds } from './needed';
 /** A cape that closes at the neck in front, with or without a hood; never with a cord. */
 export const capeHead = head({
   id: 'cape',
-  bodies: ['upright'],
+  bodies: ['upright', 'four-legged', 'round'],
   level: 'first',
   choices: { hood: one(['auto', 'none', 'two', 'three'], 'none'), chin: chinChoice, ears: earsChoice, hem: hemChoice },
   auto: { hood: 'two' },
   suits: { chin: ({ hood }) => hood !== 'none', ears: ({ hood }) => hood !== 'none' },
   needs: [
-    ...needs(['neck-girth', 'over-arms-girth', 'cape-length']),
+    ...needs(['neck-girth', 'cape-length']),
+    ...needs(['over-arms-girth'], (_, looks) => (looks?.kind ?? 'upright') === 'upright'),
+    ...needs(['chest-girth'], (_, looks) => looks?.kind === 'four-legged'),
+    ...needs(['body-girth'], (_, looks) => looks?.kind === 'round'),
     ...needs(hoodNeeds, ({ hood }: Pick<Hoods, 'hood'>) => hood !== 'none'),
     ...needs(earNeeds, ({ hood, ears }: Pick<Hoods, 'hood'> & Ears) => hood !== 'none' && ears === 'open'),
   ],

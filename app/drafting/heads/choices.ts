@@ -19,6 +19,8 @@ export const legsChoice = one(['auto', 'two', 'tube'], 'auto');
 export const gussetChoice = one(['auto', 'diamond', 'none'], 'auto');
 /** Whether the back seam is left open for a tail. */
 export const tailChoice = one(['auto', 'open', 'covered'], 'auto');
+/** A hat covers the ears, or they come through its seams. */
+export const hatEarsChoice = one(['auto', 'open', 'covered'], 'auto');
 /** How the casing of an elastic waist is made: turned, or of a strip where its edge is too curved for that. */
 export const waistChoice = one(['auto', 'turned', 'faced'], 'auto');
 
@@ -40,6 +42,8 @@ export type Hoods = {
 export type LegCount = { readonly legs: Value<typeof legsChoice> };
 export type Gussets = { readonly gusset: Value<typeof gussetChoice> };
 export type Tails = { readonly tail: Value<typeof tailChoice> };
+export type Brims = { readonly brim: 'cuff' | 'turned' };
+export type HatEars = { readonly hatEars: Value<typeof hatEarsChoice> };
 export type Waists = { readonly waist: Value<typeof waistChoice> };
 export type Trousers = { readonly trousers: 'long' | 'short' | 'elastic' | 'pyjamas' };
 export type Skirts = {

@@ -5,10 +5,13 @@ import type { Choice, Choices, Chosen, Value } from './choice';
 export const levels = ['first', 'practice', 'patience'] as const;
 export type Level = (typeof levels)[number];
 
+/** How a toy looks; left out where a garment is asked of no toy in particular. */
+export type Looks = { readonly kind: BodyKind; readonly traits: Traits };
+
 /** A measure that a garment needs, with some choices or for some toys only, or always. A choice may still be left to us. */
 export type Need<C = object> = {
   readonly measure: MeasureId;
-  readonly when?: (choices: C, traits?: Traits) => boolean;
+  readonly when?: (choices: C, looks?: Looks) => boolean;
 };
 
 /**

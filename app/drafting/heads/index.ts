@@ -5,6 +5,7 @@
 import { bibHead } from './bib';
 import { capeHead } from './cape';
 import { dressHead } from './dress';
+import { hatHead } from './hat';
 import type { Head } from './head';
 import { hoodedTopHead } from './hooded-top';
 import { nightshirtHead } from './nightshirt';
@@ -32,6 +33,7 @@ const listed = [
   tubeDressHead,
   skirtHead,
   trousersHead,
+  hatHead,
   capeHead,
   bibHead,
   scarfHead,

@@ -1,4 +1,3 @@
-import type { Traits } from '../../body';
 import { one } from './choice';
 import {
   casedHemChoice,
@@ -10,7 +9,7 @@ import {
   tailChoice,
   waistChoice,
 } from './choices';
-import { head, needs } from './head';
+import { head, type Looks, needs } from './head';
 
 /** Trousers with an elastic waist: two legs, or a tube where the toy's are sewn together. */
 export const trousersHead = head({
@@ -31,19 +30,19 @@ export const trousersHead = head({
   needs: [
     ...needs(['waist-girth', 'hip-girth', 'body-rise', 'foot-girth']),
     ...needs(['waist-to-hem'], isTube),
-    ...needs(['thigh-girth', 'crotch-length'], (choices: LegCount, traits) => !isTube(choices, traits)),
+    ...needs(['thigh-girth', 'crotch-length'], (choices: LegCount, looks) => !isTube(choices, looks)),
     ...needs(
       ['inside-leg-length'],
-      (choices: LegCount & Trousers, traits) => !isTube(choices, traits) && choices.trousers !== 'elastic',
+      (choices: LegCount & Trousers, looks) => !isTube(choices, looks) && choices.trousers !== 'elastic',
     ),
     ...needs(['waist-to-tail', 'tail-base-girth', 'tail-girth'], leavesTail),
   ],
 });
 
-function isTube({ legs }: LegCount, traits?: Traits): boolean {
-  return legs === 'tube' || (legs === 'auto' && traits?.legs === 'sewn');
+function isTube({ legs }: LegCount, looks?: Looks): boolean {
+  return legs === 'tube' || (legs === 'auto' && looks?.traits.legs === 'sewn');
 }
 
-function leavesTail({ tail }: Tails, traits?: Traits): boolean {
-  return tail === 'open' || (tail === 'auto' && traits?.tail === true);
+function leavesTail({ tail }: Tails, looks?: Looks): boolean {
+  return tail === 'open' || (tail === 'auto' && looks?.traits.tail === true);
 }

@@ -32,6 +32,7 @@ const named: Readonly<Record<string, string>> = {
 export function edgeName({ name, role }: Pick<Edge, 'name' | 'role'>, piece: Piece): string | undefined {
   if (role === 'closure') return 'closure';
   if (role === 'hem' && name !== 'cuff' && name !== 'face') return 'hem';
+  if (name === 'hem' && role !== 'seam') return 'hem';
   if (name === 'top' && !piece.name.startsWith('skirt')) return undefined;
   return named[name];
 }

@@ -1,4 +1,4 @@
-import type { MeasureId, Mm, Traits } from '../../body';
+import type { BodyKind, MeasureId, Mm, Traits } from '../../body';
 import type { Choices } from '../heads/choice';
 import type { SizeMaker, Sizes } from '../sizes/maker';
 import type { Wearer } from '../sizes/wearer';
@@ -66,11 +66,13 @@ export type Instead<N extends Names = Names> = Change<N['choices']> & {
 export type Unsuited<N extends Names = Names> = Change<N['choices']> & {
   /** Left out where the change is no news to the maker. */
   readonly code?: string;
-  readonly when: (traits: Traits, choices: N['choices']) => boolean;
+  readonly when: (traits: Traits, choices: N['choices'], kind: BodyKind) => boolean;
 };
 
 export type FitPlace<N extends Names = Names> = When<N> & {
   readonly place: string;
+  /** Only on these kinds of body, which have the measure. */
+  readonly bodies?: readonly BodyKind[];
   readonly measure: MeasureId;
   readonly garment: (look: Look<N>) => Mm;
   /** A code, where the garment may be under the body. */

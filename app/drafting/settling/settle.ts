@@ -1,4 +1,4 @@
-import type { Body, Flag, Traits } from '../../body';
+import type { Body, Flag } from '../../body';
 import type { Adjustment } from '../draft-types';
 import type { Choices } from '../heads';
 import { active, type Garment } from '../rows/garment';
@@ -24,9 +24,9 @@ export type SettledGarment = {
 export function suit(
   garment: Garment,
   asked: Choices,
-  traits: Traits,
+  { kind, traits }: Pick<Body, 'kind' | 'traits'>,
 ): Pick<SettledGarment, 'adjustments'> & { choices: Choices } {
-  const rows = garment.unsuited.filter((row) => asked[row.choice] === row.from && row.when(traits, asked));
+  const rows = garment.unsuited.filter((row) => asked[row.choice] === row.from && row.when(traits, asked, kind));
   return {
     choices: { ...asked, ...Object.fromEntries(rows.map((row) => [row.choice, row.to])) },
     adjustments: rows.flatMap(({ code, choice }) => (code ? [{ code, by: 0, because: choice, check: [] }] : [])),

@@ -7,6 +7,8 @@ import { maker } from './maker';
 const FULLNESS = 2.4;
 /** Wider than this angle, radians, the fronts would lie in each other's way on the cloth: the rest is gathered at the neck. */
 const WIDEST = 4.4;
+/** What a cape's hem passes over. */
+const WIDEST_OF = { upright: 'over-arms-girth', 'four-legged': 'chest-girth', round: 'body-girth' } as const;
 export const OVER_ARMS_EASE_MM = 10;
 
 /** No neck is cut tighter than this radius: there must be room for its allowance. */
@@ -16,7 +18,7 @@ const TIGHTEST_MM = 12;
 export const capeSizes = maker([], ['neck', 'capeNeck', 'capeHem', 'capeLength'], (wearer) => {
   const length = Math.max(wearer.of('cape-length'), wearer.hem + 10);
   const neck = easedNeck(wearer.of('neck-girth'), wearer.cloth);
-  const hem = Math.max(wearer.of('over-arms-girth') + OVER_ARMS_EASE_MM, neck + FULLNESS * length);
+  const hem = Math.max(wearer.of(WIDEST_OF[wearer.kind]) + OVER_ARMS_EASE_MM, neck + FULLNESS * length);
   const top: Mm = Math.max(neck, hem - WIDEST * length, TIGHTEST_MM * WIDEST);
   return { sizes: { neck, capeNeck: top / 2, capeHem: hem / 2, capeLength: length } };
 });

@@ -1,9 +1,10 @@
-import type { Body, Known, MeasureId, Mm, Scale, Traits } from '../../body';
+import type { Body, BodyKind, Known, MeasureId, Mm, Scale, Traits } from '../../body';
 import type { Cloth } from './cloths';
 import { easedGirth, easedLength, LEAST_EASE_MM } from './ease';
 
 /** A body as the size makers see it: its measures, the choices, the fit and the cloth, ready to be eased. */
 export type Wearer<C extends object = object> = {
+  readonly kind: BodyKind;
   readonly traits: Traits;
   readonly cloth: Cloth;
   readonly share: number;
@@ -43,6 +44,7 @@ export function wearerOf<C extends object>(
   const of = (id: MeasureId) => known(id).value;
   return {
     ...settings,
+    kind: body.kind,
     traits: body.traits,
     known,
     of,

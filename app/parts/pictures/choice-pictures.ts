@@ -1,4 +1,5 @@
 import { bodicePictures } from './bodice-pictures';
+import { hatPictures } from './hat-pictures';
 import { neckPictures } from './neck-pictures';
 import { skirtPictures } from './skirt-pictures';
 import {
@@ -34,6 +35,7 @@ export const choicePictures: Readonly<Record<string, Picture>> = {
   ...neckPictures,
   ...skirtPictures,
   ...trouserPictures,
+  ...hatPictures,
   'opening.auto': [...plain, measured],
   'opening.none': plain,
   'opening.slit': [...plain, stitch('M36 28v14')],

@@ -44,6 +44,11 @@ export const garmentPictures: Readonly<Record<GarmentId, Picture>> = {
     stitch('M20 21h32'),
     line('M23 16l-1 5m6-5v5m6-5v5m5-5v5m6-5v5m5-5 1 5M36 21v15'),
   ],
+  hat: [
+    cloth('M12 48C12 8 60 8 60 48z'),
+    line('M36 18v30M36 18C24 22 22 36 22 48M36 18c12 4 14 18 14 30'),
+    deep('M10 46h52v12H10z'),
+  ],
   cape: [
     cloth('M29 14q7 5 14 0C56 24 63 44 63 58q-27 9-54 0C9 44 16 24 29 14z'),
     deep('M29 14q7-6 14 0-7 5-14 0z'),

@@ -47,6 +47,8 @@ const expected: Readonly<Record<string, (choices: Choices) => number>> = {
   cape: (choices) => 1 + ears(choices),
   bib: () => GAP,
   scarf: () => 1,
+  // The brim, and an ear on either side.
+  hat: ({ hatEars }) => (hatEars === 'open' ? 3 : 1),
   'sleeping-bag': () => 1,
   vest: () => 1,
   // Two tubes.

@@ -49,9 +49,9 @@ export async function doubtsNow({ toy, garment, row }: Making, measure: MeasureI
 }
 
 /** What a garment asks of a toy that looks like this, with its choices as they were made: some are left to the toy's looks. */
-export function needsOf(row: Head, { traits }: Pick<Toy, 'traits'>, order: Order): readonly MeasureId[] {
+export function needsOf(row: Head, looks: Pick<Toy, 'kind' | 'traits'>, order: Order): readonly MeasureId[] {
   const said = Object.fromEntries(saidOf(row, order));
-  return row.needs.filter(({ when }) => when?.(said, traits) ?? true).map(({ measure }) => measure);
+  return row.needs.filter(({ when }) => when?.(said, looks) ?? true).map(({ measure }) => measure);
 }
 
 const saidOf = (row: Head, order: Order) =>

@@ -1,0 +1,20 @@
+import { one } from './choice';
+import { type HatEars, hatEarsChoice } from './choices';
+import { head, needs } from './head';
+
+/** A hat of six gores, for any head: turned up at the brim or with a cuff, the ears under it or through its seams. */
+export const hatHead = head({
+  id: 'hat',
+  bodies: ['upright', 'four-legged', 'round'],
+  level: 'practice',
+  choices: { brim: one(['cuff', 'turned'], 'cuff'), hatEars: hatEarsChoice },
+  auto: { hatEars: 'covered' },
+  needs: [
+    ...needs(['head-girth', 'over-head']),
+    ...needs(
+      ['ear-base', 'ear-girth', 'ear-inset'],
+      ({ hatEars }: HatEars, looks) =>
+        hatEars === 'open' || (hatEars === 'auto' && (looks?.traits.ears ?? 'none') !== 'none'),
+    ),
+  ],
+});

@@ -1,0 +1,59 @@
+import type { Mm } from '../../body';
+import type { Brims, HatEars } from '../heads/choices';
+import { easedGirth } from './ease';
+import { maker } from './maker';
+import type { Wearer } from './wearer';
+
+/** A seam crosses each ear with a gore at the centre front (geometry). */
+export const GORES = 6;
+/** Closer than a bodice, whatever the fit: else it falls over the eyes. */
+const EASE = 0.03;
+const LEAST_EASE_MM = 6;
+/** Over half the way over the head, mm. */
+const OVER_MM = 3;
+/** A cuff is so deep for the hat's girth, and never less than can be turned, mm. */
+const CUFF = 0.075;
+const LEAST_CUFF_MM = 12;
+/** An ear comes through a slit this much longer than half of it, at least so far below the crown; below it so much is sewn, less where a cuff closes it, mm. */
+const EAR_ROOM = 1.1;
+const BELOW_CROWN_MM = 12;
+const ABOVE_BRIM_MM = 10;
+const ABOVE_CUFF_MM = 8;
+const MOST_OF_SEAM = 0.6;
+/** A head whose way over is less than this share of its girth could not be one. */
+const SHALLOWEST = 1 / (2 * Math.PI);
+const ROOM_OVER_FLAT = 1.12;
+
+/** A hat by its gores: round the brim, down from the crown, the cuff, the ears' slits (0 without). */
+export const hatSizes = maker(
+  [],
+  ['hatRound', 'goreCount', 'goreRound', 'goreOver', 'cuffDeep', 'earFrom', 'earLong', 'earMissing', 'flatHead'],
+  (wearer: Wearer<HatEars & Brims>) => {
+    const round = easedGirth(wearer.of('head-girth'), EASE, wearer.cloth, LEAST_EASE_MM, GORES);
+    const wanted = wearer.of('over-head') / 2 + OVER_MM;
+    const least = round * SHALLOWEST * ROOM_OVER_FLAT;
+    const over = Math.max(wanted, least);
+    return {
+      sizes: {
+        hatRound: round,
+        goreCount: GORES,
+        goreRound: round,
+        goreOver: over,
+        cuffDeep: Math.max(round * CUFF, LEAST_CUFF_MM),
+        flatHead: over - wanted,
+        ...earsOf(wearer, over),
+      },
+    };
+  },
+);
+
+function earsOf(wearer: Wearer<HatEars & Brims>, over: Mm): Record<'earFrom' | 'earLong' | 'earMissing', Mm> {
+  if (wearer.choices.hatEars !== 'open') return { earFrom: 0, earLong: 0, earMissing: 0 };
+  const wanted = EAR_ROOM * Math.max(wearer.of('ear-base'), wearer.of('ear-girth') / 2);
+  const below = wearer.choices.brim === 'cuff' ? ABOVE_CUFF_MM : wearer.hem + ABOVE_BRIM_MM;
+  const lowest = over - Math.min(below, over / 4);
+  const highest = Math.min(BELOW_CROWN_MM, over / 4);
+  const long = Math.min(wanted, lowest - highest, over * MOST_OF_SEAM);
+  const from = Math.min(Math.max(wearer.of('ear-inset'), highest), lowest - long);
+  return { earFrom: from, earLong: long, earMissing: wanted - long };
+}

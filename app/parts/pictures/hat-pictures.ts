@@ -1,0 +1,14 @@
+import { cloth, deep, line, measured, type Picture, skin, stitch } from './strokes';
+
+const crown = cloth('M12 48C12 8 60 8 60 48z');
+const gores = line('M36 18v30M36 18C24 22 22 36 22 48M36 18c12 4 14 18 14 30');
+const ears = skin('M18 30C4 18 4 6 10 4c8 2 12 12 14 20zM54 30C68 18 68 6 62 4c-8 2-12 12-14 20z');
+
+/** A hat by its brim, and where the ears are. */
+export const hatPictures: Readonly<Record<string, Picture>> = {
+  'brim.cuff': [crown, gores, deep('M10 46h52v12H10z')],
+  'brim.turned': [crown, gores, stitch('M12 44q24 4 48 0')],
+  'hatEars.auto': [crown, measured],
+  'hatEars.open': [crown, gores, ears],
+  'hatEars.covered': [crown, gores],
+};
