@@ -4,6 +4,7 @@ import { type GarmentId, heads } from '../heads';
 import type { Garment } from '../rows/garment';
 import { bib } from './bib';
 import { cape } from './cape';
+import { coat } from './coat';
 import { dress } from './dress';
 import { hat } from './hat';
 import { hoodedTop } from './hooded-top';
@@ -34,6 +35,7 @@ const made: Readonly<Record<GarmentId, Garment>> = {
   'tube-dress': tubeDress,
   skirt,
   trousers,
+  coat,
   hat,
   cape,
   bib,

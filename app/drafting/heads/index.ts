@@ -4,6 +4,7 @@
  */
 import { bibHead } from './bib';
 import { capeHead } from './cape';
+import { coatHead } from './coat';
 import { dressHead } from './dress';
 import { hatHead } from './hat';
 import type { Head } from './head';
@@ -33,6 +34,7 @@ const listed = [
   tubeDressHead,
   skirtHead,
   trousersHead,
+  coatHead,
   hatHead,
   capeHead,
   bibHead,

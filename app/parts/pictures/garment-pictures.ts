@@ -44,6 +44,10 @@ export const garmentPictures: Readonly<Record<GarmentId, Picture>> = {
     stitch('M20 21h32'),
     line('M23 16l-1 5m6-5v5m6-5v5m5-5v5m6-5v5m5-5 1 5M36 21v15'),
   ],
+  coat: [
+    cloth('M22 10C8 8 6 22 16 26L12 58q2 8 12 8h24q10 0 12-8L56 26C66 22 64 8 50 10q2 14-14 14T22 10z'),
+    stitch('M20 14C14 14 12 20 20 24L16 56q2 6 8 6h24q6 0 8-6L52 24C60 20 58 14 52 14'),
+  ],
   hat: [
     cloth('M12 48C12 8 60 8 60 48z'),
     line('M36 18v30M36 18C24 22 22 36 22 48M36 18c12 4 14 18 14 30'),

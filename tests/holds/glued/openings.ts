@@ -46,6 +46,7 @@ const expected: Readonly<Record<string, (choices: Choices) => number>> = {
   // Neck, fronts and hem are one; under a hood so are they and the face.
   cape: (choices) => 1 + ears(choices),
   bib: () => GAP,
+  coat: () => GAP,
   scarf: () => 1,
   // The brim, and an ear on either side.
   hat: ({ hatEars }) => (hatEars === 'open' ? 3 : 1),
