@@ -6,6 +6,9 @@ import type { TriedPoint } from '../shared/trying/points';
 /** Tall enough that no two points lie on each other. */
 const FRAME = { width: 340, height: 300 } as const;
 
+/** From the middle of one point to the next, in the frame's units. */
+const LEAST_APART = 30;
+
 type PointsFigureProps = {
   readonly body: Body;
   readonly points: readonly TriedPoint[];
@@ -17,12 +20,18 @@ type PointsFigureProps = {
 export function PointsFigure({ body, points, chosen, onChoose }: PointsFigureProps) {
   const { say } = useWords();
   const places = spots(body.kind, body.traits, body.sizes, 'front', FRAME);
+  const laid = apart(
+    points.map((point, index) => {
+      const found = places[point.spot] ?? { x: FRAME.width - 20, y: 20 + LEAST_APART * index };
+      const middle = places.neckDrop?.x ?? FRAME.width / 2;
+      return { point, at: point.atLeft ? { x: 2 * middle - found.x, y: found.y } : found };
+    }),
+  );
   return (
     <fieldset class="tried-figure">
       <legend class="unseen">{say('screen.tried.points')}</legend>
       <FigurePicture figure={figure(body.kind, body.traits, body.sizes, 'front', FRAME)} />
-      {points.map((point, index) => {
-        const at = places[point.spot] ?? { x: FRAME.width - 20, y: 20 + 30 * index };
+      {laid.map(({ point, at }) => {
         return (
           <button
             key={point.id}
@@ -41,4 +50,18 @@ export function PointsFigure({ body, points, chosen, onChoose }: PointsFigurePro
       })}
     </fieldset>
   );
+}
+
+type Laid = { readonly point: TriedPoint; readonly at: { readonly x: number; readonly y: number } };
+
+/** Points nearer than a finger can tell are moved down, one after the other. */
+function apart(points: readonly Laid[]): readonly Laid[] {
+  const laid: Laid[] = [];
+  for (const each of points) {
+    let { at } = each;
+    const hits = () => laid.some((other) => Math.hypot(other.at.x - at.x, other.at.y - at.y) < LEAST_APART);
+    for (let moved = 0; moved < FRAME.height && hits(); moved++) at = { x: at.x, y: at.y + 1 };
+    laid.push({ ...each, at });
+  }
+  return laid;
 }

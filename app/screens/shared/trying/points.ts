@@ -18,6 +18,8 @@ export type Turn = {
 export type TriedPoint = {
   readonly id: string;
   readonly spot: string;
+  /** At the viewer's left, where the right has many. */
+  readonly atLeft?: true;
   /** Turned for width (tight, loose) or for length (short, long). */
   readonly width: readonly Turn[];
   readonly length: readonly Turn[];
@@ -76,7 +78,14 @@ export const triedPoints: readonly TriedPoint[] = [
     length: [],
     check: 'armhole-depth',
   },
-  { id: 'upper-arm', spot: 'elbowOuter', width: [turn('bicep', fit('bicep'))], length: [], check: 'upper-arm-girth' },
+  {
+    id: 'upper-arm',
+    spot: 'elbowOuter',
+    atLeft: true,
+    width: [turn('bicep', fit('bicep'))],
+    length: [],
+    check: 'upper-arm-girth',
+  },
   {
     id: 'wrist',
     spot: 'cuffOuter',
