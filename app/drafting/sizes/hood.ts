@@ -1,4 +1,4 @@
-import type { Mm } from '../../body';
+import type { Flag, Mm } from '../../body';
 import type { Ears, Hoods } from '../heads/choices';
 import { maker } from './maker';
 import type { Wearer } from './wearer';
@@ -47,9 +47,20 @@ export const hoodSizes = maker(
         strip: wearer.choices.hood === 'three' ? Math.min(strip, widest) : 0,
         chinGap: wearer.choices.chin === 'meet' ? 0 : gap / 2,
       },
+      stops: tooDeep(face, depth),
     };
   },
 );
+
+/** Deeper than this many face edges no head is, and no hood can be drawn. */
+const DEEPEST_OF_FACE = 3;
+
+function tooDeep(face: Mm, depth: Mm): Flag[] {
+  const values = { depth, face };
+  return depth > face * DEEPEST_OF_FACE
+    ? [{ code: 'hood-too-deep', severity: 'impossible', measures: ['hood-depth', 'face-edge'], values }]
+    : [];
+}
 
 /** Twice the way from the middle of the head to the middle of an ear, as far as a strip can be that wide. */
 function overEars(wearer: Wearer, usual: Mm): Mm {

@@ -75,6 +75,8 @@ function sideOf(wearer: Wearer): number {
 /** Share of a band's height that its front dips, of the neck that a halter's top and strap are, and a strap's own width. */
 const DIP = { straight: 0, dipped: 0.3 } as const;
 const HALTER_SHARE = 0.09;
+/** And of the half chest below it, at most. */
+const WIDEST_HALTER = 0.95;
 const STRAP_SHARE = 0.06;
 const NARROWEST_STRAP_MM = 8;
 const STRAP_AT = 0.5;
@@ -113,7 +115,7 @@ export const bandSizes = maker(
         hemHalf,
         bandHeight: height,
         frontDip: kind === 'dipped' ? height * DIP.dipped : DIP.straight,
-        halterHalf: Math.max(wearer.of('neck-girth') * HALTER_SHARE, strapWidth + 1),
+        halterHalf: Math.min(Math.max(wearer.of('neck-girth') * HALTER_SHARE, strapWidth + 1), topHalf * WIDEST_HALTER),
         halterHeight: wearer.of('armhole-depth') * 0.8,
         roundHeight,
         strapWidth,
