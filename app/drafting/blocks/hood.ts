@@ -136,7 +136,8 @@ export const hoodStrip = block({
   edges: ['face', 'side', 'side-front', 'ear', 'side-back', 'nape', 'centre'],
   draw: (sizes) => {
     const { stripFace, stripNape, stripSide, stripEven } = sizes;
-    const even = Math.min(stripEven, stripSide * 0.9);
+    const tail = Math.abs(stripFace - stripNape) * LEAST_TAIL;
+    const even = Math.max(Math.min(stripEven, stripSide * 0.9, stripSide - tail), 0);
     const side = (length: number): Path => [
       line(point(stripFace, 0), point(stripFace, even)),
       hermite(point(stripFace, even), DOWN, point(stripNape, length), DOWN, 0.4, 0.4),
@@ -156,6 +157,8 @@ export const hoodStrip = block({
   },
 });
 const DOWN = point(0, 1);
+/** A strip takes at least so many times what it narrows by to do so. */
+const LEAST_TAIL = 1.5;
 
 /** A seam over the head, whole or with an opening for an ear between its front and its back. */
 function withEar(name: string, path: Path, { earFrom, earOpen }: Ear): Record<string, Path> {
