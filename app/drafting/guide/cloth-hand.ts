@@ -27,6 +27,11 @@ const woven: ClothHand = {
 const hands: Readonly<Record<string, ClothHand>> = {
   'quilting-cotton': woven,
   linen: woven,
+  lawn: { ...woven, machineNeedle: 70, stitch: 1.8, handNeedle: 10 },
+  satin: { ...woven, machineNeedle: 70, handNeedle: 10, heat: 'warm' },
+  tulle: { ...woven, machineNeedle: 70, handNeedle: 10, heat: 'never' },
+  'light-denim': { ...woven, machineNeedle: 90, stitch: 2.5, handNeedle: 8 },
+  needlecord: { ...woven, machineNeedle: 90, stitch: 2.5, handNeedle: 8, heat: 'warm' },
   flannel: { ...woven, stitch: 2.2, handNeedle: 8 },
   jersey: { ...woven, machineNeedle: 75, point: 'ballpoint', stitch: 2.5, gives: true, heat: 'warm' },
   'sweatshirt-fleece': {

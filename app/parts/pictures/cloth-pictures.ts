@@ -18,6 +18,17 @@ export const clothPictures: Readonly<Record<string, Picture>> = {
       d: rows(8, 5.5, (y) => `M12 ${y}h48`) + Array.from({ length: 8 }, (_, i) => `M${16 + i * 6} 14v44`).join(''),
     },
   ],
+  lawn: [swatch, { as: 'line', d: rows(4, 11, (y) => [20, 33, 46].map((x) => `M${x} ${y}l3 4 3-4m-3 4v4`).join('')) }],
+  satin: [swatch, { as: 'deep', d: 'M22 12h6L14 60h-4v-8zM46 12h10L40 60H30z' }],
+  tulle: [
+    swatch,
+    {
+      as: 'line',
+      d: [0, 1, 2, 3, 4, 5].map((i) => `M${12 + i * 8} 14l8 44M${20 + i * 8} 14l-8 44`).join(''),
+    },
+  ],
+  'light-denim': [swatch, { as: 'line', d: [0, 1, 2, 3, 4, 5, 6].map((i) => `M${12 + i * 6} ${58}l6-44`).join('') }],
+  needlecord: [swatch, { as: 'line', d: [0, 1, 2, 3, 4, 5, 6, 7, 8].map((i) => `M${14 + i * 5.5} 14v44`).join('') }],
   flannel: [swatch, { as: 'deep', d: 'M22 12h8v48h-8zM44 12h8v48h-8zM10 22h52v8H10zM10 44h52v8H10z' }],
   jersey: [swatch, { as: 'line', d: rows(5, 9, (y) => `M14 ${y}l4 5 4-5m2 0 4 5 4-5m2 0 4 5 4-5m2 0 4 5 4-5`) }],
   'sweatshirt-fleece': [swatch, { as: 'line', d: rows(5, 9, (y) => `M14 ${y + 2}q4-5 8 0t8 0 8 0 8 0 8 0`) }],
