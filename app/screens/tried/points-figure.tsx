@@ -21,33 +21,46 @@ export function PointsFigure({ body, points, chosen, onChoose }: PointsFigurePro
   const { say } = useWords();
   const places = spots(body.kind, body.traits, body.sizes, 'front', FRAME);
   const laid = apart(
-    points.map((point, index) => {
-      const found = places[point.spot] ?? { x: FRAME.width - 20, y: 20 + LEAST_APART * index };
+    points.flatMap((point) => {
+      const found = places[point.spot];
+      if (!found) return [];
       const middle = places.neckDrop?.x ?? FRAME.width / 2;
-      return { point, at: point.atLeft ? { x: 2 * middle - found.x, y: found.y } : found };
+      return [{ point, at: point.atLeft ? { x: 2 * middle - found.x, y: found.y } : found }];
     }),
   );
+  const others = points.filter(({ spot }) => !places[spot]);
   return (
-    <fieldset class="tried-figure">
+    <fieldset class="tried-points">
       <legend class="unseen">{say('screen.tried.points')}</legend>
-      <FigurePicture figure={figure(body.kind, body.traits, body.sizes, 'front', FRAME)} />
-      {laid.map(({ point, at }) => {
-        return (
+      <div class="tried-figure">
+        <FigurePicture figure={figure(body.kind, body.traits, body.sizes, 'front', FRAME)} />
+        {laid.map(({ point, at }) => (
           <button
             key={point.id}
             type="button"
             class="tried-point"
             aria-pressed={chosen === point}
             aria-label={say(`tried.${point.id}`)}
-            style={{
-              insetInlineStart: 'auto',
-              left: `${(at.x / FRAME.width) * 100}%`,
-              top: `${(at.y / FRAME.height) * 100}%`,
-            }}
+            style={{ left: `${(at.x / FRAME.width) * 100}%`, top: `${(at.y / FRAME.height) * 100}%` }}
             onClick={() => onChoose(point)}
           />
-        );
-      })}
+        ))}
+      </div>
+      {others.length > 0 && (
+        <div class="tried-others">
+          {others.map((point) => (
+            <button
+              key={point.id}
+              type="button"
+              class="plain"
+              aria-pressed={chosen === point}
+              onClick={() => onChoose(point)}
+            >
+              {say(`tried.${point.id}`)}
+            </button>
+          ))}
+        </div>
+      )}
     </fieldset>
   );
 }

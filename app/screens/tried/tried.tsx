@@ -45,7 +45,7 @@ function TriedPage({ making }: { readonly making: Making }) {
       acts={<Accept making={making} proposal={proposal.is === 'proposed' ? proposal.proposal : null} />}
     >
       <PointsFigure body={making.body} points={offered} chosen={point} onChoose={setPoint} />
-      {!point && <p>{say('screen.tried.point')}</p>}
+      {draft && !point && <p>{say(offered.length > 0 ? 'screen.tried.point' : 'screen.tried.nowhere')}</p>}
       {point && draft && (
         <>
           <Picks
