@@ -15,18 +15,28 @@ const rank = { impossible: 0, unlikely: 1, note: 2 } as const;
  * that for the second (two that were swapped).
  */
 export function flagsOf(body: Body, context: RuleContext): readonly Flag[] {
-  const { suspicions, blame } = suspect(body);
-  const judged: Judged = { ...context, suspicions };
-  const against = (id: MeasureId | undefined) => (id && (blame.get(id) ?? unjudged(body, id))) ?? -CERTAIN;
+  const first = suspect(body);
+  const against = (id: MeasureId | undefined) => (id && (first.blame.get(id) ?? unjudged(body, id))) ?? -CERTAIN;
   const byBlame = (a: MeasureId, b: MeasureId) => against(b) - against(a);
-  const cleared = without(body, new Set(suspicions.flatMap(({ measures }) => measures)));
-  const flags = rules
-    .flatMap((rule) =>
-      breachesOf(rule, { body, cleared }, judged).map((breach) => flagOf(rule, breach, byBlame, suspicions)),
-    )
-    .sort((a, b) => rank[a.severity] - rank[b.severity] || against(b.measures[0]) - against(a.measures[0]));
+  const told = (suspicions: readonly Suspicion[], about: readonly Rule[]) => {
+    const cleared = without(body, new Set(suspicions.flatMap(({ measures }) => measures)));
+    const judged: Judged = { ...context, suspicions };
+    return about.flatMap((rule) =>
+      breachesOf(rule, { body, cleared }, judged).map((breach) => flagOf(rule, breach, byBlame, first.suspicions)),
+    );
+  };
+  const impossible = told(first.suspicions, cannotBe);
+  // What cannot be says nothing of what the others should be.
+  const accused = new Set(impossible.flatMap(({ measures }) => measures.slice(0, 1)));
+  const { suspicions } = accused.size === 0 ? first : suspect(without(body, accused));
+  const flags = [...impossible, ...told(suspicions, others)].sort(
+    (a, b) => rank[a.severity] - rank[b.severity] || against(b.measures[0]) - against(a.measures[0]),
+  );
   return onceEach(flags);
 }
+
+const cannotBe = rules.filter(({ severity }) => severity === 'impossible');
+const others = rules.filter(({ severity }) => severity !== 'impossible');
 
 /** Stands for an evidence no other can outweigh. */
 const CERTAIN = 1e9;
@@ -68,7 +78,8 @@ function flagOf(
 ): Flag {
   const measures = 'otherOffer' in values ? ids : [...ids].sort(byBlame);
   const offer = 'offer' in values ? undefined : offerFor(suspicions, measures[0]);
-  return { code, severity, measures, values: offer === undefined ? values : { ...values, offer } };
+  const about = ids.some((id, at) => id !== measures[at]) && { about: ids };
+  return { code, severity, measures, ...about, values: offer === undefined ? values : { ...values, offer } };
 }
 
 function offerFor(suspicions: readonly Suspicion[], id: MeasureId | undefined) {

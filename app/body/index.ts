@@ -35,8 +35,10 @@ export type { Say } from './say';
 export { type ByScale, type Scale, scaleOf } from './scale';
 export { type SizeId, sizeIds } from './sizes';
 export { teach } from './teach';
+export { mostTelling, type Telling } from './telling';
 export { longestTie } from './ties';
 export { hemOf, USUAL_CASING_MM, USUAL_HEM_MM } from './turned-up';
+export { typedUnit } from './typed-unit';
 export {
   LONGEST_MM,
   MM_PER_INCH,

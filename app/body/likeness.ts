@@ -21,9 +21,10 @@ const READING_MM = 0.8;
 /** The least evidence (as a number of readings) behind the usual spreads; more readings than this may overrule them. */
 export const USUAL_WEIGHT = 8;
 
-/** A build the maker names is taken to be right this often; a firm head is this many times commoner on a doll. */
+/** A build the maker names is taken to be right this often; a firm head is this many times commoner on a doll, and ears rarer. */
 const NAMED_SHARE = 0.95;
 const FIRM_HEAD_ODDS = 8;
+const EARED_ODDS = 1 / 6;
 
 export type Taken = { readonly measure: Measure<MeasureId>; readonly value: Mm };
 
@@ -87,7 +88,8 @@ function shareOf(build: Build, { kind, traits, taught }: Looks): number {
   if (all.some(({ id }) => id === traits.build))
     return build.id === traits.build ? NAMED_SHARE : (1 - NAMED_SHARE) / (all.length - 1);
   const firm = traits.head === 'firm' && build.head === 'firm' ? FIRM_HEAD_ODDS : 1;
-  return firm * (taught?.[build.id]?.share ?? build.share);
+  const eared = traits.ears !== 'none' && build.ears === 'none' ? EARED_ODDS : 1;
+  return firm * eared * (taught?.[build.id]?.share ?? build.share);
 }
 
 /** Typical value of a measure in a build, for a toy's traits, mm; null where the kind has no such measure. */

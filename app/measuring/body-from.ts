@@ -7,6 +7,7 @@ import {
   type Knowns,
   type MeasureId,
   type Mm,
+  type Taught,
   usualTraits,
 } from '../body';
 import { followsFrom } from './follows';
@@ -20,6 +21,8 @@ type Told = Pick<Card, 'readings' | 'corrections'> & {
   readonly toy: Pick<Card['toy'], 'body' | 'traits'>;
   /** Measures read off a photograph, and the give stated there, mm. */
   readonly fromPhoto?: { readonly [M in MeasureId]?: Mm };
+  /** What the maker's other toys say of this one; never part of a card. */
+  readonly taught?: Taught | undefined;
 };
 
 /**
@@ -37,7 +40,12 @@ export function bodyFrom(card: Told): Body {
     }),
   );
   const told: Knowns = { ...followsFrom(taken), ...taken };
-  const wearer = { kind, traits: { ...usualTraits, ...traits }, sizes: told };
+  const wearer = {
+    kind,
+    traits: { ...usualTraits, ...traits },
+    sizes: told,
+    ...(card.taught && { taught: card.taught }),
+  };
   return { ...wearer, sizes: { ...estimates(wearer), ...told }, corrections: card.corrections ?? {} };
 }
 

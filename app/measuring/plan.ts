@@ -31,8 +31,15 @@ export type Plan = {
   readonly worksOut: readonly MeasureId[];
 };
 
-/** What has been answered already. Measures the body has from tape or photo count as done without being named. */
-export type Progress = { readonly done?: readonly MeasureId[]; readonly skipped?: readonly MeasureId[] };
+/**
+ * What has been answered already; measures the body has from tape or photo count as done without being named. `believed`
+ * is the body as far as nothing speaks against its readings: what is suggested is built on that.
+ */
+export type Progress = {
+  readonly done?: readonly MeasureId[];
+  readonly skipped?: readonly MeasureId[];
+  readonly believed?: Body;
+};
 
 /** One side after the other, so that the toy is turned as rarely as possible; on each side once from head to tail. */
 const views: readonly View[] = ['front', 'side', 'back'];
@@ -54,7 +61,11 @@ const regions: readonly Measure['region'][] = [
  * side of the toy at a time, then the wishes with suggested values. What follows exactly from others is not asked,
  * unless one of those was skipped. Measures the body's kind does not have are left out.
  */
-export function plan(needs: readonly MeasureId[], body: Body, { done = [], skipped = [] }: Progress = {}): Plan {
+export function plan(
+  needs: readonly MeasureId[],
+  body: Body,
+  { done = [], skipped = [], believed = body }: Progress = {},
+): Plan {
   const wanted = new Set(needs.filter((id) => findMeasure(id)?.typical[body.kind]));
   const answered = new Set([...done, ...[...wanted].filter((id) => isTaken(body.sizes[id]))]);
   const worksOut = followers(
@@ -68,7 +79,7 @@ export function plan(needs: readonly MeasureId[], body: Body, { done = [], skipp
     const turn = nature !== 'wish' && view !== facing;
     if (turn) facing = view;
     const state = answered.has(id) ? 'done' : skipped.includes(id) ? 'skipped' : 'open';
-    steps.push({ measure: id, view, turn, state, suggested: nature === 'wish' ? estimate(body, id) : null });
+    steps.push({ measure: id, view, turn, state, suggested: nature === 'wish' ? estimate(believed, id) : null });
   }
   return { steps, turns: steps.filter((step) => step.turn).length, worksOut };
 }

@@ -12,6 +12,6 @@ export { Header, Page, useHeading } from './page';
 export { type Pick, Picks } from './picks';
 export { ChoicePicture, ClothPicture, GarmentPicture, hasPictures } from './pictures/picture';
 export { Portrait, TraitPicture } from './portrait';
-export { sayFirst, useWords, WordsContext } from './say';
+export { type Speech, sayFirst, useWords, WordsContext } from './say';
 export { TableScene } from './table-scene';
 export { TapeLine } from './tape-line';

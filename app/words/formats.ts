@@ -4,8 +4,9 @@ import { formatLength, type Unit } from '../body';
 type Format = (value: unknown, locale: string, values: Readonly<Record<string, unknown>>) => string;
 
 export const formats: Readonly<Record<string, Format>> = {
-  /** mm, in the unit given beside it as `unit`. */
-  length: (value, locale, { unit }) => formatLength(Number(value), { unit: unitOf(unit), locale }),
+  /** mm, in the unit given beside it as `unit`; what is words already stays. */
+  length: (value, locale, { unit }) =>
+    typeof value === 'string' ? value : formatLength(Number(value), { unit: unitOf(unit), locale }),
   /** The same without its unit, for a column that says it above. */
   bare: (value, locale, { unit }) => formatLength(Number(value), { unit: unitOf(unit), locale }, true),
   /** Radians, to a whole degree. */

@@ -42,6 +42,8 @@ test('by touch, with the network gone after the first load: from the empty app t
   await other.field().waitFor();
   expect(other.page.url()).toBe(page.url());
   seen.push(...(await measureUntil(other, Number.POSITIVE_INFINITY)));
+  await other.heading(/How long/);
+  await other.press('Look it over');
   await other.heading('Look it over');
   await expect.poll(() => placeKept(page)).toBe('review');
   await other.page.close();

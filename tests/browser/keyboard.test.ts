@@ -46,6 +46,8 @@ test('by keyboard alone: from the empty app to the saved pattern', async () => {
     await page.keyboard.press('Enter');
     await page.waitForURL((url) => url.href !== before);
   }
+  await maker.heading(/How long/);
+  await follow(page, 'Look it over');
   await maker.heading('Look it over');
   await follow(page, 'Draw the pattern');
   await page.getByRole('link', { name: 'Put it on paper' }).waitFor();

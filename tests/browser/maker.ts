@@ -100,7 +100,7 @@ export class Maker {
   }
 
   /** Another screen of the garment under way, shown when there is a button or link of this name. */
-  async go(screen: string, shown?: string): Promise<void> {
+  async go(screen: string, shown?: string | RegExp): Promise<void> {
     const [, toy, garment] = /#\/toy\/(\w+)\/(\w+)/.exec(this.page.url()) ?? [];
     await this.at(`toy/${toy}/${garment}/${screen}`);
     if (shown) await this.named(shown).first().waitFor({ timeout: 60_000 });

@@ -24,9 +24,10 @@ export const screenWalk: readonly (readonly [name: string, reach: (maker: Maker)
   ['step-again', (maker) => maker.again('17⅜')],
   ['step-wrong', async (maker) => maker.step('body-girth').then(() => maker.wrong('5 1/'))],
   ['step-flag', (maker) => maker.doubt()],
+  ['wishes', (maker) => maker.go('wishes', 'Look it over')],
   ['step-wish', (maker) => maker.step('body-length')],
   ['step-cm', (maker) => maker.press('centimetres')],
   ['photo', async (maker) => maker.step('armhole-depth').then(() => maker.press('By photo'))],
-  ['review', (maker) => maker.go('review', 'Draw the pattern')],
+  ['review', (maker) => maker.go('review', /Draw the pattern|First:/)],
   ['toys', (maker) => maker.toys()],
 ];

@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { sleeve } from '../../app/drafting/blocks/sleeve';
+import type { Draft } from '../../app/drafting/draft-types';
 import { fits } from '../../app/drafting/garments';
 import { pathLength } from '../../app/drafting/geometry';
 import { brokenIn } from '../holds';
@@ -7,6 +8,7 @@ import { upright } from '../measured/changes';
 import { lengthNamed, made } from '../measured/made';
 import { buildCard, builds } from '../toys/builds';
 import { published } from '../toys/published';
+import { randomCard, seeded } from '../toys/random';
 
 /** A hand-knitted neck is counted in stitches: 4 of 30 may be one more or less. */
 const STITCH = 1 / 30;
@@ -45,12 +47,21 @@ describe('any two of armhole, bicep and cap height fix the third (dresspatternma
   test('a wider cap is longer', () => expect(rises(steps.map((n) => cap(120 + 10 * n, 45)))).toBe(true));
 });
 
-describe('toys whose measures were published are dressed in everything, and nothing is broken', () => {
-  test.each(published.map((card) => [card.toy.name, card] as const))('%s', (_, card) => {
+describe('toys whose measures were published are dressed in everything; nothing is broken, and all of it goes on or opens', () => {
+  // No cloth doll was found published: this one is imagined.
+  const clothDoll = randomCard(seeded(4), 'upright', { full: true, build: 'long-limbed' });
+  const toys = [...published, { ...clothDoll, toy: { ...clothDoll.toy, name: 'Cloth doll' } }];
+
+  test.each(toys.map((card) => [card.toy.name, card] as const))('%s', (_, card) => {
     const faults = upright.flatMap((garment) => {
       const draft = made(card, garment.id);
-      return (draft ? brokenIn(draft) : ['refused']).map((fault) => `${garment.id}: ${fault}`);
+      const found = draft ? [...brokenIn(draft), ...stuck(draft)] : ['refused'];
+      return found.map((fault) => `${garment.id}: ${fault}`);
     });
     expect(faults).toEqual([]);
   });
 });
+
+/** What must pass on the way on, and does not even where it opens. */
+const stuck = ({ openings }: Draft) =>
+  openings.flatMap(({ passes, through, needs, gives }) => (gives < needs ? `${passes} through ${through}` : []));

@@ -8,7 +8,7 @@ type Row = {
 };
 
 const CM = 10;
-const baby: Partial<Traits> = { posture: 'sits' };
+const baby: Partial<Traits> = { posture: 'sits', head: 'firm' };
 
 /** Toys whose measures someone published: facts to check against, not constants to fit. */
 const rows: readonly Row[] = [
@@ -16,7 +16,7 @@ const rows: readonly Row[] = [
     // "18\" Doll Clothes, part 1", stitchwhisperdesigns.com, 2013-07-18: cloth trunk, firm limbs.
     name: 'Play doll, 18 in',
     unit: MM_PER_INCH,
-    traits: { posture: 'stands' },
+    traits: { posture: 'stands', head: 'firm' },
     readings: {
       'head-girth': 12,
       'neck-girth': 6,

@@ -1,6 +1,8 @@
 import { describe, expect, it } from 'vitest';
 import { bodyKinds, estimate, type MeasureId, measures } from '../../app/body';
 import { bodyFrom } from '../../app/measuring';
+import { leaveOneOut } from '../slips/leave-one-out';
+import { published } from '../toys/published';
 import { randomCard, seeded } from '../toys/random';
 
 const TOYS = 300;
@@ -27,6 +29,20 @@ describe.each(bodyKinds)('estimates of random %s toys', (kind) => {
     expect(within / all).toBeGreaterThan(LEAST_COVERED);
     for (const [id, each] of counts) expect(each.within / each.all, id).toBeGreaterThan(LEAST_COVERED_EACH);
   });
+});
+
+describe('readings of published bodies, guessed from the others', () => {
+  const guessed = leaveOneOut(published);
+
+  it('lie within their give nine times in ten', () => {
+    const [within, toys] = guessed.reduce(([a, b], each) => [a + each.within, b + each.toys], [0, 0]);
+    expect(toys).toBeGreaterThan(30);
+    expect(within / toys).toBeGreaterThanOrEqual(LEAST_COVERED);
+  });
+
+  it.each(['arm-length', 'back-body-length'])('%s is neither long nor short on the whole', (id) =>
+    expect(Math.abs(guessed.find(({ measure }) => measure === id)?.bias ?? 1)).toBeLessThan(0.15),
+  );
 });
 
 describe('an estimate', () => {

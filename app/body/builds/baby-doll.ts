@@ -8,9 +8,10 @@ import { type Build, usualSway } from './build';
 export const babyDoll: Build = {
   id: 'baby-doll',
   kind: 'upright',
-  share: 0.15,
+  share: 0.2,
   girth: 340,
   head: 'firm',
+  ears: 'none',
   proportions: {
     height: 1.2,
     'neck-girth': 0.57,

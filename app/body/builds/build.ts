@@ -22,6 +22,8 @@ export type Build = {
   readonly sway: { readonly [L in Lean]?: number };
   /** Usual for this build alone: a firm head on a soft body speaks for it. */
   readonly head?: 'firm';
+  /** Ears that stand out speak against it. */
+  readonly ears?: 'none';
 };
 
 /** Within one build heads, trunks and limbs differ about half as much as over all toys: from memory, no source. */

@@ -4,7 +4,7 @@ import { type Build, usualSway } from './build';
 export const longLimbed: Build = {
   id: 'long-limbed',
   kind: 'upright',
-  share: 0.2,
+  share: 0.15,
   girth: 280,
   proportions: {
     height: 1.75,

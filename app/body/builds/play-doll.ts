@@ -10,6 +10,7 @@ export const playDoll: Build = {
   share: 0.2,
   girth: 270,
   head: 'firm',
+  ears: 'none',
   proportions: {
     height: 1.6,
     'neck-girth': 0.52,

@@ -3,12 +3,12 @@ import { row } from './row';
 
 /** Shoulders, arms, wings. */
 export const armMeasures = [
-  row('shoulder-length', 'surface', ['arm', 'front'], 'shoulder', [21, 0, 0], 0.6, {
+  row('shoulder-length', 'surface', ['arm', 'front'], 'shoulder', [21, 0, 0], 0.72, {
     leans: { trunk: 0.2 },
     governs: ['shoulder'],
     optional: true,
   }),
-  row('across-shoulders', 'surface', ['back', 'back'], 'shoulder', [142, 0, 0], 0.2, {
+  row('across-shoulders', 'surface', ['back', 'back'], 'shoulder', [142, 0, 0], 0.25, {
     leans: { trunk: 0.16, shoulder: 0.08 },
   }),
   row('side-inset', 'straight', ['arm', 'front'], 'limb', [26, 0, 0], 0.4, { optional: true }),

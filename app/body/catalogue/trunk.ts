@@ -22,7 +22,7 @@ export const trunkMeasures = [
   row('nape-to-leg', 'surface', ['front', 'side'], 'length', [0, 112, 0], 0.16),
   row('spine-to-leg', 'surface', ['front', 'side'], 'trunk', [0, 126, 0], 0.1, { leans: { leg: -0.05 } }),
   row('leg-spread', 'straight', ['front', 'front'], 'trunk', [0, 60, 0], 0.2),
-  row('height', 'straight', ['whole', 'front'], 'length', [450, 300, 220], 0.16),
+  row('height', 'straight', ['whole', 'front'], 'length', [450, 300, 220], 0.16, { optional: true }),
   row('top-height', 'straight', ['front', 'front'], 'length', [0, 0, 68], 0.19),
   row('top-girth', 'girth', ['front', 'front'], 'trunk', [0, 0, 455], 0.1),
   row('base-height', 'straight', ['front', 'front'], 'length', [0, 0, 60], 0.22),

@@ -18,7 +18,7 @@ export const wishes = [
   row('front-neck-drop', 'wish', ['wish', 'front'], 'trunk', [46, 0, 0], 0.23, { governs: ['frontNeckDrop'] }),
   row('back-neck-drop', 'wish', ['wish', 'back'], 'trunk', [16, 0, 0], 0.2, { governs: ['backNeckDrop'] }),
   row('arm-length', 'wish', ['wish', 'front'], 'arm', [130, 0, 0], 0.06, { governs: ['sleeveLength'] }),
-  row('underarm-length', 'wish', ['wish', 'front'], 'arm', [96, 0, 0], 0.16, {
+  row('underarm-length', 'wish', ['wish', 'front'], 'arm', [96, 0, 0], 0.25, {
     leans: { arm: 0.29 },
     governs: ['underarmLength'],
   }),
@@ -28,7 +28,7 @@ export const wishes = [
     after: ['bodice-height'],
   }),
   row('waist-to-hem', 'wish', ['wish', 'front'], 'stride', [158, 0, 70], 0.17),
-  row('inside-leg-length', 'wish', ['wish', 'front'], 'stride', [90, 0, 0], 0.22),
+  row('inside-leg-length', 'wish', ['wish', 'front'], 'stride', [90, 0, 0], 0.29),
   row('cape-length', 'wish', ['wish', 'back'], 'wish', [160, 150, 110], 0.14),
   row('bib-length', 'wish', ['wish', 'front'], 'wish', [85, 80, 83], 0.14),
   row('scarf-length', 'wish', ['wish', 'front'], 'wish', [650, 620, 880], 0.22),

@@ -1,7 +1,9 @@
 import { one } from './choice';
 import { chinChoice, type Ears, earsChoice, type Hoods, hemChoice } from './choices';
-import { head, needs } from './head';
+import { head, needs, quietly } from './head';
 import { earNeeds, hoodNeeds } from './needed';
+
+const hasHood = ({ hood }: Pick<Hoods, 'hood'>) => hood !== 'none';
 
 /** A cape that closes at the neck in front, with or without a hood; never with a cord. */
 export const capeHead = head({
@@ -16,7 +18,13 @@ export const capeHead = head({
     ...needs(['over-arms-girth'], (_, looks) => (looks?.kind ?? 'upright') === 'upright'),
     ...needs(['chest-girth'], (_, looks) => looks?.kind === 'four-legged'),
     ...needs(['body-girth'], (_, looks) => looks?.kind === 'round'),
-    ...needs(hoodNeeds, ({ hood }: Pick<Hoods, 'hood'>) => hood !== 'none'),
-    ...needs(earNeeds, ({ hood, ears }: Pick<Hoods, 'hood'> & Ears) => hood !== 'none' && ears === 'open'),
+    ...needs(
+      hoodNeeds.filter((id) => id !== 'head-girth'),
+      hasHood,
+    ),
+    // It tells how wide a strip is, and nothing has to pass over the head.
+    ...needs(['head-girth'], ({ hood }: Pick<Hoods, 'hood'>) => hood === 'auto' || hood === 'three'),
+    ...quietly(['head-girth'], hasHood),
+    ...needs(earNeeds, ({ hood, ears }: Pick<Hoods, 'hood'> & Ears) => hasHood({ hood }) && ears === 'open'),
   ],
 });

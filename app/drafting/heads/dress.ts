@@ -7,10 +7,23 @@ import {
   isRound,
   neckChoice,
   panelsChoice,
+  type Skirts,
   type Sleeves,
+  type Straps,
 } from './choices';
-import { head, needs } from './head';
-import { bareNeeds, bodiceNeeds, skirtNeeds, sleeveNeeds } from './needed';
+import { head, needs, quietly } from './head';
+import { bareNeeds, bareQuiet, belowNeeds, belowQuiet, sleeveNeeds, sleeveQuiet, yokeNeeds, yokeQuiet } from './needed';
+
+const hasShoulders = (choices: Bodices) => !isBand(choices);
+const hasSleeve = (choices: Bodices & Sleeves) => hasShoulders(choices) && choices.sleeve !== 'none';
+const isBare = (choices: Bodices & Sleeves) => hasShoulders(choices) && choices.sleeve === 'none';
+
+type Hung = Bodices & Straps;
+/** Held round the neck instead of over the shoulders. */
+const isRoundNeck = ({ bodice, straps }: Hung) => bodice === 'halter' || bodice === 'half-circle' || straps === 'neck';
+/** The hips pass the opening, or an A-line goes round them. */
+const hipMatters = ({ skirt, opening, bodice }: Pick<Skirts, 'skirt'> & Bodices & { readonly opening: string }) =>
+  skirt === 'a-line' || (opening !== 'none' && bodice !== 'half-circle');
 
 /** Any bodice with any skirt, with sleeves or straps. */
 export const dressHead = head({
@@ -44,11 +57,19 @@ export const dressHead = head({
     opening: (choices, value) => (isBand(choices) ? value === 'auto' || (value === 'none' && !isRound(choices)) : true),
   },
   needs: [
-    ...needs(bodiceNeeds, (choices: Bodices) => !isBand(choices)),
-    ...needs(sleeveNeeds, (choices: Bodices & Sleeves) => !isBand(choices) && choices.sleeve !== 'none'),
-    ...needs(bareNeeds, (choices: Bodices & Sleeves) => !isBand(choices) && choices.sleeve === 'none'),
-    ...needs(['chest-girth', 'waist-girth', 'bodice-height', 'neck-girth', 'armhole-depth', 'strap-length'], isBand),
-    ...needs(skirtNeeds),
-    ...needs(['underarm-to-waist', 'head-girth']),
+    ...needs(yokeNeeds, hasShoulders),
+    ...quietly([...yokeQuiet, ...belowNeeds, ...belowQuiet], hasShoulders),
+    ...needs(sleeveNeeds, hasSleeve),
+    ...quietly(sleeveQuiet, hasSleeve),
+    ...needs(bareNeeds, isBare),
+    ...quietly(bareQuiet, isBare),
+    ...needs(['underarm-to-waist'], hasShoulders),
+    ...needs(['chest-girth', 'bodice-height'], isBand),
+    ...needs(['neck-girth', 'armhole-depth'], (choices: Hung) => isBand(choices) && isRoundNeck(choices)),
+    ...quietly(['neck-girth', 'armhole-depth', 'strap-length', 'underarm-to-waist'], isBand),
+    ...needs(['strap-length'], (choices: Hung) => isBand(choices) && !isRoundNeck(choices)),
+    ...needs(['waist-girth', 'waist-to-hem', 'head-girth']),
+    ...needs(['hip-girth'], hipMatters),
+    ...quietly(['hip-girth']),
   ],
 });

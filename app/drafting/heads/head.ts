@@ -8,10 +8,15 @@ export type Level = (typeof levels)[number];
 /** How a toy looks; left out where a garment is asked of no toy in particular. */
 export type Looks = { readonly kind: BodyKind; readonly traits: Traits };
 
-/** A measure that a garment needs, with some choices or for some toys only, or always. A choice may still be left to us. */
+/**
+ * A measure that a garment needs, with some choices or for some toys only, or always; a choice may still be left to us. A
+ * quiet one is never a step: it is used where it is known, else estimated, because others tell it well enough or it
+ * moves no line far.
+ */
 export type Need<C = object> = {
   readonly measure: MeasureId;
   readonly when?: (choices: C, looks?: Looks) => boolean;
+  readonly quiet?: true;
 };
 
 /**
@@ -61,4 +66,9 @@ export function head<const Id extends string, const C extends Readonly<Record<st
 /** Needs without condition, or all with the same one. */
 export function needs<C = object>(measures: readonly MeasureId[], when?: Need<C>['when']): readonly Need<C>[] {
   return measures.map((measure) => (when ? { measure, when } : { measure }));
+}
+
+/** Needs that are read but never asked for. */
+export function quietly<C = object>(measures: readonly MeasureId[], when?: Need<C>['when']): readonly Need<C>[] {
+  return needs(measures, when).map((need) => ({ ...need, quiet: true }));
 }

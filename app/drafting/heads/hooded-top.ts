@@ -9,8 +9,11 @@ import {
   pocketChoice,
   type Sleeves,
 } from './choices';
-import { head, needs } from './head';
-import { bareNeeds, bodiceNeeds, earNeeds, hoodNeeds, sleeveNeeds } from './needed';
+import { head, needs, quietly } from './head';
+import { bareNeeds, bareQuiet, earNeeds, hoodNeeds, sleeveNeeds, sleeveQuiet, topNeeds } from './needed';
+
+const hasSleeve = ({ sleeve }: Pick<Sleeves, 'sleeve'>) => sleeve !== 'none';
+const isBare = ({ sleeve }: Pick<Sleeves, 'sleeve'>) => sleeve === 'none';
 
 /** A top with sleeves and a hood, for anything that sits or stands upright. */
 export const hoodedTopHead = head({
@@ -31,9 +34,11 @@ export const hoodedTopHead = head({
   auto: { opening: 'none', armhole: 'set-in', hood: 'two' },
   suits: { armhole: ({ sleeve }) => sleeve !== 'none' },
   needs: [
-    ...needs(bodiceNeeds),
-    ...needs(sleeveNeeds, ({ sleeve }: Pick<Sleeves, 'sleeve'>) => sleeve !== 'none'),
-    ...needs(bareNeeds, ({ sleeve }: Pick<Sleeves, 'sleeve'>) => sleeve === 'none'),
+    ...topNeeds,
+    ...needs(sleeveNeeds, hasSleeve),
+    ...quietly(sleeveQuiet, hasSleeve),
+    ...needs(bareNeeds, isBare),
+    ...quietly(bareQuiet, isBare),
     ...needs(hoodNeeds),
     { measure: 'paw-girth', when: ({ pocket }) => pocket },
     ...needs(earNeeds, ({ ears }: Ears) => ears === 'open'),

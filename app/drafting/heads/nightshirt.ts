@@ -1,7 +1,7 @@
 import { one } from './choice';
 import { armholeChoice, hemChoice, neckChoice, openingChoice } from './choices';
-import { head, needs } from './head';
-import { bodiceNeeds, sleeveNeeds } from './needed';
+import { head, needs, quietly } from './head';
+import { belowNeeds, belowQuiet, sleeveNeeds, sleeveQuiet, yokeNeeds, yokeQuiet } from './needed';
 
 /** A long, swinging shirt with sleeves, down past the hips. */
 export const nightshirtHead = head({
@@ -18,5 +18,11 @@ export const nightshirtHead = head({
     hem: hemChoice,
   },
   auto: { opening: 'none', armhole: 'set-in' },
-  needs: [...needs(bodiceNeeds), ...needs(['underarm-to-waist', 'waist-to-hem', 'hip-girth']), ...needs(sleeveNeeds)],
+  needs: [
+    ...needs([...yokeNeeds, ...belowNeeds.filter((id) => id !== 'hem-girth')]),
+    ...quietly([...yokeQuiet, ...belowQuiet, 'hem-girth']),
+    ...needs(['underarm-to-waist', 'waist-to-hem', 'hip-girth']),
+    ...needs(sleeveNeeds),
+    ...quietly(sleeveQuiet),
+  ],
 });

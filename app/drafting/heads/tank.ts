@@ -1,6 +1,6 @@
 import { casedHemChoice, neckChoice, openingChoice } from './choices';
-import { head, needs } from './head';
-import { bareNeeds, bodiceNeeds } from './needed';
+import { head, needs, quietly } from './head';
+import { bareNeeds, bareQuiet, topNeeds } from './needed';
 
 /** A top without sleeves, cut wide at the neck; neck and armholes are bound, faced or collared. */
 export const tankHead = head({
@@ -10,5 +10,5 @@ export const tankHead = head({
   opensAt: 'back',
   choices: { opening: openingChoice, neck: neckChoice, hem: casedHemChoice },
   auto: { opening: 'none' },
-  needs: [...needs(bodiceNeeds), ...needs(bareNeeds)],
+  needs: [...topNeeds, ...needs(bareNeeds), ...quietly(bareQuiet)],
 });

@@ -1,7 +1,7 @@
 import { one } from './choice';
 import { armholeChoice, casedHemChoice, neckChoice, openingChoice } from './choices';
-import { head, needs } from './head';
-import { bodiceNeeds, sleeveNeeds } from './needed';
+import { head, needs, quietly } from './head';
+import { sleeveNeeds, sleeveQuiet, topNeeds } from './needed';
 
 /** A plain top with sleeves; opens behind when the head does not pass. */
 export const teeHead = head({
@@ -17,5 +17,5 @@ export const teeHead = head({
     hem: casedHemChoice,
   },
   auto: { opening: 'none', armhole: 'set-in' },
-  needs: [...needs(bodiceNeeds), ...needs(sleeveNeeds)],
+  needs: [...topNeeds, ...needs(sleeveNeeds), ...quietly(sleeveQuiet)],
 });

@@ -10,10 +10,13 @@ import type { Mark, MarkId } from './stage';
 const BOW = 5;
 const PATCH_LONG = 8;
 const PATCH_WIDE = 5;
+/** Put on for some clothes only: drawn while they are spoken of. */
+const AT_TIMES: readonly MarkId[] = ['hem', 'hood'];
 
 /** The threads, bits of tape and side line on a stage already in frame units; a glow under those of `now`. */
 export function drawMarks(stage: Seen, now: readonly MarkId[] = []): Drawn[] {
-  return stage.marks.flatMap((mark): Drawn[] => {
+  const on = stage.marks.filter(({ id }) => now.includes(id) || !AT_TIMES.includes(id));
+  return on.flatMap((mark): Drawn[] => {
     const drawn = drawMark(stage, mark);
     const glow = now.includes(mark.id) ? drawn.slice(0, 1).map((each): Drawn => ({ ...each, look: 'glow' })) : [];
     return [...glow, ...drawn];

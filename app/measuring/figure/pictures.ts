@@ -45,12 +45,12 @@ export function traitPicture<T extends TraitId>(
 
 /** The things the maker puts on a toy of this kind before she measures, in order. */
 export const marksOf: Readonly<Record<BodyKind, readonly MarkId[]>> = {
-  upright: ['neck', 'waist', 'shoulders', 'underarms', 'sides'],
+  upright: ['hood', 'neck', 'waist', 'shoulders', 'underarms', 'sides', 'hem'],
   'four-legged': ['neck', 'legs'],
   round: ['neck', 'waist'],
 };
 
-/** Step zero: the toy with those marks on it, a glow under what is put on now. The side line is seen from the side. */
+/** Step zero: the toy with those marks on it, a glow under what is put on now. The side line and a hood's edge are seen from the side. */
 export function markPicture(
   kind: BodyKind,
   traits: Traits,
@@ -58,12 +58,15 @@ export function markPicture(
   now: readonly MarkId[],
   frame: Frame = WIDE,
 ): Figure {
-  const fromSide = kind === 'four-legged' || now.every((mark) => mark === 'sides');
+  const fromSide = kind === 'four-legged' || now.every((mark) => FROM_SIDE.includes(mark));
   const view = fromSide ? 'side' : 'front';
-  const pose = kind === 'upright' && fromSide ? 'lifted' : undefined;
+  const ofHead = now.length > 0 && now.every((mark) => mark === 'hood');
+  const pose = kind === 'upright' && fromSide && !ofHead ? 'lifted' : undefined;
   const stage = sheets[kind][view].stage(traits, knowns, pose);
-  return figureOf(seen(stage, shotOf(stage, 'trunk'), frame, false), view, frame, { now });
+  return figureOf(seen(stage, shotOf(stage, ofHead ? 'head' : 'trunk'), frame, false), view, frame, { now });
 }
+
+const FROM_SIDE: readonly MarkId[] = ['sides', 'hood'];
 
 type Shown = { readonly [T in TraitId]?: { readonly view: View; readonly shot: string } };
 

@@ -3,7 +3,7 @@ import { type Order, scaleOf } from '../../body';
 import { offered } from '../../drafting/catalogue';
 import { Page, useWords } from '../../parts';
 import { saveGarment } from '../../storage';
-import { bodyKnown, type Making } from '../shared/making/making';
+import { bodyKnown, type Making, onwardOf } from '../shared/making/making';
 import { useDraft } from '../shared/making/use-draft';
 import { WithMaking } from '../shared/making/with-making';
 import { PiecesStrip } from '../shared/pieces/pieces-strip';
@@ -14,6 +14,7 @@ import { useAttempt } from '../shared/trouble/attempt';
 import { AllowanceFields } from './allowances';
 import { ChoicePicks } from './choice-picks';
 import { ClothPicks, FitPicks } from './cloth-picks';
+import { WayPicks } from './way-picks';
 import './choices.css';
 
 /** How the garment is to be: fit, cloth, and what the garment itself leaves open. Drawn anew with every change. */
@@ -35,7 +36,7 @@ function ChoicesPage({ making, then }: { readonly making: Making; readonly then:
     setOrder(changed);
     void attempt(async () => void (await saveGarment(toy.id, changed, garment.id)));
   };
-  const onward = then === 'pattern' ? 'pattern' : 'marks';
+  const onward = then === 'pattern' ? ['pattern'] : onwardOf(making);
   const name = say(`garment.${order.garment}.name`);
   return (
     <Page
@@ -45,8 +46,8 @@ function ChoicesPage({ making, then }: { readonly making: Making; readonly then:
       whose={<a href={to('toy', toy.id)}>{toy.name}</a>}
       detail={name}
       acts={
-        <a class="go" href={to('toy', toy.id, garment.id, onward)}>
-          {say(`screen.choices.to-${onward}`)}
+        <a class="go" href={to('toy', toy.id, garment.id, ...onward)}>
+          {say(`screen.choices.to-${onward[0]}`)}
         </a>
       }
     >
@@ -65,6 +66,7 @@ function ChoicesPage({ making, then }: { readonly making: Making; readonly then:
               onChange={(value) => change({ choices: { ...order.choices, [choice]: value } })}
             />
           ))}
+          {then !== 'pattern' && <WayPicks making={making} />}
           <AllowanceFields order={order} scale={scaleOf(making.body)} onChange={change} />
         </div>
       </div>

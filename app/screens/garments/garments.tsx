@@ -1,4 +1,5 @@
 import type { Head } from '../../drafting/catalogue';
+import { asking } from '../../measuring';
 import { GarmentPicture, Page, useWords } from '../../parts';
 import { saveGarment, type Toy } from '../../storage';
 import { useGarments } from '../shared/making/garments-known';
@@ -9,8 +10,8 @@ import { useAttempt } from '../shared/trouble/attempt';
 import { WithToy } from '../shared/with-toy';
 import './garments.css';
 
-/** How many numbers it is made from, as it comes. */
-const numbersFor = (row: Head, toy: Toy): number => new Set(needsOf(row, toy, { garment: row.id })).size;
+/** How many numbers are asked for, as it comes. */
+const numbersFor = (row: Head, toy: Toy): number => asking(toy, needsOf(row, toy, { garment: row.id })).asked.length;
 
 /** What to make, by picture: whatever suits this kind of body. */
 export function GarmentsScreen({ params }: ScreenProps) {

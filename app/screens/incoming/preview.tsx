@@ -1,4 +1,4 @@
-import { type Card, type Flag, judge, measures } from '../../body';
+import { type Body, type Card, type Flag, judge, measures } from '../../body';
 import { bodyFrom, settle } from '../../measuring';
 import { Icon, Page, Portrait, sayFirst, shownLength, useWords } from '../../parts';
 import { addCard, type Toy } from '../../storage';
@@ -56,7 +56,7 @@ export function Preview({ card, skipped }: PreviewProps) {
       </div>
       {known && <p class="slip">{say('screen.card.same-name', { name })}</p>}
       {judge(body, {}).map(
-        (flag) => flag.severity !== 'note' && <Doubt key={flag.code + flag.measures.join()} flag={flag} />,
+        (flag) => flag.severity !== 'note' && <Doubt key={flag.code + flag.measures.join()} flag={flag} body={body} />,
       )}
       <Skipped names={skipped} />
       <Contents card={card} />
@@ -64,15 +64,16 @@ export function Preview({ card, skipped }: PreviewProps) {
   );
 }
 
-function Doubt({ flag }: { readonly flag: Flag }) {
-  const { say } = useWords();
+function Doubt({ flag, body }: { readonly flag: Flag; readonly body: Body }) {
+  const words = useWords();
+  const { say } = words;
   return (
     <section class={flag.severity === 'impossible' ? 'slip warn' : 'slip ask'}>
       <h2 class="slip-title">
         <Icon name="warn" />
         {say(`screen.flag.${flag.severity}`)}
       </h2>
-      <p>{flagWords(say, flag)}</p>
+      <p>{flagWords(words, flag, body)}</p>
     </section>
   );
 }

@@ -1,7 +1,7 @@
 import { useState } from 'preact/hooks';
-import { type MarkId, markPicture, marksOf } from '../../measuring';
+import { type MarkId, markPicture } from '../../measuring';
 import { FigurePicture, Page, useWords } from '../../parts';
-import { type Making, nextStep } from '../shared/making/making';
+import { type Making, marksOpen, measureOf } from '../shared/making/making';
 import { WithMaking } from '../shared/making/with-making';
 import { usePlace } from '../shared/places';
 import { to } from '../shared/route';
@@ -15,22 +15,19 @@ export function MarksScreen({ params }: ScreenProps) {
 
 function MarksPage({ making }: { readonly making: Making }) {
   const { say } = useWords();
-  const { toy, garment, body, steps, readings } = making;
-  const marks = marksOf[toy.kind];
+  const { toy, garment, body, screens } = making;
+  const marks = marksOpen(making);
   const [now, setNow] = useState<MarkId | undefined>(marks[0]);
   usePlace(toy.id, garment.id, 'marks');
-  const first =
-    steps[0] && !readings[steps[0].measure] ? steps[0].measure : nextStep(making, steps[0]?.measure ?? 'neck-girth');
-  const onward = first ? to('toy', toy.id, garment.id, 'measure', first) : to('toy', toy.id, garment.id, 'review');
   return (
     <Page
       title={say('screen.marks.title')}
       back={to('toy', toy.id, garment.id, 'choices')}
       whose={<a href={to('toy', toy.id)}>{toy.name}</a>}
       detail={say(`garment.${garment.order.garment}.name`)}
-      progress={{ done: 0, all: steps.length }}
+      progress={{ done: 0, all: screens }}
       acts={
-        <a class="go" href={onward}>
+        <a class="go" href={to('toy', toy.id, garment.id, ...measureOf(making))}>
           {say('screen.marks.done')}
         </a>
       }

@@ -12,7 +12,8 @@ export function Adjusted({
   readonly draft: Draft;
   readonly making: Making;
 }) {
-  const { say } = useWords();
+  const words = useWords();
+  const { say } = words;
   const flags = draft.flags.filter((flag) => !isKept(toy, flag, body));
   return (
     <section class="told">
@@ -36,7 +37,7 @@ export function Adjusted({
           </li>
         ))}
         {flags.map((flag) => (
-          <li key={flag.code + flag.measures.join()}>{flagWords(say, flag)}</li>
+          <li key={flag.code + flag.measures.join()}>{flagWords(words, flag, body)}</li>
         ))}
       </ul>
     </section>

@@ -2,7 +2,7 @@ import { Icon, Page, useWords } from '../../parts';
 import { DoubtCard } from '../shared/making/doubt-card';
 import { bodyKnown, type Making } from '../shared/making/making';
 import { draftOf, useDraft } from '../shared/making/use-draft';
-import { WithMaking } from '../shared/making/with-making';
+import { WithPattern } from '../shared/making/with-pattern';
 import { usePlace } from '../shared/places';
 import { to } from '../shared/route';
 import type { ScreenProps } from '../shared/screen-props';
@@ -17,7 +17,7 @@ import './pattern.css';
 
 /** The pattern: its pieces, what was adjusted and why, whether it goes on, and how it fits. */
 export function PatternScreen({ params }: ScreenProps) {
-  return <WithMaking params={params}>{(making) => <PatternPage making={making} />}</WithMaking>;
+  return <WithPattern params={params}>{(making) => <PatternPage making={making} />}</WithPattern>;
 }
 
 function PatternPage({ making }: { readonly making: Making }) {

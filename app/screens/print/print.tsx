@@ -4,7 +4,7 @@ import { knownPaper } from '../shared/known-paper';
 import { useLiking } from '../shared/liking';
 import { bodyKnown, type Making } from '../shared/making/making';
 import { draftOf, useDraft } from '../shared/making/use-draft';
-import { WithMaking } from '../shared/making/with-making';
+import { WithPattern } from '../shared/making/with-pattern';
 import { usePlace } from '../shared/places';
 import { to } from '../shared/route';
 import type { ScreenProps } from '../shared/screen-props';
@@ -19,7 +19,7 @@ import './print.css';
 
 /** The pattern on paper: which paper, how many pages, the PDF to save or share. */
 export function PrintScreen({ params }: ScreenProps) {
-  return <WithMaking params={params}>{(making) => <PrintPage making={making} />}</WithMaking>;
+  return <WithPattern params={params}>{(making) => <PrintPage making={making} />}</WithPattern>;
 }
 
 function PrintPage({ making }: { readonly making: Making }) {

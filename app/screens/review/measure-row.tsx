@@ -1,4 +1,5 @@
 import type { MeasureId } from '../../body';
+import { isWish } from '../../measuring';
 import { Icon, shownLength, useWords } from '../../parts';
 import type { Making } from '../shared/making/making';
 import { to } from '../shared/route';
@@ -24,7 +25,11 @@ export function MeasureRow({ making, measure, doubted }: MeasureRowProps) {
       <span class="measure-value">
         {known ? shownLength(known.value, hand) : '–'}
         {known && known.from !== 'tape' && (
-          <span class="measure-from">{say(`screen.from.${known.from}`, { give: known.give })}</span>
+          <span class="measure-from">
+            {isWish(measure) && known.from === 'estimate'
+              ? say('screen.wishes.suggested')
+              : say(`screen.from.${known.from}`, { give: known.give })}
+          </span>
         )}
       </span>
     </a>

@@ -1,12 +1,14 @@
 import { Page, useWords } from '../../parts';
 import { DoubtCard } from '../shared/making/doubt-card';
 import { flagWords } from '../shared/making/flag-words';
-import type { Making } from '../shared/making/making';
+import { lackingOf } from '../shared/making/lacking';
+import { type Making, tapedOf } from '../shared/making/making';
 import { WithMaking } from '../shared/making/with-making';
 import { usePlace } from '../shared/places';
 import { to } from '../shared/route';
 import type { ScreenProps } from '../shared/screen-props';
 import { MeasureRow } from './measure-row';
+import { Telling } from './telling';
 import './review.css';
 
 /** All numbers on one page before the pattern is drawn, and what is doubtful about them. */
@@ -15,12 +17,14 @@ export function ReviewScreen({ params }: ScreenProps) {
 }
 
 function ReviewPage({ making }: { readonly making: Making }) {
-  const { say } = useWords();
-  const { toy, garment, steps, readings, flags } = making;
+  const words = useWords();
+  const { say } = words;
+  const { toy, garment, body, steps, readings, flags } = making;
   usePlace(toy.id, garment.id, 'review');
-  const taken = steps.filter(({ measure }) => readings[measure]).length;
+  const taped = tapedOf(steps);
+  const taken = taped.filter(({ measure }) => readings[measure]).length;
   const doubts = flags.filter(({ severity }) => severity !== 'note');
-  const first = steps.find(({ measure }) => !readings[measure])?.measure ?? null;
+  const lacking = lackingOf(making);
   return (
     <Page
       title={say('screen.review.title')}
@@ -28,9 +32,12 @@ function ReviewPage({ making }: { readonly making: Making }) {
       whose={<a href={to('toy', toy.id)}>{toy.name}</a>}
       detail={say(`garment.${garment.order.garment}.name`)}
       acts={
-        taken === 0 && first ? (
-          <a class="go" href={to('toy', toy.id, garment.id, 'measure', first)}>
-            {say('screen.review.measure')}
+        lacking ? (
+          <a
+            class="go"
+            href={`${to('toy', toy.id, garment.id, 'measure', lacking.measure)}${lacking.why === 'vague' ? '?then=review' : ''}`}
+          >
+            {say(`screen.review.${lacking.why}`, { name: say(`measure.${lacking.measure}.name`) })}
           </a>
         ) : (
           <a class="go" href={to('toy', toy.id, garment.id, 'pattern')}>
@@ -40,12 +47,13 @@ function ReviewPage({ making }: { readonly making: Making }) {
       }
     >
       <p class="soft">
-        {say(taken === steps.length ? 'screen.review.all' : 'screen.review.some', {
-          count: steps.length - taken,
+        {say(taken === taped.length ? 'screen.review.all' : 'screen.review.some', {
+          count: taped.length - taken,
           taken,
-          all: steps.length,
+          all: taped.length,
         })}
       </p>
+      <Telling making={making} />
       {doubts.map((flag) => (
         <DoubtCard key={flag.code + flag.measures.join()} making={making} flag={flag} />
       ))}
@@ -59,7 +67,7 @@ function ReviewPage({ making }: { readonly making: Making }) {
             />
           </li>
         ))}
-        {making.worksOut.map((measure) => (
+        {[...making.worksOut, ...making.guessed].map((measure) => (
           <li key={measure}>
             <MeasureRow making={making} measure={measure} doubted={false} />
           </li>
@@ -69,7 +77,7 @@ function ReviewPage({ making }: { readonly making: Making }) {
         .filter(({ severity }) => severity === 'note')
         .map((flag) => (
           <p class="soft small" key={flag.code}>
-            {flagWords(say, flag)}
+            {flagWords(words, flag, body)}
           </p>
         ))}
     </Page>

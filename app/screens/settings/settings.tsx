@@ -36,6 +36,13 @@ export function SettingsScreen() {
         onPick={set('theme')}
         picks={themes.map((value) => ({ value, words: say(`screen.settings.theme-${value}`) }))}
       />
+      <Picks
+        legend={say('screen.settings.learns')}
+        chosen={String(liking.learns)}
+        onPick={(value) => void attempt(() => setSetting('learns', value === 'true'))}
+        picks={[true, false].map((value) => ({ value: String(value), words: say(`screen.settings.learns-${value}`) }))}
+      />
+      <p class="soft small">{say('screen.settings.learns-what')}</p>
       <label class="setting">
         <span>{say('screen.settings.paper')}</span>
         <select value={knownPaper(liking.paper)} onChange={(event) => set('paper')(event.currentTarget.value)}>

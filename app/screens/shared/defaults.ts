@@ -12,6 +12,10 @@ export type Liking = {
   readonly paper: string;
   /** Pieces that are alike left and right are printed as halves. */
   readonly halves: boolean;
+  /** The maker's other toys help to guess what is not measured of the next. */
+  readonly learns: boolean;
+  /** Whether all is measured, or the few numbers that tell most. */
+  readonly way: 'whole' | 'short';
   /** What this device's printer needs everything to be drawn larger by. */
   readonly correction: number;
 };
@@ -31,6 +35,8 @@ export function likingFrom(settings: Settings, device: unknown): Liking {
     theme: oneOf(settings.theme, ['auto', 'light', 'dark']) ?? 'auto',
     paper: typeof settings.paper === 'string' ? settings.paper : LETTER.includes(territory) ? 'letter' : 'a4',
     halves: settings.halves !== false,
+    learns: settings.learns !== false,
+    way: settings.way === 'short' ? 'short' : 'whole',
     correction: typeof correction === 'number' && Math.abs(correction - 1) <= LARGEST_CORRECTION ? correction : 1,
   };
 }

@@ -27,6 +27,7 @@ const screens: readonly Screen[] = [
   later('toy/:toy/:garment/marks', async () => (await import('../marks/marks')).MarksScreen),
   later('toy/:toy/:garment/measure/:measure', async () => (await import('../step/step')).StepScreen),
   later('toy/:toy/:garment/measure/:measure/photo', async () => (await import('../photo/photo')).PhotoScreen),
+  later('toy/:toy/:garment/wishes', async () => (await import('../wishes/wishes')).WishesScreen),
   later('toy/:toy/:garment/review', async () => (await import('../review/review')).ReviewScreen),
   later('toy/:toy/:garment/pattern', async () => (await import('../pattern/pattern')).PatternScreen),
   later('toy/:toy/:garment/print', async () => (await import('../print/print')).PrintScreen),

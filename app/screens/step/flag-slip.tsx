@@ -23,7 +23,8 @@ type FlagSlipProps = {
 
 /** One doubt about the number, in the place of the keys: measure again, put it right or look at the other number, keep it. */
 export function FlagSlip({ making, measure, flag, onRemedy, onAgain, onPass }: FlagSlipProps) {
-  const { say, hand } = useWords();
+  const words = useWords();
+  const { say, hand } = words;
   const attempt = useAttempt();
   const heading = useRef<HTMLHeadingElement>(null);
   useLayoutEffect(() => {
@@ -44,7 +45,7 @@ export function FlagSlip({ making, measure, flag, onRemedy, onAgain, onPass }: F
         <Icon name="warn" />
         {say(`screen.flag.${flag.severity}`)}
       </h2>
-      <p>{flagWords(say, flag)}</p>
+      <p>{flagWords(words, flag, making.body)}</p>
       <div class="slip-acts">
         <button type="button" class="go" onClick={() => onAgain(flag.code === 'readings-apart')}>
           {say('screen.flag.again')}

@@ -10,12 +10,13 @@ type StepActsProps = {
   readonly wish: boolean;
   readonly then: Then;
   readonly following: MeasureId | null;
+  readonly after: 'wishes' | 'review';
   /** Out of sight, their place kept: a doubt is asked first. */
   readonly away: boolean;
 };
 
 /** What can be done with a step: leave it, take it once more, go on. */
-export function StepActs({ onSkip, onAgain, onNext, canRepeat, wish, then, following, away }: StepActsProps) {
+export function StepActs({ onSkip, onAgain, onNext, canRepeat, wish, then, following, after, away }: StepActsProps) {
   const { say } = useWords();
   const next = then ? then.measure : following;
   return (
@@ -31,7 +32,7 @@ export function StepActs({ onSkip, onAgain, onNext, canRepeat, wish, then, follo
       <button type="button" class="go" onClick={onNext}>
         <span>
           <span class="go-small">{say(then ? 'screen.step.back-to' : 'screen.step.next')}</span>{' '}
-          {next ? say(`measure.${next}.name`) : say(`screen.step.${then?.screen ?? 'review'}`)}
+          {next ? say(`measure.${next}.name`) : say(`screen.step.${then?.screen ?? after}`)}
         </span>
       </button>
     </footer>

@@ -21,7 +21,7 @@ export function StepFigure({ making, measure }: { readonly making: Making; reado
     hand.locale,
   );
   return (
-    <div class="step-figure">
+    <section class="step-figure" aria-labelledby="step-name">
       {drawn && <DiagramPicture diagram={drawn} say={say} />}
       {step?.turn && <p class="step-turn">{say(`screen.step.turn.${step.view}`)}</p>}
       <PhotoLink making={making} measure={measure} />
@@ -36,7 +36,7 @@ export function StepFigure({ making, measure }: { readonly making: Making; reado
           <Icon name="speak" />
         </button>
       )}
-    </div>
+    </section>
   );
 }
 

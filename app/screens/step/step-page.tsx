@@ -2,7 +2,7 @@ import { useRef, useState } from 'preact/hooks';
 import { type Flag, findMeasure, type MeasureId } from '../../body';
 import { Header, Icon, Keypad, LengthField, TapeLine, useHeading, useWords } from '../../parts';
 import { setSetting } from '../../storage';
-import { doubtsNow, type Making, nextStep } from '../shared/making/making';
+import { afterTape, doubtsNow, type Making, nextStep } from '../shared/making/making';
 import { putRight, type Remedy } from '../shared/making/remedy';
 import { usePlace } from '../shared/places';
 import { go, to } from '../shared/route';
@@ -24,7 +24,7 @@ type StepPageProps = { readonly making: Making; readonly measure: MeasureId; rea
 
 /** A measuring step: where the tape goes, what to mind, the number, and the way on. */
 export function StepPage({ making, measure, then }: StepPageProps) {
-  const { toy, garment, steps, readings } = making;
+  const { toy, garment, steps, readings, screens } = making;
   const { say, hand } = useWords();
   const attempt = useAttempt();
   const taken = readings[measure] ?? [];
@@ -55,7 +55,8 @@ export function StepPage({ making, measure, then }: StepPageProps) {
   const following = nextStep(making, measure);
   const address = (step: MeasureId) => to('toy', toy.id, garment.id, 'measure', step);
   const suggestion = suggestionFrom(steps[at], taken.length, hand.unit);
-  const leave = () => go(then?.address ?? (following ? address(following) : to('toy', toy.id, garment.id, 'review')));
+  const leave = () =>
+    go(then?.address ?? (following ? address(following) : to('toy', toy.id, garment.id, afterTape(making))));
 
   const onward = async () => {
     const empty = entry.text.trim() === '';
@@ -102,14 +103,14 @@ export function StepPage({ making, measure, then }: StepPageProps) {
         back={then?.address ?? (before ? address(before) : to('toy', toy.id, garment.id, 'marks'))}
         whose={<a href={to('toy', toy.id)}>{toy.name}</a>}
         detail={say(`garment.${garment.order.garment}.name`)}
-        progress={{ done: at + 1, all: steps.length }}
+        progress={{ done: Math.min(at + 1, screens), all: screens }}
         end={
           <a class="quiet round" href={to('toy', toy.id)} aria-label={say('screen.step.leave')}>
             <Icon name="cross" />
           </a>
         }
       />
-      <TapeLine done={at + 1} all={steps.length} />
+      <TapeLine done={Math.min(at + 1, screens)} all={screens} />
       <StepFigure making={making} measure={measure} />
       <main class="step-main">
         <div class="step-words">
@@ -162,6 +163,7 @@ export function StepPage({ making, measure, then }: StepPageProps) {
         wish={findMeasure(measure)?.nature === 'wish'}
         then={then}
         following={following}
+        after={afterTape(making)}
         away={asked.length > 0}
       />
     </div>

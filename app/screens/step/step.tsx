@@ -10,7 +10,7 @@ export function StepScreen({ params, query }: ScreenProps) {
   return (
     <WithMaking params={params}>
       {(making) => {
-        const asked = [...making.steps.map((step) => step.measure), ...making.worksOut];
+        const asked = [...making.steps.map((step) => step.measure), ...making.worksOut, ...making.guessed];
         const measure = asked.find((each) => each === params.measure);
         if (!measure)
           return (

@@ -6,12 +6,12 @@ import { to } from '../shared/route';
 export type Then = {
   readonly address: string;
   readonly measure?: MeasureId;
-  readonly screen?: 'review' | 'pattern' | 'toy';
+  readonly screen?: 'review' | 'pattern' | 'wishes' | 'toy';
 } | null;
 
 /** Reads `?then=`: a screen, or a step of this garment. */
 export function thenOf({ toy, garment, steps }: Making, wanted: string | null): Then {
-  if (wanted === 'review' || wanted === 'pattern')
+  if (wanted === 'review' || wanted === 'pattern' || wanted === 'wishes')
     return { screen: wanted, address: to('toy', toy.id, garment.id, wanted) };
   if (wanted === 'toy') return { screen: wanted, address: to('toy', toy.id) };
   const step = steps.find(({ measure }) => measure === wanted);

@@ -1,3 +1,5 @@
+import { findMeasure, type MeasureId } from '../../body';
+import { isWish } from '../../measuring';
 import { GarmentPicture, Icon, useWords } from '../../parts';
 import { type Garment, removeGarment } from '../../storage';
 import { useGarments } from '../shared/making/garments-known';
@@ -64,8 +66,11 @@ function useWhere({ toy, readings, place }: Known): (garment: Garment) => string
     const here = place?.garmentId === garment.id ? place : null;
     if (here?.step.startsWith('sew')) return placeAddress(here);
     const drawn = here?.step === 'pattern' || here?.step === 'print';
-    const whole = row && askedFor({ toy, garment, row, readings }).every((measure) => readings[measure]);
-    if (drawn || whole) return to('toy', toy.id, garment.id, 'pattern');
+    const whole = row && askedFor({ toy, garment, row, readings }).every((id) => readings[id] || isExtra(id));
+    if (drawn || (whole && Object.keys(readings).length > 0)) return to('toy', toy.id, garment.id, 'pattern');
     return here ? placeAddress(here) : to('toy', toy.id, garment.id, 'review');
   };
 }
+
+/** Hard to take, or chosen on a page of its own: a garment is finished without it. */
+const isExtra = (id: MeasureId) => isWish(id) || findMeasure(id)?.optional === true;

@@ -99,9 +99,9 @@ function bothArms(arm: readonly Point[]): Point[] {
   return [...outer, ...outer.map(mirror).reverse()];
 }
 
-type Marked = { readonly [P in 'waist' | 'base' | 'shoulderEnd' | 'underarm' | 'armRoot']: Point };
+type Marked = { readonly [P in 'waist' | 'hem' | 'base' | 'shoulderEnd' | 'underarm' | 'armRoot']: Point };
 
-function marksOf(form: UprightForm, { waist, base, shoulderEnd, underarm, armRoot }: Marked, held: Held): Mark[] {
+function marksOf(form: UprightForm, { waist, hem, base, shoulderEnd, underarm, armRoot }: Marked, held: Held): Mark[] {
   const crease = point(0, form.traits.neck === 'clear' ? -1 : 3);
   const bothSides = (id: MarkId, at: Point): Mark[] => [
     { id, mark: 'patch', at, toward: armRoot },
@@ -111,6 +111,7 @@ function marksOf(form: UprightForm, { waist, base, shoulderEnd, underarm, armRoo
   return [
     { id: 'neck', mark: 'thread', of: 'trunk', at: crease, toward: base, bow: true },
     { id: 'waist', mark: 'thread', of: 'trunk', at: waist, toward: base, bow: true },
+    { id: 'hem', mark: 'thread', of: 'trunk', at: hem, toward: base, bow: true },
     ...(held === 'close' ? [] : arms),
   ];
 }

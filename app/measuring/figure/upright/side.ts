@@ -51,6 +51,8 @@ export function uprightSide(form: UprightForm, held: SideHeld = form.traits.arms
     marks: [
       { id: 'neck', mark: 'thread', of: 'trunk', at: crease, toward: places.base, bow: false },
       { id: 'waist', mark: 'thread', of: 'trunk', at: places.waist, toward: places.base, bow: false },
+      { id: 'hood', mark: 'patch', at: places.hoodTop, toward: places.hoodBrow },
+      { id: 'hood', mark: 'patch', at: places.hoodEdge, toward: places.hoodCheek },
       { id: 'sides', mark: 'side-line', from: places.underarm, to: places.sideHem },
     ],
   } satisfies Stage;

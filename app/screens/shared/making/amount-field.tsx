@@ -1,5 +1,5 @@
 import { useId, useState } from 'preact/hooks';
-import { parseLength } from '../../../body';
+import { type Hand, parseLength } from '../../../body';
 import type { Choice } from '../../../drafting/catalogue';
 import { fieldText, useWords } from '../../../parts';
 import './amount-field.css';
@@ -9,16 +9,17 @@ type Amount = Extract<Choice, { kind: 'count' | 'share' | 'length' }>;
 type AmountFieldProps = {
   readonly legend: string;
   readonly kind: Amount;
-  readonly value: number;
+  /** Null while nothing is known. */
+  readonly value: number | null;
+  readonly note?: string;
   readonly onChange: (value: number) => void;
 };
 
 /** A number to choose between two limits: how many, how large a share (in percent), or how long. */
-export function AmountField({ legend, kind, value, onChange }: AmountFieldProps) {
+export function AmountField({ legend, note, kind, value, onChange }: AmountFieldProps) {
   const { say, hand } = useWords();
   const id = useId();
-  const shown =
-    kind.kind === 'length' ? fieldText(value, hand) : String(kind.kind === 'share' ? Math.round(value * 100) : value);
+  const shown = value === null ? '' : shownAs(kind.kind, value, hand);
   const [text, setText] = useState<string | null>(null);
   const [wrong, setWrong] = useState(false);
   const read = (typed: string): number => {
@@ -36,7 +37,10 @@ export function AmountField({ legend, kind, value, onChange }: AmountFieldProps)
   const unit = { length: hand.unit, share: '%', count: '' }[kind.kind];
   return (
     <div class="amount">
-      <label for={id}>{legend}</label>
+      <label for={id}>
+        {legend}
+        {note && <span class="soft small"> {note}</span>}
+      </label>
       <span class="amount-field">
         <input
           id={id}
@@ -55,4 +59,9 @@ export function AmountField({ legend, kind, value, onChange }: AmountFieldProps)
       </p>
     </div>
   );
+}
+
+function shownAs(kind: Amount['kind'], value: number, hand: Hand): string {
+  if (kind === 'length') return fieldText(value, hand);
+  return String(kind === 'share' ? Math.round(value * 100) : value);
 }

@@ -1,14 +1,15 @@
-import type { Body, MeasureId, Mm } from '../../../body';
+import type { Body, MeasureId, Mm, Taught } from '../../../body';
 import { bodyFrom } from '../../../measuring';
 import type { ReadingsByMeasure, ToyWatched } from '../../../storage';
 
-/** The body of a toy as far as it is measured. */
-export function bodyOf({ toy, readings }: Pick<ToyWatched, 'toy' | 'readings'>): Body {
+/** The body of a toy as far as it is measured; `taught` by the maker's others, where they may teach. */
+export function bodyOf({ toy, readings }: Pick<ToyWatched, 'toy' | 'readings'>, taught?: Taught): Body {
   return bodyFrom({
     toy: { body: toy?.kind ?? 'upright', traits: toy?.traits ?? {} },
     readings: lengthsOf(readings),
     corrections: toy?.corrections ?? {},
     fromPhoto: photoGives(readings),
+    taught,
   });
 }
 

@@ -11,7 +11,8 @@ type DoubtCardProps = { readonly making: Making; readonly flag: Flag; readonly t
 
 /** A doubt on a page of many numbers: measure again (and come back), put it right in one tap, or keep it. */
 export function DoubtCard({ making, flag, then = 'review' }: DoubtCardProps) {
-  const { say, hand } = useWords();
+  const words = useWords();
+  const { say, hand } = words;
   const attempt = useAttempt();
   const { toy, garment, body } = making;
   const remedy = remedyOf(flag, say, hand);
@@ -21,7 +22,7 @@ export function DoubtCard({ making, flag, then = 'review' }: DoubtCardProps) {
         <Icon name="warn" />
         {say(`screen.flag.${flag.severity}`)}
       </h2>
-      <p>{flagWords(say, flag)}</p>
+      <p>{flagWords(words, flag, body)}</p>
       <div class="slip-acts">
         {remedy && (
           <button type="button" class="plain" onClick={() => attempt(() => putRight(toy.id, remedy))}>

@@ -1,8 +1,24 @@
-import type { Flag, Say } from '../../../body';
-import { sayFirst } from '../../../parts';
+import { type Body, type Flag, type Hand, type Mm, typedUnit } from '../../../body';
+import { type Speech, sayFirst, shownLength } from '../../../parts';
 
-/** A flag as a sentence: its numbers, and the names of its measures as `first`, `second`, `third`. */
-export function flagWords(say: Say, { code, measures, values }: Flag): string {
-  const [first = '', second = '', third = ''] = measures.map((id) => say(`measure.${id}.name`));
-  return sayFirst(say, [`flag.${code}`, 'flag.other'], { ...values, first, second, third });
+/**
+ * A flag as a sentence: its numbers, and the names of its measures as `first`, `second`, `third`. What the maker typed is
+ * quoted in the unit she typed it in, and what is worked out beside it in that of the number most doubted.
+ */
+export function flagWords({ say, hand }: Speech, flag: Flag, { sizes }: Pick<Body, 'sizes'>): string {
+  const { code, measures, about = measures, values } = flag;
+  const [first = '', second = '', third = ''] = about.map((id) => say(`measure.${id}.name`));
+  const typed = measures.flatMap((id) => (sizes[id]?.from === 'tape' ? (sizes[id]?.value ?? []) : []));
+  const quoted = Object.entries(values).map(([name, value]) => {
+    const own = typed.find((each) => Math.abs(each - value) < SAME_MM);
+    return [name, own === undefined ? value : shownLength(own, inTypedUnit(own, hand))] as const;
+  });
+  const { unit } = inTypedUnit(typed[0], hand);
+  return sayFirst(say, [`flag.${code}`, 'flag.other'], { ...Object.fromEntries(quoted), unit, first, second, third });
 }
+
+/** Numbers that are the same to anyone with a tape. */
+const SAME_MM = 1e-3;
+
+const inTypedUnit = (value: Mm | undefined, hand: Hand): Hand =>
+  value === undefined ? hand : { ...hand, unit: typedUnit(value, hand.unit) };

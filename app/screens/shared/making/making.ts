@@ -1,8 +1,9 @@
 import { useMemo } from 'preact/hooks';
-import { type Body, type Flag, judge, type MeasureId, type Order } from '../../../body';
+import { type Body, type Flag, judge, type MeasureId, type Order, type Taught } from '../../../body';
 import type { Head } from '../../../drafting/catalogue';
-import { plan, type Step } from '../../../measuring';
+import { type Asking, asking, isWish, marksFor, plan, type Step, type Way } from '../../../measuring';
 import { type Garment, type ReadingsByMeasure, readingsOf, type Toy } from '../../../storage';
+import { believedOf, guessedFrom } from './believed';
 import { bodyOf, lengthsOf } from './body-of';
 
 export type Choices = Readonly<Record<string, string | boolean | number>>;
@@ -14,52 +15,84 @@ export type Making = {
   readonly row: Head;
   readonly choices: Choices;
   readonly readings: ReadingsByMeasure;
+  readonly taught?: Taught | undefined;
   readonly body: Body;
+  readonly way: Way;
+  /** Everything it is drafted from, and what of that is guessed where nobody took it. */
+  readonly needs: Asking['needs'];
+  readonly guessed: Asking['guessed'];
   readonly steps: readonly Step[];
+  /** Screens to the end: a step for each measure, one page for all wishes. */
+  readonly screens: number;
   /** Needed, but worked out exactly from the others: never asked. */
   readonly worksOut: readonly MeasureId[];
   /** Doubts about these numbers that the maker has not set aside. */
   readonly flags: readonly Flag[];
 };
 
-type Given = Pick<Making, 'toy' | 'garment' | 'row' | 'readings'>;
+type Given = Pick<Making, 'toy' | 'garment' | 'row' | 'readings' | 'taught' | 'way'>;
 
-export function useMaking({ toy, garment, row, readings }: Given): Making {
-  return useMemo(() => makingOf({ toy, garment, row, readings }), [toy, garment, row, readings]);
+export function useMaking({ toy, garment, row, readings, taught, way }: Given): Making {
+  return useMemo(
+    () => makingOf({ toy, garment, row, readings, taught, way }),
+    [toy, garment, row, readings, taught, way],
+  );
 }
 
-function makingOf({ toy, garment, row, readings }: Given): Making {
+function makingOf({ toy, garment, row, readings, taught, way }: Given): Making {
   const choices = choicesOf(row, garment.order);
-  const body = bodyOf({ toy, readings });
-  const needs = needsOf(row, toy, garment.order);
-  const heard = { measures: new Set(needs), readings: lengthsOf(readings) };
-  const flags = judge(body, { ...garment.order, choices }, heard);
-  const { steps, worksOut } = plan(needs, body);
-  const doubts = flags.filter((flag) => !isKept(toy, flag, body));
-  return { toy, garment, row, readings, choices, body, steps, worksOut, flags: doubts };
+  const read = bodyOf({ toy, readings }, taught);
+  const { needs, asked, guessed } = asking(read, needsOf(row, toy, garment.order), way);
+  const heard = { measures: new Set([...needs, ...asked]), readings: lengthsOf(readings) };
+  const flags = judge(read, { ...garment.order, choices }, heard).filter((flag) => !isKept(toy, flag, read));
+  const believed = believedOf({ toy, readings }, flags, taught) ?? read;
+  const body = guessedFrom(believed, read);
+  const { steps, worksOut } = plan(asked, body, { believed });
+  return {
+    ...{ toy, garment, row, readings, taught, way, choices, body, needs, steps, worksOut, flags },
+    guessed: guessed.filter((id) => !worksOut.includes(id)),
+    screens: pagesOf(steps),
+  };
 }
 
 /** The measures that are asked for, in their order. */
-export const askedFor = (given: Given): readonly MeasureId[] => makingOf(given).steps.map(({ measure }) => measure);
+export const askedFor = (given: Omit<Given, 'way'>): readonly MeasureId[] =>
+  makingOf({ ...given, way: 'whole' }).steps.map(({ measure }) => measure);
+
+/** How many screens measuring takes one way or the other. */
+export function screensOf({ row, garment, body }: Pick<Making, 'row' | 'garment' | 'body'>, way: Way): number {
+  return pagesOf(plan(asking(body, needsOf(row, body, garment.order), way).asked, body).steps);
+}
+
+const pagesOf = (steps: readonly Step[]) => tapedOf(steps).length + (wishesOf(steps).length > 0 ? 1 : 0);
+
+/** The steps that the tape takes, and the wishes, which share a page. */
+export const tapedOf = (steps: readonly Step[]) => steps.filter(({ measure }) => !isWish(measure));
+export const wishesOf = (steps: readonly Step[]) => steps.filter(({ measure }) => isWish(measure));
 
 /** The doubts about a measure by what is on the disk this moment, not by what the screen last heard. */
-export async function doubtsNow({ toy, garment, row }: Making, measure: MeasureId): Promise<readonly Flag[]> {
+export async function doubtsNow(
+  { toy, garment, row, taught, way }: Making,
+  measure: MeasureId,
+): Promise<readonly Flag[]> {
   const readings = await readingsOf(toy.id);
-  return flagsAt(makingOf({ toy, garment, row, readings }).flags, measure);
+  return flagsAt(makingOf({ toy, garment, row, readings, taught, way }).flags, measure);
 }
 
 /** What a garment asks of a toy that looks like this, with its choices as they were made: some are left to the toy's looks. */
-export function needsOf(row: Head, looks: Pick<Toy, 'kind' | 'traits'>, order: Order): readonly MeasureId[] {
-  const said = Object.fromEntries(saidOf(row, order));
-  return row.needs.filter(({ when }) => when?.(said, looks) ?? true).map(({ measure }) => measure);
+export function needsOf(row: Head, looks: Pick<Toy, 'kind' | 'traits'>, order: Order): Head['needs'] {
+  const said = saidOf(row, order);
+  return row.needs.filter(({ when }) => when?.(said, looks) ?? true);
 }
 
-const saidOf = (row: Head, order: Order) =>
-  Object.entries(row.choices).map(([name, choice]) => [name, order.choices?.[name] ?? choice.fallback] as const);
+const saidOf = (row: Head, order: Order): Choices =>
+  Object.fromEntries(
+    Object.entries(row.choices).map(([name, choice]) => [name, order.choices?.[name] ?? choice.fallback]),
+  );
 
 /** Every choice of a garment: the maker's, or the usual one; what is left to us starts as the garment says. */
 export function choicesOf(row: Head, order: Order): Choices {
-  const all = saidOf(row, order);
+  const all = Object.entries(saidOf(row, order));
   return Object.fromEntries(all.map(([name, value]) => [name, value === 'auto' ? (row.auto[name] ?? value) : value]));
 }
 
@@ -76,14 +109,35 @@ export const isKept = (toy: Toy, flag: Flag, body: Body): boolean =>
 export const flagsAt = (flags: readonly Flag[], measure: MeasureId): readonly Flag[] =>
   flags.filter((flag) => flag.severity !== 'note' && flag.measures.includes(measure));
 
-/** Where to go after a step: the next one that is not taken yet, then those left out before. */
+/** The next measure that is not taken yet, after the one at hand; null where the wishes come next, or the review. */
 export function nextStep(
   { steps, readings }: Pick<Making, 'steps' | 'readings'>,
-  measure: MeasureId,
+  measure?: MeasureId,
 ): MeasureId | null {
   const at = steps.findIndex((step) => step.measure === measure);
-  return steps.slice(at + 1).find((step) => !readings[step.measure])?.measure ?? null;
+  return tapedOf(steps.slice(at + 1)).find((step) => !readings[step.measure])?.measure ?? null;
 }
+
+/** The page behind the last measure. */
+export const afterTape = ({ steps }: Pick<Making, 'steps'>): 'wishes' | 'review' =>
+  wishesOf(steps).length > 0 ? 'wishes' : 'review';
+
+/** Where measuring begins or goes on, as the tail of an address: marks only where a step not read yet speaks of them. */
+export function onwardOf(making: Making): readonly string[] {
+  return marksOpen(making).length > 0 ? ['marks'] : measureOf(making);
+}
+
+export function measureOf(making: Making): readonly string[] {
+  const first = nextStep(making);
+  return first ? ['measure', first] : [afterTape(making)];
+}
+
+/** The marks that steps not read yet speak of. */
+export const marksOpen = ({ toy, steps, readings }: Making) =>
+  marksFor(
+    toy.kind,
+    steps.map(({ measure }) => measure).filter((id) => !readings[id]),
+  );
 
 /** The body, once a single reading is there to judge the rest by. */
 export const bodyKnown = ({ body, readings }: Pick<Making, 'body' | 'readings'>): Body | null =>

@@ -1,10 +1,12 @@
 import type { ComponentChildren } from 'preact';
 import type { Head } from '../../../drafting/catalogue';
 import type { Garment } from '../../../storage';
+import { useLiking } from '../liking';
 import { Trouble } from '../trouble/trouble';
 import { type Known, WithToy } from '../with-toy';
 import { useGarments } from './garments-known';
 import { type Making, useMaking } from './making';
+import { useTaught } from './taught';
 
 type WithMakingProps = {
   readonly params: Readonly<Record<string, string>>;
@@ -38,5 +40,7 @@ type MadeProps = {
 };
 
 function Made({ known: { toy, readings }, garment, row, render }: MadeProps) {
-  return <>{render(useMaking({ toy, garment, row, readings }))}</>;
+  const taught = useTaught(toy);
+  const { way } = useLiking();
+  return <>{render(useMaking({ toy, garment, row, readings, taught, way }))}</>;
 }

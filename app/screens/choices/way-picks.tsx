@@ -1,0 +1,25 @@
+import type { Way } from '../../measuring';
+import { Picks, useWords } from '../../parts';
+import { setSetting } from '../../storage';
+import { type Making, screensOf } from '../shared/making/making';
+import { useAttempt } from '../shared/trouble/attempt';
+
+const ways: readonly Way[] = ['whole', 'short'];
+
+/** All of it measured, or the few numbers that tell most and the rest guessed; said with how many steps each takes. */
+export function WayPicks({ making }: { readonly making: Making }) {
+  const { say } = useWords();
+  const attempt = useAttempt();
+  return (
+    <Picks
+      legend={say('screen.way.name')}
+      chosen={making.way}
+      onPick={(way) => void attempt(() => setSetting('way', way))}
+      picks={ways.map((value) => ({
+        value,
+        words: say(`screen.way.${value}`),
+        note: say('screen.way.steps', { count: screensOf(making, value) }),
+      }))}
+    />
+  );
+}

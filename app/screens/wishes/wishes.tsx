@@ -1,0 +1,48 @@
+import { useMemo, useState } from 'preact/hooks';
+import type { MeasureId } from '../../body';
+import { diagram } from '../../measuring';
+import { DiagramPicture, Page, useWords } from '../../parts';
+import { type Making, tapedOf, wishesOf } from '../shared/making/making';
+import { WishInputs } from '../shared/making/wish-inputs';
+import { WithMaking } from '../shared/making/with-making';
+import { usePlace } from '../shared/places';
+import { to } from '../shared/route';
+import type { ScreenProps } from '../shared/screen-props';
+import './wishes.css';
+
+/** What no tape can tell: how long and how deep it is to be, all on one page, each with what is suggested. */
+export function WishesScreen({ params }: ScreenProps) {
+  return <WithMaking params={params}>{(making) => <WishesPage making={making} />}</WithMaking>;
+}
+
+function WishesPage({ making }: { readonly making: Making }) {
+  const { say } = useWords();
+  const { toy, garment, body, steps, screens } = making;
+  const [now, setNow] = useState<MeasureId | undefined>(wishesOf(steps)[0]?.measure);
+  const { kind, traits, sizes } = body;
+  const drawn = useMemo(() => (now ? diagram(kind, traits, sizes, now) : null), [kind, traits, sizes, now]);
+  usePlace(toy.id, garment.id, 'wishes');
+  const last = tapedOf(steps).at(-1)?.measure;
+  return (
+    <Page
+      title={say('screen.wishes.title')}
+      back={to('toy', toy.id, garment.id, ...(last ? ['measure', last] : ['choices']))}
+      whose={<a href={to('toy', toy.id)}>{toy.name}</a>}
+      detail={say(`garment.${garment.order.garment}.name`)}
+      progress={{ done: screens, all: screens }}
+      acts={
+        <a class="go" href={to('toy', toy.id, garment.id, 'review')}>
+          {say('screen.wishes.next')}
+        </a>
+      }
+    >
+      <div class="wishes">
+        <div class="wishes-figure">{drawn && <DiagramPicture diagram={drawn} say={say} />}</div>
+        <div class="wishes-list">
+          <p class="soft small">{say('screen.wishes.what')}</p>
+          <WishInputs making={making} onLook={setNow} />
+        </div>
+      </div>
+    </Page>
+  );
+}
