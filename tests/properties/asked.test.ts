@@ -11,8 +11,14 @@ import { randomCard, seeded } from '../toys/random';
 const MOST_TOYS = 12;
 /** The measure as it is, times these: within reason. */
 const VARIED = [1.15, 0.85, 1.08, 0.93];
-/** The height moves no line: it is asked as a check on slips of the others, so a slip must be seen beside it. */
-const SLIPPED = [2.54, 1 / 2.54, 10, 0.1];
+/**
+ * The height moves no line: it is asked as a check on slips of the others, so a slip must be seen beside it. A tail's
+ * thickest place matters on a tail that is a tuft, thrice as thick as the random toys'.
+ */
+const VARIED_MORE: { readonly [M in MeasureId]?: readonly number[] } = {
+  height: [2.54, 1 / 2.54, 10, 0.1],
+  'tail-girth': [3],
+};
 
 const values = (choice: Choice) =>
   choice.kind === 'one' ? choice.of : choice.kind === 'yes' ? [true, false] : [choice.min, choice.max];
@@ -80,7 +86,7 @@ function asTold(body: Body, asked: ReadonlySet<string>, guessed: readonly Measur
 function matters(body: Body, before: string, id: MeasureId, making: Making): boolean {
   const known = body.sizes[id];
   if (known?.from !== 'tape') return false;
-  return (id === 'height' ? SLIPPED : VARIED).some((times) => {
+  return (VARIED_MORE[id] ?? VARIED).some((times) => {
     const sizes = { ...body.sizes, [id]: { ...known, value: known.value * times } };
     return outcomeOf({ ...body, sizes }, making) !== before;
   });
