@@ -13,11 +13,14 @@ const MOST_TOYS = 12;
 const VARIED = [1.15, 0.85, 1.08, 0.93];
 /**
  * The height moves no line: it is asked as a check on slips of the others, so a slip must be seen beside it. A tail's
- * thickest place matters on a tail that is a tuft, thrice as thick as the random toys'.
+ * thickest place matters on a tail that is a tuft, an ear's base where ears are broad and flat, how far apart they are where
+ * they nearly meet: none of the random toys is built so.
  */
 const VARIED_MORE: { readonly [M in MeasureId]?: readonly number[] } = {
   height: [2.54, 1 / 2.54, 10, 0.1],
   'tail-girth': [3],
+  'ear-base': [...VARIED, 2.5],
+  'ear-inset': [...VARIED, 0.3],
 };
 
 const values = (choice: Choice) =>
