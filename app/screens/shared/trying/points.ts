@@ -96,14 +96,15 @@ export const triedPoints: readonly TriedPoint[] = [
   {
     id: 'chest',
     spot: 'chest',
-    width: [turn('chest', fit('chest'), { chest: 1, chestHalf: QUARTER, inset: QUARTER })],
+    // Where the side leans as far as it may, the chest is as wide as the tummy leaves it.
+    width: [turn('chest', fit('chest'), { chest: 1, chestHalf: QUARTER, inset: QUARTER }), turn('tummy', fit('chest'))],
     length: [],
     check: 'chest-girth',
   },
   {
     id: 'tummy',
     spot: 'tummy',
-    width: [turn('tummy', fit('tummy'), { tummy: 1, frontTummy: QUARTER, backTummy: QUARTER })],
+    width: [turn('tummy', fit('tummy'))],
     length: [],
     check: 'body-girth',
   },
@@ -118,7 +119,7 @@ export const triedPoints: readonly TriedPoint[] = [
   {
     id: 'hem',
     spot: 'hem',
-    width: [turn('hem', fit('hem'), { hem: 1, frontHem: QUARTER, backHem: QUARTER })],
+    width: [turn('hem', fit('hem'))],
     length: [
       turn('skirtLength', edge('skirt-front', 'side')),
       turn('capeLength', edge('cape', 'centre')),
