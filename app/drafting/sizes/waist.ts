@@ -104,7 +104,10 @@ export const bandSizes = maker(
     const height = Math.max(wearer.of('bodice-height'), LEAST_SIDE_MM + wearer.hem);
     const topHalf = Math.max(wearer.girth('chest-girth', TWO_SEAMS) / 4, waistHalf - STEEPEST_SLOPE * height);
     const hemHalf = Math.max(waistHalf, topHalf - STEEPEST_SLOPE * height);
-    const strapWidth = Math.min(Math.max(wearer.of('chest-girth') * STRAP_SHARE, NARROWEST_STRAP_MM), topHalf * 0.4);
+    const strapWidth = Math.min(
+      Math.max(wearer.of('chest-girth') * STRAP_SHARE, NARROWEST_STRAP_MM),
+      Math.min(topHalf, hemHalf) * 0.4,
+    );
     const roundHeight = height + wearer.of('armhole-depth') * 0.5;
     const attached = { topHalf, strapWidth, roundHeight };
     return {
@@ -130,7 +133,10 @@ export const bandSizes = maker(
 const LAP_MM = 10;
 /** How much of the armhole's depth a halter and a half circle reach up already, and how much of the neck a strap goes round. */
 type Kind = Bodices['bodice'];
-const REACHED: { readonly [K in Kind]?: number } = { halter: 1, 'half-circle': 0.5 };
+const REACHED: { readonly [K in Kind]?: number } = {
+  halter: 1,
+  'half-circle': 0.5,
+};
 const ROUND_NECK: { readonly [K in Kind]?: number } = { 'half-circle': 0.4 };
 const USUAL_ROUND_NECK = 0.35;
 
