@@ -8,6 +8,7 @@ export const ROOMS = {
   'app/body': [],
   'app/drafting': ['app/body'],
   'app/measuring': ['app/body'],
+  'app/dressed': ['app/body', 'app/drafting/draft-types', 'app/measuring'],
   'app/picture': [],
   'app/storage': ['app/body', 'app/picture', 'app/work/trusted-address'],
   'app/sharing': ['app/body', 'app/picture'],

@@ -13,5 +13,6 @@ export { type Pick, Picks } from './picks';
 export { ChoicePicture, ClothPicture, GarmentPicture, hasPictures } from './pictures/picture';
 export { Portrait, TraitPicture } from './portrait';
 export { type Speech, sayFirst, useWords, WordsContext } from './say';
+export { Segments } from './segments';
 export { TableScene } from './table-scene';
 export { TapeLine } from './tape-line';

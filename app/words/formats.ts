@@ -20,6 +20,11 @@ export const formats: Readonly<Record<string, Format>> = {
   /** A ratio, to a whole percent. */
   percent: (value, locale) =>
     new Intl.NumberFormat(locale, { style: 'percent', maximumFractionDigits: 0 }).format(Number(value)),
+  /** A name as it stands within a sentence: languages that write such names small begin them so. */
+  within: (value, locale) => {
+    const [first = '', ...rest] = String(value);
+    return first.toLocaleLowerCase(locale) + rest.join('');
+  },
   /** An ISO 8601 calendar date, whatever the time zone; any other text stays as it is. */
   date: (value, locale) => {
     const time = Date.parse(`${String(value)}T00:00:00Z`);

@@ -5,6 +5,7 @@
  */
 import type { Body, Order, Unit } from '../body';
 import type { Draft, Outcome } from '../drafting/draft-types';
+import type { WornPicture } from '../drafting/output';
 import type { LayOutOptions, Layout } from '../drafting/sheets';
 import { type AskOptions, connectWorker } from './connect';
 import { trustedAddress } from './trusted-address';
@@ -32,12 +33,21 @@ export const layOut = (
   return worker.ask('layOut', { draft: given, paper, ...how }, options);
 };
 
-/** The PDF of a laid out draft, its words in `language` (BCP 47), as bytes. */
+/** The PDF of a laid out draft, its words in `language` (BCP 47), `worn` on its first page, as bytes. */
 export const print = (
   given: Draft,
   layout: Layout,
-  { language, units, ...options }: AskOptions & { readonly language: string; readonly units: Unit },
-): Promise<Uint8Array> => worker.ask('print', { draft: given, layout, language, units }, options);
+  {
+    language,
+    units,
+    worn,
+    ...options
+  }: AskOptions & {
+    readonly language: string;
+    readonly units: Unit;
+    readonly worn?: WornPicture;
+  },
+): Promise<Uint8Array> => worker.ask('print', { draft: given, layout, language, units, worn }, options);
 
 /** The sewing of a draft as PDF, by machine or by hand, as bytes. */
 export const printGuide = (

@@ -1,5 +1,6 @@
 import type { Body, Order, Unit } from '../body';
 import type { Draft, Outcome } from '../drafting/draft-types';
+import type { WornPicture } from '../drafting/output';
 import type { LayOutOptions, Layout } from '../drafting/sheets';
 
 type DraftGiven = { readonly body: Body; readonly order: Order; readonly toy: string; readonly today: string };
@@ -11,7 +12,13 @@ type GuideGiven = {
   readonly units: Unit;
 };
 type TapeGiven = { readonly language: string; readonly units: Unit; readonly today: string };
-type PrintGiven = { readonly draft: Draft; readonly layout: Layout; readonly language: string; readonly units: Unit };
+type PrintGiven = {
+  readonly draft: Draft;
+  readonly layout: Layout;
+  readonly language: string;
+  readonly units: Unit;
+  readonly worn?: WornPicture | undefined;
+};
 
 /**
  * Every job of the worker: what is given and what is made of it, both crossing as structured clones. `today` is an ISO

@@ -19,10 +19,10 @@ const workers: Workers = {
     return layOut(draft, paper, { effort: effort ?? USUAL_EFFORT, seed, ...options });
   },
 
-  print: async ({ draft, layout, language, units }) => {
+  print: async ({ draft, layout, language, units, worn }) => {
     const [{ toPdf }, { createSay }] = await Promise.all([import('../drafting/output'), import('../words')]);
     const say = await createSay(language);
-    return withPictures((glyphs) => toPdf(draft, layout, { say, units, glyphs }));
+    return withPictures((glyphs) => toPdf(draft, layout, { say, units, glyphs, worn }));
   },
 
   printPencil: async ({ draft, language, units }) => {

@@ -11,6 +11,7 @@ import { clippedPolygon } from './clip';
 import { centred, type Paragraph, setWithin, wordsOf } from './flow';
 import { type Ink, SMALLEST_PT, stroke, type TextWidth } from './ink';
 import type { Lettering } from './lettering';
+import { wornInk } from './worn-ink';
 
 /** Between an outline and the words in it, mm. */
 const INSET_MM = 3;
@@ -18,11 +19,17 @@ const INSET_MM = 3;
 /** Sizes of small print, points. */
 const SMALL_PT = [9.5, 9, 8.5, 8, 7.5, SMALLEST_PT];
 
-export function coverInk(draft: Draft, layout: Layout, cover: Cover, { say, widthOf }: Lettering): readonly Ink[] {
+export function coverInk(
+  draft: Draft,
+  layout: Layout,
+  cover: Cover,
+  { say, widthOf, worn }: Lettering,
+): readonly Ink[] {
   const boxed = (paragraphs: readonly Paragraph[], box: Box): readonly Ink[] =>
     wordsOf(setWithin(paragraphs, inset(box), SMALL_PT, widthOf), inset(box), 'words');
   return [
-    ...titleInk(draft, layout, cover, say, widthOf),
+    ...titleInk(draft, layout, worn ? { ...cover, title: narrower(cover.title) } : cover, say, widthOf),
+    ...(worn ? wornInk(worn, besideWords(cover.title)) : []),
     stroke('marks', 'rule', roundedBox(cover.card, BANK_CARD_MM.corner), true),
     ...boxed(printing(say), cover.card),
     ...outline(cover.square),
@@ -33,6 +40,18 @@ export function coverInk(draft: Draft, layout: Layout, cover: Cover, { say, widt
     ...cover.map.flatMap((cell) => mapInk(draft, layout, cell, widthOf)),
   ];
 }
+
+/** What the picture of the toy takes of the title's width, mm: it is as high as the title. */
+const PICTURE_MM = 20;
+
+const narrower = (box: Box): Box => ({ ...box, width: box.width - PICTURE_MM });
+
+const besideWords = ({ x, y, width, height }: Box): Box => ({
+  x: x + width - PICTURE_MM + 1,
+  y: y - 0.5,
+  width: PICTURE_MM - 1,
+  height: height + 1.5,
+});
 
 function titleInk(draft: Draft, layout: Layout, cover: Cover, say: Say, widthOf: TextWidth): readonly Ink[] {
   const box = cover.title;

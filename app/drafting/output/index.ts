@@ -11,3 +11,4 @@ export type { Glyphs, Picture } from './pdf-brush';
 export { toPencilPdf } from './pencil-pdf';
 export { toSvg } from './svg';
 export { toTapePdf } from './tape-pdf';
+export type { WornPicture } from './worn-ink';

@@ -6,29 +6,32 @@ import { fingerprint } from './fingerprint';
 import { madeFor } from './label';
 import { pageInk } from './page-ink';
 import { type Glyphs, pdfBrush } from './pdf-brush';
+import type { WornPicture } from './worn-ink';
 
 export type PdfOptions = {
   readonly say: Say;
   readonly units: Unit;
   /** Draws letters the standard fonts lack; without it they become empty boxes. See `lettersWithout`. */
   readonly glyphs?: Glyphs;
+  /** The toy in the garment, for the first page. */
+  readonly worn?: WornPicture | undefined;
 };
 
 /**
  * A laid out draft as PDF at true scale: one user-space unit is 1/72 in (ISO 32000-1, 8.3.2.3), every page the size of
  * its paper, viewers asked not to scale. The same draft and layout give the same bytes.
  */
-export function toPdf(draft: Draft, layout: Layout, { say, units, glyphs }: PdfOptions): Uint8Array {
+export function toPdf(draft: Draft, layout: Layout, { say, units, glyphs, worn }: PdfOptions): Uint8Array {
   const { correction, pages } = layout;
   const [first] = pages;
   const size = first ? [first.width * correction, first.height * correction] : [210, 297];
-  const pdf = blankPdf(size, draft, { id: JSON.stringify([draft, layout]), title: madeFor(draft, say) });
+  const pdf = blankPdf(size, draft, { id: JSON.stringify([draft, layout, worn]), title: madeFor(draft, say) });
   pdf.viewerPreferences({ PrintScaling: 'None', PickTrayByPDFSize: true });
   const brush = pdfBrush(pdf, correction, glyphs);
   pages.forEach((page, index) => {
     const own = [page.width * correction, page.height * correction];
     if (index > 0) pdf.addPage(own, orientation(own));
-    for (const ink of pageInk(draft, layout, page, { say, units, widthOf: brush.widthOf })) brush.draw(ink);
+    for (const ink of pageInk(draft, layout, page, { say, units, widthOf: brush.widthOf, worn })) brush.draw(ink);
   });
   return new Uint8Array(pdf.output('arraybuffer'));
 }

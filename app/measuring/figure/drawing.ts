@@ -26,7 +26,12 @@ export type Look =
   | 'thread'
   | 'patch'
   | 'side-line'
-  | 'glow';
+  | 'glow'
+  | 'cloth'
+  | 'cloth-deep'
+  | 'cloth-line'
+  | 'cloth-fold'
+  | 'cloth-stitch';
 
 /** The toy, what the maker put on it, and what of the toy stands between the viewer and the tape. */
 export type Layer = 'toy' | 'marks' | 'over';

@@ -9,10 +9,12 @@
  * - `portrait(kind, traits, knowns)`: a small square picture for lists of toys and for choosing a kind.
  * - `traitPicture(kind, trait, value)`: a small square picture of what a trait means.
  * - `marksOf[kind]`, `markPicture(kind, traits, knowns, now, frame = WIDE)`: step zero, with a glow under the marks `now`.
+ * - `bareUpright`, `bareStage`, `stagePicture` and the shapes they are made of: for whoever draws something on a toy.
  * - `viewOf(kind, measure)`: the side the toy is turned to for a measure.
  *
  * `knowns` may be empty: the figure is then the typical toy. `SNUG` is for landscape, where the number stands beside it.
  */
+export { type Bare, bareStage, bareUpright, stagePicture, withParts } from './bare';
 export { diagram, figure, spots } from './diagram';
 export {
   type Diagram,
@@ -27,6 +29,10 @@ export {
   type Tape,
   WIDE,
 } from './drawing';
+export { headOutline, onHead } from './head/places';
 export { viewOf } from './kinds';
+export { across } from './outline';
 export { markPicture, marksOf, portrait, SMALL, traitPicture } from './pictures';
-export type { MarkId } from './stage';
+export { station } from './shapes';
+export { smoothPoints } from './smooth';
+export { closed, type MarkId, open, type Part, type Stage } from './stage';

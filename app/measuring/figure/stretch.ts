@@ -11,7 +11,7 @@ const MOST = 2.1;
  */
 export function stretchOf(kind: BodyKind, knowns: Knowns): (...ids: readonly MeasureId[]) => number {
   const ratios = ratiosOf(kind, knowns);
-  const size = median(ratios.filter(({ nature }) => nature !== 'wish').map(({ log }) => log));
+  const size = middling(ratios);
   const groups = new Map<Group, number>();
   for (const { group } of ratios) {
     groups.set(group, median(ratios.filter((each) => each.group === group).map(({ log }) => log)) - size);
@@ -23,6 +23,12 @@ export function stretchOf(kind: BodyKind, knowns: Knowns): (...ids: readonly Mea
     return bounded((first && groups.get(first.group)) ?? 0);
   };
 }
+
+/** How large a toy is beside the typical one of its kind: 1 as large. */
+export const sizeOf = (kind: BodyKind, knowns: Knowns): number => Math.exp(middling(ratiosOf(kind, knowns)));
+
+const middling = (ratios: readonly Ratio[]) =>
+  median(ratios.filter(({ nature }) => nature !== 'wish').map(({ log }) => log));
 
 type Ratio = { readonly id: MeasureId; readonly nature: string; readonly group: Group; readonly log: number };
 

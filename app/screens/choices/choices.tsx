@@ -1,12 +1,13 @@
 import { useState } from 'preact/hooks';
 import { type Order, scaleOf } from '../../body';
-import { offered } from '../../drafting/catalogue';
+import { type Offered, offered } from '../../drafting/catalogue';
 import { Page, useWords } from '../../parts';
 import { saveGarment } from '../../storage';
-import { bodyKnown, type Making, onwardOf } from '../shared/making/making';
-import { useDraft } from '../shared/making/use-draft';
+import { DressedPanel } from '../shared/dressed/dressed-panel';
+import { bodyShown } from '../shared/making/body-of';
+import { type Making, onwardOf } from '../shared/making/making';
+import { draftOf, useDraft } from '../shared/making/use-draft';
 import { WithMaking } from '../shared/making/with-making';
-import { PiecesStrip } from '../shared/pieces/pieces-strip';
 import { usePlace } from '../shared/places';
 import { to } from '../shared/route';
 import type { ScreenProps } from '../shared/screen-props';
@@ -14,10 +15,12 @@ import { useAttempt } from '../shared/trouble/attempt';
 import { AllowanceFields } from './allowances';
 import { ChoicePicks } from './choice-picks';
 import { ClothPicks, FitPicks } from './cloth-picks';
+import { FoldedTheme } from './folded-theme';
+import { sorted } from './themes';
 import { WayPicks } from './way-picks';
 import './choices.css';
 
-/** How the garment is to be: fit, cloth, and what the garment itself leaves open. Drawn anew with every change. */
+/** How the garment is to be: the toy in it, what decides most, and the rest folded away. Drawn anew with every change. */
 export function ChoicesScreen({ params, query }: ScreenProps) {
   return (
     <WithMaking params={params}>{(making) => <ChoicesPage making={making} then={query.get('then')} />}</WithMaking>
@@ -29,22 +32,32 @@ function ChoicesPage({ making, then }: { readonly making: Making; readonly then:
   const { toy, garment, row } = making;
   const attempt = useAttempt();
   const [order, setOrder] = useState<Order>(garment.order);
-  const drawn = useDraft(bodyKnown(making), order, toy.name);
+  const body = bodyShown(making.body);
+  const drawn = useDraft(body, order, toy.name);
   usePlace(toy.id, garment.id, 'choices');
   const change = (more: Partial<Order>) => {
     const changed = { ...order, ...more };
     setOrder(changed);
     void attempt(async () => void (await saveGarment(toy.id, changed, garment.id)));
   };
+  const { first, themes } = sorted(offered(row, order.choices));
+  const picks = ({ name, choice, value }: Offered) => (
+    <ChoicePicks
+      key={name}
+      choice={name}
+      kind={choice}
+      value={value}
+      onChange={(chosen) => change({ choices: { ...order.choices, [name]: chosen } })}
+    />
+  );
   const onward = then === 'pattern' ? ['pattern'] : onwardOf(making);
-  const name = say(`garment.${order.garment}.name`);
+  const whose = say('screen.making.whose', { name: toy.name, garment: say(`garment.${order.garment}.name`) });
   return (
     <Page
       wide
-      title={say('screen.choices.title', { garment: name })}
+      title={say('screen.choices.title')}
       back={then === 'pattern' ? to('toy', toy.id, garment.id, 'pattern') : to('toy', toy.id)}
-      whose={<a href={to('toy', toy.id)}>{toy.name}</a>}
-      detail={name}
+      whose={<a href={to('toy', toy.id)}>{whose}</a>}
       acts={
         <a class="go" href={to('toy', toy.id, garment.id, ...onward)}>
           {say(`screen.choices.to-${onward[0]}`)}
@@ -52,22 +65,20 @@ function ChoicesPage({ making, then }: { readonly making: Making; readonly then:
       }
     >
       <div class="choices">
-        <PiecesStrip drawn={drawn} />
+        <DressedPanel body={body} draft={draftOf(drawn)} busy={drawn.is === 'drawing'} text={whose} />
         <div class="choices-list">
-          <p class="soft">{say('screen.choices.what')}</p>
+          {first.map(picks)}
           <FitPicks order={order} onChange={change} />
           <ClothPicks order={order} onChange={change} />
-          {offered(row, order.choices).map(({ name: choice, choice: kind, value: chosen }) => (
-            <ChoicePicks
-              key={choice}
-              choice={choice}
-              kind={kind}
-              value={chosen}
-              onChange={(value) => change({ choices: { ...order.choices, [choice]: value } })}
-            />
-          ))}
+          <div class="themes">
+            {themes.map((theme) => (
+              <FoldedTheme key={theme.id} theme={theme} chosen={order.choices ?? {}}>
+                {theme.choices.map(picks)}
+                {theme.id === 'finish' && <AllowanceFields order={order} scale={scaleOf(body)} onChange={change} />}
+              </FoldedTheme>
+            ))}
+          </div>
           {then !== 'pattern' && <WayPicks making={making} />}
-          <AllowanceFields order={order} scale={scaleOf(making.body)} onChange={change} />
         </div>
       </div>
     </Page>

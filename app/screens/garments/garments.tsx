@@ -1,17 +1,15 @@
 import type { Head } from '../../drafting/catalogue';
-import { asking } from '../../measuring';
-import { GarmentPicture, Page, useWords } from '../../parts';
-import { saveGarment, type Toy } from '../../storage';
+import { Page, useWords } from '../../parts';
+import { saveGarment } from '../../storage';
+import { Worn } from '../shared/dressed/worn';
+import { bodyOf, bodyShown } from '../shared/making/body-of';
 import { useGarments } from '../shared/making/garments-known';
-import { needsOf } from '../shared/making/making';
+import { numbersLeft } from '../shared/making/numbers-left';
 import { go, to } from '../shared/route';
 import type { ScreenProps } from '../shared/screen-props';
 import { useAttempt } from '../shared/trouble/attempt';
 import { WithToy } from '../shared/with-toy';
 import './garments.css';
-
-/** How many numbers are asked for, as it comes. */
-const numbersFor = (row: Head, toy: Toy): number => asking(toy, needsOf(row, toy, { garment: row.id })).asked.length;
 
 /** What to make, by picture: whatever suits this kind of body. */
 export function GarmentsScreen({ params }: ScreenProps) {
@@ -20,8 +18,14 @@ export function GarmentsScreen({ params }: ScreenProps) {
   const garments = useGarments();
   return (
     <WithToy toyId={params.toy ?? ''}>
-      {({ toy }) => {
+      {({ toy, readings }) => {
         const suited = garments?.filter((garment) => garment.bodies.includes(toy.kind));
+        const known = bodyOf({ toy, readings });
+        const body = bodyShown(known);
+        const left = (row: Head) => {
+          const { count, minutes } = numbersLeft(row, toy, known);
+          return count === 0 ? say('screen.garments.no-more') : say('screen.garments.left', { count, minutes });
+        };
         const begin = (garment: string) =>
           attempt(async () => {
             const { id } = await saveGarment(toy.id, { garment });
@@ -33,11 +37,11 @@ export function GarmentsScreen({ params }: ScreenProps) {
               {suited?.map((row) => (
                 <li key={row.id}>
                   <button type="button" class="garment" onClick={() => begin(row.id)}>
-                    <GarmentPicture id={row.id} />
+                    <Worn body={body} order={{ garment: row.id }} />
                     <b>{say(`garment.${row.id}.name`)}</b>
                     <span class="soft small">{say(`garment.${row.id}.note`)}</span>
-                    <span class="small">
-                      {say('screen.garments.asks', { level: say(`level.${row.level}`), count: numbersFor(row, toy) })}
+                    <span class="garment-left small">
+                      {say('screen.garments.asks', { level: say(`level.${row.level}`), left: left(row) })}
                     </span>
                   </button>
                 </li>

@@ -5,11 +5,13 @@ import { Icon, sayFirst, useWords } from '../../parts';
 export function GoesOn({ draft }: { readonly draft: Draft }) {
   const { say } = useWords();
   if (draft.openings.length === 0) return null;
+  const rows = tightest(draft.openings);
+  const all = rows.every(({ needs, gives }) => gives >= needs);
   return (
     <section class="told">
-      <h2>{say('screen.pattern.goes-on')}</h2>
+      <h2>{say(all ? 'screen.pattern.goes-on' : 'screen.pattern.goes-not')}</h2>
       <ul class="told-list">
-        {tightest(draft.openings).map(({ passes, through, needs, gives, closure }) => {
+        {rows.map(({ passes, through, needs, gives, closure }) => {
           const spare = gives - needs;
           return (
             <li key={passes} class={spare >= 0 ? 'passes' : 'stuck'}>

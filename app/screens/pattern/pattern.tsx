@@ -1,4 +1,7 @@
 import { Icon, Page, useWords } from '../../parts';
+import { DressedPanel } from '../shared/dressed/dressed-panel';
+import { RowLink } from '../shared/folded/folded';
+import { bodyShown } from '../shared/making/body-of';
 import { DoubtCard } from '../shared/making/doubt-card';
 import { bodyKnown, type Making } from '../shared/making/making';
 import { draftOf, useDraft } from '../shared/making/use-draft';
@@ -7,15 +10,17 @@ import { usePlace } from '../shared/places';
 import { to } from '../shared/route';
 import type { ScreenProps } from '../shared/screen-props';
 import { troubleWords } from '../shared/trouble/attempt';
-import { Adjusted } from './adjusted';
+import { Changed } from './changed';
 import { FitTable } from './fit-table';
 import { GoesOn } from './goes-on';
 import { Notions } from './notions';
 import { PiecesView } from './pieces-view';
+import { Whom } from './whom';
 import { WishFields } from './wish-fields';
+import { WorthChecking } from './worth-checking';
 import './pattern.css';
 
-/** The pattern: its pieces, what was adjusted and why, whether it goes on, and how it fits. */
+/** The pattern: the toy in it and its pieces, then what was changed for it, whether it goes on, and how it fits. */
 export function PatternScreen({ params }: ScreenProps) {
   return <WithPattern params={params}>{(making) => <PatternPage making={making} />}</WithPattern>;
 }
@@ -26,15 +31,14 @@ function PatternPage({ making }: { readonly making: Making }) {
   const drawn = useDraft(bodyKnown(making), garment.order, toy.name);
   usePlace(toy.id, garment.id, 'pattern');
   const draft = draftOf(drawn);
-  const name = say(`garment.${garment.order.garment}.name`);
+  const whose = say('screen.making.whose', { name: toy.name, garment: say(`garment.${garment.order.garment}.name`) });
   const here = (screen: string) => to('toy', toy.id, garment.id, screen);
   return (
     <Page
       wide
-      title={say('screen.pattern.title', { garment: name, name: toy.name })}
+      title={whose}
       back={here('review')}
       whose={<a href={to('toy', toy.id)}>{toy.name}</a>}
-      detail={name}
       acts={
         <>
           <a class="plain" href={`${here('choices')}?then=pattern`}>
@@ -50,7 +54,7 @@ function PatternPage({ making }: { readonly making: Making }) {
       }
     >
       <div role="status" class="pattern-state">
-        {drawn.is === 'drawing' && <p class="soft">{say('screen.pattern.drawing')}</p>}
+        {drawn.is === 'drawing' && !draft && <p class="soft">{say('screen.pattern.drawing')}</p>}
         {drawn.is === 'failed' && <p class="slip warn">{troubleWords(say, drawn.code)}</p>}
         {drawn.is === 'refused' && <p>{say('screen.pattern.refused')}</p>}
       </div>
@@ -60,12 +64,20 @@ function PatternPage({ making }: { readonly making: Making }) {
         ))}
       {draft && (
         <div class={drawn.is === 'drawing' ? 'pattern drawing' : 'pattern'}>
+          <div class="pattern-worn">
+            <DressedPanel body={bodyShown(making.body)} draft={draft} busy={drawn.is === 'drawing'} text={whose} />
+            <GoesOn draft={draft} />
+          </div>
           <PiecesView draft={draft} />
-          <WishFields making={making} />
-          <Adjusted draft={draft} making={making} />
-          <GoesOn draft={draft} />
-          <FitTable draft={draft} />
-          <Notions draft={draft} />
+          <div class="pattern-told">
+            <Changed draft={draft} name={toy.name} />
+            <WorthChecking draft={draft} making={making} />
+            <FitTable draft={draft} />
+            <WishFields making={making} />
+            <Notions draft={draft} />
+            <Whom draft={draft} making={making} />
+            <RowLink href={here('sew')} title={say('screen.pattern.sew')} stands={say('screen.pattern.sew-stands')} />
+          </div>
         </div>
       )}
     </Page>

@@ -3,9 +3,13 @@ import type { Draft, Piece } from '../../drafting/draft-types';
 import { shownLength, useWords } from '../../parts';
 import { drawPiece, type PieceDrawing } from '../shared/pieces/piece-drawing';
 import { PiecePicture } from '../shared/pieces/piece-picture';
+import { cutWords } from './cut-words';
+import { PieceViewer } from './piece-viewer';
 
 /** A piece is drawn no larger than this many pixels to the millimetre: a tiny pattern need not fill a desk. */
 const LARGEST_SCALE = 1.6;
+/** And no smaller than this, in a window there is no room in. */
+const SMALLEST_SCALE = 0.05;
 
 /** Every piece at one scale, with its name, how many to cut and its size. */
 export function PiecesView({ draft }: { readonly draft: Draft }) {
@@ -13,6 +17,7 @@ export function PiecesView({ draft }: { readonly draft: Draft }) {
   const [sheet, width] = useWidth();
   const drawings = useMemo(() => draft.pieces.map(drawPiece), [draft]);
   const scale = scaleFor(drawings, width);
+  const [opened, setOpened] = useState<number | null>(null);
   return (
     <section class="pieces" aria-label={say('screen.pattern.pieces')}>
       <ul class="pieces-sheet" ref={sheet}>
@@ -20,52 +25,54 @@ export function PiecesView({ draft }: { readonly draft: Draft }) {
           const drawing = drawings[index];
           return (
             drawing && (
-              <PieceCard key={piece.name} garment={draft.order.garment} piece={piece} drawing={drawing} scale={scale} />
+              <PieceCard
+                key={piece.name}
+                piece={piece}
+                drawing={drawing}
+                scale={scale}
+                onOpen={() => setOpened(index)}
+              />
             )
           );
         })}
       </ul>
       <p class="pieces-key soft small">{say('screen.pattern.key')}</p>
+      {opened !== null && (
+        <PieceViewer pieces={draft.pieces} at={opened} onTurn={setOpened} onClose={() => setOpened(null)} />
+      )}
     </section>
   );
 }
 
 type PieceCardProps = {
-  readonly garment: string;
   readonly piece: Piece;
   readonly drawing: PieceDrawing;
   readonly scale: number;
+  readonly onOpen: () => void;
 };
 
-function PieceCard({ piece, drawing, scale }: PieceCardProps) {
+function PieceCard({ piece, drawing, scale, onOpen }: PieceCardProps) {
   const { say, hand } = useWords();
   const size = [drawing.width, drawing.height].map((mm) => shownLength(mm, hand, true)).join(' × ');
   return (
-    <li class="piece-card">
-      <PiecePicture drawing={drawing} scale={scale} />
-      <b>{say(`piece.${piece.name}`)}</b>
-      <span class="soft small">
-        {say(
-          piece.mirrored
-            ? 'screen.pattern.cut-mirrored'
-            : piece.onFold
-              ? 'screen.pattern.cut-fold'
-              : 'screen.pattern.cut',
-          { count: piece.copies },
-        )}
-      </span>
-      <span class="soft small piece-size">
-        {size} {hand.unit}
-      </span>
+    <li>
+      <button type="button" class="piece-card" onClick={onOpen}>
+        <PiecePicture drawing={drawing} scale={scale} />
+        <b>{say(`piece.${piece.name}`)}</b>
+        <span class="soft small">{cutWords(say, piece)}</span>
+        <span class="soft small piece-size">
+          {size} {hand.unit}
+        </span>
+      </button>
     </li>
   );
 }
 
-/** Two of the wider pieces side by side on a phone; never larger than life is useful. */
+/** Two of the wider pieces side by side on a phone; never larger than is useful. */
 function scaleFor(drawings: readonly PieceDrawing[], width: number): number {
   const widest = Math.max(1, ...drawings.map((drawing) => drawing.width));
-  const columns = width > 700 ? 4 : 2;
-  return Math.min(LARGEST_SCALE, (width / columns - 24) / widest);
+  const columns = width > 700 ? 4 : width > 420 ? 3 : 2.6;
+  return Math.max(Math.min(LARGEST_SCALE, (width / columns - 24) / widest), SMALLEST_SCALE);
 }
 
 function useWidth() {

@@ -1,15 +1,16 @@
 import { useWords } from '../../parts';
+import { Folded } from '../shared/folded/folded';
 import { type Making, wishesOf } from '../shared/making/making';
 import { WishInputs } from '../shared/making/wish-inputs';
 
 /** The lengths a maker chooses, to be changed while the pieces are in sight. */
 export function WishFields({ making }: { readonly making: Making }) {
   const { say } = useWords();
-  if (wishesOf(making.steps).length === 0) return null;
+  const wishes = wishesOf(making.steps);
+  if (wishes.length === 0) return null;
   return (
-    <details class="folded-fields">
-      <summary>{say('screen.pattern.wishes')}</summary>
+    <Folded title={say('screen.pattern.wishes')} stands={say('screen.pattern.wishes-stands', { count: wishes.length })}>
       <WishInputs making={making} />
-    </details>
+    </Folded>
   );
 }

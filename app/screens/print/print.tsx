@@ -30,47 +30,54 @@ function PrintPage({ making }: { readonly making: Making }) {
   const { toy, garment } = making;
   const drawn = useDraft(bodyKnown(making), garment.order, toy.name);
   const draft = draftOf(drawn);
-  const pdf = usePdf(draft, { paper, halves, correction });
+  const pdf = usePdf(making.body, draft, { paper, halves, correction });
   const layout = layoutOf(pdf);
   usePlace(toy.id, garment.id, 'print');
   const name = say(`garment.${garment.order.garment}.name`);
+  const whose = say('screen.making.whose', { name: toy.name, garment: name });
   const set = (key: string, value: string | boolean | number) => void attempt(() => setSetting(key, value));
   return (
     <Page
+      wide
       title={say('screen.print.title')}
       back={to('toy', toy.id, garment.id, 'pattern')}
-      whose={<a href={to('toy', toy.id)}>{toy.name}</a>}
-      detail={name}
+      whose={<a href={to('toy', toy.id)}>{whose}</a>}
       acts={<PdfActs pdf={pdf} name={`${toy.name} ${name}`} />}
     >
-      <p role="status" class="print-state">
-        {pdf.is === 'ready'
-          ? say('screen.print.pages', { count: pdf.layout.pages.length })
-          : pdf.is === 'making' && say('screen.print.making')}
-      </p>
-      <section class="slip ask">
-        <h2>{say('screen.print.how')}</h2>
-        <p>
-          <b>{say('screen.print.actual')}</b> {say('screen.print.check')}
-        </p>
-      </section>
-      {draft && layout ? <PageThumbs draft={draft} layout={layout} /> : <div class="page-thumbs empty" />}
-      {pdf.is === 'failed' && <p class="slip warn">{troubleWords(say, pdf.code)}</p>}
-      {drawn.is === 'refused' && <p class="slip warn">{say('screen.pattern.refused')}</p>}
-      <p>
-        <a class="plain" href={to('toy', toy.id, garment.id, 'sew')}>
-          {say('screen.print.sew')}
-        </a>
-      </p>
-      <p class="print-state">
-        <a class="plain" href={to('toy', toy.id, garment.id, 'pencil')}>
-          <Icon name="pencil" />
-          {say('screen.print.pencil')}
-        </a>
-      </p>
-      <PaperPicks paper={paper} halves={halves} onSet={set} />
-      <TrueScale correction={correction} onCorrection={(value) => set('device-print-correction', value)} />
-      <Care />
+      <div class="columns">
+        <div class="column">
+          <p role="status" class="print-state">
+            {pdf.is === 'ready'
+              ? say('screen.print.pages', { count: pdf.layout.pages.length })
+              : pdf.is === 'making' && say('screen.print.making')}
+          </p>
+          <section class="slip ask">
+            <h2>{say('screen.print.how')}</h2>
+            <p>
+              <b>{say('screen.print.actual')}</b> {say('screen.print.check')}
+            </p>
+          </section>
+          {draft && layout ? <PageThumbs draft={draft} layout={layout} /> : <div class="page-thumbs empty" />}
+          {pdf.is === 'failed' && <p class="slip warn">{troubleWords(say, pdf.code)}</p>}
+          {drawn.is === 'refused' && <p class="slip warn">{say('screen.pattern.refused')}</p>}
+          <p>
+            <a class="plain" href={to('toy', toy.id, garment.id, 'sew')}>
+              {say('screen.print.sew')}
+            </a>
+          </p>
+          <p class="print-state">
+            <a class="plain" href={to('toy', toy.id, garment.id, 'pencil')}>
+              <Icon name="pencil" />
+              {say('screen.print.pencil')}
+            </a>
+          </p>
+        </div>
+        <div class="column">
+          <PaperPicks paper={paper} halves={halves} onSet={set} />
+          <TrueScale correction={correction} onCorrection={(value) => set('device-print-correction', value)} />
+          <Care />
+        </div>
+      </div>
     </Page>
   );
 }

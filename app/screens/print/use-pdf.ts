@@ -1,9 +1,14 @@
 import { useEffect, useState } from 'preact/hooks';
+import type { Body } from '../../body';
 import type { Draft } from '../../drafting/draft-types';
 import type { Layout } from '../../drafting/sheets';
+import { dressed } from '../../dressed';
 import { useWords } from '../../parts';
 import { layOut, print, WorkError } from '../../work/bridge';
 import { codeOf, noteHappening } from '../shared/trouble/happened';
+
+/** The toy in its clothes on the first page: as wide as high. */
+const PICTURE = { width: 200, height: 200 };
 
 /** How the PDF stands. It is made before it is asked for: a share sheet opens only straight from a tap. */
 export type Pdf =
@@ -15,7 +20,7 @@ export type Pdf =
 /** Which paper, pieces in halves or whole, and what to draw everything larger by. */
 export type Sheets = { readonly paper: string; readonly halves: boolean; readonly correction: number };
 
-export function usePdf(draft: Draft | null, { paper, halves, correction }: Sheets): Pdf {
+export function usePdf(body: Body, draft: Draft | null, { paper, halves, correction }: Sheets): Pdf {
   const { hand } = useWords();
   const [pdf, setPdf] = useState<Pdf>({ is: 'waiting' });
   useEffect(() => {
@@ -26,7 +31,8 @@ export function usePdf(draft: Draft | null, { paper, halves, correction }: Sheet
       const layout = await layOut(draft, paper, { halves, correction, signal });
       if (signal.aborted) return;
       setPdf({ is: 'making', layout });
-      const bytes = await print(draft, layout, { language: hand.locale, units: hand.unit, signal });
+      const worn = dressed(body, draft, 'front', PICTURE);
+      const bytes = await print(draft, layout, { language: hand.locale, units: hand.unit, worn, signal });
       if (signal.aborted) return;
       setPdf({ is: 'ready', layout, file: new Blob([new Uint8Array(bytes)], { type: 'application/pdf' }) });
     };

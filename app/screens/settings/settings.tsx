@@ -1,6 +1,6 @@
 import type { Unit } from '../../body';
 import { papers } from '../../drafting/sheets';
-import { Icon, Page, Picks, useWords } from '../../parts';
+import { Icon, Page, Segments, useWords } from '../../parts';
 import { setSetting } from '../../storage';
 import { locales } from '../../words';
 import type { Theme } from '../shared/defaults';
@@ -14,6 +14,9 @@ import './settings.css';
 
 const units: readonly Unit[] = ['in', 'cm'];
 const themes: readonly Theme[] = ['auto', 'light', 'dark'];
+const hands = ['right', 'left'] as const;
+const sizes = ['usual', 'large'] as const;
+const voices = ['off', 'on'] as const;
 
 /** How the app is set, and how what it keeps is doing. */
 export function SettingsScreen() {
@@ -23,59 +26,88 @@ export function SettingsScreen() {
   const set = (key: string) => (value: string) => void attempt(() => setSetting(key, value));
   const named = new Intl.DisplayNames([hand.locale], { type: 'language' });
   return (
-    <Page title={say('screen.settings.title')} back={to()}>
-      <Picks
-        legend={say('screen.unit.name')}
-        chosen={liking.unit}
-        onPick={set('unit')}
-        picks={units.map((value) => ({ value, words: say(`screen.unit.${value}`) }))}
-      />
-      <Picks
-        legend={say('screen.settings.theme')}
-        chosen={liking.theme}
-        onPick={set('theme')}
-        picks={themes.map((value) => ({ value, words: say(`screen.settings.theme-${value}`) }))}
-      />
-      <Picks
-        legend={say('screen.settings.learns')}
-        chosen={String(liking.learns)}
-        onPick={(value) => void attempt(() => setSetting('learns', value === 'true'))}
-        picks={[true, false].map((value) => ({ value: String(value), words: say(`screen.settings.learns-${value}`) }))}
-      />
-      <p class="soft small">{say('screen.settings.learns-what')}</p>
-      <label class="setting">
-        <span>{say('screen.settings.paper')}</span>
-        <select value={knownPaper(liking.paper)} onChange={(event) => set('paper')(event.currentTarget.value)}>
-          {Object.keys(papers).map((id) => (
-            <option key={id} value={id}>
-              {say(`paper.${id}`)}
-            </option>
-          ))}
-        </select>
-      </label>
-      <label class="setting">
-        <span>{say('screen.settings.language')}</span>
-        <select
-          value={new Intl.Locale(liking.locale).language}
-          onChange={(event) => set('locale')(event.currentTarget.value)}
-        >
-          {locales.map((id) => (
-            <option key={id} value={id}>
-              {named.of(id) ?? id}
-            </option>
-          ))}
-        </select>
-      </label>
-      <TapeAct />
-      <StoreHealth />
-      <nav class="settings-links" aria-label={say('screen.settings.more')}>
-        {(['backup', 'about'] as const).map((screen) => (
-          <a key={screen} href={to('settings', screen)}>
-            {say(`screen.${screen}.title`)}
-            <Icon name="on" />
-          </a>
-        ))}
-      </nav>
+    <Page wide title={say('screen.settings.title')} back={to()}>
+      <div class="columns">
+        <div class="column settings">
+          <Segments
+            legend={say('screen.unit.name')}
+            chosen={liking.unit}
+            onPick={set('unit')}
+            picks={units.map((value) => ({ value, words: say(`screen.unit.${value}`) }))}
+          />
+          <Segments
+            legend={say('screen.settings.theme')}
+            chosen={liking.theme}
+            onPick={set('theme')}
+            picks={themes.map((value) => ({ value, words: say(`screen.settings.theme-${value}`) }))}
+          />
+          <Segments
+            legend={say('screen.settings.hand')}
+            note={say('screen.settings.hand-note')}
+            chosen={liking.hand}
+            onPick={set('hand')}
+            picks={hands.map((value) => ({ value, words: say(`screen.settings.hand-${value}`) }))}
+          />
+          <Segments
+            legend={say('screen.settings.figures')}
+            chosen={liking.figures}
+            onPick={set('figures')}
+            picks={sizes.map((value) => ({ value, words: say(`screen.settings.figures-${value}`) }))}
+          />
+          <Segments
+            legend={say('screen.settings.aloud')}
+            note={say('screen.settings.aloud-note')}
+            chosen={liking.aloud ? 'on' : 'off'}
+            onPick={(value) => void attempt(() => setSetting('aloud', value === 'on'))}
+            picks={voices.map((value) => ({ value, words: say(`screen.settings.aloud-${value}`) }))}
+          />
+          <Segments
+            legend={say('screen.settings.learns')}
+            note={say('screen.settings.learns-what')}
+            chosen={String(liking.learns)}
+            onPick={(value) => void attempt(() => setSetting('learns', value === 'true'))}
+            picks={[true, false].map((value) => ({
+              value: String(value),
+              words: say(`screen.settings.learns-${value}`),
+            }))}
+          />
+          <label class="setting">
+            <span>{say('screen.settings.paper')}</span>
+            <select value={knownPaper(liking.paper)} onChange={(event) => set('paper')(event.currentTarget.value)}>
+              {Object.keys(papers).map((id) => (
+                <option key={id} value={id}>
+                  {say(`paper.${id}`)}
+                </option>
+              ))}
+            </select>
+          </label>
+          <label class="setting">
+            <span>{say('screen.settings.language')}</span>
+            <select
+              value={new Intl.Locale(liking.locale).language}
+              onChange={(event) => set('locale')(event.currentTarget.value)}
+            >
+              {locales.map((id) => (
+                <option key={id} value={id}>
+                  {named.of(id) ?? id}
+                </option>
+              ))}
+            </select>
+          </label>
+        </div>
+        <div class="column">
+          <TapeAct />
+          <StoreHealth />
+          <nav class="settings-links" aria-label={say('screen.settings.more')}>
+            {(['backup', 'about'] as const).map((screen) => (
+              <a key={screen} href={to('settings', screen)}>
+                {say(`screen.${screen}.title`)}
+                <Icon name="on" />
+              </a>
+            ))}
+          </nav>
+        </div>
+      </div>
     </Page>
   );
 }

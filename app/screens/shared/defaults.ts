@@ -9,6 +9,10 @@ export type Liking = {
   readonly unit: Unit;
   readonly locale: string;
   readonly theme: Theme;
+  /** The thumb that types, how large numbers and keys are, and whether a typed number is read back. */
+  readonly hand: 'left' | 'right';
+  readonly figures: 'usual' | 'large';
+  readonly aloud: boolean;
   readonly paper: string;
   /** Pieces that are alike left and right are printed as halves. */
   readonly halves: boolean;
@@ -33,6 +37,9 @@ export function likingFrom(settings: Settings, device: unknown): Liking {
     unit: oneOf(settings.unit, ['in', 'cm']) ?? (INCHES.includes(territory) ? 'in' : 'cm'),
     locale: [settings.locale, ...tags].map(readTag).find((tag) => tag !== null) ?? 'en',
     theme: oneOf(settings.theme, ['auto', 'light', 'dark']) ?? 'auto',
+    hand: oneOf(settings.hand, ['left', 'right']) ?? 'right',
+    figures: oneOf(settings.figures, ['usual', 'large']) ?? 'usual',
+    aloud: settings.aloud === true,
     paper: typeof settings.paper === 'string' ? settings.paper : LETTER.includes(territory) ? 'letter' : 'a4',
     halves: settings.halves !== false,
     learns: settings.learns !== false,

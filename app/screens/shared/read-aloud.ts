@@ -27,8 +27,8 @@ export function useReadAloud(text: string, locale: string): Reader | null {
   return { speaking, toggle: speaking ? silence : speak };
 }
 
-/** Voices come late in some browsers, and never in others. */
-function useLocalVoice(locale: string): SpeechSynthesisVoice | undefined {
+/** A voice that lives on this device. Voices come late in some browsers, and never in others. */
+export function useLocalVoice(locale: string): SpeechSynthesisVoice | undefined {
   const [voice, setVoice] = useState<SpeechSynthesisVoice>();
   useEffect(() => {
     const speech: SpeechSynthesis | undefined = globalThis.speechSynthesis;

@@ -17,7 +17,7 @@ import { NoticeBoard } from '../shared/trouble/notice';
 import { Trouble } from '../shared/trouble/trouble';
 import { useLanguage } from './language';
 import { findScreen, type Screen } from './screens';
-import { useTheme } from './theme';
+import { useLooks } from './theme';
 import { useUpdateOffer } from './updates';
 
 /** The first screen has the device to itself for this long, ms. */
@@ -43,7 +43,7 @@ export function App({ store, settings, words, plain = false }: AppProps) {
     [kept, settings, plain],
   );
   const say = useLanguage(liking.locale, words);
-  useTheme(liking.theme);
+  useLooks(liking);
   const value = useMemo(() => {
     const hand: Hand = { unit: liking.unit, locale: liking.locale };
     return { say: withUnit(say, hand), hand };

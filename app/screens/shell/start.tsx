@@ -7,6 +7,7 @@ import { likingFrom } from '../shared/defaults';
 import { learnFrom } from '../shared/learning';
 import { listenForTrouble, noteHappening } from '../shared/trouble/happened';
 import { App } from './app';
+import { ownLetters } from './letters';
 import '../../parts/base.css';
 import '../../parts/buttons.css';
 import '../../parts/slip.css';
@@ -25,7 +26,7 @@ export async function start(place: Element): Promise<void> {
   listenForArrivals();
   const devices = navigator.languages;
   const guessed = likingFrom({}, devices).locale;
-  const [[store, kept], guessedWords] = await Promise.all([openWithSettings(), createLearner(guessed)]);
+  const [[store, kept], guessedWords] = await Promise.all([openWithSettings(), createLearner(guessed), ownLetters()]);
   const { locale } = likingFrom(kept, devices);
   const words = locale === guessed ? guessedWords : await createLearner(locale);
   learnFrom(words.learn);

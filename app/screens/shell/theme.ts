@@ -1,8 +1,11 @@
 import { useEffect } from 'preact/hooks';
-import type { Theme } from '../shared/defaults';
+import type { Liking } from '../shared/defaults';
 
-/** Light, dark, or as the device is set; the browser's own bars take the paper's colour. */
-export function useTheme(theme: Theme): void {
+/** What shows on every screen: hand and figures; light, dark, or as the device is set, the browser's own bars in the paper's colour. */
+export function useLooks({ theme, hand, figures }: Pick<Liking, 'theme' | 'hand' | 'figures'>): void {
+  useEffect(() => {
+    Object.assign(document.documentElement.dataset, { hand, figures });
+  }, [hand, figures]);
   useEffect(() => {
     const root = document.documentElement;
     if (theme === 'auto') delete root.dataset.theme;

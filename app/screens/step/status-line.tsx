@@ -5,6 +5,7 @@ import { useAwake } from '../shared/awake';
 import type { Making } from '../shared/making/making';
 import { troubleWords } from '../shared/trouble/attempt';
 import type { Entry } from './entry';
+import { useReadBack } from './read-back';
 import { saveUnsaved } from './unsaved';
 
 type StatusLineProps = {
@@ -19,6 +20,7 @@ type StatusLineProps = {
 export function StatusLine({ making, measure, entry, missing, suggestion }: StatusLineProps) {
   const { say, hand } = useWords();
   const { state } = entry;
+  useReadBack(entry);
   const quiet = useQuietWords({ making, measure, entry, suggestion });
   const before = settle((making.readings[measure] ?? []).map((reading) => reading.mm));
   const empty = before ? say('screen.step.cleared', { before: before.value }) : say('screen.step.empty');

@@ -1,7 +1,9 @@
 import { findMeasure, type MeasureId } from '../../body';
 import { isWish } from '../../measuring';
-import { GarmentPicture, Icon, useWords } from '../../parts';
+import { Icon, useWords } from '../../parts';
 import { type Garment, removeGarment } from '../../storage';
+import { Worn } from '../shared/dressed/worn';
+import { bodyOf, bodyShown } from '../shared/making/body-of';
 import { useGarments } from '../shared/making/garments-known';
 import { askedFor } from '../shared/making/making';
 import { placeAddress } from '../shared/places';
@@ -14,6 +16,7 @@ import type { Known } from '../shared/with-toy';
 export function GarmentRows({ known }: { readonly known: Known }) {
   const { garments } = known;
   const whereOf = useWhere(known);
+  const body = bodyShown(bodyOf(known));
   const { say, hand } = useWords();
   const attempt = useAttempt();
   const notice = useNotice();
@@ -36,7 +39,7 @@ export function GarmentRows({ known }: { readonly known: Known }) {
           return (
             <li key={id} class="garment-row">
               <a href={whereOf(garment)}>
-                <GarmentPicture id={order.garment} />
+                <Worn body={body} order={order} />
                 <span>
                   <b>{name}</b>
                   <span class="soft small">{day.format(createdAt)}</span>

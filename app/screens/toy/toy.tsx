@@ -24,6 +24,7 @@ function ToyPage({ known }: { readonly known: Known }) {
   const { toy, garments } = known;
   return (
     <Page
+      wide
       title={toy.name}
       back={to()}
       acts={
@@ -32,14 +33,20 @@ function ToyPage({ known }: { readonly known: Known }) {
         </a>
       }
     >
-      <div class="toy-top">
-        <ToyFace toyId={toy.id} />
-        <PhotoActs toy={toy} />
+      <div class="columns toy-columns">
+        <div class="column">
+          <div class="toy-top">
+            <ToyFace toyId={toy.id} />
+            <PhotoActs toy={toy} />
+          </div>
+          {garments.length > 0 && <GarmentRows known={known} />}
+        </div>
+        <Readings known={known} />
+        <div class="column">
+          <Learnt toy={toy} />
+          <MoreActs known={known} />
+        </div>
       </div>
-      {garments.length > 0 && <GarmentRows known={known} />}
-      <Readings known={known} />
-      <Learnt toy={toy} />
-      <MoreActs known={known} />
     </Page>
   );
 }

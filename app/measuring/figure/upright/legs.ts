@@ -14,9 +14,10 @@ export function legsOf(form: UprightForm, seenFrom: 'front' | 'back') {
   const ground = stands ? foot.y + 8 + 0.72 * form.footHalf : foot.y + 1.15 * form.footHalf;
   const parts = legParts(form, outline, foot, ground);
   const places = placesOf(form, axis, outline);
-  if (stands) return { under: [...parts.legs, ...toes(form, foot), ...parts.seam], over: [], outline, ground, places };
-  if (seenFrom === 'back') return { under: [...parts.legs, ...parts.seam], over: [], outline, ground, places };
-  return { under: [], over: [...parts.legs, ...parts.seam, ...soles(form, foot)], outline, ground, places };
+  if (stands)
+    return { under: [...parts.legs, ...toes(form, foot), ...parts.seam], over: [], axis, outline, ground, places };
+  if (seenFrom === 'back') return { under: [...parts.legs, ...parts.seam], over: [], axis, outline, ground, places };
+  return { under: [], over: [...parts.legs, ...parts.seam, ...soles(form, foot)], axis, outline, ground, places };
 }
 
 function legParts(form: UprightForm, outline: Point[], foot: Point, ground: number): { legs: Part[]; seam: Part[] } {

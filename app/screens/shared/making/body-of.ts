@@ -1,4 +1,4 @@
-import type { Body, MeasureId, Mm, Taught } from '../../../body';
+import { type Body, findMeasure, type MeasureId, type Mm, type Taught, typicalKnowns } from '../../../body';
 import { bodyFrom } from '../../../measuring';
 import type { ReadingsByMeasure, ToyWatched } from '../../../storage';
 
@@ -11,6 +11,19 @@ export function bodyOf({ toy, readings }: Pick<ToyWatched, 'toy' | 'readings'>, 
     fromPhoto: photoGives(readings),
     taught,
   });
+}
+
+/**
+ * The body to show clothes on. Before its first number that is the likely one of its kind and build, as if it were
+ * measured: a picture to choose by, never a pattern.
+ */
+export function bodyShown(body: Body): Body {
+  if (Object.values(body.sizes).some((known) => known && known.from !== 'estimate')) return body;
+  const girth = body.kind === 'round' ? 'body-girth' : 'chest-girth';
+  const usual = typicalKnowns(body.traits.build)[girth]?.value ?? findMeasure(girth)?.typical[body.kind] ?? 0;
+  const likely = bodyFrom({ toy: { body: body.kind, traits: body.traits }, readings: { [girth]: [usual] } });
+  const sizes = Object.entries(likely.sizes).map(([id, known]) => [id, { ...known, from: 'tape', give: 0 }]);
+  return { ...likely, sizes: Object.fromEntries(sizes) };
 }
 
 /**

@@ -1,0 +1,249 @@
+import type { Body, MeasureId, Mm } from '../body';
+import type { Draft, Edge, Piece } from '../drafting/draft-types';
+import type { Band, Clothes, Hat, Hood, Hung, Legs, Opening, Pocket, Skirt, Sleeve, Top, Wrist } from './clothes';
+
+/** A share beyond this is drawn as this: a picture, not a measure. */
+const WIDEST = 2.4;
+
+/** What a draft looks like from outside, read off its pieces and its fit: whatever pieces of these names it has. */
+export function clothesOf(draft: Draft, body: Body): Clothes {
+  const read = reader(draft, body);
+  const front = read.piece('front') ?? read.piece('dress-front');
+  const banded = Boolean(front) && isBanded(draft);
+  return {
+    top: front && !banded ? topOf(front, read) : vestOf(read),
+    band: front && banded ? bandOf(front, read) : null,
+    sleeve: sleeveOf(read),
+    hood: hoodOf(read),
+    hat: hatOf(read),
+    skirt: skirtOf(read),
+    legs: legsOf(read),
+    hung: hungOf(read),
+    wrist: wristOf(read),
+  };
+}
+
+type Read = ReturnType<typeof reader>;
+
+function reader(draft: Draft, body: Body) {
+  const piece = (name: string) => draft.pieces.find((each) => each.name === name);
+  const edge = (name: string, of: string): Edge | undefined => piece(name)?.edges.find((each) => each.name === of);
+  const ofBody = (garment: Mm, measure: MeasureId): number => {
+    const own = body.sizes[measure]?.value;
+    return own ? Math.min(garment / own, WIDEST) : 1;
+  };
+  return {
+    piece,
+    edge,
+    ofBody,
+    long: (name: string, of: string): Mm => edge(name, of)?.length ?? 0,
+    choice: (name: string) => draft.order.choices[name],
+    fit: (place: string): number => {
+      const row = draft.fit.find((each) => each.place === place);
+      return row && row.body > 0 ? Math.min(row.garment / row.body, WIDEST) : 1;
+    },
+  };
+}
+
+/** A bodice on straps is drawn from its upper edge down: it has no shoulder, and its neckline runs out to its side. */
+const isBanded = (draft: Draft): boolean => draft.pieces.some(({ name }) => name === 'strap' || name === 'top-binding');
+
+function topOf(front: Piece, { piece, edge, choice, fit, ofBody, long }: Read): Top {
+  const back = piece('back') ?? piece('dress-back');
+  const shoulder = edge('front', 'shoulder');
+  return {
+    neck: fit('neck'),
+    frontDrop: highest(front),
+    backDrop: back ? highest(back) : 0,
+    shoulder: shoulder ? Math.min(ofBody(shoulder.length, 'shoulder-length'), 1.1) : piece('sleeve') ? null : 0.2,
+    levels: levelsOf(front, back),
+    opening: openingOf(front, back, choice('opening')),
+    collar: piece('collar') ? 'flat' : long('collar-band', 'top') > 0 ? 'band' : null,
+    skirted: piece('skirt-front') !== undefined,
+    drawnIn: front.name === 'dress-front',
+    pocket: pocketOf(front),
+  };
+}
+
+/** A vest cut in one piece and worn open. */
+function vestOf({ piece, long, fit }: Read): Top | null {
+  if (!piece('vest')) return null;
+  const high = long('vest', 'centre');
+  const girth = 2 * long('vest', 'bottom');
+  return {
+    neck: Math.max(fit('neck'), 1.1),
+    frontDrop: 0.3 * high,
+    backDrop: 4,
+    shoulder: 0.85,
+    levels: [
+      { down: 0.42 * high, girth },
+      { down: high, girth },
+    ],
+    opening: { side: 'front', long: 'all' },
+    collar: null,
+    skirted: true,
+    drawnIn: false,
+    pocket: null,
+  };
+}
+
+/** Where the centre begins, below the high shoulder point. */
+const highest = (piece: Piece): Mm => {
+  const centre = piece.edges.find(({ name }) => name === 'centre');
+  const ends = centre?.path.flatMap(({ from, to }) => [from.y, to.y]) ?? [0];
+  return Math.min(...ends);
+};
+
+/** Girths where the sides begin and end, and between. */
+function levelsOf(front: Piece, back: Piece | undefined) {
+  const sides = [front, back ?? front].map((piece) => {
+    const path = piece.edges.find(({ name }) => name === 'side')?.path ?? [];
+    return [...path.map(({ from }) => from), ...path.slice(-1).map(({ to }) => to)];
+  });
+  const [ahead = [], behind = []] = sides;
+  return ahead.map(({ x, y }, index) => {
+    const other = behind[Math.round((index * (behind.length - 1)) / Math.max(ahead.length - 1, 1))];
+    return { down: y, girth: 2 * (x + (other?.x ?? x)) };
+  });
+}
+
+function openingOf(front: Piece, back: Piece | undefined, chosen: unknown): Opening | null {
+  if (chosen === 'front' || chosen === 'back') return { side: chosen, long: 'all' };
+  for (const [side, piece] of [['front', front] as const, ['back', back] as const]) {
+    const slit = piece?.lines.find(({ name }) => name === 'slit');
+    if (slit) return { side, long: slit.length };
+  }
+  return null;
+}
+
+function pocketOf(front: Piece): Pocket | null {
+  const corners = front.lines
+    .filter(({ name }) => name.startsWith('pocket-') && name !== 'pocket-centre')
+    .flatMap(({ path }) => path.map(({ from }) => from));
+  const side = front.edges.find(({ name }) => name === 'side')?.path[0]?.from.x ?? 1;
+  if (corners.length < 3) return null;
+  const [top, hand, edge, bottom] = corners;
+  return top && hand && edge && bottom ? { corners: [top, hand, edge, bottom], half: side } : null;
+}
+
+function bandOf(front: Piece, { piece, edge, choice, long }: Read): Band {
+  const upper = edge('front', 'neckline')?.path[0]?.from ?? { x: 0, y: 0 };
+  const peak = edge('front', 'armhole')?.path[0]?.from.x ?? 0;
+  const back = piece('back') ? long('back', 'hem') : long('front', 'hem');
+  return {
+    high: long('front', 'side') || front.edges.find(({ name }) => name === 'centre')?.length || 0,
+    dip: upper.y,
+    peak,
+    round: !edge('front', 'side'),
+    straps: peak > 0 ? 'neck' : piece('strap') ? String(choice('straps')) : 'none',
+    strapWide: long('strap', 'top'),
+    girth: 2 * (long('front', 'hem') + back),
+  };
+}
+
+function sleeveOf({ piece, choice, long, ofBody }: Read): Sleeve | null {
+  if (!piece('sleeve')) return null;
+  const under = long('sleeve', 'front-underarm') + long('cuff-band', 'side') / 2;
+  const cuff = piece('cuff-band') ? 2 * long('cuff-band', 'top') : long('sleeve', 'cuff');
+  const widest = Math.max(cuff, ...(piece('sleeve')?.cutLine.map(({ from }) => 2 * Math.abs(from.x)) ?? []));
+  return {
+    reach: ofBody(under, 'underarm-length'),
+    upper: ofBody(choice('sleeve') === 'puffed' ? widest : long('sleeve', 'cuff'), 'upper-arm-girth'),
+    cuff: ofBody(cuff, 'upper-arm-girth'),
+    puffed: choice('sleeve') === 'puffed',
+    raglan: choice('armhole') === 'raglan',
+  };
+}
+
+function hoodOf({ piece, choice, fit }: Read): Hood | null {
+  if (!piece('hood')) return null;
+  return {
+    face: fit('face'),
+    strip: piece('strip') !== undefined,
+    earsOut: choice('ears') === 'open',
+    meets: choice('chin') === 'meet',
+  };
+}
+
+const FALLS: Readonly<Record<string, Skirt['falls']>> = {
+  gathered: 'gathers',
+  elastic: 'gathers',
+  tiers: 'gathers',
+  knife: 'pleats',
+  box: 'pleats',
+};
+
+function hatOf({ piece }: Read): Hat | null {
+  if (!piece('gore') && !piece('gore-front')) return null;
+  return { cuff: piece('cuff') !== undefined, earsOut: piece('gore-before') !== undefined };
+}
+
+function skirtOf({ piece, choice, long }: Read): Skirt | null {
+  if (!piece('skirt-front')) return null;
+  const [front, back] = ['skirt-front', piece('skirt-back') ? 'skirt-back' : 'skirt-front'];
+  const round = (of: string): Mm => 2 * (long(front, of) + long(back, of));
+  const falls = FALLS[String(choice('skirt'))] ?? 'flare';
+  const first = { down: long(front, 'centre'), girth: round('bottom') };
+  const more = [2, 3, 4, 5].flatMap((tier) => (piece(`tier-${tier}`) ? [`tier-${tier}`] : []));
+  const tiers = more.map((name, index) => ({
+    down: first.down + more.slice(0, index + 1).reduce((sum, each) => sum + long(each, 'side'), 0),
+    girth: 2 * (piece(name)?.copies ?? 1) * long(name, 'bottom'),
+  }));
+  const last = tiers.at(-1) ?? first;
+  const sewn = piece('waistband') ? 2 * long('waistband', 'top') : 0;
+  const waist = sewn || (piece('front') ? 4 * long('front', 'hem') : round('top'));
+  return {
+    long: last.down,
+    top: waist,
+    hem: last.girth,
+    falls,
+    tiers: [first, ...tiers],
+    band: piece('waistband') ? long('waistband', 'side') / 2 : 0,
+  };
+}
+
+function legsOf({ piece, long, ofBody }: Read): Legs | null {
+  const leg = piece('leg');
+  if (!leg) return null;
+  const inside = long('leg', 'front-inseam') + long('leg', 'front-gusset');
+  return {
+    reach: inside > 0 ? ofBody(inside, 'inside-leg-length') : 1,
+    girth: ofBody(long('leg', 'hem'), 'thigh-girth'),
+    band: piece('waistband') ? long('waistband', 'side') / 2 : 0,
+  };
+}
+
+function hungOf({ piece, long }: Read): Hung | null {
+  const bib = piece('bib');
+  if (bib) {
+    const low = bib.cutLine.filter(({ from }) => from.y > 0).map(({ from }) => from.x);
+    return {
+      kind: 'bib',
+      long: long('bib', 'centre'),
+      half: Math.max(0, ...low),
+    };
+  }
+  if (piece('bag-front'))
+    return { kind: 'bag', long: long('bag-front', 'centre'), girth: 4 * long('bag-front', 'top') };
+  if (piece('cape'))
+    return {
+      kind: 'cape',
+      long: long('cape', 'side'),
+      girth: 2 * long('cape', 'bottom'),
+    };
+  if (piece('scarf'))
+    return {
+      kind: 'scarf',
+      long: long('scarf', 'side'),
+      wide: long('scarf', 'top'),
+    };
+  return null;
+}
+
+function wristOf({ piece, long, ofBody }: Read): Wrist | null {
+  if (!piece('wrist-warmer')) return null;
+  return {
+    long: long('wrist-warmer', 'side'),
+    girth: ofBody(2 * long('wrist-warmer', 'top'), 'paw-girth'),
+  };
+}

@@ -1,0 +1,107 @@
+import type { Mm } from '../body';
+
+/**
+ * What a garment looks like from outside, as sewn: finished sizes in mm and what tells one make from another. Nothing of
+ * how it is cut. Null or absent: it has none.
+ */
+export type Clothes = {
+  readonly top: Top | null;
+  readonly band: Band | null;
+  readonly sleeve: Sleeve | null;
+  readonly hood: Hood | null;
+  readonly hat: Hat | null;
+  readonly skirt: Skirt | null;
+  readonly legs: Legs | null;
+  readonly hung: Hung | null;
+  readonly wrist: Wrist | null;
+};
+
+/** Round the trunk at a height below the high shoulder point. */
+export type Level = { readonly down: Mm; readonly girth: Mm };
+
+export type Opening = {
+  readonly side: 'front' | 'back';
+  readonly long: Mm | 'all';
+};
+
+/** A bodice with shoulders: a shirt, or the upper half of a dress. */
+export type Top = {
+  /** Finished neck as a share of the toy's. */
+  readonly neck: number;
+  readonly frontDrop: Mm;
+  readonly backDrop: Mm;
+  /** From neck to armhole as a share of the toy's shoulder; null where a sleeve runs up to the neck. */
+  readonly shoulder: number | null;
+  /** From the underarm down to the hem. */
+  readonly levels: readonly Level[];
+  readonly opening: Opening | null;
+  readonly collar: 'flat' | 'band' | null;
+  /** A skirt hangs from it: its lower edge is a seam, or raw. */
+  readonly skirted: boolean;
+  /** Drawn in at the neck by an elastic. */
+  readonly drawnIn: boolean;
+  readonly pocket: Pocket | null;
+};
+
+/** Corners of the pocket's right half in the front's own places, x from the centre; `split` in two by an opening. */
+export type Pocket = {
+  readonly corners: readonly { readonly x: Mm; readonly y: Mm }[];
+  readonly half: Mm;
+};
+
+/** A bodice that ends under the arms and hangs from straps. */
+export type Band = {
+  readonly high: Mm;
+  /** How far the front's upper edge dips at the centre (a negative dip rises), and how wide it is up there. */
+  readonly dip: Mm;
+  readonly peak: Mm;
+  readonly round: boolean;
+  readonly straps: string;
+  readonly strapWide: Mm;
+  readonly girth: Mm;
+};
+
+export type Sleeve = {
+  /** Its underarm as a share of the toy's. */
+  readonly reach: number;
+  /** Girths as shares of the arm's. */
+  readonly upper: number;
+  readonly cuff: number;
+  readonly puffed: boolean;
+  readonly raglan: boolean;
+};
+
+export type Hood = {
+  readonly face: number;
+  readonly strip: boolean;
+  readonly earsOut: boolean;
+  readonly meets: boolean;
+};
+
+export type Hat = { readonly cuff: boolean; readonly earsOut: boolean };
+
+export type Skirt = {
+  readonly long: Mm;
+  readonly top: Mm;
+  readonly hem: Mm;
+  readonly falls: 'gathers' | 'pleats' | 'flare';
+  /** Heights of tiers from the waist, and their girths; one where there are none. */
+  readonly tiers: readonly Level[];
+  readonly band: Mm;
+};
+
+/** Trousers or shorts, from the waist or from a top. */
+export type Legs = {
+  readonly reach: number;
+  readonly girth: number;
+  readonly band: Mm;
+};
+
+/** What hangs from the neck. */
+export type Hung =
+  | { readonly kind: 'bag'; readonly long: Mm; readonly girth: Mm }
+  | { readonly kind: 'cape'; readonly long: Mm; readonly girth: Mm }
+  | { readonly kind: 'bib'; readonly long: Mm; readonly half: Mm }
+  | { readonly kind: 'scarf'; readonly long: Mm; readonly wide: Mm };
+
+export type Wrist = { readonly long: Mm; readonly girth: number };

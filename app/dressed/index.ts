@@ -1,0 +1,160 @@
+/**
+ * Toys dressed: what a draft looks like worn, drawn on this toy's own figure from the draft's finished sizes. Shapes as
+ * data; no colours, no words, no page, and no picture of any one garment: whatever has these pieces is drawn.
+ */
+import type { Body } from '../body';
+import { point } from '../body/point';
+import type { Draft } from '../drafting/draft-types';
+import {
+  bareStage,
+  bareUpright,
+  type Figure,
+  type Frame,
+  type Part,
+  type Stage,
+  stagePicture,
+  WIDE,
+  withParts,
+} from '../measuring/figure';
+import { bandParts } from './band';
+import type { Clothes } from './clothes';
+import { clothesOf } from './clothes-of';
+import { hatParts } from './hat';
+import { coveredEars, hoodParts } from './hood';
+import { hungParts } from './hung';
+import { legParts } from './legs';
+import { skirtParts } from './skirt';
+import { sleeveParts, wristParts } from './sleeve';
+import { gathersUnder, topParts } from './top';
+import { hemOf, type Wearer, wearerOf } from './wearer';
+
+export type Side = 'front' | 'back';
+
+/** The toy in what a draft makes, seen from one side; bare without one. `body` is the one it was drafted for. */
+export function dressed(body: Body, draft: Draft | null, side: Side, frame: Frame = WIDE): Figure {
+  const clothes = draft ? clothesOf(draft, body) : NOTHING;
+  const stage = body.kind === 'upright' ? uprightIn(clothes, body, side) : roundTheNeck(clothes, body, side);
+  return stagePicture(stage, side, frame);
+}
+
+/** A hem this far down the trunk lies over a sitting toy's legs, one higher up behind them. */
+const LAP = 0.93;
+
+const NOTHING: Clothes = {
+  top: null,
+  band: null,
+  sleeve: null,
+  hood: null,
+  hat: null,
+  skirt: null,
+  legs: null,
+  hung: null,
+  wrist: null,
+};
+
+/** What a garment lays over each of the toy's parts. */
+type Layers = {
+  readonly [L in 'arms' | 'trunk' | 'legs' | 'lap' | 'neck' | 'head']: readonly Part[];
+};
+
+function uprightIn(clothes: Clothes, body: Body, side: Side): Stage {
+  const wearer = wearerOf(bareUpright(body.traits, body.sizes, side));
+  const { stage } = wearer;
+  const layers = layersOf(clothes, wearer);
+  const parts = clothes.hood ? hooded(stage.parts, clothes.hood.earsOut) : stage.parts;
+  return withParts(stage, laid(parts, layers));
+}
+
+function layersOf({ top, band, sleeve, hood, hat, skirt, legs, hung, wrist }: Clothes, wearer: Wearer): Layers {
+  const { form } = wearer;
+  const worn = band ? bandParts(band, wearer) : null;
+  const hem = top ? hemOf(wearer, top.levels.at(-1)?.down ?? 0) : form.waistHeight;
+  const waist = worn?.low ?? hem;
+  const trousers = legs ? legParts(legs, waist, wearer) : null;
+  const shirt = top
+    ? topParts(top, { sleeved: sleeve !== null, raglan: sleeve?.raglan ?? false, hooded: hood !== null }, wearer)
+    : [];
+  const under = skirt ? skirtParts(skirt, waist, wearer) : [];
+  const gathers = skirt?.falls === 'gathers' && !skirt.band ? gathersUnder(wearer.trunkAt(waist), waist, 8) : [];
+  const bodice = [...shirt, ...(worn?.parts ?? [])];
+  const overLap = skirt !== null || hem > LAP * form.trunkHeight;
+  return {
+    arms: [...(sleeve ? sleeveParts(sleeve, wearer) : []), ...(wrist ? wristParts(wrist, wearer) : [])],
+    legs: trousers?.tubes ?? [],
+    trunk: [...(trousers?.seat ?? []), ...(overLap ? [] : bodice)],
+    lap: overLap ? [...under, ...gathers, ...bodice] : [],
+    neck: hung ? hungParts(hung, neckOf(wearer)) : [],
+    head: [...(hood ? hoodParts(hood, wearer) : []), ...(hat ? hatParts(hat, wearer.stage) : [])],
+  };
+}
+
+function neckOf({ form, down, half, legs, view }: Wearer) {
+  const { neckHalf, shoulderHalf, armRootHalf, trunkHeight } = form;
+  return {
+    crease: 0,
+    half: neckHalf,
+    shoulder: shoulderHalf + 1.6 * armRootHalf,
+    down,
+    round: half,
+    lowest: trunkHeight,
+    ground: legs.ground,
+    view,
+  };
+}
+
+const at = (parts: readonly Part[], names: readonly string[]): number =>
+  parts.findLastIndex(({ name }) => names.includes(name));
+
+/** Clothes among the toy's parts: each layer after what it lies on, before what it goes under. */
+function laid(parts: readonly Part[], layers: Layers): Part[] {
+  const head = parts.findIndex(({ name }) => name === 'head');
+  const trunk = at(parts.slice(0, head), ['trunk', 'edge', 'seam']);
+  const places: readonly (readonly [number, readonly Part[]])[] = [
+    [at(parts, ['arm', 'arm-left', 'pad']), layers.arms],
+    [at(parts, ['leg', 'leg-left']), layers.legs],
+    [trunk, layers.trunk],
+    [Math.max(trunk, at(parts, ['leg', 'leg-left', 'leg-seam', 'tail'])), layers.lap],
+    [head - 1, layers.neck],
+    [parts.length - 1, layers.head],
+  ];
+  return parts.flatMap((part, index) => [
+    part,
+    ...places.flatMap(([after, clothes]) => (after === index ? clothes : [])),
+  ]);
+}
+
+/** Ears under a hood are bumps of cloth behind it; ears through it are drawn last. */
+function hooded(parts: readonly Part[], out: boolean): Part[] {
+  const isEar = ({ name }: Part) => name.startsWith('ear');
+  const rest = parts.filter((part) => !isEar(part));
+  const ears = parts.filter(isEar);
+  return out ? [...rest, ...ears] : [...coveredEars(ears), ...rest];
+}
+
+/** A toy that is not upright wears what goes round its neck. */
+function roundTheNeck({ hung, hat }: Clothes, body: Body, side: Side): Stage {
+  const stage = bareStage(body.kind, body.traits, body.sizes, side);
+  const end = stage.places.neckEnd ?? point(0, 0);
+  const hem = stage.places.bibHem ?? point(0, 60);
+  if (!hung) return hat ? withParts(stage, [...stage.parts, ...hatParts(hat, stage)]) : stage;
+  const known = body.sizes['bib-length']?.value ?? 85;
+  const scale = (hem.y - end.y) / known;
+  const parts = hungParts(hung, {
+    crease: end.y,
+    half: end.x,
+    shoulder: end.x * 1.4,
+    down: (mm) => mm * scale,
+    round: (girth) => (girth * scale) / 5,
+    lowest: groundOf(stage) - 6,
+    ground: groundOf(stage) - 4,
+    view: side,
+  });
+  const head = stage.parts.findIndex(({ name }) => name === 'head');
+  const before = body.kind === 'round' ? stage.parts.findIndex(({ name }) => name === 'cheek') : head;
+  const cut = before < 0 ? stage.parts.length : before;
+  return withParts(stage, [...stage.parts.slice(0, cut), ...parts, ...stage.parts.slice(cut)]);
+}
+
+/** Where the table is. */
+const groundOf = ({ parts }: Stage): number =>
+  Math.max(...parts.filter(({ name }) => name === 'ground').flatMap(({ points }) => points.map(({ y }) => y)));

@@ -1,0 +1,75 @@
+import { useEffect, useState } from 'preact/hooks';
+import type { Draft } from '../../drafting/draft-types';
+import { sayFirst, useWords } from '../../parts';
+import { listToys, readingsOf } from '../../storage';
+import { Folded } from '../shared/folded/folded';
+import { bodyOf } from '../shared/making/body-of';
+import type { Making } from '../shared/making/making';
+import { to } from '../shared/route';
+import { noteHappening } from '../shared/trouble/happened';
+import { canWear, labelOf } from './wearers';
+
+/** More toys than these are not tried: nobody reads on. */
+const MOST_TRIED = 300;
+
+type Wearer = { readonly id: string; readonly name: string };
+type WhomProps = { readonly draft: Draft; readonly making: Making };
+
+/** Which other toys of hers can wear it as it is drawn, and what stands on a label. */
+export function Whom({ draft, making }: WhomProps) {
+  const { say } = useWords();
+  const [asked, setAsked] = useState(false);
+  const wearers = useWearers(asked, draft, making);
+  const label = labelOf(draft, making.body);
+  return (
+    <Folded title={say('screen.whom.title')} stands={say('screen.whom.stands')} onOpen={() => setAsked(true)}>
+      <div class="told">
+        {wearers && (
+          <p>
+            {wearers.length === 0 ? say('screen.whom.none') : say('screen.whom.these')}{' '}
+            {wearers.map(({ id, name }) => (
+              <a key={id} class="whom" href={to('toy', id)}>
+                {name}
+              </a>
+            ))}
+          </p>
+        )}
+        {label && (
+          <p>
+            {say('screen.whom.label', {
+              place: sayFirst(say, [`place.${label.place}`, label.place]),
+              least: label.range.least,
+              most: label.range.most,
+            })}{' '}
+            {label.head && say('screen.whom.head', { head: label.head })}
+          </p>
+        )}
+      </div>
+    </Folded>
+  );
+}
+
+/** Looked for once she asks; null until then. */
+function useWearers(asked: boolean, draft: Draft, { toy, body }: Making): readonly Wearer[] | null {
+  const [wearers, setWearers] = useState<readonly Wearer[] | null>(null);
+  useEffect(() => {
+    if (!asked) return;
+    let stale = false;
+    const look = async () => {
+      const others = (await listToys())
+        .filter(({ id, kind }) => id !== toy.id && kind === toy.kind)
+        .slice(0, MOST_TRIED);
+      const found: Wearer[] = [];
+      for (const other of others) {
+        const readings = await readingsOf(other.id);
+        if (canWear(draft, body, bodyOf({ toy: other, readings }))) found.push({ id: other.id, name: other.name });
+      }
+      if (!stale) setWearers(found);
+    };
+    look().catch(noteHappening);
+    return () => {
+      stale = true;
+    };
+  }, [asked, draft]);
+  return wearers;
+}
