@@ -12,8 +12,17 @@ import { modulesOf, walk } from './syntax.mjs';
  * @returns {Module[]}
  */
 export function readModules(root, folders) {
-  return modulesOf(root, folders).map((module) => readModule(root, module));
+  return modulesOf(root, folders).map((module) => {
+    const known = read.get(`${root} ${module.path}`);
+    if (known?.source === module.source) return known.module;
+    const found = { source: module.source, module: readModule(root, module) };
+    read.set(`${root} ${module.path}`, found);
+    return found.module;
+  });
 }
+
+/** What was read before of a file that says the same still. @type {Map<string, { source: string, module: Module }>} */
+const read = new Map();
 
 /** The file that an import without an ending means, if it is one of ours. @param {string} target @param {Set<string>} known */
 export const fileOf = (target, known) =>

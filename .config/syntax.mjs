@@ -4,7 +4,7 @@ import { join, sep } from 'node:path';
 import { parseSync } from 'vite';
 
 /**
- * Every TypeScript module below the folders, parsed.
+ * Every TypeScript module below the folders, parsed when its program is asked for.
  * @param {string} root
  * @param {string[]} folders
  */
@@ -15,7 +15,13 @@ export function modulesOf(root, folders) {
       .map((name) => {
         const path = join(folder, name).split(sep).join('/');
         const source = readFileSync(join(root, path), 'utf8');
-        return { path, source, program: parseSync(path, source).program };
+        return {
+          path,
+          source,
+          get program() {
+            return parseSync(path, source).program;
+          },
+        };
       }),
   );
 }
