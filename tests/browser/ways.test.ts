@@ -34,7 +34,7 @@ describe('ways back', () => {
     await her.maker.at(her.page.url().split('#/')[1]?.split('/').slice(0, 2).join('/') ?? '');
     await her.maker.heading('Bramble');
     await her.maker.press(/^Tee/);
-    await her.maker.heading(/Tee/);
+    await her.maker.heading(/tee/i);
     await her.maker.named('Put it on paper').waitFor({ timeout: 60_000 });
   });
 
