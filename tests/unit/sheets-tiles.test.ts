@@ -137,3 +137,18 @@ const between = (path: Path, apart: number): Point[] =>
       y: from.y + ((to.y - from.y) * at) / steps,
     }));
   });
+
+test('a piece lies on its pages by quarters of what they have to spare', () => {
+  const piece = oblong('wide', 420, 300);
+  const layout = layOut(handMade(1, { pieces: [piece] }), paper('a4'), { effort: 1, seed: 1 });
+  const ends = tiles(layout).flatMap(({ placed: [shown] }) => {
+    if (!shown?.window) return [];
+    const ys = flatten(piece.cutLine, 0.1).map((p) => moved(shown.move)(p).y);
+    const { y, height } = shown.window;
+    return [{ above: Math.min(...ys) - y, below: y + height - Math.max(...ys) }];
+  });
+  const above = Math.max(...ends.map((end) => end.above));
+  const spare = above + Math.max(...ends.map((end) => end.below));
+  expect(spare).toBeGreaterThan(0);
+  expect((above / spare) * 4).toBeCloseTo(Math.round((above / spare) * 4), 6);
+});
