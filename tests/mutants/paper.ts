@@ -51,9 +51,9 @@ export const paperBreaks = breaksIn('app/drafting', [
     tests: 'unit/sheets',
   },
   {
-    what: 'labels over the seam line',
+    what: 'labels beside their piece',
     from: 'blockOutside(lines, outline, CLEAR_MM)',
-    to: 'blockOutside(lines, outline, -3 * CLEAR_MM)',
+    to: 'lines',
     tests: 'unit/output',
   },
   {
