@@ -20,7 +20,7 @@ export const draftingBreaks = breaksIn('app/drafting', [
     what: 'lengths of lines a thousandth long',
     from: 'distance(curve.from, curve.to) * end',
     to: 'distance(curve.from, curve.to) * end * 1.001',
-    tests: 'properties/geometry-path',
+    tests: 'reference/geometry-length',
   },
   {
     what: 'Brent that gives up at its bracket',

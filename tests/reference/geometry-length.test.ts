@@ -9,6 +9,7 @@ import {
   distance,
   ellipseQuarter,
   lengthTo,
+  line,
   paramAtLength,
   pathLength,
   point,
@@ -59,6 +60,12 @@ describe('lengths of closed forms', () => {
     const inside = neile(k, -1, 0.7);
     expect(Math.abs(curveLength(inside) - arm(1) - arm(0.7))).toBeLessThan(LENGTH_MM);
     expect(Math.abs(lengthTo(inside, 1 / 1.7) - arm(1))).toBeLessThan(LENGTH_MM);
+  });
+
+  it('a line is as long as Pythagoras has it, and so is each part', () => {
+    const slant = line(point(-3, 4), point(27, 44));
+    expect(curveLength(slant)).toBeCloseTo(50, 9);
+    expect(lengthTo(slant, 0.3)).toBeCloseTo(15, 9);
   });
 
   it('a straight line drawn as a cubic, doubling back or not', () => {

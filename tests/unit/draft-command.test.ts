@@ -88,6 +88,8 @@ describe('what cannot be drafted leaves nothing behind', () => {
     [2, 'an unknown value', { ...order, choices: { hood: 'four' } }, 'choices.hood: unknown-value'],
     [2, 'an unknown garment', { ...order, garment: 'sock' }, 'garment: unknown-garment'],
     [2, 'no JSON', '{"card":', 'not-json'],
+    [2, 'a date that is none', { ...order, date: 'yesterday' }, 'date: bad-order'],
+    [2, 'two megabytes of air', `${JSON.stringify(order)}${' '.repeat(2_000_000)}`, 'too-large'],
   ])('exit %i: %s', (exit, _, content, said) => {
     const ran = run(content, '--out', out);
     expect(ran.exit).toBe(exit);
