@@ -44,6 +44,7 @@ export default defineConfig({
           include: ['tests/browser/**/*.test.ts'],
           globalSetup: ['tests/browser/say-fonts.ts'],
           testTimeout: 300 * SECOND,
+          expect: { poll: { timeout: 20 * SECOND } },
           fileParallelism: false,
           sequence: { groupOrder: 2 },
         },

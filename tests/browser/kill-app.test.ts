@@ -16,7 +16,7 @@ import { backToVersion1, readingsNow } from './raw-store';
 const LIVES = Number(process.env.LIVES ?? 5);
 const MINUTES = 60_000;
 /** What stood in the field this long before the end is on the disk. */
-const WRITTEN_MS = 400;
+const WRITTEN_MS = 1_000;
 
 const work = mkdtempSync(join(tmpdir(), 'hemling-lives-'));
 const folder = join(work, 'profile');
