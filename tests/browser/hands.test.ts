@@ -7,6 +7,7 @@ const her = eachPhone();
 async function atKept(measure: string, typed: string): Promise<void> {
   await her.atStep(measure);
   await her.maker.type(typed);
+  await her.page.getByText('saved', { exact: true }).waitFor();
   await her.maker.next();
   await her.page.reload();
   await her.maker.step(measure);

@@ -33,6 +33,8 @@ export function useRoute(): Route {
   useEffect(() => {
     const follow = () => setHash(location.hash);
     addEventListener('hashchange', follow);
+    // The address may have changed since it was first read, while nobody listened yet.
+    follow();
     return () => removeEventListener('hashchange', follow);
   }, []);
   return readRoute(hash);
