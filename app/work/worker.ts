@@ -1,5 +1,7 @@
 /** The worker's entry: each job loads what it needs when it is first asked for. */
 
+import type { Unit } from '../body';
+import type { PdfOptions } from '../drafting/output';
 import { JobError, type Workers } from './jobs';
 import { withPictures } from './letter-pictures';
 import { type Desk, serveJobs } from './serve';
@@ -19,29 +21,24 @@ const workers: Workers = {
     return layOut(draft, paper, { effort: effort ?? USUAL_EFFORT, seed, ...options });
   },
 
-  print: async ({ draft, layout, language, units, worn }) => {
-    const [{ toPdf }, { createSay }] = await Promise.all([import('../drafting/output'), import('../words')]);
-    const say = await createSay(language);
-    return withPictures((glyphs) => toPdf(draft, layout, { say, units, glyphs, worn }));
-  },
-
-  printPencil: async ({ draft, language, units }) => {
-    const [{ toPencilPdf }, { createSay }] = await Promise.all([import('../drafting/output'), import('../words')]);
-    const say = await createSay(language);
-    return withPictures((glyphs) => toPencilPdf(draft, { say, units, glyphs }));
-  },
-
-  printTape: async ({ language, units, today }) => {
-    const [{ toTapePdf }, { createSay }] = await Promise.all([import('../drafting/output'), import('../words')]);
-    const say = await createSay(language);
-    return withPictures((glyphs) => toTapePdf({ say, units, date: today, glyphs }));
-  },
-
-  printGuide: async ({ draft, way, language, units }) => {
-    const [{ toGuidePdf }, { createSay }] = await Promise.all([import('../drafting/output'), import('../words')]);
-    const say = await createSay(language);
-    return withPictures((glyphs) => toGuidePdf(draft, { say, units, way, glyphs }));
-  },
+  print: ({ draft, layout, worn, ...hand }) =>
+    onPaper(hand, ({ toPdf }, written) => toPdf(draft, layout, { ...written, worn })),
+  printPencil: ({ draft, ...hand }) => onPaper(hand, ({ toPencilPdf }, written) => toPencilPdf(draft, written)),
+  printTape: ({ today, ...hand }) => onPaper(hand, ({ toTapePdf }, written) => toTapePdf({ ...written, date: today })),
+  printGuide: ({ draft, way, ...hand }) =>
+    onPaper(hand, ({ toGuidePdf }, written) => toGuidePdf(draft, { ...written, way })),
 };
+
+type Output = typeof import('../drafting/output');
+
+/** What every PDF is written with: words in the maker's language, her unit, and letters that the fonts lack as pictures. */
+async function onPaper<T>(
+  { language, units }: { readonly language: string; readonly units: Unit },
+  write: (output: Output, written: PdfOptions) => T,
+): Promise<T> {
+  const [output, { createSay }] = await Promise.all([import('../drafting/output'), import('../words')]);
+  const say = await createSay(language);
+  return withPictures((glyphs) => write(output, { say, units, glyphs }));
+}
 
 serveJobs(workers, self as Desk);

@@ -1,11 +1,11 @@
 import type { Say } from '../../body';
 import type { Draft, Piece } from '../../drafting/draft-types';
 import { joinWords, lineName, lineWords, type PencilPiece, type PencilStep, pencilSteps } from '../../drafting/pencil';
-import { Header, Icon, printed, TapeLine, useHeading, useWords } from '../../parts';
+import { Header, printed, TapeLine, useHeading, useWords } from '../../parts';
 import { useAwake } from '../shared/awake';
 import type { Making } from '../shared/making/making';
-import { useReadAloud } from '../shared/read-aloud';
 import { go, to } from '../shared/route';
+import { SpeakAct } from '../shared/speak-act';
 import { DrawnSoFar } from './drawn-so-far';
 
 type PencilStepsProps = {
@@ -26,7 +26,6 @@ export function PencilSteps({ making: { toy, garment }, draft, plan, at }: Penci
   const address = (n: number) => `${here}?piece=${plan.piece}&at=${n}`;
   const { title, rest } = wordsOf(step, piece, say, hand.unit);
   const heading = useHeading(title);
-  const reader = useReadAloud(`${title}. ${rest}`, hand.locale);
   useAwake();
   if (!piece || !step) return null;
   const last = place + 1 >= steps.length;
@@ -54,17 +53,7 @@ export function PencilSteps({ making: { toy, garment }, draft, plan, at }: Penci
         <button type="button" class="quiet" disabled={place === 0} onClick={() => go(address(place - 1), 'replace')}>
           {say('screen.pencil.before')}
         </button>
-        {reader && (
-          <button
-            type="button"
-            class="quiet round"
-            aria-pressed={reader.speaking}
-            aria-label={say('screen.step.read')}
-            onClick={reader.toggle}
-          >
-            <Icon name="speak" />
-          </button>
-        )}
+        <SpeakAct text={`${title}. ${rest}`} />
         <button type="button" class="go" onClick={onward}>
           {say(last ? 'screen.done' : 'screen.next')}
         </button>

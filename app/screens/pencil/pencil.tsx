@@ -2,14 +2,15 @@ import { useMemo } from 'preact/hooks';
 import type { Draft } from '../../drafting/draft-types';
 import { headWords, type PencilPiece, pencilPlan } from '../../drafting/pencil';
 import { Page, Picks, useWords } from '../../parts';
+import { printPencil } from '../../work/bridge';
 import { bodyKnown, type Making } from '../shared/making/making';
 import { draftOf, useDraft } from '../shared/making/use-draft';
 import { WithMaking } from '../shared/making/with-making';
+import { PdfAct } from '../shared/pdf-act';
 import { usePlace } from '../shared/places';
 import { go, to } from '../shared/route';
 import type { ScreenProps } from '../shared/screen-props';
 import { DrawnSoFar } from './drawn-so-far';
-import { PencilPdf } from './pencil-pdf';
 import { PencilSteps } from './pencil-steps';
 import './pencil.css';
 
@@ -54,7 +55,11 @@ function Pieces({ making: { toy, garment }, draft, plans, piece }: PiecesProps) 
         plan &&
         draft && (
           <>
-            <PencilPdf draft={draft} />
+            <PdfAct
+              words={say('screen.pencil.save')}
+              name={`${toy.name} ${name} ${say('screen.pencil.file')}`}
+              make={(asked) => printPencil(draft, asked)}
+            />
             <a class="go" href={`${here}?piece=${plan.piece}`}>
               {say('screen.pencil.begin')}
             </a>

@@ -3,13 +3,14 @@ import { papers } from '../../drafting/sheets';
 import { Icon, Page, Segments, useWords } from '../../parts';
 import { setSetting } from '../../storage';
 import { locales } from '../../words';
+import { printTape } from '../../work/bridge';
 import type { Theme } from '../shared/defaults';
 import { knownPaper } from '../shared/known-paper';
 import { useLiking } from '../shared/liking';
+import { PdfAct } from '../shared/pdf-act';
 import { to } from '../shared/route';
 import { useAttempt } from '../shared/trouble/attempt';
 import { StoreHealth } from './store-health';
-import { TapeAct } from './tape-act';
 import './settings.css';
 
 const units: readonly Unit[] = ['in', 'cm'];
@@ -96,7 +97,7 @@ export function SettingsScreen() {
           </label>
         </div>
         <div class="column">
-          <TapeAct />
+          <PdfAct words={say('screen.settings.tape')} name={say('screen.settings.tape-file')} make={printTape} />
           <StoreHealth />
           <nav class="settings-links" aria-label={say('screen.settings.more')}>
             {(['backup', 'about'] as const).map((screen) => (

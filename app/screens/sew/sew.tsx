@@ -1,13 +1,14 @@
 import { notionWords } from '../../drafting/catalogue';
 import { cutWords, settingWords, timeOf, titleOf, ways } from '../../drafting/guide';
 import { Page, Picks, useWords } from '../../parts';
+import { printGuide } from '../../work/bridge';
 import type { Making } from '../shared/making/making';
 import { WithMaking } from '../shared/making/with-making';
+import { PdfAct } from '../shared/pdf-act';
 import { usePlace } from '../shared/places';
 import { to } from '../shared/route';
 import type { ScreenProps } from '../shared/screen-props';
 import { troubleWords } from '../shared/trouble/attempt';
-import { GuidePdf } from './guide-pdf';
 import { TermChips } from './terms/term-chips';
 import { termsOnPaper } from './terms/terms';
 import { nextOf, type Sewing, useSewing } from './use-sewing';
@@ -124,7 +125,11 @@ function Ready({ sewing, address }: ReadyProps) {
           {say('screen.sew.tried-go')}
         </a>
       </section>
-      <GuidePdf draft={draft} way={way} />
+      <PdfAct
+        words={say('screen.sew.save')}
+        name={`${draft.toy} ${say(`garment.${draft.order.garment}.name`)} ${say('screen.sew.file')}`}
+        make={(asked) => printGuide(draft, { ...asked, way })}
+      />
     </>
   );
 }

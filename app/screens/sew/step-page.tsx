@@ -3,8 +3,8 @@ import { Header, Icon, TapeLine, useHeading, useWords } from '../../parts';
 import { useAwake } from '../shared/awake';
 import type { Making } from '../shared/making/making';
 import { usePlace } from '../shared/places';
-import { useReadAloud } from '../shared/read-aloud';
 import { go, to } from '../shared/route';
+import { SpeakAct } from '../shared/speak-act';
 import { useAttempt } from '../shared/trouble/attempt';
 import { ScenePicture } from './scene-picture';
 import { TermChips } from './terms/term-chips';
@@ -31,7 +31,6 @@ export function StepPage({ making, sewing, guide, step, at }: StepPageProps) {
   const how = kindWords(step, telling);
   const notes = step.notes.map((note) => noteWords(note, telling));
   const heading = useHeading(title);
-  const reader = useReadAloud([title, how, ...notes].join(' '), hand.locale);
   const done = sewing.sewn.includes(step.id);
   const address = (id: string | undefined) => to('toy', toy.id, garment.id, 'sew', ...(id ? [id] : []));
   useAwake();
@@ -58,17 +57,7 @@ export function StepPage({ making, sewing, guide, step, at }: StepPageProps) {
       <TapeLine done={at + 1} all={guide.steps.length} />
       <div class="sew-scene">
         <ScenePicture scene={step.scene} text={`${title}. ${how}`} />
-        {reader && (
-          <button
-            type="button"
-            class="quiet round sew-speak"
-            aria-pressed={reader.speaking}
-            aria-label={say('screen.step.read')}
-            onClick={reader.toggle}
-          >
-            <Icon name="speak" />
-          </button>
-        )}
+        <SpeakAct text={[title, how, ...notes].join(' ')} />
       </div>
       <main class="sew-words">
         <h1 tabIndex={-1} ref={heading}>

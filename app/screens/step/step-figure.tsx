@@ -1,9 +1,9 @@
 import { useEffect, useMemo, useState } from 'preact/hooks';
 import type { MeasureId } from '../../body';
 import { diagram, SNUG, WIDE } from '../../measuring';
-import { DiagramPicture, Icon, useWords } from '../../parts';
+import { DiagramPicture, useWords } from '../../parts';
 import type { Making } from '../shared/making/making';
-import { useReadAloud } from '../shared/read-aloud';
+import { SpeakAct } from '../shared/speak-act';
 import { PhotoLink } from './photo-link';
 
 /** A phone on its side: the figure stands beside the number, in a box about as high as wide. */
@@ -11,31 +11,17 @@ const BESIDE = '(min-width: 34rem) and (max-height: 39.9rem) and (orientation: l
 
 /** The figure with the tape on it, and the button that reads the step aloud. */
 export function StepFigure({ making, measure }: { readonly making: Making; readonly measure: MeasureId }) {
-  const { say, hand } = useWords();
+  const { say } = useWords();
   const { kind, traits, sizes } = making.body;
   const step = making.steps.find((each) => each.measure === measure);
   const frame = useMatches(BESIDE) ? SNUG : WIDE;
   const drawn = useMemo(() => diagram(kind, traits, sizes, measure, frame), [kind, traits, sizes, measure, frame]);
-  const reader = useReadAloud(
-    ['name', 'how', 'mind'].map((part) => say(`measure.${measure}.${part}`)).join('. '),
-    hand.locale,
-  );
   return (
     <section class="step-figure" aria-labelledby="step-name">
       {drawn && <DiagramPicture diagram={drawn} say={say} />}
       {step?.turn && <p class="step-turn">{say(`screen.step.turn.${step.view}`)}</p>}
       <PhotoLink making={making} measure={measure} />
-      {reader && (
-        <button
-          type="button"
-          class="quiet round step-speak"
-          aria-pressed={reader.speaking}
-          aria-label={say('screen.step.read')}
-          onClick={reader.toggle}
-        >
-          <Icon name="speak" />
-        </button>
-      )}
+      <SpeakAct text={['name', 'how', 'mind'].map((part) => say(`measure.${measure}.${part}`)).join('. ')} />
     </section>
   );
 }
