@@ -7,6 +7,7 @@ import { allowanceRoles, cloths, fitIds, garments } from '../../app/drafting/gar
 import { kinds } from '../../app/drafting/guide/guide-types';
 import { levels } from '../../app/drafting/heads/head';
 import { papers } from '../../app/drafting/sheets';
+import { places } from '../../app/screens/shared/places';
 import english from '../../locales/en.json';
 import { randomDraft } from '../holds/random-draft';
 import { seeded } from '../toys/seeded';
@@ -30,6 +31,7 @@ const wanted: Record<string, readonly string[]> = {
   ]),
   rules: rules.map(({ code }) => `flag.${code}`),
   garments: garments.flatMap(({ id }) => [`garment.${id}.name`, `garment.${id}.note`, `flag.wears-${id}`]),
+  'where a maker was': places.map((place) => `screen.place.${place}`),
   levels: levels.map((level) => `level.${level}`),
   pieces: garments.flatMap(({ pieces }) => pieces.map(({ name }) => `piece.${name}`)),
   seams: garments.flatMap(({ seams }) => seams.map(({ name }) => `seam.${name}`)),

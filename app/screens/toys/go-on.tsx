@@ -14,7 +14,8 @@ export function GoOn({ toy, place }: { readonly toy: Toy; readonly place: Place 
       : undefined;
   if (!order) return null;
   const [screen = '', measure = ''] = place.step.split('/');
-  const where = screen === 'measure' ? sayFirst(say, [`measure.${measure}.name`]) : say(`screen.place.${screen}`);
+  const where =
+    screen === 'measure' ? sayFirst(say, [`measure.${measure}.name`]) : sayFirst(say, [`screen.place.${screen}`, '']);
   return (
     <a class="go-on" href={placeAddress(place)}>
       <ToyFace toyId={toy.id} />
