@@ -3,6 +3,19 @@ import type { Aside, Copy, Fact, Garment, Photo, Place, Reading, Setting, Toy, T
 
 export const DATABASE = 'hemling';
 
+const first = {
+  toys: 'id',
+  readings: 'id, toyId, takenAt',
+  garments: 'id, toyId',
+  places: 'toyId, at',
+  photos: 'toyId',
+  settings: 'key',
+  aside: '++id',
+  copies: 'id',
+  facts: 'id',
+};
+const second = { ...first, toys: 'id, changedAt, name', typed: 'id' };
+
 /**
  * Every version of the store there ever was, oldest first; it only grows. A change of indexes or rows is a new line
  * here, with its upgrade, and a new snapshot in tests/unit/storage-schema.json.
@@ -11,50 +24,9 @@ export const versions: readonly {
   readonly version: number;
   readonly stores: Readonly<Record<string, string>>;
 }[] = [
-  {
-    version: 1,
-    stores: {
-      toys: 'id',
-      readings: 'id, toyId, takenAt',
-      garments: 'id, toyId',
-      places: 'toyId, at',
-      photos: 'toyId',
-      settings: 'key',
-      aside: '++id',
-      copies: 'id',
-      facts: 'id',
-    },
-  },
-  {
-    version: 2,
-    stores: {
-      toys: 'id, changedAt, name',
-      readings: 'id, toyId, takenAt',
-      garments: 'id, toyId',
-      places: 'toyId, at',
-      photos: 'toyId',
-      settings: 'key',
-      aside: '++id',
-      copies: 'id',
-      facts: 'id',
-      typed: 'id',
-    },
-  },
-  {
-    version: 3,
-    stores: {
-      toys: 'id, changedAt, name',
-      readings: 'id, toyId, takenAt',
-      garments: 'id, toyId',
-      places: 'toyId, at',
-      photos: 'toyId',
-      settings: 'key',
-      aside: '++id',
-      copies: 'id',
-      facts: 'id',
-      typed: 'id',
-    },
-  },
+  { version: 1, stores: first },
+  { version: 2, stores: second },
+  { version: 3, stores: second },
 ];
 
 export type Store = Dexie & {

@@ -1,9 +1,10 @@
 import type { Say } from '../../body';
 import type { Draft, Piece } from '../../drafting/draft-types';
 import { joinWords, lineName, lineWords, type PencilPiece, type PencilStep, pencilSteps } from '../../drafting/pencil';
-import { Header, printed, TapeLine, useHeading, useWords } from '../../parts';
+import { printed, useWords } from '../../parts';
 import { useAwake } from '../shared/awake';
 import type { Making } from '../shared/making/making';
+import { OneStep } from '../shared/one-step/one-step';
 import { go, to } from '../shared/route';
 import { SpeakAct } from '../shared/speak-act';
 import { DrawnSoFar } from './drawn-so-far';
@@ -25,40 +26,37 @@ export function PencilSteps({ making: { toy, garment }, draft, plan, at }: Penci
   const here = to('toy', toy.id, garment.id, 'pencil');
   const address = (n: number) => `${here}?piece=${plan.piece}&at=${n}`;
   const { title, rest } = wordsOf(step, piece, say, hand.unit);
-  const heading = useHeading(title);
   useAwake();
   if (!piece || !step) return null;
   const last = place + 1 >= steps.length;
   const next = last ? `${here}?look=${plan.piece}` : address(place + 1);
   const onward = () => go(next, 'replace');
   return (
-    <div class="pencil-step">
-      <Header
-        back={`${here}?look=${plan.piece}`}
-        whose={<a href={to('toy', toy.id)}>{toy.name}</a>}
-        detail={say(`piece.${piece.name}`)}
-        progress={{ done: place + 1, all: steps.length }}
-      />
-      <TapeLine done={place + 1} all={steps.length} />
-      <button type="button" class="pencil-tap" aria-label={say('screen.next')} onClick={onward}>
-        <DrawnSoFar plan={plan} until={place} text={title} />
-      </button>
-      <main class="pencil-words">
-        <h1 tabIndex={-1} ref={heading}>
-          {title}
-        </h1>
-        <p>{rest}</p>
-      </main>
-      <footer class="pencil-acts">
-        <button type="button" class="quiet" disabled={place === 0} onClick={() => go(address(place - 1), 'replace')}>
-          {say('screen.pencil.before')}
+    <OneStep
+      title={title}
+      back={`${here}?look=${plan.piece}`}
+      whose={<a href={to('toy', toy.id)}>{toy.name}</a>}
+      detail={say(`piece.${piece.name}`)}
+      progress={{ done: place + 1, all: steps.length }}
+      picture={
+        <button type="button" class="pencil-tap" aria-label={say('screen.next')} onClick={onward}>
+          <DrawnSoFar plan={plan} until={place} text={title} />
         </button>
-        <SpeakAct text={`${title}. ${rest}`} />
-        <button type="button" class="go" onClick={onward}>
-          {say(last ? 'screen.done' : 'screen.next')}
-        </button>
-      </footer>
-    </div>
+      }
+      acts={
+        <>
+          <button type="button" class="quiet" disabled={place === 0} onClick={() => go(address(place - 1), 'replace')}>
+            {say('screen.pencil.before')}
+          </button>
+          <SpeakAct text={`${title}. ${rest}`} />
+          <button type="button" class="go" onClick={onward}>
+            {say(last ? 'screen.done' : 'screen.next')}
+          </button>
+        </>
+      }
+    >
+      <p class="pencil-rest">{rest}</p>
+    </OneStep>
   );
 }
 

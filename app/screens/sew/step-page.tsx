@@ -1,7 +1,8 @@
 import { type Guide, type GuideStep, kindWords, noteWords, settingWords, titleOf } from '../../drafting/guide';
-import { Header, Icon, TapeLine, useHeading, useWords } from '../../parts';
+import { Icon, useWords } from '../../parts';
 import { useAwake } from '../shared/awake';
 import type { Making } from '../shared/making/making';
+import { OneStep } from '../shared/one-step/one-step';
 import { usePlace } from '../shared/places';
 import { go, to } from '../shared/route';
 import { SpeakAct } from '../shared/speak-act';
@@ -30,7 +31,6 @@ export function StepPage({ making, sewing, guide, step, at }: StepPageProps) {
   const title = titleOf(step, say);
   const how = kindWords(step, telling);
   const notes = step.notes.map((note) => noteWords(note, telling));
-  const heading = useHeading(title);
   const done = sewing.sewn.includes(step.id);
   const address = (id: string | undefined) => to('toy', toy.id, garment.id, 'sew', ...(id ? [id] : []));
   useAwake();
@@ -42,48 +42,46 @@ export function StepPage({ making, sewing, guide, step, at }: StepPageProps) {
       go(address(guide.steps[at + 1]?.id));
     });
   return (
-    <div class="sew-step">
-      <Header
-        back={address(guide.steps[at - 1]?.id)}
-        whose={<a href={to('toy', toy.id)}>{toy.name}</a>}
-        detail={say(`garment.${garment.order.garment}.name`)}
-        progress={{ done: at + 1, all: guide.steps.length }}
-        end={
-          <a class="quiet round" href={address(undefined)} aria-label={say('screen.sew.all-steps')}>
-            <Icon name="cross" />
-          </a>
-        }
-      />
-      <TapeLine done={at + 1} all={guide.steps.length} />
-      <div class="sew-scene">
-        <ScenePicture scene={step.scene} text={`${title}. ${how}`} />
-        <SpeakAct text={[title, how, ...notes].join(' ')} />
-      </div>
-      <main class="sew-words">
-        <h1 tabIndex={-1} ref={heading}>
-          {title}
-        </h1>
-        <p>{how}</p>
-        {notes.length > 0 && (
-          <ul class="sew-notes">
-            {notes.map((note) => (
-              <li key={note}>{note}</li>
-            ))}
-          </ul>
-        )}
-        {sewing.draft && <p class="soft small">{settingWords(sewing.draft, telling)}</p>}
-        <TermChips terms={termsAt(step)} />
-      </main>
-      <footer class="sew-acts">
-        {done && (
-          <button type="button" class="quiet" onClick={() => attempt(() => sewing.tick(step.id, false))}>
-            {say('screen.sew.not-yet')}
+    <OneStep
+      title={title}
+      back={address(guide.steps[at - 1]?.id)}
+      whose={<a href={to('toy', toy.id)}>{toy.name}</a>}
+      detail={say(`garment.${garment.order.garment}.name`)}
+      progress={{ done: at + 1, all: guide.steps.length }}
+      end={
+        <a class="quiet round" href={address(undefined)} aria-label={say('screen.sew.all-steps')}>
+          <Icon name="cross" />
+        </a>
+      }
+      picture={
+        <>
+          <ScenePicture scene={step.scene} text={`${title}. ${how}`} />
+          <SpeakAct text={[title, how, ...notes].join(' ')} />
+        </>
+      }
+      acts={
+        <>
+          {done && (
+            <button type="button" class="quiet" onClick={() => attempt(() => sewing.tick(step.id, false))}>
+              {say('screen.sew.not-yet')}
+            </button>
+          )}
+          <button type="button" class="go" onClick={onward}>
+            {say(done ? 'screen.next' : at + 1 < guide.steps.length ? 'screen.sew.sewn' : 'screen.sew.finished')}
           </button>
-        )}
-        <button type="button" class="go" onClick={onward}>
-          {say(done ? 'screen.next' : at + 1 < guide.steps.length ? 'screen.sew.sewn' : 'screen.sew.finished')}
-        </button>
-      </footer>
-    </div>
+        </>
+      }
+    >
+      <p>{how}</p>
+      {notes.length > 0 && (
+        <ul class="sew-notes">
+          {notes.map((note) => (
+            <li key={note}>{note}</li>
+          ))}
+        </ul>
+      )}
+      {sewing.draft && <p class="soft small">{settingWords(sewing.draft, telling)}</p>}
+      <TermChips terms={termsAt(step)} />
+    </OneStep>
   );
 }

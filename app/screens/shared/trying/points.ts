@@ -97,7 +97,7 @@ export const triedPoints: readonly TriedPoint[] = [
     id: 'chest',
     spot: 'chest',
     // Where the side leans as far as it may, the chest is as wide as the tummy leaves it.
-    width: [turn('chest', fit('chest'), { chest: 1, chestHalf: QUARTER, inset: QUARTER }), turn('tummy', fit('chest'))],
+    width: [turn('chest', fit('chest'), { chest: 1, inset: QUARTER }), turn('tummy', fit('chest'))],
     length: [],
     check: 'chest-girth',
   },
