@@ -62,9 +62,10 @@ export const hoodSide = block({
     const crown = [...over, ...behind];
     const [sewn, opening] = splitPath(crown, pathLength(crown) * (1 - (sizes.napeOpen ?? 0)));
     const [neckBack, neckFront] = splitPath(neck, Math.min(sizes.hoodBehind, sizes.hoodNeck * 0.95));
+    const face = [line(point(0, 0), top)];
     return {
       edges: {
-        face: [line(point(0, 0), top)],
+        face,
         ...withEar('crown', sewn, sizes),
         ...(sizes.napeOpen === null ? {} : { opening }),
         'neck-back': neckBack,
@@ -72,7 +73,7 @@ export const hoodSide = block({
       },
       lines: {
         ...(sizes.earSlit === null ? {} : { ear: earSlit(crown, neck, top, sizes, sizes.earSlit) }),
-        ...pleatLines(laidPleats(pathLength(neckBack), sizes.neckPleats), neckBack, pathLength(behind)),
+        ...pleatLines(laidPleats(pathLength(neckBack), sizes.neckPleats), neckBack, [crown, face]),
       },
     };
   },

@@ -38,7 +38,7 @@ function strays({ from, out, into, to }: Cubic): number {
 }
 
 /** From p to the nearest point of the straight piece between a and b, mm. */
-function distanceToSegment(p: Point, a: Point, b: Point): number {
+export function distanceToSegment(p: Point, a: Point, b: Point): number {
   const along = subtract(b, a);
   const away = subtract(p, a);
   const square = dot(along, along);
