@@ -49,6 +49,17 @@ export type Judgement = { readonly suspicions: readonly Suspicion[]; readonly bl
  * outweigh it, the reading with the most against it is taken as wrong, and the rest is judged again without it.
  */
 export function suspect(toy: MeasuredBody): Judgement {
+  const known = judgements.get(toy);
+  if (known) return known;
+  const judgement = weighed(toy);
+  judgements.set(toy, judgement);
+  return judgement;
+}
+
+/** A body never changes; many garments are drafted for one. */
+const judgements = new WeakMap<MeasuredBody, Judgement>();
+
+function weighed(toy: MeasuredBody): Judgement {
   let taken = takenOf(toy);
   let standings = standingsOf(toy, taken);
   let all = hypothesesOf(standings);
