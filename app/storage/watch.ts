@@ -23,22 +23,42 @@ export type ToyWatched = {
   readonly place: Place | undefined;
 };
 
+/** As many toys as a screen shows are there before the rest is read. */
+const FIRST_SHOWN = 16;
+
 /**
- * Calls `next` with all toys, the latest changed first, now and after every change in any tab; `newer` names the toys
- * that only a newer build understands.
+ * Calls `next` with all toys, the latest changed first, now and after every change in any tab; before that, once, with
+ * the few changed last. `newer` names the toys that only a newer build understands.
  */
-export const watchToys = (next: (toys: Toy[], newer: string[]) => void, failed?: Failed): Stop =>
-  watch(
-    (store) => store.toys.toArray() as Promise<unknown[]>,
+export function watchToys(next: (toys: Toy[], newer: string[]) => void, failed?: Failed): Stop {
+  let stop: Stop = () => undefined;
+  const all = () => {
+    stop();
+    stop = watch(
+      (store) => store.toys.toArray() as Promise<unknown[]>,
+      (found) => {
+        const { rows, newer } = sorted('toys', found);
+        next(
+          newestFirst(rows),
+          newer.map((row) => tidyName(String(Reflect.get(row as object, 'name')))),
+        );
+      },
+      failed,
+    );
+  };
+  stop = watch(
+    (store) => store.toys.orderBy('changedAt').reverse().limit(FIRST_SHOWN).toArray() as Promise<unknown[]>,
     (found) => {
-      const { rows, newer } = sorted('toys', found);
-      next(
-        newestFirst(rows),
-        newer.map((row) => tidyName(String(Reflect.get(row as object, 'name')))),
-      );
+      const { rows } = sorted('toys', found);
+      if (rows.length > 0) next(newestFirst(rows), []);
+      const later = setTimeout(all);
+      stop();
+      stop = () => clearTimeout(later);
     },
     failed,
   );
+  return () => stop();
+}
 
 /** Calls `next` with everything about one toy, now and after every change in any tab. */
 export const watchToy = (toyId: string, next: (watched: ToyWatched) => void, failed?: Failed): Stop =>

@@ -49,8 +49,12 @@ describe('what a newer build wrote', () => {
     const both = { ...rows, toys: [plain, dragon].sort((a, b) => (a.id < b.id ? -1 : 1)) };
     expect(await rowsKept()).toMatchObject(both);
     expect(await store.health()).toMatchObject({ aside: 0 });
-    const told = await new Promise<unknown>((next) => store.watchToys((toys, newer) => next({ toys, newer })));
-    expect(told).toEqual({ toys: [plain], newer: ['Ember'] });
+    let told: unknown;
+    const stop = store.watchToys((toys, newer) => {
+      told = { toys, newer };
+    });
+    await expect.poll(() => told).toEqual({ toys: [plain], newer: ['Ember'] });
+    stop();
     const { backupFile, exportAll, importAll, readBackup } = await store.loadBackup();
     const file = backupFile(await exportAll());
     for (const way of ['merge', 'replace'] as const) {

@@ -39,7 +39,7 @@ export function StatusLine({ making, measure, entry, missing, suggestion }: Stat
         </p>
       ) : (
         <p role="status" class={state.is === 'saved' ? 'saved' : ''}>
-          {wrong ? null : quiet}
+          {wrong || !quiet ? null : <span key={quiet}>{quiet}</span>}
         </p>
       )}
     </div>

@@ -1,10 +1,10 @@
 import type { ComponentChildren } from 'preact';
 import { useEffect, useRef, useState } from 'preact/hooks';
 
-/** Rows are put in and taken out by so many at a time. */
-const ROWS_A_BLOCK = 8;
+/** So many rows, or so many smaller blocks, make a block. */
+const TO_A_BLOCK = 8;
 /** Shown before anybody looks where they are: more than a screenful. */
-const BLOCKS_AT_ONCE = 2;
+const ROWS_AT_ONCE = 16;
 /** What lies this near to the screen is there already when it is scrolled to. */
 const NEAR = '500px';
 /** Of a row nobody has seen yet, px; what was seen keeps its own height. */
@@ -16,34 +16,45 @@ type LongListProps<T> = {
   readonly children: (item: T) => ComponentChildren;
 };
 
-/** A list of which only what is seen is there: two thousand rows cost what ten do. */
+/** A list of which only what is seen is there, in blocks of blocks: two thousand rows cost what ten do. */
 export function LongList<T>({ items, keyOf, children }: LongListProps<T>) {
-  const blocks = Array.from({ length: Math.ceil(items.length / ROWS_A_BLOCK) }, (_, at) =>
-    items.slice(at * ROWS_A_BLOCK, (at + 1) * ROWS_A_BLOCK),
-  );
+  const row = (at: number) => {
+    const item = items[at];
+    return (
+      item && (
+        <li key={keyOf(item)} aria-posinset={at + 1} aria-setsize={items.length}>
+          {children(item)}
+        </li>
+      )
+    );
+  };
   return (
     <div class="toy-list">
-      {blocks.map((block, at) => (
-        <Block key={at} first={at < BLOCKS_AT_ONCE} rows={block.length}>
-          {() =>
-            block.map((item, row) => (
-              <li key={keyOf(item)} aria-posinset={at * ROWS_A_BLOCK + row + 1} aria-setsize={items.length}>
-                {children(item)}
-              </li>
-            ))
-          }
-        </Block>
-      ))}
+      <Blocks from={0} rows={items.length} row={row} />
     </div>
   );
 }
 
-type BlockProps = { readonly first: boolean; readonly rows: number; readonly children: () => ComponentChildren };
+type BlockProps = {
+  readonly from: number;
+  readonly rows: number;
+  readonly row: (at: number) => ComponentChildren;
+};
 
-function Block({ first, rows, children }: BlockProps) {
-  const place = useRef<HTMLUListElement>(null);
+/** Rows as the fewest blocks, all of one size but the last. */
+function Blocks({ from, rows, row }: BlockProps) {
+  let size = TO_A_BLOCK;
+  while (size * TO_A_BLOCK < rows) size *= TO_A_BLOCK;
+  return Array.from({ length: Math.ceil(rows / size) }, (_, at) => {
+    const first = from + at * size;
+    return <Block key={`${size} ${first}`} from={first} rows={Math.min(size, from + rows - first)} row={row} />;
+  });
+}
+
+function Block({ from, rows, row }: BlockProps) {
+  const place = useRef<HTMLDivElement>(null);
   const height = useRef(rows * ROW_PX);
-  const [near, setNear] = useState(first);
+  const [near, setNear] = useState(from < ROWS_AT_ONCE);
   useEffect(() => {
     const block = place.current;
     if (!block) return;
@@ -61,8 +72,13 @@ function Block({ first, rows, children }: BlockProps) {
     return () => watch.disconnect();
   }, []);
   return (
-    <ul ref={place} class="toy-block" style={near ? undefined : { minBlockSize: `${height.current}px` }}>
-      {near && children()}
-    </ul>
+    <div ref={place} class="toy-blocks" style={near ? undefined : { minBlockSize: `${height.current}px` }}>
+      {near &&
+        (rows > TO_A_BLOCK ? (
+          <Blocks from={from} rows={rows} row={row} />
+        ) : (
+          <ul class="toy-block">{Array.from({ length: rows }, (_, at) => row(from + at))}</ul>
+        ))}
+    </div>
   );
 }

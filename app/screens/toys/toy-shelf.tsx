@@ -21,9 +21,10 @@ export function ToyShelf({ toys, newer }: ToyShelfProps) {
   const resumed = toys.find((toy) => toy.id === place?.toyId);
   // Whoever seeks types no accents: “apfel” finds “Äpfelchen”.
   const plain = (text: string) => text.toLocaleLowerCase(hand.locale).normalize('NFKD').replace(/\p{M}/gu, '');
-  const names = useMemo(() => toys.map((toy) => plain(toy.name)), [toys, hand.locale]);
   const wanted = plain(sought.trim());
-  const found = wanted === '' ? toys : toys.filter((_, at) => names[at]?.includes(wanted));
+  const seeking = wanted !== '';
+  const names = useMemo(() => (seeking ? toys.map((toy) => plain(toy.name)) : []), [toys, hand.locale, seeking]);
+  const found = !seeking ? toys : toys.filter((_, at) => names[at]?.includes(wanted));
   return (
     <main class="page-main">
       <h1 tabIndex={-1} ref={heading}>
