@@ -34,6 +34,18 @@ export const sizeIds = [
   'capeNeck',
   'capeHem',
   'capeLength',
+  'hip',
+  'legHalfHip',
+  'legTop',
+  'legRise',
+  'crotchSeam',
+  'legHem',
+  'legInside',
+  'tubeHem',
+  'tubeLength',
+  'hatRound',
+  'goreRound',
+  'goreOver',
 ] as const;
 
 export type SizeId = (typeof sizeIds)[number];

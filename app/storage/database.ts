@@ -27,6 +27,7 @@ export const versions: readonly {
   { version: 1, stores: first },
   { version: 2, stores: second },
   { version: 3, stores: second },
+  { version: 4, stores: second },
 ];
 
 export type Store = Dexie & {

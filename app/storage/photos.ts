@@ -6,7 +6,7 @@ import { isPicture } from './pictures';
 import { readRow } from './shapes';
 
 /**
- * Keeps a toy's photo in the place of an earlier one; null removes it. The picture is stored as it is given: redraw
+ * Keeps the photo of a toy or a garment, by its id, in the place of an earlier one; null removes it. The picture is stored as it is given: redraw
  * it before, so that the camera's data is gone. JPEG, PNG or WebP up to 2 MB, else `store-bad-value`.
  */
 export async function savePhoto(toyId: string, picture: Blob | null): Promise<void> {
@@ -20,7 +20,7 @@ export async function savePhoto(toyId: string, picture: Blob | null): Promise<vo
   });
 }
 
-/** A toy's photo, or undefined; also where what is kept is no picture that may be shown: it stays, and goes into backups. */
+/** The photo of a toy or a garment, or undefined; also where what is kept is no picture that may be shown: it stays, and goes into backups. */
 export async function photoOf(toyId: string): Promise<Blob | undefined> {
   const found = await read((store) => store.photos.get(toyId));
   const photo = found && readable('photos', [found])[0];

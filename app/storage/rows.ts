@@ -1,4 +1,4 @@
-import type { BodyKind, MeasureId, Mm, Order, SizeId, Traits } from '../body';
+import type { BodyKind, MeasureId, Mm, Order, SizeId, Traits, Unit } from '../body';
 
 /**
  * Milliseconds since 1970. `createdAt` and `takenAt` are the device's clock, for people to read; `changedAt`, `set`, `turn`,
@@ -6,7 +6,10 @@ import type { BodyKind, MeasureId, Mm, Order, SizeId, Traits } from '../body';
  */
 export type Moment = number;
 
-/** One toy. `kept` remembers flags the maker chose to keep: what was kept, by flag, as the screen words its key. */
+/**
+ * One toy. `kept` remembers flags the maker chose to keep: what was kept, by flag, as the screen words its key. `unit` is its
+ * own, where it is not measured as the app is set.
+ */
 export type Toy = {
   readonly id: string;
   readonly name: string;
@@ -15,6 +18,7 @@ export type Toy = {
   readonly note: string;
   readonly corrections: { readonly [S in SizeId]?: Mm };
   readonly kept: Readonly<Record<string, string | number>>;
+  readonly unit?: Unit;
   readonly createdAt: Moment;
   readonly changedAt: Moment;
 };
@@ -37,12 +41,33 @@ export type Reading = {
   readonly changedAt: Moment;
 };
 
-/** A garment ordered for a toy; `sewn` names the steps of its sewing that are done. */
+/**
+ * A garment as it was put on paper: for whom, what was ordered, the numbers it was drawn from, the finished sizes it came to
+ * (mm, by the words that name them), and the engine that drew it.
+ */
+export type Made = {
+  readonly at: Moment;
+  readonly engine: string;
+  readonly toyId: string;
+  readonly toy: string;
+  readonly order: Order;
+  readonly measures: { readonly [M in MeasureId]?: Mm };
+  readonly sizes: Readonly<Record<string, Mm>>;
+};
+
+/**
+ * A garment ordered for a toy; `sewn` names the steps of its sewing that are done. `made` is how it was last put on paper,
+ * `like` the garment it is made again from; `note` says what fitted, `awayAt` when it was put away.
+ */
 export type Garment = {
   readonly id: string;
   readonly toyId: string;
   readonly order: Order;
   readonly sewn?: readonly string[];
+  readonly made?: Made;
+  readonly like?: Made;
+  readonly note?: string;
+  readonly awayAt?: Moment;
   readonly createdAt: Moment;
   readonly changedAt: Moment;
 };
@@ -55,7 +80,7 @@ export type Place = {
   readonly at: Moment;
 };
 
-/** A picture of a toy. Bytes rather than a Blob: WebKit has lost stored Blobs before (webkit.org bug 198278 and kin). */
+/** A picture of a toy, or of a garment: `toyId` is the id of either. Bytes rather than a Blob: WebKit has lost stored Blobs before (webkit.org bug 198278 and kin). */
 export type Photo = {
   readonly toyId: string;
   readonly type: 'image/jpeg' | 'image/png' | 'image/webp';

@@ -10,7 +10,7 @@ import {
   usualTraits,
 } from '../body';
 import { LAST_MOMENT } from './clock';
-import type { Garment, Photo, Place, Reading, Setting, TableName, Toy } from './rows';
+import type { Garment, Made, Photo, Place, Reading, Setting, TableName, Toy } from './rows';
 import { tidyName, tidyNote } from './tidy';
 
 /** In code units: a character has two at most. */
@@ -60,6 +60,16 @@ const order = shapeOf<Order>()({
   date: v.exactOptional(word),
 });
 
+const made = shapeOf<Made>()({
+  at: moment,
+  engine: word,
+  toyId: word,
+  toy: v.pipe(v.string(), v.maxLength(NAME_UNITS), v.transform(tidyName)),
+  order,
+  measures: v.record(word, finite),
+  sizes: v.record(word, finite),
+});
+
 /** The shape of a row of each table, as stored; keys it does not name are dropped. */
 export const shapes = {
   toys: shapeOf<Toy>()({
@@ -73,6 +83,7 @@ export const shapes = {
       v.pipe(v.string(), v.minLength(1), v.maxLength(LONGEST_SIMPLE)),
       v.union([v.pipe(v.string(), v.maxLength(LONGEST_SIMPLE)), finite]),
     ),
+    unit: v.exactOptional(v.picklist(['in', 'cm'])),
     createdAt: moment,
     changedAt: moment,
   }),
@@ -95,6 +106,10 @@ export const shapes = {
     createdAt: moment,
     changedAt: moment,
     sewn: v.exactOptional(v.pipe(v.array(word), v.maxLength(MOST_STEPS))),
+    made: v.exactOptional(made),
+    like: v.exactOptional(made),
+    note: v.exactOptional(v.pipe(v.string(), v.maxLength(NOTE_UNITS), v.transform(tidyNote))),
+    awayAt: v.exactOptional(moment),
   }),
   places: shapeOf<Place>()({ toyId: word, garmentId: v.nullable(word), step: word, at: moment }),
   settings: shapeOf<Setting>()({ key: word, value: simple, changedAt: moment }),

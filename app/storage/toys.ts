@@ -1,4 +1,4 @@
-import { type BodyKind, type Traits, usualTraits } from '../body';
+import { type BodyKind, type Traits, type Unit, usualTraits } from '../body';
 import { readable } from './aside';
 import { nextMoment, wallClock } from './clock';
 import { read, write } from './connection';
@@ -13,7 +13,10 @@ import { tidyName, tidyNote } from './tidy';
 export type NewToy = { readonly name: string; readonly kind: BodyKind } & Partial<
   Pick<Toy, 'traits' | 'note' | 'corrections'>
 >;
-export type ToyChange = Partial<Pick<Toy, 'name' | 'kind' | 'traits' | 'note' | 'corrections'>>;
+export type ToyChange = Partial<Pick<Toy, 'name' | 'kind' | 'traits' | 'note' | 'corrections'>> & {
+  /** Null: as the app is set. */
+  readonly unit?: Unit | null;
+};
 
 /** Takes a deed back; may fail as any write. */
 export type Undo = () => Promise<void>;
@@ -59,9 +62,13 @@ export function newToy(toy: NewToy): Toy {
   });
 }
 
-/** Changes a toy's name, kind, traits, note or corrections; what is not named stays. Throws `store-gone`. */
+/** Changes a toy's name, kind, traits, note, corrections or unit; what is not named stays. Throws `store-gone`. */
 export function changeToy(toyId: string, change: ToyChange): Promise<Toy> {
-  return update(toyId, change, (toy) => ({ ...toy, ...change }));
+  const { unit, ...others } = change;
+  return update(toyId, change, ({ unit: before, ...toy }) => {
+    const own = unit === undefined ? before : unit;
+    return { ...toy, ...others, ...(own && { unit: own }) };
+  });
 }
 
 /** Remembers that the maker keeps what `flag` doubts, as long as it is `value`; null forgets it. */
@@ -72,7 +79,7 @@ export function keepFlag(toyId: string, flag: string, value: string | number | n
   });
 }
 
-/** Removes a toy with its readings, garments, photo and place, for good, unless taken back with the returned Undo. */
+/** Removes a toy with its readings, garments, their photos and place, for good, unless taken back with the returned Undo. */
 export async function removeToy(toyId: string): Promise<Undo> {
   const tables = ['toys', 'readings', 'garments', 'places', 'photos'] as const;
   const removed = await write(tables, undefined, async (store) => {
@@ -80,9 +87,11 @@ export async function removeToy(toyId: string): Promise<Undo> {
     const readings = await store.readings.where('toyId').equals(toyId).toArray();
     const garments = await store.garments.where('toyId').equals(toyId).toArray();
     const places = await store.places.where('toyId').equals(toyId).toArray();
-    const photos = await store.photos.where('toyId').equals(toyId).toArray();
+    const pictured = [toyId, ...garments.map(({ id }) => id)];
+    const photos = await store.photos.where('toyId').anyOf(pictured).toArray();
+    await store.photos.bulkDelete(pictured);
     await store.toys.delete(toyId);
-    for (const table of [store.readings, store.garments, store.places, store.photos] as const)
+    for (const table of [store.readings, store.garments, store.places] as const)
       await table.where('toyId').equals(toyId).delete();
     return { toys, readings, garments, places, photos };
   });
@@ -102,7 +111,8 @@ function update(toyId: string, unsaved: unknown, change: (toy: Toy) => Toy): Pro
     const toy = readRow('toys', kept);
     if (!toy) throw new StoreError('store-gone');
     const changed = checked({ ...change(toy), changedAt: await nextToyMoment(store, toy) });
-    await store.toys.put({ ...(kept as object), ...changed });
+    const { unit: _, ...others } = kept as Toy;
+    await store.toys.put({ ...others, ...changed });
     return changed;
   });
 }

@@ -80,10 +80,18 @@ async function deed(told: Told, random: Random): Promise<void> {
     if (random() < 0.5) await undo?.();
   } else if (kind < 0.78) await store.changeToy(toy.id, { traits: { ...usualTraits, tail: random() < 0.5 } });
   else if (kind < 0.85) await store.changeToy(toy.id, { name: `Name ${Math.floor(random() * 99)}` });
-  else if (kind < 0.9) await store.saveGarment(toy.id, { garment: 'cape' }, (await store.garmentsOf(toy.id))[0]?.id);
+  else if (kind < 0.9) await garmentDeed(toy.id, random);
   else if (kind < 0.95) await store.setSetting('unit', random() < 0.5 ? 'in' : 'cm');
   else if (kind < 0.98) await store.setPlace(toy.id, null, `step-${Math.floor(random() * 9)}`);
   else await store.savePhoto(toy.id, JPEG);
+}
+
+/** A garment ordered, ordered otherwise, noted on or pictured. */
+async function garmentDeed(toyId: string, random: Random): Promise<void> {
+  const [garment] = await store.garmentsOf(toyId);
+  if (!garment || random() < 0.5) await store.saveGarment(toyId, { garment: 'cape' }, garment?.id);
+  else if (random() < 0.7) await store.changeGarment(garment.id, { note: `Note ${Math.floor(random() * 99)}` });
+  else await store.savePhoto(garment.id, JPEG);
 }
 
 /** The files laid beside each other, the first on an empty device: all rows as a plain value, and what counts of each toy. */

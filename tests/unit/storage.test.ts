@@ -50,8 +50,9 @@ describe('toys', () => {
   test('go with all that is theirs, and come back with it', async () => {
     const toy = await store.saveToy(bramble);
     await store.saveReading(toy.id, 'neck-girth', 300);
-    await store.saveGarment(toy.id, { garment: 'hooded-top' });
+    const garment = await store.saveGarment(toy.id, { garment: 'hooded-top' });
     await store.savePhoto(toy.id, JPEG);
+    await store.savePhoto(garment.id, JPEG);
     await store.setPlace(toy.id, null, 'neck-girth');
     const undo = await store.removeToy(toy.id);
     expect([await store.listToys(), await store.historyOf(toy.id), await store.garmentsOf(toy.id)]).toEqual([
@@ -60,11 +61,22 @@ describe('toys', () => {
       [],
     ]);
     expect([await store.photoOf(toy.id), await store.whereWasI()]).toEqual([undefined, undefined]);
+    expect(await store.photoOf(garment.id)).toBeUndefined();
     await undo();
     expect(await store.listToys()).toEqual([toy]);
     expect(await lengths(toy.id)).toEqual([300]);
     expect((await store.photoOf(toy.id))?.size).toBe(JPEG.size);
+    expect((await store.photoOf(garment.id))?.size).toBe(JPEG.size);
     expect(await store.whereWasI()).toMatchObject({ toyId: toy.id, step: 'neck-girth' });
+  });
+
+  test('have a unit of their own, or none again', async () => {
+    const { id } = await store.saveToy(bramble);
+    await store.changeToy(id, { unit: 'cm' });
+    await store.changeToy(id, { note: 'Soft.' });
+    expect(await store.findToy(id)).toMatchObject({ unit: 'cm', note: 'Soft.' });
+    await store.changeToy(id, { unit: null });
+    expect(await store.findToy(id)).not.toHaveProperty('unit');
   });
 });
 

@@ -54,6 +54,13 @@ test.each([
   [1, 'tee', 'neck', 'tight', QUARTER_INCH],
   [0, 'cape', 'hem', 'long', -QUARTER_INCH],
   [0, 'skirt', 'waist', 'tight', QUARTER_INCH],
+  [0, 'trousers', 'seat', 'tight', QUARTER_INCH],
+  [1, 'trousers', 'seat', 'short', QUARTER_INCH],
+  [1, 'trousers', 'leg-hem', 'loose', -QUARTER_INCH],
+  [2, 'trousers', 'leg-hem', 'short', QUARTER_INCH],
+  [0, 'trousers', 'waist', 'tight', QUARTER_INCH],
+  [2, 'hat', 'brim', 'tight', QUARTER_INCH],
+  [1, 'hat', 'brim', 'short', QUARTER_INCH],
 ] as const)(
   'build %i, %s, %s %s: changes by what was said, and seams still match',
   async (build, garment, id, wrong, by) => {

@@ -2,6 +2,7 @@ import type { Mm } from '../../body';
 import type { Draft } from '../../drafting/draft-types';
 import { sayFirst, shownLength, useWords } from '../../parts';
 import { Folded } from '../shared/folded/folded';
+import '../shared/fit-table.css';
 
 /** How it sits, place by place: the toy, the finished garment, and the room between them. */
 export function FitTable({ draft }: { readonly draft: Draft }) {

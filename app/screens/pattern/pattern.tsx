@@ -10,6 +10,7 @@ import { usePlace } from '../shared/places';
 import { to } from '../shared/route';
 import type { ScreenProps } from '../shared/screen-props';
 import { troubleWords } from '../shared/trouble/attempt';
+import { Again } from './again';
 import { Changed } from './changed';
 import { FitTable } from './fit-table';
 import { GoesOn } from './goes-on';
@@ -70,13 +71,16 @@ function PatternPage({ making }: { readonly making: Making }) {
           </div>
           <PiecesView draft={draft} />
           <div class="pattern-told">
+            <Again draft={draft} making={making} />
             <Changed draft={draft} name={toy.name} />
             <WorthChecking draft={draft} making={making} />
             <FitTable draft={draft} />
             <WishFields making={making} />
             <Notions draft={draft} />
             <Whom draft={draft} making={making} />
+            <RowLink href={here('fits')} title={say('screen.fits.row')} stands={say('screen.fits.stands')} />
             <RowLink href={here('sew')} title={say('screen.pattern.sew')} stands={say('screen.pattern.sew-stands')} />
+            <RowLink href={here('kept')} title={say('screen.kept.title')} stands={say('screen.kept.stands')} />
           </div>
         </div>
       )}

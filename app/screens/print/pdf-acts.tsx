@@ -5,8 +5,15 @@ import { saveFile } from '../shared/save-file';
 import { passOverTaps } from '../shared/second-taps';
 import type { Pdf } from './use-pdf';
 
+type PdfActsProps = {
+  readonly pdf: Pdf;
+  readonly name: string;
+  /** It is on its way to paper. */
+  readonly onTaken?: () => void;
+};
+
 /** Save the file; once it is saved, say where it went, and offer to open and print it or hand it to another app. */
-export function PdfActs({ pdf, name }: { readonly pdf: Pdf; readonly name: string }) {
+export function PdfActs({ pdf, name, onTaken }: PdfActsProps) {
   const { say } = useWords();
   const [saved, setSaved] = useState<Pdf | null>(null);
   useEffect(passOverTaps, [saved]);
@@ -21,11 +28,12 @@ export function PdfActs({ pdf, name }: { readonly pdf: Pdf; readonly name: strin
   const save = () => {
     saveFile(file, file.name);
     setSaved(pdf);
+    onTaken?.();
   };
   if (saved === pdf) return <Saved file={file} onAgain={save} />;
   return (
     <>
-      <Share file={file} />
+      <Share file={file} onTaken={onTaken} />
       <button type="button" class="go" onClick={save}>
         <Icon name="save" />
         {say('screen.print.save')}
@@ -53,12 +61,19 @@ function Saved({ file, onAgain }: { readonly file: File; readonly onAgain: () =>
   );
 }
 
-function Share({ file }: { readonly file: File }) {
+function Share({ file, onTaken }: { readonly file: File; readonly onTaken?: (() => void) | undefined }) {
   const { say } = useWords();
   if (typeof navigator.canShare !== 'function' || !navigator.canShare({ files: [file] })) return null;
   return (
     // Nothing waits for the share to end: some systems never tell.
-    <button type="button" class="plain" onClick={() => void navigator.share({ files: [file] }).catch(() => undefined)}>
+    <button
+      type="button"
+      class="plain"
+      onClick={() => {
+        void navigator.share({ files: [file] }).catch(() => undefined);
+        onTaken?.();
+      }}
+    >
       <Icon name="share" />
       {say('screen.print.share')}
     </button>

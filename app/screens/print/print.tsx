@@ -1,5 +1,6 @@
 import { Icon, Page, useWords } from '../../parts';
-import { setSetting } from '../../storage';
+import { changeGarment, setSetting, wallClock } from '../../storage';
+import { madeOf } from '../shared/again/made';
 import { knownPaper } from '../shared/known-paper';
 import { useLiking } from '../shared/liking';
 import { bodyKnown, type Making } from '../shared/making/making';
@@ -35,6 +36,10 @@ function PrintPage({ making }: { readonly making: Making }) {
   usePlace(toy.id, garment.id, 'print');
   const name = say(`garment.${garment.order.garment}.name`);
   const whose = say('screen.making.whose', { name: toy.name, garment: name });
+  const made = () =>
+    attempt(async () => {
+      if (draft) await changeGarment(garment.id, { made: madeOf(draft, making, wallClock()) });
+    });
   const set = (key: string, value: string | boolean | number) => void attempt(() => setSetting(key, value));
   return (
     <Page
@@ -42,7 +47,7 @@ function PrintPage({ making }: { readonly making: Making }) {
       title={say('screen.print.title')}
       back={to('toy', toy.id, garment.id, 'pattern')}
       whose={<a href={to('toy', toy.id)}>{whose}</a>}
-      acts={<PdfActs pdf={pdf} name={`${toy.name} ${name}`} />}
+      acts={<PdfActs pdf={pdf} name={`${toy.name} ${name}`} onTaken={made} />}
     >
       <div class="columns">
         <div class="column">

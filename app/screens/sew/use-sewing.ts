@@ -2,7 +2,7 @@ import { useEffect, useMemo, useState } from 'preact/hooks';
 import type { Mm } from '../../body';
 import type { Draft } from '../../drafting/draft-types';
 import { type Guide, guideOf, type Way, ways } from '../../drafting/guide';
-import { type Settings, saveSewn, setSetting, settings } from '../../storage';
+import { changeGarment, type Settings, setSetting, settings } from '../../storage';
 import { bodyKnown, type Making } from '../shared/making/making';
 import { type DrawingState, draftOf, useDraft } from '../shared/making/use-draft';
 import { useAttempt } from '../shared/trouble/attempt';
@@ -47,7 +47,7 @@ export function useSewing(making: Making): Sewing {
     guide,
     sewn,
     tick: (step, done) =>
-      saveSewn(garment.id, done ? [...new Set([...sewn, step])] : sewn.filter((each) => each !== step)),
+      changeGarment(garment.id, { sewn: done ? [...new Set([...sewn, step])] : sewn.filter((each) => each !== step) }),
     way: ways.find((each) => each === kept[WAY]) ?? 'machine',
     setWay: (way) => keep(WAY, way),
     seam: typeof seam === 'number' ? seam : null,

@@ -1,79 +1,81 @@
-import { findMeasure, type MeasureId } from '../../body';
-import { isWish } from '../../measuring';
-import { Icon, useWords } from '../../parts';
-import { type Garment, removeGarment } from '../../storage';
+import { useState } from 'preact/hooks';
+import { Icon, Picks, useWords } from '../../parts';
+import type { Garment } from '../../storage';
 import { Worn } from '../shared/dressed/worn';
+import { usePhoto } from '../shared/face/toy-face';
+import { Folded } from '../shared/folded/folded';
 import { bodyOf, bodyShown } from '../shared/making/body-of';
-import { useGarments } from '../shared/making/garments-known';
-import { askedFor } from '../shared/making/making';
-import { placeAddress } from '../shared/places';
 import { to } from '../shared/route';
-import { useAttempt } from '../shared/trouble/attempt';
-import { useNotice } from '../shared/trouble/notice';
 import type { Known } from '../shared/with-toy';
+import { orders, type Sorting, sorted } from './sorting';
+import { useWhere } from './use-where';
 
-/** What is being made, or was made, for a toy. */
+/** So few need no sorting. */
+const FEW = 3;
+
+/** The wardrobe of a toy: what is being made, or was made, for it; what is put away folds. */
 export function GarmentRows({ known }: { readonly known: Known }) {
+  const { say } = useWords();
+  const [order, setOrder] = useState<Sorting>('newest');
   const { garments } = known;
-  const whereOf = useWhere(known);
-  const body = bodyShown(bodyOf(known));
-  const { say, hand } = useWords();
-  const attempt = useAttempt();
-  const notice = useNotice();
-  const day = new Intl.DateTimeFormat(hand.locale, { dateStyle: 'medium' });
-  const remove = (id: string, name: string) =>
-    attempt(async () => {
-      const undo = await removeGarment(id);
-      notice({
-        words: say('screen.toy.garment-removed', { name }),
-        act: { words: say('screen.undo'), run: () => void attempt(undo) },
-      });
-    });
+  const here = garments.filter(({ awayAt }) => awayAt === undefined);
+  const away = garments.filter(({ awayAt }) => awayAt !== undefined);
+  const nameOf = (garment: Garment) => say(`garment.${garment.order.garment}.name`);
+  const rows = (some: readonly Garment[]) => (
+    <ul class="garment-rows">
+      {sorted(some, order, nameOf).map((garment) => (
+        <GarmentRow key={garment.id} known={known} garment={garment} />
+      ))}
+    </ul>
+  );
   return (
     <section>
       <h2>{say('screen.toy.garments')}</h2>
-      <ul class="garment-rows">
-        {garments.map((garment) => {
-          const { id, order, createdAt } = garment;
-          const name = say(`garment.${order.garment}.name`);
-          return (
-            <li key={id} class="garment-row">
-              <a href={whereOf(garment)}>
-                <Worn body={body} order={order} />
-                <span>
-                  <b>{name}</b>
-                  <span class="soft small">{day.format(createdAt)}</span>
-                </span>
-              </a>
-              <button
-                type="button"
-                class="quiet round"
-                aria-label={say('screen.toy.remove-garment', { name })}
-                onClick={() => remove(id, name)}
-              >
-                <Icon name="bin" />
-              </button>
-            </li>
-          );
-        })}
-      </ul>
+      {garments.length > FEW && (
+        <Picks
+          legend={say('screen.wardrobe.sort')}
+          quietLegend
+          chosen={order}
+          onPick={setOrder}
+          picks={orders.map((value) => ({ value, words: say(`screen.wardrobe.by-${value}`) }))}
+        />
+      )}
+      {rows(here)}
+      {away.length > 0 && (
+        <Folded title={say('screen.wardrobe.away')} stands={say('screen.wardrobe.count', { count: away.length })}>
+          {rows(away)}
+        </Folded>
+      )}
     </section>
   );
 }
 
-/** Where a garment opens: finished at its pattern; else where she was, or at its numbers. */
-function useWhere({ toy, readings, place }: Known): (garment: Garment) => string {
-  const rows = useGarments();
-  return (garment) => {
-    const row = rows?.find(({ id }) => id === garment.order.garment);
-    const here = place?.garmentId === garment.id ? place : null;
-    if (here?.step.startsWith('sew')) return placeAddress(here);
-    const drawn = here?.step === 'pattern' || here?.step === 'print';
-    const whole = row && askedFor({ toy, garment, row, readings }).every((id) => readings[id] || isExtra(id));
-    if (drawn || (whole && Object.keys(readings).length > 0)) return to('toy', toy.id, garment.id, 'pattern');
-    return here ? placeAddress(here) : to('toy', toy.id, garment.id, 'review');
-  };
+function GarmentRow({ known, garment }: { readonly known: Known; readonly garment: Garment }) {
+  const { say, hand } = useWords();
+  const whereOf = useWhere(known);
+  const photo = usePhoto(garment.id, garment.changedAt);
+  const { id, order, createdAt, made, note } = garment;
+  const name = say(`garment.${order.garment}.name`);
+  const day = new Intl.DateTimeFormat(hand.locale, { dateStyle: 'medium' });
+  return (
+    <li class="garment-row">
+      <a href={whereOf(garment)}>
+        {photo ? <img class="toy-photo" src={photo} alt="" /> : <Worn body={bodyShown(bodyOf(known))} order={order} />}
+        <span>
+          <b>{name}</b>
+          <span class="soft small">
+            {made ? say('screen.wardrobe.made', { day: day.format(made.at) }) : day.format(createdAt)}
+          </span>
+          {note && <span class="garment-note small">{note}</span>}
+        </span>
+      </a>
+      <a
+        class="quiet round"
+        href={to('toy', known.toy.id, id, 'kept')}
+        aria-label={say('screen.wardrobe.about', { name })}
+      >
+        <Icon name="more" />
+      </a>
+    </li>
+  );
 }
-
-/** Hard to take, or chosen on a page of its own: a garment is finished without it. */
-const isExtra = (id: MeasureId) => isWish(id) || findMeasure(id)?.optional === true;

@@ -1,6 +1,7 @@
 import { useState } from 'preact/hooks';
 import { Icon, Page, useWords } from '../../parts';
-import { addCard, cardOf, removeToy } from '../../storage';
+import { addCard, cardOf, changeToy, removeToy } from '../../storage';
+import { PhotoActs } from '../shared/face/photo-acts';
 import { ToyFace } from '../shared/face/toy-face';
 import { go, to } from '../shared/route';
 import type { ScreenProps } from '../shared/screen-props';
@@ -9,9 +10,9 @@ import { useNotice } from '../shared/trouble/notice';
 import { Learnt } from '../shared/trying/learnt';
 import { type Known, WithToy } from '../shared/with-toy';
 import { GarmentRows } from './garment-rows';
-import { PhotoActs } from './photo-acts';
 import { Readings } from './readings';
 import { Rename } from './rename';
+import '../shared/more-acts.css';
 import './toy.css';
 
 /** One toy: its face, what was made for it, its numbers and their history. */
@@ -37,7 +38,7 @@ function ToyPage({ known }: { readonly known: Known }) {
         <div class="column">
           <div class="toy-top">
             <ToyFace toyId={toy.id} />
-            <PhotoActs toy={toy} />
+            <PhotoActs of={toy.id} changedAt={toy.changedAt} touch={() => changeToy(toy.id, {})} />
           </div>
           {garments.length > 0 && <GarmentRows known={known} />}
         </div>

@@ -1,19 +1,18 @@
 import { useState } from 'preact/hooks';
 import type { Mm } from '../../body';
 import { Page, Picks, useWords } from '../../parts';
-import { changeToy } from '../../storage';
+import { AmountField } from '../shared/making/amount-field';
 import { bodyKnown, type Making } from '../shared/making/making';
 import { draftOf, useDraft } from '../shared/making/use-draft';
 import { WithMaking } from '../shared/making/with-making';
 import { usePlace } from '../shared/places';
-import { go, to } from '../shared/route';
+import { to } from '../shared/route';
 import type { ScreenProps } from '../shared/screen-props';
-import { useAttempt } from '../shared/trouble/attempt';
-import { useNotice } from '../shared/trouble/notice';
+import { BeforeAfter } from '../shared/trying/before-after';
 import { Learnt } from '../shared/trying/learnt';
 import { type TriedPoint, triedPoints, type Wrong, wrongsAt } from '../shared/trying/points';
 import type { Proposal } from '../shared/trying/propose';
-import { BeforeAfter } from './before-after';
+import { useCorrect } from '../shared/trying/use-correct';
 import { PointsFigure } from './points-figure';
 import { useProposal } from './use-proposal';
 import './tried.css';
@@ -25,7 +24,7 @@ export function TriedScreen({ params }: ScreenProps) {
 
 function TriedPage({ making }: { readonly making: Making }) {
   const { toy, garment } = making;
-  const { say, hand } = useWords();
+  const { say } = useWords();
   const draft = draftOf(useDraft(bodyKnown(making), garment.order, toy.name));
   const [point, setPoint] = useState<TriedPoint | null>(null);
   const [said, setSaid] = useState<Wrong | null>(null);
@@ -54,17 +53,7 @@ function TriedPage({ making }: { readonly making: Making }) {
             onPick={(value) => setSaid(open.find((each) => each === value) ?? null)}
             picks={open.map((value) => ({ value, words: say(`screen.tried.${value}`) }))}
           />
-          {wrong && (
-            <Picks
-              legend={say('screen.tried.how-much')}
-              chosen={String(amount ?? '')}
-              onPick={(value) => setAmount(Number(value))}
-              picks={amounts[hand.unit].map((mm, index) => ({
-                value: String(mm),
-                words: index === 0 ? say('screen.tried.little') : say('screen.tried.by', { by: mm, unit: hand.unit }),
-              }))}
-            />
-          )}
+          {wrong && <HowMuch amount={amount} onAmount={setAmount} />}
         </>
       )}
       <div role="status" class="tried-told">
@@ -83,6 +72,36 @@ const amounts = { in: [3.175, 6.35, 12.7, 25.4], cm: [3, 5, 10, 20] } as const s
   'in' | 'cm',
   readonly Mm[]
 >;
+
+/** No garment is off by more, mm; nor felt to be by less. */
+const MOST_MM = 300;
+const LEAST_MM = 0.5;
+
+type HowMuchProps = { readonly amount: Mm | null; readonly onAmount: (amount: Mm) => void };
+
+/** About how much, or just how much where she has measured it. */
+function HowMuch({ amount, onAmount }: HowMuchProps) {
+  const { say, hand } = useWords();
+  return (
+    <>
+      <Picks
+        legend={say('screen.tried.how-much')}
+        chosen={String(amount ?? '')}
+        onPick={(value) => onAmount(Number(value))}
+        picks={amounts[hand.unit].map((mm, index) => ({
+          value: String(mm),
+          words: index === 0 ? say('screen.tried.little') : say('screen.tried.by', { by: mm, unit: hand.unit }),
+        }))}
+      />
+      <AmountField
+        legend={say('screen.tried.exactly')}
+        kind={{ kind: 'length', min: LEAST_MM, max: MOST_MM, fallback: 0 }}
+        value={amount}
+        onChange={onAmount}
+      />
+    </>
+  );
+}
 
 type ToldProps = { readonly making: Making; readonly point: TriedPoint | null; readonly proposal: Proposal };
 
@@ -110,38 +129,19 @@ function Told({ making: { toy, garment }, point, proposal: { lead, by, again } }
   );
 }
 
-function Accept({
-  making: { toy, garment },
-  proposal,
-}: {
-  readonly making: Making;
-  readonly proposal: Proposal | null;
-}) {
+type AcceptProps = { readonly making: Making; readonly proposal: Proposal | null };
+
+function Accept({ making, proposal }: AcceptProps) {
   const { say } = useWords();
-  const attempt = useAttempt();
-  const notice = useNotice();
-  const accept = () =>
-    attempt(async () => {
-      if (!proposal) return;
-      const before = toy.corrections;
-      await changeToy(toy.id, { corrections: proposal.corrections });
-      go(to('toy', toy.id, garment.id, 'pattern'));
-      notice({
-        words: say('screen.tried.kept', { name: toy.name }),
-        act: {
-          words: say('screen.undo'),
-          run: () => void attempt(async () => void (await changeToy(toy.id, { corrections: before }))),
-        },
-      });
-    });
+  const correct = useCorrect(making);
   if (!proposal)
     return (
-      <a class="go" href={to('toy', toy.id, garment.id, 'pattern')}>
+      <a class="go" href={to('toy', making.toy.id, making.garment.id, 'pattern')}>
         {say('screen.tried.sits')}
       </a>
     );
   return (
-    <button type="button" class="go" onClick={accept}>
+    <button type="button" class="go" onClick={() => correct(proposal.corrections)}>
       {say('screen.tried.change')}
     </button>
   );

@@ -45,6 +45,27 @@ const turn = (lead: SizeId, measured: Turn['measured'], sizes: Turn['sizes'] = {
   measured,
 });
 
+/** The lengths of several edges together; null where the draft lacks one. */
+const edges =
+  (piece: string, ...names: readonly string[]) =>
+  (draft: Draft): Mm | null => {
+    const lengths = names.map((name) => edge(piece, name)(draft));
+    return lengths.reduce<Mm | null>((sum, each) => (sum === null || each === null ? null : sum + each), 0);
+  };
+
+/** Only where the draft has such an edge. */
+const where =
+  (has: Turn['measured'], measured: Turn['measured']): Turn['measured'] =>
+  (draft) =>
+    has(draft) === null ? null : measured(draft);
+
+/** Round the seat of trousers: half of it in each leg, whose top goes with it. */
+const seat = (place: string): Turn =>
+  turn('hip', where(edge('leg', 'front-crotch'), fit(place)), { hip: 1, legHalfHip: 0.5, legTop: 0.5 });
+
+const inseam = edge('leg', 'back-inseam');
+const crotch = where(inseam, edges('leg', 'front-crotch', 'back-crotch'));
+
 /** A quarter of a girth lies in each half of front and back. */
 const QUARTER = 0.25;
 
@@ -108,7 +129,34 @@ export const triedPoints: readonly TriedPoint[] = [
     length: [],
     check: 'body-girth',
   },
-  { id: 'waist', spot: 'waist', width: [turn('waist', fit('waist'))], length: [], check: 'waist-girth' },
+  {
+    id: 'waist',
+    spot: 'waist',
+    width: [turn('waist', fit('waist')), seat('waist')],
+    length: [],
+    check: 'waist-girth',
+  },
+  {
+    id: 'seat',
+    spot: 'hip',
+    width: [seat('hip')],
+    length: [turn('legRise', crotch, { legRise: 0.5, crotchSeam: 1 })],
+    check: 'body-rise',
+  },
+  {
+    id: 'leg-hem',
+    spot: 'insideHem',
+    width: [turn('legHem', edge('leg', 'hem')), turn('tubeHem', edge('leg', 'hem'))],
+    length: [turn('legInside', inseam), turn('tubeLength', edge('leg', 'front-crotch'))],
+    check: 'inside-leg-length',
+  },
+  {
+    id: 'brim',
+    spot: 'brimMiddle',
+    width: [turn('hatRound', fit('brim'), { hatRound: 1, goreRound: 1 })],
+    length: [turn('goreOver', (draft) => edge('gore', 'side')(draft) ?? edge('gore-front', 'side')(draft))],
+    check: 'head-girth',
+  },
   {
     id: 'over-arms',
     spot: 'upperArm',

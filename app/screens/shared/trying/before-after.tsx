@@ -1,6 +1,7 @@
-import type { Draft } from '../../drafting/draft-types';
-import { useWords } from '../../parts';
-import { drawPiece, type PieceDrawing, pathData } from '../shared/pieces/piece-drawing';
+import type { Draft } from '../../../drafting/draft-types';
+import { useWords } from '../../../parts';
+import { drawPiece, type PieceDrawing, pathData } from '../pieces/piece-drawing';
+import './before-after.css';
 
 /** Lines are this small a share of the picture's width. */
 const THIN_SHARE = 220;

@@ -1,21 +1,29 @@
 import { useRef } from 'preact/hooks';
-import { Icon, useWords } from '../../parts';
-import { changeToy, savePhoto, type Toy } from '../../storage';
-import { redraw } from '../shared/face/redraw';
-import { usePhoto } from '../shared/face/toy-face';
-import { useAttempt } from '../shared/trouble/attempt';
+import { Icon, useWords } from '../../../parts';
+import { savePhoto } from '../../../storage';
+import { useAttempt } from '../trouble/attempt';
+import { redraw } from './redraw';
+import { usePhoto } from './toy-face';
+import './photo-acts.css';
+
+type PhotoActsProps = {
+  /** A toy's id, or a garment's. */
+  readonly of: string;
+  readonly changedAt: number;
+  /** A photo is kept beside its row: touching the row tells every screen that shows it. */
+  readonly touch: () => Promise<unknown>;
+};
 
 /** A photo in the place of the figure: taken or chosen, and taken away again. */
-export function PhotoActs({ toy }: { readonly toy: Toy }) {
+export function PhotoActs({ of, changedAt, touch }: PhotoActsProps) {
   const { say } = useWords();
   const attempt = useAttempt();
   const file = useRef<HTMLInputElement>(null);
-  const photo = usePhoto(toy.id, toy.changedAt);
+  const photo = usePhoto(of, changedAt);
   const keep = (picture: File | null) =>
     attempt(async () => {
-      await savePhoto(toy.id, picture && (await redraw(picture)));
-      // A photo is kept beside its toy: touching the toy tells every screen that shows it.
-      await changeToy(toy.id, {});
+      await savePhoto(of, picture && (await redraw(picture)));
+      await touch();
     });
   return (
     <div class="photo-acts">

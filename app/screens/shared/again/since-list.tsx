@@ -1,0 +1,70 @@
+import type { Mm } from '../../../body';
+import { sayFirst, shownLength, useWords } from '../../../parts';
+import type { Chosen, Since } from './since';
+import { isSame } from './since';
+import '../fit-table.css';
+import './since-list.css';
+
+type SinceListProps = {
+  readonly since: Since;
+  /** What stands over the numbers as they were: a day, or another toy's name. */
+  readonly before: string;
+};
+
+/** What is another way than it was: the finished sizes, before and now, and under them why. */
+export function SinceList({ since, before }: SinceListProps) {
+  const { say, hand } = useWords();
+  const length = (mm: Mm) => shownLength(mm, hand, true);
+  const { sizes, measures, choices, engine } = since;
+  return (
+    <div class="since">
+      {sizes.length === 0 ? (
+        <p>{say(isSame(since) ? 'screen.since.same' : 'screen.since.same-sizes')}</p>
+      ) : (
+        <table class="fit-table" aria-label={say('screen.since.sizes')}>
+          <thead>
+            <tr>
+              <th scope="col">{say('screen.since.finished', { unit: hand.unit })}</th>
+              <th scope="col">{before}</th>
+              <th scope="col">{say('screen.since.now')}</th>
+            </tr>
+          </thead>
+          <tbody>
+            {sizes.map((size) => (
+              <tr key={size.name}>
+                <th scope="row">{say(size.name)}</th>
+                <td>{length(size.before)}</td>
+                <td>{length(size.now)}</td>
+              </tr>
+            ))}
+          </tbody>
+        </table>
+      )}
+      <ul class="soft small">
+        {measures.map((each) => (
+          <li key={each.name}>
+            {say('screen.since.measured', {
+              name: say(`measure.${each.name}.name`),
+              before: length(each.before),
+              now: length(each.now),
+            })}
+          </li>
+        ))}
+        {choices.map((each) => (
+          <li key={each.name}>
+            {say('screen.since.chosen', {
+              name: say(`${each.name}.name`),
+              before: chosenWords(each.name, each.before),
+              now: chosenWords(each.name, each.now),
+            })}
+          </li>
+        ))}
+        {engine && <li>{say('screen.since.engine', engine)}</li>}
+      </ul>
+    </div>
+  );
+
+  function chosenWords(name: string, value: Chosen): string {
+    return sayFirst(say, [`${name}.${value}`, `screen.choices.${value}`, String(value)]);
+  }
+}
