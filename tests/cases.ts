@@ -5,7 +5,7 @@
 import type { Card } from '../app/body';
 import { EXIT } from '../app/command/call';
 import { command } from '../app/command/command';
-import { idleTraits, idleValues, upright } from './measured/changes';
+import { idleLooks, idleValues, upright } from './measured/changes';
 import { hoodRows, hoods } from './measured/hoods';
 import { made } from './measured/made';
 import { boundEdges, collarShapes, collars } from './measured/necks';
@@ -64,6 +64,6 @@ function tell(only: string | undefined): void {
   if (!only || only === 'idle')
     for (const garment of upright)
       console.log(
-        `${garment.id}: traits that change nothing: ${idleTraits(cards, garment).join(', ') || 'none'}; choice values that change nothing: ${idleValues(cards, garment).join(', ') || 'none'}`,
+        `${garment.id}: cut by ${garment.looks.join(', ') || 'no looks'}, idle among them as it comes: ${idleLooks(cards, garment).join(', ') || 'none'}; choice values that change nothing: ${idleValues(cards, garment).join(', ') || 'none'}`,
       );
 }

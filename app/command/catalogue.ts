@@ -6,9 +6,10 @@ import { locales } from '../words';
 /** Everything an order may name, with its values and defaults, as plain JSON. */
 export function catalogue() {
   return {
-    garments: heads.map(({ id, bodies, choices, needs }) => ({
+    garments: heads.map(({ id, bodies, looks, choices, needs }) => ({
       id,
       bodies,
+      looks,
       choices,
       needs: [...new Set(needs.map((need) => need.measure))],
     })),

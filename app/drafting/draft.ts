@@ -12,6 +12,8 @@ import { notesOf } from './notes';
 import { notionsOf } from './notions';
 import { evenHems } from './pieces/hems';
 import { pieceOf } from './pieces/piece';
+import type { Looks } from './heads/head';
+import { looksRead } from './looks';
 import { active, type Garment, refsOf } from './rows/garment';
 import type { AnyNames, SeamRow } from './rows/rows';
 import { walk } from './seams/walk';
@@ -42,16 +44,18 @@ export function draft(body: Body, order: FullOrder, garment: Garment, toy: strin
   if (!cloth) return refuse([impossible('unknown-cloth', [])]);
   const scale = scaleOf(body);
   const allowances = allowancesFor(cloth, order.allowances, scale);
-  const suited = suit(garment, order.choices, body);
-  const needed = new Set(neededFor(garment, suited.choices, body));
+  const { kind, sizes, corrections } = body;
+  const traits = looksRead(body.traits, garment.looks);
+  const suited = suit(garment, order.choices, { kind, traits });
+  const needed = new Set(neededFor(garment, suited.choices, { kind, traits }));
   const flags = judge(body, { ...order, choices: suited.choices }, { measures: needed });
   const stops = [...flags.filter((flag) => flag.severity === 'impossible'), ...unknown(body, needed)];
   if (stops.length > 0) return refuse(stops);
 
   const share = fits[order.fit as Fit];
   const dress = (choices: FullOrder['choices']) =>
-    wearerOf(body, needed, { cloth, share, choices, scale, hem: allowances.hem });
-  const { matched, opened, adjustments, stopped } = settleGarment(garment, suited.choices, dress, body.corrections);
+    wearerOf({ kind, traits, sizes }, needed, { cloth, share, choices, scale, hem: allowances.hem });
+  const { matched, opened, adjustments, stopped } = settleGarment(garment, suited.choices, dress, corrections);
   if (stopped.length > 0) return refuse(stopped);
   if (matched.failed) return refuse([impossible(`${matched.failed.what}-cannot-match`, matched.failed.check)]);
   const { drawing } = matched;
@@ -68,7 +72,7 @@ export function draft(body: Body, order: FullOrder, garment: Garment, toy: strin
   const pieces = [...drawing.drawn.values()].map((drawn) =>
     pieceOf(drawn, drawing, { allowances, bound, hems }, walked.notches.get(drawn.row.name) ?? []),
   );
-  const measured = { chest: body.sizes['chest-girth']?.value, elastic: allowances.casing - CASING_OVER_MM };
+  const measured = { chest: sizes['chest-girth']?.value, elastic: allowances.casing - CASING_OVER_MM };
   return {
     ok: true,
     draft: {
@@ -87,7 +91,7 @@ export function draft(body: Body, order: FullOrder, garment: Garment, toy: strin
   };
 }
 
-function neededFor({ needs }: Garment, choices: FullOrder['choices'], looks: Body): readonly MeasureId[] {
+function neededFor({ needs }: Garment, choices: FullOrder['choices'], looks: Looks): readonly MeasureId[] {
   return needs.filter(({ when }) => when?.(choices, looks) ?? true).map(({ measure }) => measure);
 }
 

@@ -1,30 +1,62 @@
-import { type Card, type TraitId, type Traits, traitValues } from '../../app/body';
+import { createHash } from 'node:crypto';
+import { type Card, type TraitId, type Traits, traitValues, usualTraits } from '../../app/body';
 import type { Draft } from '../../app/drafting/draft-types';
 import { type Choice, type Garment, garments } from '../../app/drafting/garments';
 import { offered } from '../../app/drafting/heads';
 import { toJson } from '../../app/drafting/output';
 import { type Chosen, made } from './made';
 
-/** Traits that change how a toy is measured and drawn by other measures are judged by those; these are read by drafting. */
-export const readTraits: readonly TraitId[] = ['arms', 'neck', 'legs', 'posture', 'stuffing', 'tail'];
-
 /** What of a draft is a maker's to see: not what she chose. */
 export function shown(draft: Draft | null): string {
   return draft ? JSON.stringify({ ...toJson(draft), order: null, toy: null }) : 'refused';
 }
 
-/** Garments and traits whose other values leave every draft of these cards as it is. */
-export function idleTraits(cards: readonly Card[], garment: Garment): string[] {
-  return readTraits.filter((trait) =>
-    cards.every((card) => {
-      const drafts = traitValues[trait].map((value) => shown(made(withTrait(card, trait, value), garment.id)));
-      return new Set(drafts).size === 1;
-    }),
+const fingerprints = new Map<string, string>();
+
+/** A fingerprint of what is drawn; each draft is made once, however often it is compared. */
+function drawn(card: Card, garment: Garment, choices: Chosen = {}): string {
+  const key = JSON.stringify([garment.id, card.toy, Object.entries(choices).sort()]);
+  const known = fingerprints.get(key) ?? digest(shown(made(card, garment.id, { choices })));
+  fingerprints.set(key, known);
+  return known;
+}
+
+const digest = (text: string) => createHash('sha1').update(text).digest('base64');
+
+/** Looks that a garment says it is cut by, and that change none of these cards' drafts, as its choices come or as one of `settings` has them. */
+export function idleLooks(cards: readonly Card[], garment: Garment, settings: readonly Chosen[] = []): TraitId[] {
+  return garment.looks.filter((trait) =>
+    [{}, ...settings].every((choices) =>
+      cards.every((card) =>
+        otherLooks(card, trait).every(
+          (value) =>
+            drawn(withTraits(card, { [trait]: value }), garment, choices) === drawn(card, garment, choices),
+        ),
+      ),
+    ),
   );
 }
 
-function withTrait(card: Card, trait: TraitId, value: Traits[TraitId]): Card {
-  return { ...card, toy: { ...card.toy, traits: { ...card.toy.traits, [trait]: value } } };
+/** Toys whose draft changes with looks that the garment does not name, all of them changed at once. */
+export function strayLooks(cards: readonly Card[], garment: Garment): string[] {
+  const strays = traitIds.filter((trait) => !garment.looks.includes(trait));
+  return cards
+    .filter((card) => {
+      const others = Object.fromEntries(strays.map((trait) => [trait, otherLooks(card, trait)[0]]));
+      return drawn(withTraits(card, others), garment) !== drawn(card, garment);
+    })
+    .map(({ toy }) => toy.name);
+}
+
+const traitIds = Object.keys(traitValues) as TraitId[];
+
+function otherLooks({ toy }: Card, trait: TraitId): readonly Traits[TraitId][] {
+  const { [trait]: own = usualTraits[trait] } = toy.traits;
+  return traitValues[trait].filter((value) => value !== own);
+}
+
+function withTraits(card: Card, traits: Partial<Traits>): Card {
+  return { ...card, toy: { ...card.toy, traits: { ...card.toy.traits, ...traits } } };
 }
 
 type Value = string | boolean | number;
@@ -48,19 +80,12 @@ export function idleValues(cards: readonly Card[], garment: Garment): string[] {
 
 /** Choices that are asked though none of the values offered beside the others changes a draft of these cards. */
 export function idleOffers(cards: readonly Card[], garment: Garment): string[] {
-  const draws = new Map<string, string>();
-  const draw = (card: Card, choices: Chosen): string => {
-    const key = JSON.stringify([card.toy.name, Object.entries(choices).sort()]);
-    const drawn = draws.get(key) ?? shown(made(card, garment.id, { choices }));
-    draws.set(key, drawn);
-    return drawn;
-  };
   return settings(garment, '').flatMap((others) =>
     offered(garment, others)
       .filter(({ name, choice, value }) => {
         const more = valuesOf(choice).filter((each) => each !== value);
         return cards.every((card) =>
-          more.every((each) => draw(card, others) === draw(card, { ...others, [name]: each })),
+          more.every((each) => drawn(card, garment, others) === drawn(card, garment, { ...others, [name]: each })),
         );
       })
       .map(({ name }) => `${JSON.stringify(others)} ${name}`),
@@ -68,10 +93,7 @@ export function idleOffers(cards: readonly Card[], garment: Garment): string[] {
 }
 
 function same(card: Card, garment: Garment, others: Chosen, name: string, value: Value): boolean {
-  const [usual, other] = [others, { ...others, [name]: value }].map((choices) =>
-    shown(made(card, garment.id, { choices })),
-  );
-  return usual === other;
+  return drawn(card, garment, others) === drawn(card, garment, { ...others, [name]: value });
 }
 
 /** The other choices as they come, and each of their values alone. */

@@ -1,51 +1,32 @@
 import { expect, test } from 'vitest';
-import { idleOffers, idleTraits, idleValues, upright } from '../measured/changes';
+import { idleLooks, idleOffers, idleValues, strayLooks, upright } from '../measured/changes';
+import type { Chosen } from '../measured/made';
 import { buildCard, builds } from '../toys/builds';
 
 const cards = builds.map((build) => buildCard(build));
+const each = upright.map((garment) => [garment.id, garment] as const);
 
-/**
- * Traits and choice values that change nothing on any build, by garment: to be read by its drafting, or no longer asked
- * for it. The lists may only shrink: one that changes something is struck off.
- */
-const STANCE = ['neck', 'legs', 'tail'];
-const POSE = ['arms', ...STANCE, 'posture'];
-const toMend: Readonly<Record<string, { readonly traits: readonly string[]; readonly values?: readonly string[] }>> = {
-  'hooded-top': { traits: STANCE },
-  tee: { traits: STANCE },
-  tank: { traits: STANCE },
-  nightshirt: { traits: STANCE },
-  dress: { traits: [...STANCE, 'posture'] },
-  skirt: { traits: POSE },
-  // As many legs as the toy has is what it is anyway.
-  trousers: { traits: ['arms', 'neck'], values: ['legs two'] },
-  cape: { traits: [...POSE, 'stuffing'] },
-  'tube-dress': { traits: POSE },
-  vest: { traits: POSE },
-  'sleeping-bag': { traits: POSE },
-  hat: { traits: ['arms', 'legs', 'neck', 'posture', 'tail'] },
-  bib: { traits: [...POSE, 'stuffing'] },
-  scarf: { traits: [...POSE, 'stuffing'] },
-  'wrist-warmers': { traits: POSE },
+/** Looks that only some choices ask about. */
+const ASKED: Readonly<Record<string, readonly Chosen[]>> = {
+  'hooded-top': [{ ears: 'open' }],
+  cape: [{ hood: 'auto', ears: 'open' }],
 };
 
-test.each(upright.map((garment) => [garment.id, garment] as const))(
-  '%s: every trait it asks for changes it on some toy, but for those to mend',
-  (id, garment) => {
-    expect(idleTraits(cards, garment).sort()).toEqual([...(toMend[id]?.traits ?? [])].sort());
-  },
-);
+/** Choice values that change nothing on any build: as many legs as the toy has is what it is anyway. */
+const IDLE: Readonly<Record<string, readonly string[]>> = { trousers: ['legs two'] };
 
-test.each(upright.map((garment) => [garment.id, garment] as const))(
-  '%s: every value of every choice changes it on some toy, but for those to mend',
-  (id, garment) => {
-    expect(idleValues(cards, garment)).toEqual(toMend[id]?.values ?? []);
-  },
-);
+test.each(each)('%s: each of a toy’s looks that it is cut by changes it on some toy', (id, garment) => {
+  expect(idleLooks(cards, garment, ASKED[id])).toEqual([]);
+});
 
-test.each(upright.map((garment) => [garment.id, garment] as const))(
-  '%s: beside every other choice, what is asked changes it on some toy',
-  (_, garment) => {
-    expect(idleOffers(cards, garment)).toEqual([]);
-  },
-);
+test.each(each)('%s: a toy’s other looks change nothing of it', (_, garment) => {
+  expect(strayLooks(cards, garment)).toEqual([]);
+});
+
+test.each(each)('%s: every value of every choice changes it on some toy', (id, garment) => {
+  expect(idleValues(cards, garment)).toEqual(IDLE[id] ?? []);
+});
+
+test.each(each)('%s: beside every other choice, what is asked changes it on some toy', (_, garment) => {
+  expect(idleOffers(cards, garment)).toEqual([]);
+});

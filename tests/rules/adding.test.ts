@@ -18,6 +18,7 @@ export const apronHead = head({
   id: 'apron',
   bodies: ['upright'],
   level: 'first',
+  looks: [],
   choices: { hem: hemChoice },
   auto: {},
   needs: needs(['waist-girth', 'waist-to-hem']),

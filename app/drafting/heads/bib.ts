@@ -5,6 +5,7 @@ export const bibHead = head({
   id: 'bib',
   bodies: ['upright', 'four-legged', 'round'],
   level: 'first',
+  looks: [],
   choices: {},
   auto: {},
   needs: needs(['neck-girth', 'bib-length']),

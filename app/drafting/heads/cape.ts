@@ -10,6 +10,7 @@ export const capeHead = head({
   id: 'cape',
   bodies: ['upright', 'four-legged', 'round'],
   level: 'first',
+  looks: ['ears', 'stuffing'],
   choices: { hood: one(['auto', 'none', 'two', 'three'], 'none'), chin: chinChoice, ears: earsChoice, hem: hemChoice },
   auto: { hood: 'two' },
   suits: { chin: ({ hood }) => hood !== 'none', ears: ({ hood }) => hood !== 'none' },

@@ -5,6 +5,7 @@ export const coatHead = head({
   id: 'coat',
   bodies: ['four-legged'],
   level: 'first',
+  looks: [],
   choices: {},
   auto: {},
   needs: needs(['neck-girth', 'chest-girth', 'back-length']),

@@ -30,6 +30,7 @@ export const dressHead = head({
   id: 'dress',
   bodies: ['upright'],
   level: 'patience',
+  looks: ['shoulders', 'arms', 'stuffing', 'head'],
   opensAt: 'back',
   choices: {
     bodice: one(['shoulder', 'tank', 'band', 'dipped', 'half-circle', 'halter'], 'shoulder'),

@@ -7,6 +7,7 @@ export const hatHead = head({
   id: 'hat',
   bodies: ['upright', 'four-legged', 'round'],
   level: 'practice',
+  looks: ['ears', 'stuffing', 'head'],
   choices: { brim: one(['cuff', 'turned'], 'cuff'), hatEars: hatEarsChoice },
   auto: { hatEars: 'covered' },
   needs: [

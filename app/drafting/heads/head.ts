@@ -1,4 +1,4 @@
-import type { BodyKind, MeasureId, Traits } from '../../body';
+import type { BodyKind, MeasureId, TraitId, Traits } from '../../body';
 import type { Choice, Choices, Chosen, Value } from './choice';
 
 /** What a garment asks of its maker. */
@@ -27,6 +27,8 @@ export type HeadOf<C extends Readonly<Record<string, Choice>>> = {
   readonly id: string;
   readonly bodies: readonly BodyKind[];
   readonly level: Level;
+  /** What of a toy's looks it is cut by: these alone are asked for it, and drafting may read no others. */
+  readonly looks: readonly TraitId[];
   /** Cut with scissors and put on. */
   readonly noSewing?: true;
   readonly choices: C;

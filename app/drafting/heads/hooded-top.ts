@@ -20,6 +20,7 @@ export const hoodedTopHead = head({
   id: 'hooded-top',
   bodies: ['upright'],
   level: 'patience',
+  looks: ['shoulders', 'arms', 'posture', 'stuffing', 'head', 'ears'],
   opensAt: 'front',
   choices: {
     opening: openingChoice,

@@ -8,6 +8,7 @@ export const nightshirtHead = head({
   id: 'nightshirt',
   bodies: ['upright'],
   level: 'practice',
+  looks: ['shoulders', 'arms', 'posture', 'stuffing', 'head'],
   opensAt: 'front',
   opensFirmAt: 'back',
   choices: {

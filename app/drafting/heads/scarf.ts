@@ -6,6 +6,7 @@ export const scarfHead = head({
   id: 'scarf',
   bodies: ['upright', 'four-legged', 'round'],
   level: 'first',
+  looks: [],
   choices: { hem: hemChoice },
   auto: {},
   needs: needs(['scarf-length']),

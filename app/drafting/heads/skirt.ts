@@ -8,6 +8,7 @@ export const skirtHead = head({
   id: 'skirt',
   bodies: ['upright'],
   level: 'practice',
+  looks: ['stuffing'],
   choices: {
     skirt: one(['gathered', 'knife', 'box', 'elastic', 'a-line', 'half-circle', 'circle', 'tiers'], 'gathered'),
     panels: panelsChoice,

@@ -6,6 +6,7 @@ export const sleepingBagHead = head({
   id: 'sleeping-bag',
   bodies: ['upright', 'round'],
   level: 'first',
+  looks: ['stuffing'],
   choices: { hem: hemChoice },
   auto: {},
   needs: needs(['height', 'body-girth']),

@@ -7,6 +7,7 @@ export const tankHead = head({
   id: 'tank',
   bodies: ['upright'],
   level: 'practice',
+  looks: ['shoulders', 'arms', 'posture', 'stuffing', 'head'],
   opensAt: 'back',
   choices: { opening: openingChoice, neck: neckChoice, hem: casedHemChoice },
   auto: { opening: 'none' },

@@ -8,6 +8,7 @@ export const teeHead = head({
   id: 'tee',
   bodies: ['upright'],
   level: 'practice',
+  looks: ['shoulders', 'arms', 'posture', 'stuffing', 'head'],
   opensAt: 'back',
   choices: {
     opening: openingChoice,

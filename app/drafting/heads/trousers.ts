@@ -16,6 +16,7 @@ export const trousersHead = head({
   id: 'trousers',
   bodies: ['upright'],
   level: 'practice',
+  looks: ['posture', 'legs', 'tail', 'stuffing'],
   choices: {
     trousers: one(['long', 'short', 'elastic', 'pyjamas'], 'long'),
     legs: legsChoice,

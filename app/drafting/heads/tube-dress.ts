@@ -6,6 +6,7 @@ export const tubeDressHead = head({
   id: 'tube-dress',
   bodies: ['upright'],
   level: 'first',
+  looks: ['stuffing', 'head'],
   choices: { hem: hemChoice },
   auto: {},
   needs: needs([

@@ -5,6 +5,7 @@ export const vestHead = head({
   id: 'vest',
   bodies: ['upright'],
   level: 'first',
+  looks: ['stuffing'],
   noSewing: true,
   choices: {},
   auto: {},

@@ -28,7 +28,6 @@ export const bodiceSizes = maker(
     'chestShare',
     'tummyShare',
     'hemShare',
-    'fullest',
     'shoulder',
     'inset',
     'armDrop',
@@ -45,7 +44,7 @@ export const bodiceSizes = maker(
     const arm = armhole(wearer, sizes, chest);
     const lengths = sides(wearer, sizes, asked, arm);
     return {
-      sizes: { ...girthsOf(asked), fullest: fullestOf(wearer.traits), ...arm, ...lengths.sizes },
+      sizes: { ...girthsOf(asked), ...arm, ...lengths.sizes },
       adjustments: [...shoulderNews(wearer, arm), ...(lengths.adjustments ?? [])],
       stops: neckTakesBody(sizes, lengths.sizes),
     };
@@ -54,6 +53,9 @@ export const bodiceSizes = maker(
 
 type Neck = Sizes<'slope' | 'neckHalfWidth' | 'frontNeckDrop' | 'backNeckDrop'>;
 type Lengths = 'sideLevel' | 'frontLength' | 'backLength' | 'frontGather' | 'backGather';
+
+/** Where a trunk that goes down past the tummy is fullest. */
+export const fullestSizes = maker([], ['fullest'], ({ traits }) => ({ sizes: { fullest: fullestOf(traits) } }));
 
 /** A neckline must leave room above the hem, whatever the neck's girth asks for. */
 function neckTakesBody({ frontNeckDrop }: Neck, { frontLength }: Sizes<Lengths>): Flag[] {

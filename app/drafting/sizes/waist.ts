@@ -9,6 +9,8 @@ import type { Wearer } from './wearer';
 
 const TWO_SEAMS = 2;
 const LEAST_WAIST_EASE_MM = 4;
+/** Nothing bulges above the waist, wherever that would be (a share of the side). */
+const ANYWHERE = 0.5;
 const STEEPEST_SLOPE = Math.tan(STEEPEST_SIDE);
 
 /**
@@ -23,6 +25,7 @@ export const waistSizes = maker(
     'hem',
     'tummyShare',
     'hemShare',
+    'fullest',
     'frontLength',
     'backLength',
     'frontGather',
@@ -39,8 +42,8 @@ export const waistSizes = maker(
       sizes: {
         waist,
         hem: waist,
-        // Nothing bulges above the waist.
         tummy: 0,
+        fullest: ANYWHERE,
         tummyShare: share,
         hemShare: share,
         frontLength: level + armDrop,

@@ -28,7 +28,7 @@ type Settings<C extends object> = Pick<Wearer<C>, 'cloth' | 'share' | 'choices' 
  * what was asked for.
  */
 export function wearerOf<C extends object>(
-  body: Body,
+  body: Pick<Body, 'kind' | 'traits' | 'sizes'>,
   needed: ReadonlySet<MeasureId>,
   settings: Settings<C>,
 ): Wearer<C> {

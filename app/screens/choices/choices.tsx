@@ -15,6 +15,7 @@ import { useAttempt } from '../shared/trouble/attempt';
 import { AllowanceFields } from './allowances';
 import { ChoicePicks } from './choice-picks';
 import { ClothPicks, FitPicks } from './cloth-picks';
+import { FoldedLooks } from './folded-looks';
 import { FoldedTheme } from './folded-theme';
 import { sorted } from './themes';
 import { WayPicks } from './way-picks';
@@ -77,6 +78,7 @@ function ChoicesPage({ making, then }: { readonly making: Making; readonly then:
                 {theme.id === 'finish' && <AllowanceFields order={order} scale={scaleOf(body)} onChange={change} />}
               </FoldedTheme>
             ))}
+            <FoldedLooks toy={toy} row={row} />
           </div>
           {then !== 'pattern' && <WayPicks making={making} />}
         </div>

@@ -1,11 +1,9 @@
-import { type TraitId, type Traits, traitValues } from '../../body';
-import { Page, Picks, TraitPicture, useWords } from '../../parts';
-import { changeToy, type Toy } from '../../storage';
+import { Page, useWords } from '../../parts';
+import { TraitPicks } from '../shared/looks/trait-picks';
+import { traitsOf } from '../shared/looks/traits-of';
 import { to } from '../shared/route';
 import type { ScreenProps } from '../shared/screen-props';
-import { useAttempt } from '../shared/trouble/attempt';
 import { WithToy } from '../shared/with-toy';
-import { traitsOf } from './kinds';
 
 /** How this toy is built, by picture; whatever is left alone is as most toys are. */
 export function LooksScreen({ params, query }: ScreenProps) {
@@ -36,28 +34,4 @@ export function LooksScreen({ params, query }: ScreenProps) {
       )}
     </WithToy>
   );
-}
-
-function TraitPicks({ toy, trait }: { readonly toy: Toy; readonly trait: TraitId }) {
-  const { say } = useWords();
-  const attempt = useAttempt();
-  const pick = (chosen: string) =>
-    attempt(async () => void (await changeToy(toy.id, { traits: withTrait(toy.traits, trait, chosen) })));
-  return (
-    <Picks
-      legend={say(`trait.${trait}.name`)}
-      chosen={String(toy.traits[trait])}
-      onPick={pick}
-      picks={traitValues[trait].map((value) => ({
-        value: String(value),
-        words: say(`trait.${trait}.${value}`),
-        picture: <TraitPicture kind={toy.kind} trait={trait} value={value} />,
-      }))}
-    />
-  );
-}
-
-function withTrait(traits: Traits, trait: TraitId, chosen: string): Traits {
-  const value = traitValues[trait].find((each) => String(each) === chosen);
-  return value === undefined ? traits : { ...traits, [trait]: value };
 }

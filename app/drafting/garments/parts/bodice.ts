@@ -5,7 +5,7 @@ import { type Look, sumOf } from '../../rows/names';
 import { type Part, part } from '../../rows/part';
 import { piece } from '../../rows/piece-row';
 import { bandOpening, bandShare } from '../../sizes/band';
-import { bodiceSizes } from '../../sizes/bodice';
+import { bodiceSizes, fullestSizes } from '../../sizes/bodice';
 import { elasticFor } from '../../sizes/fastening';
 import type { Sizes, SizesOf } from '../../sizes/maker';
 import { neckSizes } from '../../sizes/neck';
@@ -18,7 +18,7 @@ import { halfNeckline, type NeckEdge, type Side, type Sides, type Top, type TopC
 import { trunkFit } from './trunk-fit';
 
 export type BodiceGives = {
-  readonly size: SizesOf<typeof neckSizes> | SizesOf<typeof bodiceSizes>;
+  readonly size: SizesOf<typeof neckSizes> | SizesOf<typeof bodiceSizes> | SizesOf<typeof fullestSizes>;
   /** A sleeve's neck is there only where the top has raglan sleeves, and only then asked for. */
   readonly edge: Sides | NeckEdge;
 };
@@ -123,7 +123,7 @@ export function bodicePart<C extends TopChoices, S extends string = never>(
   const finishedNeck = (look: Look<Names<C>>) =>
     2 * (sumOf(neckline(look.choices), look) + (freeUnder(chin, look.sizes) ? look.length('front.chin') : 0));
   const rows = part<Takes<C>, BodiceGives>({
-    sizes: [neckSizes, bodiceSizes],
+    sizes: [neckSizes, bodiceSizes, ...(waisted ? [] : [fullestSizes])],
     centre: [{ length: ({ frontLength, frontNeckDrop }) => frontLength - frontNeckDrop }],
     passages: [
       {
