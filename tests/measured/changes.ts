@@ -29,8 +29,7 @@ export function idleLooks(cards: readonly Card[], garment: Garment, settings: re
     [{}, ...settings].every((choices) =>
       cards.every((card) =>
         otherLooks(card, trait).every(
-          (value) =>
-            drawn(withTraits(card, { [trait]: value }), garment, choices) === drawn(card, garment, choices),
+          (value) => drawn(withTraits(card, { [trait]: value }), garment, choices) === drawn(card, garment, choices),
         ),
       ),
     ),

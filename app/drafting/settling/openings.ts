@@ -77,8 +77,8 @@ function passingOf(
   const gives = (drawing && passage.drawn?.(drawing)) ?? passage.gives?.(sizes, wearer);
   if (gives === undefined) return null;
   const girth = wearer.of(passage.measure);
-  const { stuffing, head } = wearer.traits;
-  const firm = stuffing === 'firm' || (passage.measure === 'head-girth' && head === 'firm');
+  const { traits } = wearer;
+  const firm = traits.stuffing === 'firm' || (passage.measure === 'head-girth' && traits.head === 'firm');
   const needs = firm ? girth + FIRM_ROOM_MM : girth * SOFT_PASS;
   const stretch = wearer.cloth.stretch * (passage.seamed ? 0.5 : 1);
   return { passage, needs, gives: gives * (1 + stretch) };

@@ -10,7 +10,9 @@ export function FoldedLooks({ toy, row }: { readonly toy: Toy; readonly row: Hea
   const { say } = useWords();
   const read = traitsOf[toy.kind].filter((trait) => row.looks.includes(trait));
   if (read.length === 0) return null;
-  const stands = read.map((trait) => say('screen.theme.look', { name: say(`trait.${trait}.name`), value: say(`trait.${trait}.${toy.traits[trait]}`) }));
+  const stands = read.map((trait) =>
+    say('screen.theme.look', { name: say(`trait.${trait}.name`), value: say(`trait.${trait}.${toy.traits[trait]}`) }),
+  );
   return (
     <Folded title={say('screen.theme.looks', { name: toy.name })} stands={stands.join(', ')}>
       <div class="theme">

@@ -1,4 +1,4 @@
-import type { BodyKind, TraitId } from '../../body';
+import type { BodyKind, TraitId } from '../../../body';
 
 /** The traits that matter to each kind, in the order they are seen. */
 export const traitsOf: Readonly<Record<BodyKind, readonly TraitId[]>> = {
