@@ -8,13 +8,13 @@ import type { Drawing } from './drawing/draw';
 import { ENGINE } from './engine';
 import { fitOf, misfits, widerThanAsked } from './fit';
 import { garments } from './garments';
+import type { Looks } from './heads/head';
+import { looksRead } from './looks';
 import { notesOf } from './notes';
 import { notionsOf } from './notions';
 import { evenHems } from './pieces/hems';
 import { pieceOf } from './pieces/piece';
-import type { Looks } from './heads/head';
-import { looksRead } from './looks';
-import { active, type Garment, refsOf } from './rows/garment';
+import { type Garment, refsOf, seamsIn } from './rows/garment';
 import type { AnyNames, SeamRow } from './rows/rows';
 import { walk } from './seams/walk';
 import { settleGarment, suit } from './settling/settle';
@@ -66,7 +66,7 @@ export function draft(body: Body, order: FullOrder, garment: Garment, toy: strin
   const walked = walk(garment, drawing);
   if (walked.defects.length > 0)
     return refuse(walked.defects.map(({ seam, code, by }) => defect({ [`${seam}-${code}`]: by })));
-  const rows = active(garment.seams, drawing.choices);
+  const rows = seamsIn(garment, drawing);
   const bound = boundIn(rows, drawing);
   const hems = evenHems(garment, drawing, allowances);
   const pieces = [...drawing.drawn.values()].map((drawn) =>

@@ -2,7 +2,7 @@ import type { Body, SizeId } from '../body';
 import type { Adjustment, FitRow } from './draft-types';
 import type { Drawing } from './drawing/draw';
 import { active, type Garment } from './rows/garment';
-import { LEAST_EASE_MM } from './sizes/ease';
+import { LEAST_EASE_MM, MOST_OVER } from './sizes/ease';
 
 /** Ease this little under nothing is rounding, mm. */
 const ROUNDED_MM = 0.001;
@@ -29,9 +29,6 @@ export function fitOf(garment: Garment, drawing: Drawing): FitRow[] {
 function placesOf(garment: Garment, { choices, wearer }: Drawing) {
   return active(garment.fit, choices).filter(({ bodies }) => bodies?.includes(wearer.kind) ?? true);
 }
-
-/** A girth this much over what the fit asked for is said (a share). */
-const MOST_OVER = 0.03;
 
 /** Measured girths wider than the fit asked for, each with its reason; what was learnt from trying on is no news. */
 export function widerThanAsked(

@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import type { Draft } from '../../app/drafting/draft-types';
 import { leaned } from '../../app/drafting/sizes/lean';
-import { edgeNamed, made } from '../measured/made';
+import { edgeNamed, made, pieceNamed } from '../measured/made';
 import { asked, lean } from '../measured/trunk';
 import { buildCard, builds } from '../toys/builds';
 
@@ -49,6 +49,47 @@ test.each([
     [low, byHand[2]],
   ] as const)
     expect(ours).toBeCloseTo(theirs, 0);
+});
+
+describe('a sitting bear, its tummy wider than its sides can reach', () => {
+  const bear = buildCard(builds[0] as (typeof builds)[number]);
+  const over = (draft: Draft) => {
+    const chest = draft.fit.find(({ place }) => place === 'chest')?.garment ?? Number.NaN;
+    return chest / asked(bear, 'chest-girth', draft) - 1;
+  };
+  // Without darts 17.7 % (tee) and more.
+  test.each([
+    ['tee', 0.08],
+    ['hooded-top', 0.08],
+    ['dress', 0.08],
+    ['tank', 0.11],
+  ])('%s: darts in front take the chest in again', (garment, most) => {
+    const draft = made(bear, garment) as Draft;
+    expect(over(draft)).toBeLessThan(most);
+    expect(draft.flags.some(({ code }) => code === 'front-darted')).toBe(true);
+  });
+
+  test.each(['tee', 'hooded-top', 'tank'])(
+    '%s: a dart is upright, even, slender, and sewn before all else',
+    (garment) => {
+      const draft = made(bear, garment) as Draft;
+      const lines = pieceNamed(draft, 'front')?.lines ?? [];
+      const [near, far] = ['dart-near', 'dart-far'].map((name) => lines.find((each) => each.name === name));
+      expect(near?.length).toBeCloseTo(far?.length ?? 0, 6);
+      const [widest, other] = [near, far].map((leg) => leg?.path[0]?.to ?? { x: 0, y: 0 });
+      const half = ((other?.x ?? 0) - (widest?.x ?? 0)) / 2;
+      expect(half).toBeGreaterThan(2);
+      for (const tip of [near?.path[0]?.from, near?.path[1]?.to])
+        expect(half / Math.abs((tip?.y ?? 0) - (widest?.y ?? 0))).toBeLessThan(Math.tan(Math.PI / 9));
+      expect(draft.sewing[0]?.seams).toEqual(['front-dart']);
+    },
+  );
+
+  test('thick cloth is left wider: a dart in it would stand up', () => {
+    const draft = made(bear, 'tee', { cloth: 'polar-fleece' }) as Draft;
+    expect(draft.seams.some(({ name }) => name === 'front-dart')).toBe(false);
+    expect(draft.adjustments.some(({ code }) => code === 'chest-wider')).toBe(true);
+  });
 });
 
 test('a raglan’s side ends level with its centre, as a set-in one does', () => {

@@ -16,6 +16,7 @@ import {
   subtract,
 } from '../geometry';
 import { block, type Fed, type Shape } from './block';
+import { dartIn, dartLines, dartSizes } from './dart';
 import { gapAtEnd } from './gap';
 import { pocketLines, pocketPlace, pocketSizes } from './pocket';
 import { sideSeam, sideSizes } from './side';
@@ -31,7 +32,7 @@ const SIZES = [
   'neckShare',
   ...sideSizes,
 ] as const;
-const OPTIONAL = ['past', 'slitLength', 'turnGap', 'chinGap', ...pocketSizes] as const;
+const OPTIONAL = ['past', 'slitLength', 'turnGap', 'chinGap', ...pocketSizes, ...dartSizes] as const;
 const EDGES = [
   'neck-end',
   'chin',
@@ -44,7 +45,7 @@ const EDGES = [
   'hem-end',
   'centre',
 ] as const;
-const LINES = [...pocketPlace, 'centre-line', 'slit'] as const;
+const LINES = [...pocketPlace, ...dartLines, 'centre-line', 'slit'] as const;
 
 type Sized = Fed<(typeof SIZES)[number], (typeof OPTIONAL)[number]>;
 
@@ -83,6 +84,8 @@ function draw(cut: 'set-in' | 'raglan', s: Sized): Shape<(typeof EDGES)[number],
   const arm = cut === 'raglan' ? raglan(wholeNeck, s.neckShare, underarm, side) : setIn(s, underarm, side);
   const edge = past === null ? 0 : -past;
   const hem = hemLine(side, point(0, centreLength));
+  const pocket = pocketLines(s, { armhole: arm.armhole, side, hem, high: neckDrop + (slitLength ?? 0) });
+  const above = [...arm.neckline, ...(arm.shoulder ?? []), ...arm.armhole];
   return {
     edges: {
       ...(past === null ? {} : { 'neck-end': [line(point(-past, neckDrop), point(0, neckDrop))] }),
@@ -93,7 +96,8 @@ function draw(cut: 'set-in' | 'raglan', s: Sized): Shape<(typeof EDGES)[number],
       centre: [line(point(edge, centreLength), point(edge, neckDrop))],
     },
     lines: {
-      ...pocketLines(s, { armhole: arm.armhole, side, hem, high: neckDrop + (slitLength ?? 0) }),
+      ...pocket,
+      ...dartIn(s, { above, underarm, pocketHand: pocket['pocket-hand'] }),
       ...(past !== null ? { 'centre-line': [line(point(0, neckDrop), point(0, centreLength))] } : {}),
       ...(slitLength !== null ? { slit: [line(point(0, neckDrop), point(0, neckDrop + slitLength))] } : {}),
     },

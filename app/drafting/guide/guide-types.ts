@@ -20,6 +20,7 @@ export const kinds = [
   'baste',
   'place',
   'slit',
+  'dart',
   'hem',
   'raw-hem',
   'closure',

@@ -29,7 +29,7 @@ function laid({ first, second }: Seam, { edge, isStrip, draft }: Known): Kind {
   const [on, over] = [first[0], second[0]];
   if (!on || !over) return 'place';
   if (isStrip(over.piece) && on.piece === over.piece) return 'bind-over';
-  if (!edge(on)) return edge(over) ? 'place' : 'slit';
+  if (!edge(on)) return edge(over) ? 'place' : on.piece === over.piece ? 'dart' : 'slit';
   if (edge(over)?.role === 'neckline') return 'baste';
   // An edge that is sewn elsewhere is stitched over, not closed.
   const elsewhere = draft.seams.some(

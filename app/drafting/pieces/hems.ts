@@ -1,7 +1,7 @@
 import type { Mm } from '../../body';
 import type { Role } from '../draft-types';
 import type { Drawing } from '../drawing/draw';
-import { active, type Garment, refsOf } from '../rows/garment';
+import { type Garment, refsOf, seamsIn } from '../rows/garment';
 import { edgeAllowance } from './edge-allowance';
 
 /** A hem that is turned in one goes as far all round as its most curved part can: allowances by `piece.edge`, mm. */
@@ -10,7 +10,7 @@ export function evenHems(
   drawing: Drawing,
   allowances: Readonly<Record<Role, Mm>>,
 ): ReadonlyMap<string, Mm> {
-  const turned = active(garment.seams, drawing.choices).filter((row) => row.kind === 'folded');
+  const turned = seamsIn(garment, drawing).filter((row) => row.kind === 'folded');
   return new Map(
     turned.flatMap((row) => {
       const hems = refsOf(row.first, drawing).flatMap(({ piece, edge }) => {

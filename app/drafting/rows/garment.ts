@@ -57,3 +57,8 @@ export function refsOf(
 export function active<Row extends When<AnyNames>>(rows: readonly Row[], choices: AnyNames['choices']): readonly Row[] {
   return rows.filter((row) => row.when?.(choices) ?? true);
 }
+
+/** The seams of a drawing: a row that finds nothing to sew there is none. */
+export function seamsIn(garment: Garment, drawing: Pick<Look<AnyNames>, 'choices' | 'sizes'>): AnyRows['seams'] {
+  return active(garment.seams, drawing.choices).filter(({ first }) => refsOf(first, drawing).length > 0);
+}

@@ -2,7 +2,7 @@ import type { Mm } from '../../body';
 import type { Join, Notch, Seam } from '../draft-types';
 import { chainCorners, chainLength } from '../drawing/chain';
 import type { Drawing } from '../drawing/draw';
-import { active, type Garment, refsOf } from '../rows/garment';
+import { type Garment, refsOf, seamsIn } from '../rows/garment';
 import type { AnyNames, SeamRow as Row } from '../rows/rows';
 
 type SeamRow = Row<AnyNames>;
@@ -29,7 +29,7 @@ export type Walked = {
 
 /** Walks every edge beside the edge it is sewn to: lengths, joins, paired notches, and corners that run on smoothly. */
 export function walk(garment: Garment, drawing: Drawing): Walked {
-  const rows = active(garment.seams, drawing.choices);
+  const rows = seamsIn(garment, drawing);
   const seams = rows.map((row) => seamOf(row, drawing));
   const notches = new Map<string, Notch[]>();
   rows.forEach((row, index) => {

@@ -17,9 +17,10 @@ const verbs: Readonly<Record<Seam['join'], string>> = {
 /**
  * The order of sewing, worked out from the seams alone. A seam that crosses another comes first; a seam that closes a
  * piece into a tube comes after what is sewn along the tube's end while it still lies flat; what is turned back, or
- * stitched down over a seam, comes after the seams that end there; but what is sewn over the end of a fold comes after it. A piece sewn to its own other half is made up before it is joined to others, unless it lies along an end that
- * is still flat. Of several that may come next, one that joins pieces not yet joined is sewn before one that closes a
- * ring; other ties keep the order of the rows, and what a row says itself goes before all this.
+ * stitched down over a seam, comes after the seams that end there; but what is sewn over the end of a fold comes after it. A
+ * piece sewn to its own other half is made up before it is joined to others, unless it lies along an end that is still flat.
+ * Darts come before all that touches their piece. Of several that may come next, one that joins pieces not yet joined is sewn
+ * before one that closes a ring; other ties keep the order of the rows, and what a row says itself goes before all this.
  */
 export function sewingOrder(
   seams: readonly Seam[],
@@ -38,6 +39,7 @@ export function sewingOrder(
   while (left.length > 0) {
     const ready = left.filter((sewn) => !before.get(sewn)?.some((early) => left.includes(early)));
     const next =
+      ready.find((sewn) => sewn.dart) ??
       ready.find((sewn) => joins(sewn, joined)) ??
       ready.find((sewn) => sewn.inside) ??
       ready.find((sewn) => !sewn.finishes) ??
@@ -73,6 +75,8 @@ function join(sewn: Sewn, joined: Map<string, string>): void {
 function comesBefore(early: Sewn, late: Sewn, all: readonly Sewn[]): boolean {
   if (late.after.includes(early.seam.name)) return true;
   if (early.after.includes(late.seam.name)) return false;
+  if (late.dart) return false;
+  if (early.dart) return touches(early, late);
   if (early.inside) return !late.inside && !hemsOf(late, early) && touches(early, late);
   if (late.inside) return hemsOf(early, late);
   if (early.finishes && late.finishes) return early.closure && endsOver(late, early);

@@ -25,6 +25,8 @@ export type Sewn = {
   readonly finishes: boolean;
   /** Stitched on a line inside a piece, as a pocket is. */
   readonly inside: boolean;
+  /** Two lines of one piece, sewn to each other: before anything else is laid on it. */
+  readonly dart: boolean;
   /** Edges turned on themselves that are folded before what is sewn over their ends; of a closure, its own edge. */
   readonly turned: ReadonlySet<string>;
   /** Folded back behind a closure. */
@@ -40,6 +42,11 @@ export function sewnOf(seam: Seam, after: readonly string[], drawing: Drawing): 
   const [on] = first;
   const ground = on && drawing.drawn.get(on.piece);
   const [one, two] = [new Set(first.map(keyOf)), new Set(second.map(keyOf))];
+  const inside =
+    join === 'laid' &&
+    after.length === 0 &&
+    on !== undefined &&
+    (!ground?.shape.edges[on.edge] || isCaught(second, drawing));
   return {
     seam,
     first: one,
@@ -47,11 +54,8 @@ export function sewnOf(seam: Seam, after: readonly string[], drawing: Drawing): 
     chains: [chainOf(first, second, drawing), chainOf(second, first, drawing)].flatMap((chain) => chain ?? []),
     pieces: [...new Set([...first, ...second].map((ref) => ref.piece))],
     finishes: join === 'folded' || join === 'laid',
-    inside:
-      join === 'laid' &&
-      after.length === 0 &&
-      on !== undefined &&
-      (!ground?.shape.edges[on.edge] || isCaught(second, drawing)),
+    inside,
+    dart: inside && second.every(({ piece, edge }) => piece === on?.piece && !ground?.shape.edges[edge]),
     turned: new Set(join === 'folded' ? turnedOf(first, drawing).map(keyOf) : []),
     closure: join === 'folded' && first.some((ref) => roleOf(ref, drawing) === 'closure'),
     after,

@@ -1,5 +1,6 @@
 import type { Flag, MeasureId, Mm } from '../../body';
 import type { Adjustment } from '../draft-types';
+import { THICK_FROM_MM } from './cloths';
 import { fullestOf } from './lean';
 import { type Made, maker, type Sizes } from './maker';
 import { LEAST_INSET_MM, LEAST_SHOULDER_DRAWN_MM } from './shoulder';
@@ -28,6 +29,7 @@ export const bodiceSizes = maker(
     'chestShare',
     'tummyShare',
     'hemShare',
+    'dartMost',
     'shoulder',
     'inset',
     'armDrop',
@@ -44,12 +46,15 @@ export const bodiceSizes = maker(
     const arm = armhole(wearer, sizes, chest);
     const lengths = sides(wearer, sizes, asked, arm);
     return {
-      sizes: { ...girthsOf(asked), ...arm, ...lengths.sizes },
+      sizes: { ...girthsOf(asked), dartMost: isDarted(wearer) ? chest : 0, ...arm, ...lengths.sizes },
       adjustments: [...shoulderNews(wearer, arm), ...(lengths.adjustments ?? [])],
       stops: neckTakesBody(sizes, lengths.sizes),
     };
   },
 );
+
+/** A dart in thick cloth would stand up. */
+const isDarted = ({ cloth }: Pick<Wearer, 'cloth'>) => cloth.thickness < THICK_FROM_MM;
 
 type Neck = Sizes<'slope' | 'neckHalfWidth' | 'frontNeckDrop' | 'backNeckDrop'>;
 type Lengths = 'sideLevel' | 'frontLength' | 'backLength' | 'frontGather' | 'backGather';

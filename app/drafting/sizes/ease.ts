@@ -7,6 +7,9 @@ export type Fit = keyof typeof fits;
 export const fitIds = Object.keys(fits) as readonly Fit[];
 export const USUAL_FIT: Fit = 'easy';
 
+/** A finished girth this much over what the fit asked for is said (a share). */
+export const MOST_OVER = 0.03;
+
 /** No girth has less ease than this; limbs, which must slide through, have more. */
 export const LEAST_EASE_MM = 6;
 export const LEAST_LIMB_EASE_MM = 10;

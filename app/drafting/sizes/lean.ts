@@ -13,12 +13,23 @@ const FULLEST: Readonly<Record<Traits['posture'], number>> = { sits: 0.7, stands
 
 export const fullestOf = ({ posture }: Traits): number => FULLEST[posture];
 
+/** A dart for what the hem asks for ends this share of the side above it. */
+const SHORT_OF_HEM = 0.1;
+
+const mostLean = (long: Mm): Mm => Math.max(long - RAGLAN_DEEPER_MM, long * LEAST_LEFT) * Math.sin(STEEPEST_SIDE);
+
+/** How far down a side `long` mm, as a share, what had to be widened fills the front again: at the tummy, or at the hem. */
+export function footOf({ tummy, hem }: Quarter, long: Mm, fullest: number): number {
+  const most = mostLean(long);
+  return tummy - fullest * most >= hem - most ? fullest : 1 - SHORT_OF_HEM;
+}
+
 /**
  * Widths that a side `long` mm can reach without leaning too far: the side swings out straight from the chest before it bulges, so
  * the hem is widened first; where even a straight side falls short of the tummy or the hem, the chest is.
  */
 export function leaned({ chest, tummy, hem }: Quarter, long: Mm, fullest: number): Quarter {
-  const most = Math.max(long - RAGLAN_DEEPER_MM, long * LEAST_LEFT) * Math.sin(STEEPEST_SIDE);
+  const most = mostLean(long);
   const wide = Math.max(chest, tummy - fullest * most, hem - most);
   // How far the hem must lie out so that a bulge past the tummy is no steeper than that at either end (geometry of the cubic).
   const over = (tummy - wide) / fullest - most * (1 - fullest);

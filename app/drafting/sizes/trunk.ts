@@ -17,7 +17,7 @@ export type Trunk = { readonly front: Quarter; readonly back: Quarter };
 /** The girths asked for, what the front has of each, and where down the side the tummy is fullest (a share). */
 export type TrunkSize = 'chest' | 'tummy' | 'hem' | 'chestShare' | 'tummyShare' | 'hemShare';
 /** And the side that has to reach them. */
-export type SideSize = 'fullest' | 'sideLevel' | 'armholeDepth';
+export type SideSize = 'fullest' | 'sideLevel' | 'armholeDepth' | 'dartMost';
 type Neck = Sizes<'slope' | 'neckHalfWidth'>;
 
 /** Girths shared by front and back as the toy's own are; the chest is wide enough that neck, shoulder and armhole lie side by side. */
@@ -59,19 +59,20 @@ export function leastChest({ slope, neckHalfWidth }: Neck): Mm {
 /** As it is drawn: both leaned out no further than the side may that the armhole leaves. */
 export function drawnTrunk(sizes: Sizes<TrunkSize | SideSize>): Trunk {
   const side = (name: 'front' | 'back') =>
-    leaned(
-      {
-        chest: quarterOf(sizes, name, 'chest'),
-        tummy: quarterOf(sizes, name, 'tummy'),
-        hem: quarterOf(sizes, name, 'hem'),
-      },
-      sizes.sideLevel - sizes.armholeDepth,
-      sizes.fullest,
-    );
+    leaned(asked(sizes, name), sizes.sideLevel - sizes.armholeDepth, sizes.fullest);
   return { front: side('front'), back: side('back') };
 }
 
-/** A finished girth as it is drawn. */
+/** Half a front or back as its girths ask for it. */
+export function asked(sizes: Sizes<TrunkSize>, side: 'front' | 'back'): Quarter {
+  return {
+    chest: quarterOf(sizes, side, 'chest'),
+    tummy: quarterOf(sizes, side, 'tummy'),
+    hem: quarterOf(sizes, side, 'hem'),
+  };
+}
+
+/** A girth as it is drawn. */
 export function drawnGirth(sizes: Sizes<TrunkSize | SideSize>, girth: keyof Quarter): Mm {
   const { front, back } = drawnTrunk(sizes);
   return 2 * (front[girth] + back[girth]);

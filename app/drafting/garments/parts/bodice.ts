@@ -6,12 +6,14 @@ import { type Part, part } from '../../rows/part';
 import { piece } from '../../rows/piece-row';
 import { bandOpening, bandShare } from '../../sizes/band';
 import { bodiceSizes, fullestSizes } from '../../sizes/bodice';
+import { finishedChest } from '../../sizes/dart';
 import { elasticFor } from '../../sizes/fastening';
 import type { Sizes, SizesOf } from '../../sizes/maker';
 import { neckSizes } from '../../sizes/neck';
 import { PAST_CENTRE_MM } from '../../sizes/scale';
 import { drawnGirth, drawnTrunk } from '../../sizes/trunk';
 import { bagged, turnGap } from './bag';
+import { darted, dartFeed, dartSeam } from './dart';
 import { hemRole } from './hem';
 import { scrapNeck } from './thick';
 import { halfNeckline, type NeckEdge, type Side, type Sides, type Top, type TopChoices } from './top';
@@ -47,6 +49,7 @@ export function bodiceFeed(side: Side, open: boolean, slit: Side) {
     neckShare: `${side}NeckKept`,
     slitLength: side === slit && !open ? (look: Pick<Look, 'slit'>) => look.slit : null,
     past: open ? ({ wearer }: Pick<Look, 'wearer'>) => PAST_CENTRE_MM[wearer.scale] : null,
+    ...(side === 'front' ? dartFeed : {}),
   } as const;
 }
 
@@ -137,8 +140,8 @@ export function bodicePart<C extends TopChoices, S extends string = never>(
       {
         measure: 'head-girth',
         through: 'chest',
-        gives: (sizes) => drawnGirth(sizes, 'chest'),
-        drawn: ({ sizes }) => drawnGirth(sizes, 'chest'),
+        gives: finishedChest,
+        drawn: ({ sizes }) => finishedChest(sizes),
         opened,
       },
       {
@@ -158,6 +161,7 @@ export function bodicePart<C extends TopChoices, S extends string = never>(
       ]),
     ),
     seams: [
+      dartSeam('front'),
       {
         name: 'shoulder',
         sewn: 2,
@@ -208,7 +212,7 @@ export function bodicePart<C extends TopChoices, S extends string = never>(
         },
       ]),
     ],
-    notes: [scrapNeck],
+    notes: [scrapNeck, darted],
     fit: [
       {
         place: 'neck',

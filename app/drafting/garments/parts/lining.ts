@@ -5,6 +5,7 @@ import { only, part } from '../../rows/part';
 import { type EdgesOf, piece } from '../../rows/piece-row';
 import { bagged, gapSide, isShut, turnGap } from './bag';
 import { type BodiceGives, bodiceFeed } from './bodice';
+import { dartSeam } from './dart';
 import { type NeckEdge, type Side, type Sides, type Top, type TopChoices, wholeHalfNeckline } from './top';
 import { twin } from './twin';
 
@@ -73,6 +74,7 @@ export function liningPart<C extends TopChoices>(top: Top<C>) {
     part<Takes<C>, Gives>({
       pieces: sides.flatMap((side) => [row(top, side, false), row(top, side, true)]),
       seams: [
+        dartSeam('front-lining'),
         own('lining-shoulder', 'shoulder'),
         twin<C, NeckEdge>('lining-neck', wholeHalfNeckline(top)),
         ...sides.map((side) =>

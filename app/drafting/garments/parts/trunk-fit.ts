@@ -1,6 +1,7 @@
 import type { MeasureId, Mm } from '../../../body';
 import type { Look } from '../../rows/names';
 import type { FitPlace } from '../../rows/rows';
+import { finishedChest } from '../../sizes/dart';
 import { drawnGirth, type SideSize, type TrunkSize } from '../../sizes/trunk';
 
 type Names = { readonly choices: object; readonly size: TrunkSize | SideSize; readonly edge: never };
@@ -19,7 +20,7 @@ export function trunkFit(hasHem: () => boolean, swings: true | undefined): reado
     {
       place: 'chest',
       measure: 'chest-girth',
-      garment: ({ sizes }) => drawnGirth(sizes, 'chest'),
+      garment: ({ sizes }) => finishedChest(sizes),
       asked: eased('chest-girth'),
       because: ({ sizes }) => (drawnGirth(sizes, 'chest') > sizes.chest + ROUNDED_MM ? 'lean' : 'chest'),
     },

@@ -65,6 +65,12 @@ export const termPictures: Readonly<Record<Term, readonly Stroke[]>> = {
     line('M46 26v30M84 26v30'),
     meant('M40 12h14m-5-4 5 4-5 4M78 12h14m-5-4 5 4-5 4'),
   ],
+  dart: [
+    sheet('M16 8h88v50H16z'),
+    meant('M60 12 70 30 60 54 50 30z'),
+    line('M60 12v42'),
+    thread('M52 30h16M66 27l2 3-2 3M54 27l-2 3 2 3'),
+  ],
   binding: [sheet('M10 34h70v6H10z'), meant('M60 28h30c10 0 10 18 0 18H60v-5h28c4 0 4-8 0-8H60z'), stitch('M68 24v26')],
   facing: [
     sheet('M18 8h22c4 22 36 22 40 0h22v48H18z'),

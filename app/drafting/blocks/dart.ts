@@ -1,0 +1,45 @@
+import { end, line, type Path, type Point, point, start } from '../geometry';
+import type { Fed } from './block';
+import { heightAt } from './height';
+
+/** Sizes a front has a dart by: what it takes in level with the underarm, and how far it reaches up and down from there, mm. */
+export const dartSizes = ['dartWidth', 'dartUp', 'dartDown'] as const;
+/** Its two lines, which are sewn to each other, and its middle, along which it is folded. */
+export const dartLines = ['dart-near', 'dart-far', 'dart-fold'] as const;
+type Lines = Partial<Record<(typeof dartLines)[number], Path>>;
+
+/** Where it stands on a half front, as shares of that, the best first (common practice, no source). */
+const PLACES = [0.55, 0.6, 0.5, 0.65, 0.45, 0.7, 0.4] as const;
+/** Its points keep clear of seams, its lines of a pocket's sewn edges, mm. */
+const CLEAR_MM = 10;
+const BESIDE_MM = 4;
+/** Under a pocket it ends at the pocket's open edge, but is never cut to less than this share of its lower leg. */
+const LEAST_LEG = 0.6;
+/** However little room there is, it reaches so far to either side of the underarm, mm. */
+const LEAST_REACH_MM = 4;
+
+/** What a dart keeps clear of: the edge above it from the centre out, the underarm it is widest at, and a pocket. */
+export type DartGround = { readonly above: Path; readonly underarm: Point; readonly pocketHand: Path | undefined };
+
+/** A dart with two points, upright, on a half front. */
+export function dartIn(
+  { dartWidth, dartUp, dartDown }: Fed<never, (typeof dartSizes)[number]>,
+  ground: DartGround,
+): Lines {
+  if (dartWidth === null || dartUp === null || dartDown === null) return {};
+  const { above, underarm, pocketHand } = ground;
+  const half = dartWidth / 2;
+  const from = pocketHand ? start(pocketHand).x + half + BESIDE_MM : 0;
+  const places = PLACES.map((share) => Math.max(share * underarm.x, from));
+  const highest = (x: number) => Math.max(underarm.y - dartUp, heightAt(above, x) + CLEAR_MM);
+  const x = places.reduce((best, each) => (highest(each) < highest(best) ? each : best));
+  const top = point(x, Math.min(highest(x), underarm.y - LEAST_REACH_MM));
+  const open = pocketHand ? end(pocketHand).y - underarm.y : dartDown;
+  const down = Math.min(dartDown, Math.max(open, dartDown * LEAST_LEG));
+  const foot = point(x, underarm.y + Math.max(down, LEAST_REACH_MM));
+  const leg = (side: -1 | 1): Path => {
+    const widest = point(x + side * half, underarm.y);
+    return [line(top, widest), line(widest, foot)];
+  };
+  return { 'dart-near': leg(-1), 'dart-far': leg(1), 'dart-fold': [line(top, foot)] };
+}

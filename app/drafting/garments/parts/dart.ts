@@ -1,0 +1,36 @@
+import type { Mm } from '../../../body';
+import type { RefTo } from '../../rows/names';
+import type { SeamRow } from '../../rows/rows';
+import { type Dart, frontDart } from '../../sizes/dart';
+import type { SideSize, TrunkSize } from '../../sizes/trunk';
+
+type Size = TrunkSize | SideSize;
+type Seen = { readonly sizes: Parameters<typeof frontDart>[0] };
+type Legs<P extends string> = `${P}.dart-${'near' | 'far'}`;
+type Names<P extends string> = { readonly choices: object; readonly size: Size; readonly edge: Legs<P> };
+
+const fed =
+  (part: keyof Dart) =>
+  ({ sizes }: Seen): Mm | null =>
+    frontDart(sizes)?.[part] ?? null;
+
+/** What a front is fed for its dart. */
+export const dartFeed = { dartWidth: fed('width'), dartUp: fed('up'), dartDown: fed('down') } as const;
+
+/** Said where a front has darts, and how much each takes in. */
+export const darted = {
+  code: 'front-darted',
+  measures: ['body-girth', 'chest-girth'],
+  told: ({ sizes }: Seen) => {
+    const dart = frontDart(sizes);
+    return dart && { width: dart.width };
+  },
+} as const;
+
+/** The two lines of a front's darts, or of its lining's, sewn to each other. */
+export function dartSeam<P extends 'front' | 'front-lining'>(piece: P): SeamRow<Names<P>> {
+  const leg = (edge: 'dart-near' | 'dart-far') => (_: object, sizes: Seen['sizes']) =>
+    (frontDart(sizes) ? [{ piece, edge }] : []) as unknown as readonly RefTo<Legs<P>>[];
+  const name = piece === 'front' ? 'front-dart' : 'lining-dart';
+  return { name, sewn: 2, kind: 'laid', first: leg('dart-near'), second: leg('dart-far') };
+}
