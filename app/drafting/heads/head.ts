@@ -29,8 +29,8 @@ export type HeadOf<C extends Readonly<Record<string, Choice>>> = {
   readonly level: Level;
   /** What of a toy's looks it is cut by: these alone are asked for it, and drafting may read no others. */
   readonly looks: readonly TraitId[];
-  /** Cut with scissors and put on. */
-  readonly noSewing?: true;
+  /** Cut with scissors and put on: in this cloth, with these choices. */
+  readonly noSewing?: { readonly cloth: string; readonly choices?: Partial<Chosen<C>> };
   readonly choices: C;
   readonly auto: Starts<C>;
   /** Where it is opened all the way when nothing less lets the toy in. */
@@ -43,7 +43,8 @@ export type HeadOf<C extends Readonly<Record<string, Choice>>> = {
 };
 
 /** Any garment's head, read without its names. */
-export type Head = Omit<HeadOf<Readonly<Record<string, Choice>>>, 'auto' | 'needs' | 'suits'> & {
+export type Head = Omit<HeadOf<Readonly<Record<string, Choice>>>, 'auto' | 'needs' | 'suits' | 'noSewing'> & {
+  readonly noSewing?: { readonly cloth: string; readonly choices?: Choices };
   readonly auto: Readonly<Record<string, string>>;
   readonly needs: readonly Need<Choices>[];
   readonly suits?: Readonly<Record<string, (choices: Choices, value: Value) => boolean>>;

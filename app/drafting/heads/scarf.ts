@@ -7,6 +7,7 @@ export const scarfHead = head({
   bodies: ['upright', 'four-legged', 'round'],
   level: 'first',
   looks: [],
+  noSewing: { cloth: 'polar-fleece', choices: { hem: 'raw' } },
   choices: { hem: hemChoice },
   auto: {},
   needs: needs(['scarf-length']),

@@ -6,7 +6,7 @@ export const vestHead = head({
   bodies: ['upright'],
   level: 'first',
   looks: ['stuffing'],
-  noSewing: true,
+  noSewing: { cloth: 'felt' },
   choices: {},
   auto: {},
   needs: needs(['chest-girth', 'across-shoulders', 'upper-arm-girth', 'paw-girth', 'side-length']),

@@ -1,5 +1,6 @@
+import type { Order } from '../../body';
 import type { Head } from '../../drafting/catalogue';
-import { Page, useWords } from '../../parts';
+import { Page, Segments, useWords } from '../../parts';
 import { saveGarment } from '../../storage';
 import { Worn } from '../shared/dressed/worn';
 import { bodyOf, bodyShown } from '../shared/making/body-of';
@@ -9,35 +10,50 @@ import { go, to } from '../shared/route';
 import type { ScreenProps } from '../shared/screen-props';
 import { useAttempt } from '../shared/trouble/attempt';
 import { WithToy } from '../shared/with-toy';
+import { type Ask, askedFor, askOf, asksAmong, orderFor } from './asked';
 import './garments.css';
 
-/** What to make, by picture: whatever suits this kind of body. */
-export function GarmentsScreen({ params }: ScreenProps) {
+/** In the address, so that it is still asked for on the way back. */
+const ONLY = 'only';
+
+/** What to make, by picture: whatever suits this kind of body, and of that what is asked for. */
+export function GarmentsScreen({ params, query }: ScreenProps) {
   const { say } = useWords();
   const attempt = useAttempt();
   const garments = useGarments();
   return (
     <WithToy toyId={params.toy ?? ''}>
       {({ toy, readings }) => {
-        const suited = garments?.filter((garment) => garment.bodies.includes(toy.kind));
+        const suited = garments?.filter((garment) => garment.bodies.includes(toy.kind)) ?? [];
+        const asks = asksAmong(suited);
+        const ask = askOf(query.get(ONLY), suited);
+        const show = (only: Ask) => go(`${to('toy', toy.id, 'garments')}?${ONLY}=${only}`, 'replace');
         const known = bodyOf({ toy, readings });
         const body = bodyShown(known);
         const left = (row: Head) => {
           const { count, minutes } = numbersLeft(row, toy, known);
           return count === 0 ? say('screen.garments.no-more') : say('screen.garments.left', { count, minutes });
         };
-        const begin = (garment: string) =>
+        const begin = (order: Order) =>
           attempt(async () => {
-            const { id } = await saveGarment(toy.id, { garment });
+            const { id } = await saveGarment(toy.id, order);
             go(to('toy', toy.id, id, 'choices'));
           });
         return (
           <Page title={say('screen.garments.title', { name: toy.name })} back={to('toy', toy.id)} whose={toy.name} wide>
+            {asks.length > 0 && (
+              <Segments
+                legend={say('screen.garments.only')}
+                picks={asks.map((value) => ({ value, words: say(`screen.garments.ask.${value}`) }))}
+                chosen={ask}
+                onPick={show}
+              />
+            )}
             <ul class="garments">
-              {suited?.map((row) => (
+              {askedFor(ask, suited).map((row) => (
                 <li key={row.id}>
-                  <button type="button" class="garment" onClick={() => begin(row.id)}>
-                    <Worn body={body} order={{ garment: row.id }} />
+                  <button type="button" class="garment" onClick={() => begin(orderFor(ask, row))}>
+                    <Worn body={body} order={orderFor(ask, row)} />
                     <b>{say(`garment.${row.id}.name`)}</b>
                     <span class="soft small">{say(`garment.${row.id}.note`)}</span>
                     <span class="garment-left small">
@@ -47,7 +63,7 @@ export function GarmentsScreen({ params }: ScreenProps) {
                 </li>
               ))}
             </ul>
-            {suited?.length === 0 && <p>{say('screen.garments.none')}</p>}
+            {garments && suited.length === 0 && <p>{say('screen.garments.none')}</p>}
           </Page>
         );
       }}

@@ -1,7 +1,7 @@
 import { type BodyKind, usualTraits } from '../../body';
 import { Page, Picks, Portrait, useWords } from '../../parts';
 import { changeToy } from '../../storage';
-import { kindsDressed, useGarments } from '../shared/making/garments-known';
+import { kindsDressed, kindsWithLittle, useGarments } from '../shared/making/garments-known';
 import { to } from '../shared/route';
 import type { ScreenProps } from '../shared/screen-props';
 import { useAttempt } from '../shared/trouble/attempt';
@@ -17,6 +17,12 @@ export function KindScreen({ params, query }: ScreenProps) {
       {({ toy }) => {
         const pick = (kind: BodyKind) => attempt(async () => void (await changeToy(toy.id, { kind })));
         const editing = query.has('edit');
+        const few = kindsWithLittle(garments ?? []);
+        const noteOf = (kind: BodyKind) => {
+          const count = few.get(kind);
+          const note = say(`body.${kind}.note`);
+          return count === undefined ? note : `${note} ${say('screen.kind.few', { count })}`;
+        };
         return (
           <Page
             title={say('screen.kind.title')}
@@ -39,7 +45,7 @@ export function KindScreen({ params, query }: ScreenProps) {
               picks={kindsDressed(garments ?? []).map((kind) => ({
                 value: kind,
                 words: say(`body.${kind}.name`),
-                note: say(`body.${kind}.note`),
+                note: noteOf(kind),
                 picture: <Portrait body={{ kind, traits: usualTraits, sizes: {} }} />,
               }))}
             />
