@@ -61,7 +61,7 @@ type Strapped = Pick<Wearer, 'form' | 'view'> & {
   readonly wide: number;
 };
 
-function strapParts({ straps }: Band, { top, peak, form, view, half, wide }: Strapped): Part[] {
+export function strapParts({ straps }: Pick<Band, 'straps'>, { top, peak, form, view, half, wide }: Strapped): Part[] {
   if (straps === 'none') return [];
   const strip = (from: Point, to: Point): Part => {
     const ends = [

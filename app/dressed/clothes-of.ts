@@ -1,9 +1,8 @@
-import type { Body, MeasureId, Mm } from '../body';
-import type { Draft, Edge, Piece } from '../drafting/draft-types';
-import type { Band, Clothes, Hat, Hood, Hung, Legs, Opening, Pocket, Skirt, Sleeve, Top, Wrist } from './clothes';
-
-/** A share beyond this is drawn as this: a picture, not a measure. */
-const WIDEST = 2.4;
+import type { Body, Mm } from '../body';
+import type { Draft, Piece } from '../drafting/draft-types';
+import type { Band, Clothes, Hat, Hood, Hung, Opening, Pocket, Skirt, Top } from './clothes';
+import { legsOf, sleeveOf, wristOf } from './limbs-of';
+import { type Read, reader } from './reader';
 
 /** What a draft looks like from outside, read off its pieces and its fit: whatever pieces of these names it has. */
 export function clothesOf(draft: Draft, body: Body): Clothes {
@@ -23,28 +22,6 @@ export function clothesOf(draft: Draft, body: Body): Clothes {
   };
 }
 
-type Read = ReturnType<typeof reader>;
-
-function reader(draft: Draft, body: Body) {
-  const piece = (name: string) => draft.pieces.find((each) => each.name === name);
-  const edge = (name: string, of: string): Edge | undefined => piece(name)?.edges.find((each) => each.name === of);
-  const ofBody = (garment: Mm, measure: MeasureId): number => {
-    const own = body.sizes[measure]?.value;
-    return own ? Math.min(garment / own, WIDEST) : 1;
-  };
-  return {
-    piece,
-    edge,
-    ofBody,
-    long: (name: string, of: string): Mm => edge(name, of)?.length ?? 0,
-    choice: (name: string) => draft.order.choices[name],
-    fit: (place: string): number => {
-      const row = draft.fit.find((each) => each.place === place);
-      return row && row.body > 0 ? Math.min(row.garment / row.body, WIDEST) : 1;
-    },
-  };
-}
-
 /** A bodice on straps is drawn from its upper edge down: it has no shoulder, and its neckline runs out to its side. */
 const isBanded = (draft: Draft): boolean => draft.pieces.some(({ name }) => name === 'strap' || name === 'top-binding');
 
@@ -59,7 +36,7 @@ function topOf(front: Piece, { piece, edge, choice, fit, ofBody, long }: Read): 
     levels: levelsOf(front, back),
     opening: openingOf(front, back, choice('opening')),
     collar: piece('collar') ? 'flat' : long('collar-band', 'top') > 0 ? 'band' : null,
-    skirted: piece('skirt-front') !== undefined,
+    skirted: piece('skirt-front') !== undefined || piece('leg') !== undefined,
     drawnIn: front.name === 'dress-front',
     pocket: pocketOf(front),
   };
@@ -141,20 +118,6 @@ function bandOf(front: Piece, { piece, edge, choice, long }: Read): Band {
   };
 }
 
-function sleeveOf({ piece, choice, long, ofBody }: Read): Sleeve | null {
-  if (!piece('sleeve')) return null;
-  const under = long('sleeve', 'front-underarm') + long('cuff-band', 'side') / 2;
-  const cuff = piece('cuff-band') ? 2 * long('cuff-band', 'top') : long('sleeve', 'cuff');
-  const widest = Math.max(cuff, ...(piece('sleeve')?.cutLine.map(({ from }) => 2 * Math.abs(from.x)) ?? []));
-  return {
-    reach: ofBody(under, 'underarm-length'),
-    upper: ofBody(choice('sleeve') === 'puffed' ? widest : long('sleeve', 'cuff'), 'upper-arm-girth'),
-    cuff: ofBody(cuff, 'upper-arm-girth'),
-    puffed: choice('sleeve') === 'puffed',
-    raglan: choice('armhole') === 'raglan',
-  };
-}
-
 function hoodOf({ piece, choice, fit }: Read): Hood | null {
   if (!piece('hood')) return null;
   return {
@@ -173,9 +136,12 @@ const FALLS: Readonly<Record<string, Skirt['falls']>> = {
   box: 'pleats',
 };
 
-function hatOf({ piece }: Read): Hat | null {
+function hatOf({ piece, long, choice }: Read): Hat | null {
+  if (piece('bonnet-front')) return { cuff: false, brim: 0, earsOut: choice('hatEars') === 'open' };
   if (!piece('gore') && !piece('gore-front')) return null;
-  return { cuff: piece('cuff') !== undefined, earsOut: piece('gore-before') !== undefined };
+  const inner = long('brim', 'top');
+  const brim = inner > 0 ? long('brim', 'side') / (2 * inner) : 0;
+  return { cuff: piece('cuff') !== undefined, brim, earsOut: piece('gore-before') !== undefined };
 }
 
 function skirtOf({ piece, choice, long }: Read): Skirt | null {
@@ -198,17 +164,6 @@ function skirtOf({ piece, choice, long }: Read): Skirt | null {
     hem: last.girth,
     falls,
     tiers: [first, ...tiers],
-    band: piece('waistband') ? long('waistband', 'side') / 2 : 0,
-  };
-}
-
-function legsOf({ piece, long, ofBody }: Read): Legs | null {
-  const leg = piece('leg');
-  if (!leg) return null;
-  const inside = long('leg', 'front-inseam') + long('leg', 'front-gusset');
-  return {
-    reach: inside > 0 ? ofBody(inside, 'inside-leg-length') : 1,
-    girth: ofBody(long('leg', 'hem'), 'thigh-girth'),
     band: piece('waistband') ? long('waistband', 'side') / 2 : 0,
   };
 }
@@ -238,12 +193,4 @@ function hungOf({ piece, long }: Read): Hung | null {
       wide: long('scarf', 'top'),
     };
   return null;
-}
-
-function wristOf({ piece, long, ofBody }: Read): Wrist | null {
-  if (!piece('wrist-warmer')) return null;
-  return {
-    long: long('wrist-warmer', 'side'),
-    girth: ofBody(2 * long('wrist-warmer', 'top'), 'paw-girth'),
-  };
 }

@@ -78,7 +78,8 @@ export type Hood = {
   readonly meets: boolean;
 };
 
-export type Hat = { readonly cuff: boolean; readonly earsOut: boolean };
+/** `brim`: how far it stands out, of the head's girth; 0 without. */
+export type Hat = { readonly cuff: boolean; readonly brim: number; readonly earsOut: boolean };
 
 export type Skirt = {
   readonly long: Mm;
@@ -95,7 +96,11 @@ export type Legs = {
   readonly reach: number;
   readonly girth: number;
   readonly band: Mm;
+  /** Stands on the waist in front, its straps crossed behind or not. */
+  readonly bib: Bib | null;
 };
+
+export type Bib = { readonly half: Mm; readonly high: Mm; readonly strapWide: Mm; readonly crossed: boolean };
 
 /** What hangs from the neck. */
 export type Hung =

@@ -13,7 +13,12 @@ const ASKED: Readonly<Record<string, readonly Chosen[]>> = {
 };
 
 /** Choice values that change nothing on any build: as many legs as the toy has is what it is anyway. */
-const IDLE: Readonly<Record<string, readonly string[]>> = { trousers: ['legs two'] };
+const IDLE: Readonly<Record<string, readonly string[]>> = {
+  trousers: ['legs two'],
+  dungarees: ['legs two'],
+  romper: ['legs two'],
+  pants: ['legs two'],
+};
 
 test.each(each)('%s: each of a toy’s looks that it is cut by changes it on some toy', (id, garment) => {
   expect(idleLooks(cards, garment, ASKED[id])).toEqual([]);

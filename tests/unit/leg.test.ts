@@ -14,7 +14,15 @@ import {
 import { type CrotchAsked, crotchOf, easedCrotch, seamOf } from '../../app/drafting/sizes/leg';
 import { seeded } from '../toys/seeded';
 
-const NO_TAIL = { tailAbove: null, tailLong: null };
+const NO_TAIL = {
+  legOpen: null,
+  bibHalf: null,
+  bibBelow: null,
+  strapWidth: null,
+  strapFrom: null,
+  tailAbove: null,
+  tailLong: null,
+};
 const random = seeded(7);
 const between = (low: number, high: number) => low + random() * (high - low);
 

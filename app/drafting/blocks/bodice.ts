@@ -1,5 +1,10 @@
+import { inOne } from '../curves/in-one';
 import { neckline } from '../curves/neckline';
+import { sideSeam, sideSizes } from '../curves/side';
 import {
+  add,
+  cubic,
+  distance,
   dot,
   end,
   endTangent,
@@ -11,6 +16,7 @@ import {
   pathLength,
   point,
   right,
+  scale,
   splitPath,
   startTangent,
   subtract,
@@ -19,7 +25,6 @@ import { block, type Fed, type Shape } from './block';
 import { dartIn, dartLines, dartSizes } from './dart';
 import { gapAtEnd } from './gap';
 import { pocketLines, pocketPlace, pocketSizes } from './pocket';
-import { sideSeam, sideSizes } from './side';
 
 const SIZES = [
   'neckHalfWidth',
@@ -32,13 +37,17 @@ const SIZES = [
   'neckShare',
   ...sideSizes,
 ] as const;
-const OPTIONAL = ['past', 'slitLength', 'turnGap', 'chinGap', ...pocketSizes, ...dartSizes] as const;
+/** What a sleeve cut in one with it is drawn from besides. */
+const IN_ONE = ['armTurn', 'armReach', 'cuffHalf', 'armRadius'] as const;
+const OPTIONAL = ['past', 'slitLength', 'turnGap', 'chinGap', ...IN_ONE, ...pocketSizes, ...dartSizes] as const;
 const EDGES = [
   'neck-end',
   'chin',
   'neckline',
   'shoulder',
   'armhole',
+  'cuff',
+  'underarm',
   'side',
   'hem',
   'gap',
@@ -68,24 +77,30 @@ const MOST_NECK_KEPT = 0.98;
  * Half a bodice hanging from the shoulder; x right from the centre line, y down from the high shoulder point. Curves
  * end square to the seam they end on. Sizes in mm, `slope` in radians, `past` how far an open centre lies past the
  * centre line, `neckShare` the length of neckline left beside a raglan sleeve, `slitLength` down the centre, `turnGap` what of
- * the hem a lining is turned through, beside the fold, `chinGap` what stays free of a hood under the chin, half of it.
+ * the hem a lining is turned through, beside the fold, `chinGap` what stays free of a hood under the chin, half of it. With
+ * its sleeve cut in one it has no armhole: the shoulder runs on to a cuff, and the underarm from there into the side.
  */
-export function bodice(arm: 'set-in' | 'raglan') {
+export function bodice(arm: Cut) {
   return block({ sizes: SIZES, optional: OPTIONAL, edges: EDGES, lines: LINES, draw: (sizes) => draw(arm, sizes) });
 }
 
-function draw(cut: 'set-in' | 'raglan', s: Sized): Shape<(typeof EDGES)[number], (typeof LINES)[number]> {
+export type Cut = 'set-in' | 'raglan' | 'in-one';
+
+function draw(cut: Cut, s: Sized): Shape<(typeof EDGES)[number], (typeof LINES)[number]> {
   const { slope, armholeDepth, armDrop, chestHalf, past, centreLength, neckDrop, slitLength } = s;
   const wholeNeck = neckline(s.neckHalfWidth, neckDrop, slope);
   const deep = armholeDepth + (cut === 'raglan' ? Math.min(RAGLAN_DEEPER_MM, armholeDepth * MOST_DEEPER) : 0);
   const underarm = point(chestHalf, armDrop + deep);
   // The side is as much shorter, so that it ends where any other does.
-  const side = sideSeam(underarm, { ...s, armholeDepth: deep });
-  const arm = cut === 'raglan' ? raglan(wholeNeck, s.neckShare, underarm, side) : setIn(s, underarm, side);
+  const drawn = sideSeam(underarm, { ...s, armholeDepth: deep });
+  const side =
+    cut === 'in-one' && s.sideGather > 0 ? leavingAlike(drawn, sideSeam(underarm, { ...s, sideGather: 0 })) : drawn;
+  const arm = armOf(cut, s, { wholeNeck, underarm, side });
   const edge = past === null ? 0 : -past;
   const hem = hemLine(side, point(0, centreLength));
-  const pocket = pocketLines(s, { armhole: arm.armhole, side, hem, high: neckDrop + (slitLength ?? 0) });
-  const above = [...arm.neckline, ...(arm.shoulder ?? []), ...arm.armhole];
+  const under = arm.armhole ?? arm.underarm ?? [];
+  const pocket = pocketLines(s, { armhole: under, side, hem, high: neckDrop + (slitLength ?? 0) });
+  const above = [...arm.neckline, ...(arm.shoulder ?? []), ...(arm.armhole ?? [])];
   return {
     edges: {
       ...(past === null ? {} : { 'neck-end': [line(point(-past, neckDrop), point(0, neckDrop))] }),
@@ -104,7 +119,28 @@ function draw(cut: 'set-in' | 'raglan', s: Sized): Shape<(typeof EDGES)[number],
   };
 }
 
-type Arm = { readonly neckline: Path; readonly shoulder?: Path; readonly armhole: Path };
+type Arm = {
+  readonly neckline: Path;
+  readonly shoulder?: Path;
+  readonly armhole?: Path;
+  readonly cuff?: Path;
+  readonly underarm?: Path;
+};
+type Beside = { readonly wholeNeck: Path; readonly underarm: Point; readonly side: Path };
+
+function armOf(cut: Cut, s: Sized, { wholeNeck, underarm, side }: Beside): Arm {
+  if (cut === 'raglan') return raglan(wholeNeck, s.neckShare, underarm, side);
+  if (cut === 'set-in') return setIn(s, underarm, side);
+  const { armTurn, armReach, cuffHalf, armRadius } = s;
+  const sleeve = {
+    armTurn: armTurn ?? s.slope,
+    armReach: armReach ?? 1,
+    cuffHalf: cuffHalf ?? 1,
+    armRadius: armRadius ?? 1,
+  };
+  const { over, cuff, underarm: under } = inOne({ ...s, ...sleeve }, startTangent(side));
+  return { neckline: wholeNeck, shoulder: over, cuff, underarm: under };
+}
 
 /** The neckline from where a hood begins, and what is left free before it. */
 function withChin(arm: Arm, gap: number | null): Arm & { readonly chin?: Path } {
@@ -139,6 +175,14 @@ function raglan(wholeNeck: Path, share: number, underarm: Point, side: Path): Ar
   const corner = end(kept);
   const leaving = right(endTangent(kept));
   return { neckline: kept, armhole: [curveInto(corner, leaving, underarm, outward(side), RAGLAN_OUT, RAGLAN_INTO)] };
+}
+
+/** A side into which something is gathered leaves the underarm as the one it is sewn to: sleeves cut in one end alike. */
+function leavingAlike(side: Path, other: Path): Path {
+  const [curve] = side;
+  if (curve?.kind !== 'cubic') return side;
+  const reach = distance(curve.from, curve.out);
+  return [cubic(curve.from, add(curve.from, scale(startTangent(other), reach)), curve.into, curve.to)];
 }
 
 /** Square to the side at the underarm, pointing out of the piece. */

@@ -1,7 +1,7 @@
 import { waistLine } from '../curves/crotch';
 import { hermite, line, type Path, type Point, point, reversePath } from '../geometry';
 import { block } from './block';
-import { withTail } from './leg';
+import { bibLines, bibPlace, withTail } from './leg';
 
 /** Of the chord, how far the centre seams run straight at either end. */
 const STRAIGHT = 1 / 3;
@@ -13,19 +13,22 @@ const STRAIGHT = 1 / 3;
  */
 export const legTube = block({
   sizes: ['legHalfHip', 'legRaised', 'tubeHem', 'tubeLength'],
-  optional: ['tailAbove', 'tailLong'],
-  edges: ['waist', 'back-above', 'tail', 'back-crotch', 'hem', 'front-crotch'],
-  draw: ({ legHalfHip, legRaised, tubeHem, tubeLength, ...tail }) => {
+  optional: ['legOpen', 'tailAbove', 'tailLong', ...bibPlace],
+  edges: ['waist', 'opening', 'back-above', 'tail', 'back-crotch', 'hem', 'front-crotch'],
+  lines: ['bib-place', 'strap-place'],
+  draw: ({ legHalfHip, legRaised, tubeHem, tubeLength, ...places }) => {
     const [front, back] = [point(-legHalfHip / 2, 0), point(legHalfHip / 2, -legRaised)];
     const [frontHem, backHem] = [point(-tubeHem / 2, tubeLength), point(tubeHem / 2, tubeLength)];
+    const waist = waistLine(front, back);
+    const before = reversePath(plumb(front, frontHem));
     return {
       edges: {
-        waist: waistLine(front, back),
-        ...withTail(plumb(back, backHem), tail),
+        waist,
+        ...withTail(plumb(back, backHem), places),
         hem: [line(backHem, frontHem)],
-        'front-crotch': reversePath(plumb(front, frontHem)),
+        'front-crotch': before,
       },
-      lines: {},
+      lines: bibLines(waist, before, places),
     };
   },
 });

@@ -1,7 +1,22 @@
 import { type Corners, crotchCurves, legCorners, waistLine } from '../curves/crotch';
-import { add, cubic, line, type Path, pathLength, point, scale, splitPath, unit } from '../geometry';
+import {
+  add,
+  cubic,
+  line,
+  type Path,
+  pathLength,
+  point,
+  pointAtLength,
+  right,
+  scale,
+  splitPath,
+  startTangent,
+  unit,
+} from '../geometry';
 import { block, type Fed } from './block';
 
+/** Where on a waist a bib and the straps behind are stitched on. */
+export const bibPlace = ['bibHalf', 'bibBelow', 'strapWidth', 'strapFrom'] as const;
 const legSizes = ['legHalfHip', 'legRise', 'legRaised', 'legFork', 'legHem', 'legInside'] as const;
 
 /** Below a gusset something of the inseam is left to sew, whatever the sizes. */
@@ -13,13 +28,14 @@ const MOST_GUSSETED = 0.9;
  * `legRise`; `legRaised` how far the back rises above the front; `legFork` both forks together; `legHem` round;
  * `legInside` from the crotch line down. The waist is square to both centres, each crotch curve and the hem to the inseams. With a gusset
  * the top `legGusset` of each inseam is sewn to its side. A tail comes out `tailAbove` below the waist, through `tailLong` of
- * the back seam.
+ * the back seam; `legOpen` of it, from the waist, are an edge that opens.
  */
 export const leg = block({
   sizes: legSizes,
-  optional: ['legGusset', 'tailAbove', 'tailLong'],
+  optional: ['legGusset', 'legOpen', 'tailAbove', 'tailLong', ...bibPlace],
   edges: [
     'waist',
+    'opening',
     'back-above',
     'tail',
     'back-crotch',
@@ -30,6 +46,7 @@ export const leg = block({
     'front-gusset',
     'front-crotch',
   ],
+  lines: ['bib-place', 'strap-place'],
   draw: (sizes) => {
     const { front, back } = legCorners(sizes);
     const crotch = crotchCurves(sizes);
@@ -40,9 +57,10 @@ export const leg = block({
     const [backGusset, backInseam] = splitPath(down, side);
     const [frontInseam, frontGusset] = splitPath(up, length - side);
     const gusseted = side > 0;
+    const waist = waistLine(front.waist, back.waist);
     return {
       edges: {
-        waist: waistLine(front.waist, back.waist),
+        waist,
         ...withTail(crotch.back, sizes),
         ...(gusseted ? { 'back-gusset': backGusset } : {}),
         'back-inseam': backInseam,
@@ -51,17 +69,39 @@ export const leg = block({
         ...(gusseted ? { 'front-gusset': frontGusset } : {}),
         'front-crotch': crotch.front,
       },
-      lines: {},
+      lines: bibLines(waist, crotch.front, sizes),
     };
   },
 });
 
-/** The back seam, left open for a tail where one is given. */
-export function withTail(seam: Path, { tailAbove, tailLong }: Fed<never, 'tailAbove' | 'tailLong'>) {
-  if (tailAbove === null || tailLong === null) return { 'back-crotch': seam };
-  const [above, below] = splitPath(seam, tailAbove);
+/** Below the waist by `bibBelow`, from the front's centre (`front` runs up it): half as wide as a bib; and, `strapFrom` the back's, as wide as a strap. */
+export function bibLines(
+  waist: Path,
+  front: Path,
+  { bibHalf, bibBelow, strapWidth, strapFrom }: Fed<never, (typeof bibPlace)[number]>,
+) {
+  if (bibHalf === null || bibBelow === null || strapWidth === null || strapFrom === null) return {};
+  const from = pointAtLength(front, pathLength(front) - bibBelow).point;
+  const behind = pointAtLength(waist, pathLength(waist) - strapFrom - strapWidth);
+  const strap = add(behind.point, scale(right(behind.tangent), bibBelow));
+  return {
+    'bib-place': [line(from, add(from, scale(startTangent(waist), bibHalf)))],
+    'strap-place': [line(strap, add(strap, scale(behind.tangent, strapWidth)))],
+  };
+}
+
+/** The back seam, left open for a tail where one is given; of the rest `legOpen`, from the waist, opens. */
+export function withTail(
+  seam: Path,
+  { tailAbove, tailLong, legOpen }: Fed<never, 'tailAbove' | 'tailLong' | 'legOpen'>,
+) {
+  const open = legOpen ?? 0;
+  const [opening, closed] = splitPath(seam, open);
+  const opened = open > 0 ? { opening } : {};
+  if (tailAbove === null || tailLong === null) return { ...opened, 'back-crotch': closed };
+  const [above, below] = splitPath(closed, tailAbove - open);
   const [tail, crotch] = splitPath(below, tailLong);
-  return { 'back-above': above, tail, 'back-crotch': crotch };
+  return { ...opened, 'back-above': above, tail, 'back-crotch': crotch };
 }
 
 /** Round the leg, square to both lines that come down to it. */

@@ -1,50 +1,25 @@
-import type { Mm } from '../../body';
 import { flare } from '../blocks/flare';
 import { earGore, gore } from '../blocks/gore';
-import type { Brims, HatEars } from '../heads/choices';
 import { hatHead } from '../heads/hat';
 import { assemble } from '../rows/garment';
-import type { Look, RefTo } from '../rows/names';
 import { part } from '../rows/part';
-import { type EdgesOf, piece } from '../rows/piece-row';
+import { piece } from '../rows/piece-row';
 import { GORES, hatSizes } from '../sizes/hat';
-import type { SizesOf } from '../sizes/maker';
+import { brimPart } from './parts/brim';
+import {
+  aroundEars,
+  brimRole,
+  brims,
+  covers,
+  cuffed,
+  type HatChoices,
+  type HatGives,
+  halfRound,
+  isTurned,
+  opens,
+} from './parts/hat-edge';
 
-type Choices = Brims & HatEars;
-type Gives = {
-  readonly size: SizesOf<typeof hatSizes>;
-  readonly edge:
-    | EdgesOf<'gore' | 'gore-front' | 'gore-back', typeof gore>
-    | EdgesOf<'gore-before' | 'gore-behind', typeof earGore>
-    | EdgesOf<'cuff', typeof flare>;
-};
-type Names = Gives & { readonly choices: Choices };
-
-const opens = ({ hatEars }: HatEars) => hatEars === 'open';
-const covers = (choices: HatEars) => !opens(choices);
-const cuffed = ({ brim }: Brims) => brim === 'cuff';
-const brimRole = (choices: Brims) => (cuffed(choices) ? 'seam' : 'hem') as 'seam' | 'hem';
-
-/** The brim all the way round, from the centre front where gores differ. */
-const brims = (choices: HatEars): readonly RefTo<Gives['edge']>[] =>
-  opens(choices)
-    ? [
-        { piece: 'gore-front', edge: 'brim', times: 2 },
-        { piece: 'gore-before', edge: 'brim', times: 2 },
-        { piece: 'gore-behind', edge: 'brim', times: 2 },
-        { piece: 'gore-back', edge: 'brim', times: 2 },
-      ]
-    : [{ piece: 'gore', edge: 'brim', times: 2 * GORES }];
-
-function halfRound({ choices, length }: Pick<Look<Names>, 'choices' | 'length'>): Mm {
-  const round = opens(choices)
-    ? 2 * length('gore-front.brim') +
-      2 * length('gore-before.brim') +
-      2 * length('gore-behind.brim') +
-      2 * length('gore-back.brim')
-    : 2 * GORES * length('gore.brim');
-  return round / 2;
-}
+type Names = HatGives & { readonly choices: HatChoices };
 
 const middle = (name: 'gore' | 'gore-front' | 'gore-back') =>
   piece<Names>()(name, gore, {
@@ -65,16 +40,13 @@ const beside = (name: 'gore-before' | 'gore-behind') =>
     when: opens,
   });
 
-/** The brim is round once the gores are. */
-const aroundEars = () => ['ear-above', 'ear-below'];
-
 /** A slit shorter than an ear asks for by this much is said, mm. */
 const MISSING_MM = 1;
 /** And a head so much flatter than any hat. */
 const FLAT_MM = 3;
 
 export const hat = assemble(hatHead, [
-  part<{ choices: Choices; size: never; edge: never }, Gives>({
+  part<{ choices: HatChoices; size: never; edge: never }, HatGives>({
     sizes: [hatSizes],
     passages: [{ measure: 'head-girth', through: 'brim', gives: ({ hatRound }) => hatRound }],
     pieces: [
@@ -144,7 +116,7 @@ export const hat = assemble(hatHead, [
         after: aroundEars,
         first: brims,
         second: [],
-        when: (choices) => !cuffed(choices),
+        when: isTurned,
       },
       {
         name: 'hat-cuff-end',
@@ -191,4 +163,5 @@ export const hat = assemble(hatHead, [
     ],
     fit: [{ place: 'brim', measure: 'head-girth', garment: ({ sizes }) => sizes.hatRound }],
   }),
+  brimPart,
 ]);

@@ -3,13 +3,18 @@
 import { type GarmentId, heads } from '../heads';
 import type { Garment } from '../rows/garment';
 import { bib } from './bib';
+import { bonnet } from './bonnet';
 import { cape } from './cape';
 import { coat } from './coat';
 import { dress } from './dress';
+import { dungarees } from './dungarees';
 import { hat } from './hat';
 import { hoodedTop } from './hooded-top';
 import { nightshirt } from './nightshirt';
+import { pants } from './pants';
+import { romper } from './romper';
 import { scarf } from './scarf';
+import { simpleTop } from './simple-top';
 import { skirt } from './skirt';
 import { sleepingBag } from './sleeping-bag';
 import { tank } from './tank';
@@ -29,14 +34,19 @@ export { fitIds, fits } from '../sizes/ease';
 const made: Readonly<Record<GarmentId, Garment>> = {
   'hooded-top': hoodedTop,
   tee,
+  'simple-top': simpleTop,
   tank,
   nightshirt,
   dress,
   'tube-dress': tubeDress,
   skirt,
   trousers,
+  dungarees,
+  romper,
+  pants,
   coat,
   hat,
+  bonnet,
   cape,
   bib,
   scarf,

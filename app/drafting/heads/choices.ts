@@ -2,7 +2,7 @@
 import { one, yes } from './choice';
 
 export const openingChoice = one(['auto', 'none', 'slit', 'front', 'back'], 'auto');
-export const armholeChoice = one(['auto', 'set-in', 'raglan'], 'auto');
+export const armholeChoice = one(['auto', 'set-in', 'raglan', 'in-one'], 'auto');
 /** How a neckline is finished: concave, so never simply turned. */
 export const neckChoice = one(['bound', 'faced', 'lined', 'band', 'flat'], 'bound');
 /** Under the chin a hood's front edges leave a gap, or meet. */
@@ -42,10 +42,12 @@ export type Hoods = {
 export type LegCount = { readonly legs: Value<typeof legsChoice> };
 export type Gussets = { readonly gusset: Value<typeof gussetChoice> };
 export type Tails = { readonly tail: Value<typeof tailChoice> };
-export type Brims = { readonly brim: 'cuff' | 'turned' };
+export type Brims = { readonly brim: 'cuff' | 'turned' | 'brim' };
 export type HatEars = { readonly hatEars: Value<typeof hatEarsChoice> };
-export type Waists = { readonly waist: Value<typeof waistChoice> };
+/** `bodice`: sewn to one, as in a romper. */
+export type Waists = { readonly waist: Value<typeof waistChoice> | 'bodice' };
 export type Trousers = { readonly trousers: 'long' | 'short' | 'elastic' | 'pyjamas' };
+export type Pants = { readonly pants: 'pants' | 'nappy' };
 export type Skirts = {
   readonly skirt: 'gathered' | 'knife' | 'box' | 'elastic' | 'a-line' | 'half-circle' | 'circle' | 'tiers';
 };

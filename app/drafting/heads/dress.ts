@@ -47,7 +47,8 @@ export const dressHead = head({
   auto: { panels: 'two', armhole: 'set-in', opening: 'none' },
   suits: {
     sleeve: (choices) => !isBand(choices),
-    armhole: (choices) => !isBand(choices) && choices.sleeve !== 'none',
+    armhole: (choices, value) =>
+      !isBand(choices) && choices.sleeve !== 'none' && (choices.sleeve !== 'puffed' || value !== 'in-one'),
     neck: (choices) => !isBand(choices),
     lining: isBand,
     // Half a circle and a halter have their own way round the neck.

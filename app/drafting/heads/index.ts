@@ -3,14 +3,19 @@
  * no seam ever lives here. How a garment is made stands in garments/, under the same name.
  */
 import { bibHead } from './bib';
+import { bonnetHead } from './bonnet';
 import { capeHead } from './cape';
 import { coatHead } from './coat';
 import { dressHead } from './dress';
+import { dungareesHead } from './dungarees';
 import { hatHead } from './hat';
 import type { Head } from './head';
 import { hoodedTopHead } from './hooded-top';
 import { nightshirtHead } from './nightshirt';
+import { pantsHead } from './pants';
+import { romperHead } from './romper';
 import { scarfHead } from './scarf';
+import { simpleTopHead } from './simple-top';
 import { skirtHead } from './skirt';
 import { sleepingBagHead } from './sleeping-bag';
 import { tankHead } from './tank';
@@ -28,14 +33,19 @@ export { type Offered, offered } from './offered';
 const listed = [
   hoodedTopHead,
   teeHead,
+  simpleTopHead,
   tankHead,
   nightshirtHead,
   dressHead,
   tubeDressHead,
   skirtHead,
   trousersHead,
+  dungareesHead,
+  romperHead,
+  pantsHead,
   coatHead,
   hatHead,
+  bonnetHead,
   capeHead,
   bibHead,
   scarfHead,

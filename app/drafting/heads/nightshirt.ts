@@ -19,6 +19,7 @@ export const nightshirtHead = head({
     hem: hemChoice,
   },
   auto: { opening: 'none', armhole: 'set-in' },
+  suits: { armhole: ({ sleeve }, value) => sleeve !== 'puffed' || value !== 'in-one' },
   needs: [
     ...needs([...yokeNeeds, ...belowNeeds.filter((id) => id !== 'hem-girth')]),
     ...quietly([...yokeQuiet, ...belowQuiet, 'hem-girth']),

@@ -18,5 +18,6 @@ export const teeHead = head({
     hem: casedHemChoice,
   },
   auto: { opening: 'none', armhole: 'set-in' },
+  suits: { armhole: ({ sleeve }, value) => sleeve !== 'puffed' || value !== 'in-one' },
   needs: [...topNeeds, ...needs(sleeveNeeds), ...quietly(sleeveQuiet)],
 });

@@ -11,6 +11,18 @@ import {
 } from './choices';
 import { head, type Looks, needs } from './head';
 
+/** What legs and a seat are measured by. */
+export const trouserNeeds = [
+  ...needs(['waist-girth', 'hip-girth', 'body-rise', 'foot-girth']),
+  ...needs(['waist-to-hem'], isTube),
+  ...needs(['thigh-girth', 'crotch-length'], (choices: LegCount, looks) => !isTube(choices, looks)),
+  ...needs(
+    ['inside-leg-length'],
+    (choices: LegCount & Trousers, looks) => !isTube(choices, looks) && choices.trousers !== 'elastic',
+  ),
+  ...needs(['waist-to-tail', 'tail-base-girth', 'tail-girth'], leavesTail),
+] as const;
+
 /** Trousers with an elastic waist: two legs, or a tube where the toy's are sewn together. */
 export const trousersHead = head({
   id: 'trousers',
@@ -28,19 +40,10 @@ export const trousersHead = head({
   // Short elastic legs end in their elastic.
   suits: { hem: ({ trousers }) => trousers !== 'elastic' },
   auto: { legs: 'two', waist: 'turned', gusset: 'none', tail: 'covered' },
-  needs: [
-    ...needs(['waist-girth', 'hip-girth', 'body-rise', 'foot-girth']),
-    ...needs(['waist-to-hem'], isTube),
-    ...needs(['thigh-girth', 'crotch-length'], (choices: LegCount, looks) => !isTube(choices, looks)),
-    ...needs(
-      ['inside-leg-length'],
-      (choices: LegCount & Trousers, looks) => !isTube(choices, looks) && choices.trousers !== 'elastic',
-    ),
-    ...needs(['waist-to-tail', 'tail-base-girth', 'tail-girth'], leavesTail),
-  ],
+  needs: trouserNeeds,
 });
 
-function isTube({ legs }: LegCount, looks?: Looks): boolean {
+export function isTube({ legs }: LegCount, looks?: Looks): boolean {
   return legs === 'tube' || (legs === 'auto' && looks?.traits.legs === 'sewn');
 }
 

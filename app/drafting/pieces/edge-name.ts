@@ -24,6 +24,7 @@ const named: Readonly<Record<string, string>> = {
   'back-raglan': 'to-back',
   'front-cap': 'to-front',
   'back-cap': 'to-back',
+  underarm: 'underarm',
   'front-underarm': 'front-underarm',
   'back-underarm': 'back-underarm',
 };

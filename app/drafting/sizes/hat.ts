@@ -14,6 +14,10 @@ const OVER_MM = 3;
 /** A cuff is so deep for the hat's girth, and never less than can be turned, mm. */
 const CUFF = 0.075;
 const LEAST_CUFF_MM = 12;
+/** A brim is so wide for the hat's girth, within what can be turned and what holds itself up, mm; it falls a little: a whole ring would stand level. */
+const BRIM = 0.12;
+const BRIM_MM = { least: 14, most: 60 } as const;
+const BRIM_FALLS = 0.7;
 /** An ear comes through a slit this much longer than half of it, at least so far below the crown; below it so much is sewn, less where a cuff closes it, mm. */
 const EAR_ROOM = 1.1;
 const BELOW_CROWN_MM = 12;
@@ -27,12 +31,25 @@ const ROOM_OVER_FLAT = 1.12;
 /** A hat by its gores: round the brim, down from the crown, the cuff, the ears' slits (0 without). */
 export const hatSizes = maker(
   [],
-  ['hatRound', 'goreCount', 'goreRound', 'goreOver', 'cuffDeep', 'earFrom', 'earLong', 'earMissing', 'flatHead'],
+  [
+    'hatRound',
+    'goreCount',
+    'goreRound',
+    'goreOver',
+    'cuffDeep',
+    'brimWide',
+    'brimOuter',
+    'earFrom',
+    'earLong',
+    'earMissing',
+    'flatHead',
+  ],
   (wearer: Wearer<HatEars & Brims>) => {
     const round = easedGirth(wearer.of('head-girth'), EASE, wearer.cloth, LEAST_EASE_MM, GORES);
     const wanted = wearer.of('over-head') / 2 + OVER_MM;
     const least = round * SHALLOWEST * ROOM_OVER_FLAT;
     const over = Math.max(wanted, least);
+    const brimWide = Math.min(Math.max(round * BRIM, BRIM_MM.least), BRIM_MM.most);
     return {
       sizes: {
         hatRound: round,
@@ -40,6 +57,8 @@ export const hatSizes = maker(
         goreRound: round,
         goreOver: over,
         cuffDeep: Math.max(round * CUFF, LEAST_CUFF_MM),
+        brimWide,
+        brimOuter: round / 2 + Math.PI * brimWide * BRIM_FALLS,
         flatHead: over - wanted,
         ...earsOf(wearer, over),
       },
@@ -50,7 +69,7 @@ export const hatSizes = maker(
 function earsOf(wearer: Wearer<HatEars & Brims>, over: Mm): Record<'earFrom' | 'earLong' | 'earMissing', Mm> {
   if (wearer.choices.hatEars !== 'open') return { earFrom: 0, earLong: 0, earMissing: 0 };
   const wanted = EAR_ROOM * Math.max(wearer.of('ear-base'), wearer.of('ear-girth') / 2);
-  const below = wearer.choices.brim === 'cuff' ? ABOVE_CUFF_MM : wearer.hem + ABOVE_BRIM_MM;
+  const below = wearer.choices.brim === 'turned' ? wearer.hem + ABOVE_BRIM_MM : ABOVE_CUFF_MM;
   const lowest = over - Math.min(below, over / 4);
   const highest = Math.min(BELOW_CROWN_MM, over / 4);
   const long = Math.min(wanted, lowest - highest, over * MOST_OF_SEAM);

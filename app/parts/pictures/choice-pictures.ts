@@ -48,6 +48,11 @@ export const choicePictures: Readonly<Record<string, Picture>> = {
   'armhole.auto': [...long, measured],
   'armhole.set-in': [...long, stitch('M25 39c4-4 4-11 1-15M47 39c-4-4-4-11-1-15')],
   'armhole.raglan': [...long, stitch('M25 39c3-4 5-8 6-12M47 39c-3-4-5-8-6-12')],
+  'armhole.in-one': [
+    cloth('M26 24c4 4 16 4 20 0l18 7-4 12-13-3q-2 1-2 5l1 15H26l1-15q0-4-2-5l-13 3-4-12z'),
+    neckHole,
+    stitch('M26 24 8 31M46 24l18 7'),
+  ],
   'hood.auto': [side, measured],
   'hood.none': long,
   'hood.two': [side, stitch('M18 58C15 20 54 8 54 34')],

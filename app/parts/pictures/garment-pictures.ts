@@ -19,6 +19,11 @@ import {
 export const garmentPictures: Readonly<Record<GarmentId, Picture>> = {
   'hooded-top': [longSleeves, trunk, hood, face, cloth('M28 42h16l3 12H25z')],
   tee: [shortSleeves, trunk, neckHole],
+  'simple-top': [
+    cloth('M27 20q9 4 18 0l21 8-4 11-15-4q-3 2-3 6l1 19H27l1-19q0-4-3-6l-15 4-4-11z'),
+    neckHole,
+    stitch('M27 20 6 28M45 20l21 8'),
+  ],
   tank: [cloth('M25 14h6q5 14 10 0h6q0 14 7 17l-2 29H20l-2-29q7-3 7-17z'), stitch('M27 15q0 14-7 18M45 15q0 14 7 18')],
   nightshirt: [
     cloth('M26 16C18 20 12 30 8 41l8 4c3-6 6-11 9-14zM46 16c8 4 14 14 18 25l-8 4c-3-6-6-11-9-14z'),
@@ -44,9 +49,31 @@ export const garmentPictures: Readonly<Record<GarmentId, Picture>> = {
     stitch('M20 21h32'),
     line('M23 16l-1 5m6-5v5m6-5v5m5-5v5m6-5v5m5-5 1 5M36 21v15'),
   ],
+  dungarees: [
+    line('M28 22C28 8 24 8 22 30M44 22C44 8 48 8 50 30'),
+    cloth('M20 30h32l4 34H41l-5-20-5 20H16z'),
+    cloth('M27 16h18v16H27z'),
+    stitch('M20 34h32M29 18h14v12'),
+  ],
+  romper: [
+    cloth('M27 10c-5 2-9 6-11 10l7 5 4-3zM45 10c5 2 9 6 11 10l-7 5-4-3z'),
+    cloth('M27 10q9 5 18 0l2 24 7 24q-8 5-14 0l-4-12-4 12q-6 5-14 0l7-24z'),
+    deep('M27 10q9-6 18 0-9 5-18 0z'),
+    stitch('M25 34h22M19 55q6 3 12 0M41 55q6 3 12 0'),
+  ],
+  pants: [
+    cloth('M14 20h44l2 12q-16 4-18 20H30q-2-16-18-20z'),
+    stitch('M14 25h44M15 36q13 4 14 14M57 36q-13 4-14 14'),
+    line('M20 20v5m6-5v5m6-5v5m8-5v5m6-5v5m6-5v5'),
+  ],
   coat: [
     cloth('M22 10C8 8 6 22 16 26L12 58q2 8 12 8h24q10 0 12-8L56 26C66 22 64 8 50 10q2 14-14 14T22 10z'),
     stitch('M20 14C14 14 12 20 20 24L16 56q2 6 8 6h24q6 0 8-6L52 24C60 20 58 14 52 14'),
+  ],
+  bonnet: [
+    cloth('M20 54C4 34 14 8 38 8c18 0 26 16 24 34l-8 12z'),
+    deep('M38 8c18 0 26 16 24 34l-8 12q2-34-16-46z'),
+    line('M20 54l8 8M54 54l-12 10M26 20l5 3m-9 5 6 2m-7 8 6-1'),
   ],
   hat: [
     cloth('M12 48C12 8 60 8 60 48z'),

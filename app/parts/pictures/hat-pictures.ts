@@ -8,6 +8,7 @@ const ears = skin('M18 30C4 18 4 6 10 4c8 2 12 12 14 20zM54 30C68 18 68 6 62 4c-
 export const hatPictures: Readonly<Record<string, Picture>> = {
   'brim.cuff': [crown, gores, deep('M10 46h52v12H10z')],
   'brim.turned': [crown, gores, stitch('M12 44q24 4 48 0')],
+  'brim.brim': [cloth('M18 44C18 8 54 8 54 44z'), deep('M6 50q30-16 60 0-30 14-60 0z'), line('M36 14v28')],
   'hatEars.auto': [crown, measured],
   'hatEars.open': [crown, gores, ears],
   'hatEars.covered': [crown, gores],

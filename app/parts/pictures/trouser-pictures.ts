@@ -20,6 +20,15 @@ export const trouserPictures: Readonly<Record<string, Picture>> = {
     ...casing,
     line('M22 26l-4 32m9-32-3 34M50 26l4 32m-9-32 3 34'),
   ],
+  'pants.pants': [
+    cloth('M14 20h44l2 12q-16 4-18 20H30q-2-16-18-20z'),
+    stitch('M14 25h44M15 36q13 4 14 14M57 36q-13 4-14 14'),
+  ],
+  'pants.nappy': [
+    cloth('M20 22h32l2 10q-12 4-12 22H30q0-18-12-22z'),
+    deep('M10 18h20v12H10zM42 18h20v12H42z'),
+    stitch('M27 19v10M45 19v10'),
+  ],
   'legs.auto': [long, measured],
   'legs.two': [long, stitch('M36 14v22')],
   'legs.tube': [tube, stitch('M36 14v46')],
@@ -30,6 +39,7 @@ export const trouserPictures: Readonly<Record<string, Picture>> = {
     deep('M12 26q24 0 48-12v12q-24 12-48 12z'),
     stitch('M12 37q24 0 48-12'),
   ],
+  'waist.bodice': [cloth('M20 8h32v24H20z'), cloth('M12 32h48v28H12z'), stitch('M14 32h44')],
   'gusset.auto': [seat, measured],
   'gusset.diamond': [seat, deep('M36 40l10 10-10 10-10-10z'), stitch('M36 14v26')],
   'gusset.none': [seat, stitch('M36 14v46')],

@@ -35,6 +35,7 @@ const expected: Readonly<Record<string, (choices: Choices) => number>> = {
   // Hem, face and two wrists; opened in front hem and face are one, opened behind the hem and the crown's opening are.
   'hooded-top': (choices) => ARMS + (choices.opening === 'front' ? 1 : 2) + ears(choices),
   tee: top,
+  'simple-top': top,
   tank: top,
   nightshirt: top,
   dress,
@@ -43,11 +44,19 @@ const expected: Readonly<Record<string, (choices: Choices) => number>> = {
   // Neck with its armholes, and hem.
   'tube-dress': () => 2,
   trousers,
+  // Arms, neck with the opening that ends in the seat, hems, and a hole for a tail.
+  romper: (choices) => trousers(choices) + ARMS,
+  // The bib is stitched on.
+  dungarees: trousers,
+  // Waist and legs; a nappy, open at its sides, is one. A tube is waist and hem.
+  pants: ({ pants, legs, tail }) => (legs === 'tube' ? 2 : pants === 'nappy' ? 1 : 3) + (tail === 'open' ? 1 : 0),
   // Neck, fronts and hem are one; under a hood so are they and the face.
   cape: (choices) => 1 + ears(choices),
   bib: () => GAP,
   coat: () => GAP,
   scarf: () => 1,
+  // The edge round face and neck is one; slits for ears are cut once their facings are on.
+  bonnet: () => 1,
   // The brim, and an ear on either side.
   hat: ({ hatEars }) => (hatEars === 'open' ? 3 : 1),
   'sleeping-bag': () => 1,

@@ -8,7 +8,7 @@ const EACH = (3 * Math.PI) / 180;
 const SHOWN: readonly string[] = ['hem', 'casing', 'edge'];
 /** Here pieces meet at an angle by design: chins, the ends of collars, bindings and slits, gathers, the points of a gusset. */
 const CORNERED =
-  /^(hood-neck-.*|chin|collar-.*|bib-.*|bag-.*|lining-.*|facing-neck|.*binding.*|waist.*|tier-.*|cuff-band.*|back-casing|(lining-)?slit|gusset-.*)$/;
+  /^(hood-neck-.*|chin|collar-.*|bib-.*|bag-.*|lining-.*|facing-neck|.*binding.*|waist.*|tier-.*|cuff-band.*|back-casing|((lining|tail)-)?slit|gusset-.*)$/;
 const SAME_ALLOWANCE_MM = 0.01;
 
 /** Points inside the garment that do not lie flat, and shown edges that cross a seam with a corner or a jump in their turning. */

@@ -1,5 +1,5 @@
 import type { Mm } from '../../../body';
-import { bodice } from '../../blocks/bodice';
+import { bodice, type Cut } from '../../blocks/bodice';
 import { isOpen } from '../../heads/choices';
 import { type Look, sumOf } from '../../rows/names';
 import { type Part, part } from '../../rows/part';
@@ -10,13 +10,13 @@ import { finishedChest } from '../../sizes/dart';
 import { elasticFor } from '../../sizes/fastening';
 import type { Sizes, SizesOf } from '../../sizes/maker';
 import { neckSizes } from '../../sizes/neck';
-import { PAST_CENTRE_MM } from '../../sizes/scale';
-import { drawnGirth, drawnTrunk } from '../../sizes/trunk';
+import { drawnGirth } from '../../sizes/trunk';
 import { bagged, turnGap } from './bag';
-import { darted, dartFeed, dartSeam } from './dart';
+import { bodiceFeed, sleeveFeed } from './bodice-feed';
+import { darted, dartSeam } from './dart';
 import { hemRole } from './hem';
 import { scrapNeck } from './thick';
-import { halfNeckline, type NeckEdge, type Side, type Sides, type Top, type TopChoices } from './top';
+import { type Arm, halfNeckline, type NeckEdge, type Side, type Sides, type Top, type TopChoices } from './top';
 import { trunkFit } from './trunk-fit';
 
 export type BodiceGives = {
@@ -35,30 +35,14 @@ type Names<C extends object> = {
   readonly edge: BodiceGives['edge'];
 };
 
-type Trunked = { readonly sizes: Parameters<typeof drawnTrunk>[0] };
-
-/** What a front or back takes from the finished sizes; a lining, which has no pocket, the same. */
-export function bodiceFeed(side: Side, open: boolean, slit: Side) {
-  return {
-    neckDrop: `${side}NeckDrop`,
-    chestHalf: ({ sizes }: Trunked) => drawnTrunk(sizes)[side].chest,
-    tummyHalf: ({ sizes }: Trunked) => drawnTrunk(sizes)[side].tummy,
-    hemHalf: ({ sizes }: Trunked) => drawnTrunk(sizes)[side].hem,
-    sideGather: `${side}Gather`,
-    centreLength: `${side}Length`,
-    neckShare: `${side}NeckKept`,
-    slitLength: side === slit && !open ? (look: Pick<Look, 'slit'>) => look.slit : null,
-    past: open ? ({ wearer }: Pick<Look, 'wearer'>) => PAST_CENTRE_MM[wearer.scale] : null,
-    ...(side === 'front' ? dartFeed : {}),
-  } as const;
-}
-
 /** What other parts of the garment ask of its bodice, by their own sizes. */
 type Asked<S extends string> = {
   /** How much farther down an opening goes than the bodice. */
   readonly below?: (sizes: Sizes<S>) => Mm;
   /** Its hem is let down and swings. */
   readonly swings?: true;
+  /** Put on feet first through its open back: no head has to pass. */
+  readonly steppedInto?: true;
   /** Half of what a hood leaves free of the front neckline; 0: nothing. */
   readonly chin?: (sizes: Sizes<S>) => Mm;
 };
@@ -67,19 +51,20 @@ function row<C extends TopChoices, S extends string>(
   top: Top<C>,
   { chin }: Asked<S>,
   side: Side,
-  arm: 'set-in' | 'raglan',
+  cut: Cut,
   open: boolean,
 ) {
   const { waisted, lined, pocket } = top;
   const isBagged = bagged(top);
   const place = side === 'front' ? pocket : undefined;
   const placed = (look: Look<Names<C>>) => place?.(look.choices, look.wearer) ?? null;
-  return piece<Names<C>>()(side, bodice(arm), {
+  return piece<Names<C>>()(side, bodice(cut), {
     copies: open ? 2 : 1,
     mirrored: open,
     onFold: !open,
     sizes: {
       ...bodiceFeed(side, open, top.slit),
+      ...(cut === 'in-one' ? sleeveFeed : {}),
       chinGap: side === 'front' ? (look) => freeUnder(chin, look.sizes) : null,
       turnGap: turnGap(top, side),
       pocketHand: (look) => placed(look)?.hand ?? null,
@@ -91,6 +76,8 @@ function row<C extends TopChoices, S extends string>(
       neckline: 'seam',
       shoulder: 'seam',
       armhole: 'seam',
+      cuff: hemRole(choices),
+      underarm: 'seam',
       side: 'seam',
       hem: waisted || isBagged(choices) ? 'seam' : hemRole(choices),
       'neck-end': lined(choices) ? 'seam' : 'neckline',
@@ -100,9 +87,11 @@ function row<C extends TopChoices, S extends string>(
     }),
     cuts: ['slit'],
     ...(side === 'back' ? { back: true as const } : {}),
-    when: (choices) => isOpen(side)(choices) === open && (top.arm(choices) === 'raglan') === (arm === 'raglan'),
+    when: (choices) => isOpen(side)(choices) === open && cutFor(top.arm(choices)) === cut,
   });
 }
+
+const cutFor = (arm: Arm): Cut => (arm === 'bare' ? 'set-in' : arm);
 
 function freeUnder<S extends string>(chin: Asked<S>['chin'], sizes: object): Mm | null {
   return chin?.(sizes as Sizes<S>) || null;
@@ -114,7 +103,7 @@ export function bodicePart<C extends TopChoices, S extends string = never>(
   asked: Asked<S> = {},
 ): Part<Takes<C, S>, BodiceGives> {
   const { arm, lined, waisted, neckEndBound, neckBanded } = top;
-  const { below, chin, swings } = asked;
+  const { below, chin, swings, steppedInto } = asked;
   /** With front or back open all the way, everything opens from the neck to the hem, and what opens below it. */
   const opened = (sizes: Sizes<'frontLength' | 'frontNeckDrop'>) =>
     2 * (sizes.frontLength - sizes.frontNeckDrop + (below?.(sizes as unknown as Sizes<S>) ?? 0));
@@ -128,34 +117,36 @@ export function bodicePart<C extends TopChoices, S extends string = never>(
   const rows = part<Takes<C>, BodiceGives>({
     sizes: [neckSizes, bodiceSizes, ...(waisted ? [] : [fullestSizes])],
     centre: [{ length: ({ frontLength, frontNeckDrop }) => frontLength - frontNeckDrop }],
-    passages: [
-      {
-        measure: 'head-girth',
-        through: 'hem',
-        gives: (sizes) => drawnGirth(sizes, 'hem'),
-        drawn: ({ sizes }) => drawnGirth(sizes, 'hem'),
-        opened,
-        when: hasHem,
-      },
-      {
-        measure: 'head-girth',
-        through: 'chest',
-        gives: finishedChest,
-        drawn: ({ sizes }) => finishedChest(sizes),
-        opened,
-      },
-      {
-        measure: 'head-girth',
-        through: 'neck',
-        gives: ({ neck }, { choices, cloth }) => neck * (neckBanded?.(choices) ? bandOpening(cloth) : 1),
-        drawn: (look) => finishedNeck(look) * (neckBanded?.(look.choices) ? bandOpening(look.wearer.cloth) : 1),
-        opened,
-        slit: true,
-        seamed: true,
-      },
-    ],
+    passages: steppedInto
+      ? []
+      : [
+          {
+            measure: 'head-girth',
+            through: 'hem',
+            gives: (sizes) => drawnGirth(sizes, 'hem'),
+            drawn: ({ sizes }) => drawnGirth(sizes, 'hem'),
+            opened,
+            when: hasHem,
+          },
+          {
+            measure: 'head-girth',
+            through: 'chest',
+            gives: finishedChest,
+            drawn: ({ sizes }) => finishedChest(sizes),
+            opened,
+          },
+          {
+            measure: 'head-girth',
+            through: 'neck',
+            gives: ({ neck }, { choices, cloth }) => neck * (neckBanded?.(choices) ? bandOpening(cloth) : 1),
+            drawn: (look) => finishedNeck(look) * (neckBanded?.(look.choices) ? bandOpening(look.wearer.cloth) : 1),
+            opened,
+            slit: true,
+            seamed: true,
+          },
+        ],
     pieces: (['front', 'back'] as const).flatMap((side) =>
-      (['set-in', 'raglan'] as const).flatMap((cut) => [
+      (['set-in', 'raglan', 'in-one'] as const).flatMap((cut) => [
         row(top, asked, side, cut, false),
         row(top, asked, side, cut, true),
       ]),
@@ -167,15 +158,17 @@ export function bodicePart<C extends TopChoices, S extends string = never>(
         sewn: 2,
         first: [{ piece: 'back', edge: 'shoulder' }],
         second: [{ piece: 'front', edge: 'shoulder' }],
-        when: (choices) => arm(choices) !== 'raglan',
+        when: (choices) => arm(choices) === 'set-in' || arm(choices) === 'bare',
       },
-      {
+      ...[false, true].map((runsOn) => ({
         name: 'side',
-        sewn: 2,
-        first: [{ piece: 'back', edge: 'side' }],
-        second: [{ piece: 'front', edge: 'side' }],
-        longer: 'gathered',
-      },
+        sewn: 2 as const,
+        first: [{ piece: 'back' as const, edge: 'side' as const }],
+        second: [{ piece: 'front' as const, edge: 'side' as const }],
+        longer: 'gathered' as const,
+        ...(runsOn ? { from: 'underarm' } : {}),
+        when: (choices: C) => (arm(choices) === 'in-one') === runsOn,
+      })),
       {
         name: 'hem',
         sewn: 2,

@@ -1,49 +1,57 @@
+import type { Mm } from '../../../body';
 import { gusset } from '../../blocks/gusset';
-import { leg } from '../../blocks/leg';
+import { type bibPlace, leg } from '../../blocks/leg';
 import { legTube } from '../../blocks/leg-tube';
-import type { Gussets, Hems, LegCount, Tails, Trousers, Waists } from '../../heads/choices';
 import type { Look } from '../../rows/names';
 import { part } from '../../rows/part';
-import { type EdgesOf, piece } from '../../rows/piece-row';
+import { piece } from '../../rows/piece-row';
 import { LEAST_EASE_MM } from '../../sizes/ease';
 import { elasticFor } from '../../sizes/fastening';
-import type { SizesOf } from '../../sizes/maker';
+import type { Sizes } from '../../sizes/maker';
 import { trouserSizes } from '../../sizes/trousers';
 import { hemRole } from './hem';
+import {
+  hasGusset,
+  hasLegs,
+  isDrawnIn,
+  isHung,
+  isTube,
+  type LegChoices,
+  type LegGives,
+  type LegNames,
+  leavesTail,
+  STEEPEST_TURNED,
+} from './leg-names';
+import { legNotes } from './leg-notes';
 
-export type LegChoices = Trousers & LegCount & Gussets & Tails & Waists & Hems;
-export type LegGives = {
-  readonly size: SizesOf<typeof trouserSizes>;
-  readonly edge: EdgesOf<'leg', typeof leg | typeof legTube> | EdgesOf<'gusset', typeof gusset>;
+type Names = LegNames;
+
+/** What a bib's part makes, in a garment that has one. */
+const ofBib =
+  (name: (typeof bibPlace)[number]) =>
+  ({ sizes }: { readonly sizes: object }): Mm | null =>
+    name in sizes ? (sizes as Sizes<typeof name>)[name] : null;
+const bibbed = {
+  bibHalf: ofBib('bibHalf'),
+  bibBelow: ofBib('bibBelow'),
+  strapWidth: ofBib('strapWidth'),
+  strapFrom: ofBib('strapFrom'),
 };
-type Names = LegGives & { readonly choices: LegChoices };
 
-export const hasLegs = ({ legs }: LegCount) => legs !== 'tube';
-const isTube = ({ legs }: LegCount) => legs === 'tube';
-const hasGusset = ({ legs, gusset: chosen }: LegCount & Gussets) => legs !== 'tube' && chosen === 'diamond';
-const leavesTail = ({ tail }: Tails) => tail === 'open';
-const isDrawnIn = ({ hem }: Hems) => hem === 'casing';
-
-/** A leg this much wider than the thigh asks for is said to be wide. */
-const WIDE_TOP = 1.35;
-/** And a hem so much wider than the top. */
-const WIDE_HEM = 1.05;
-/** So low may a crotch hang before it is said, and so much of it be a gusset, mm and share. */
-const HANGS_MM = 6;
-const MOST_GUSSET = 0.25;
-/** A back that rises more than this, of the width it rises over, makes the waist too steep to be turned. */
-const STEEPEST_TURNED = 0.16;
-/** A tail's slit shorter than it should be by this much is said, mm. */
-const MISSING_MM = 1;
+/** What a romper makes. */
+const opened = (sizes: object): Mm => (sizes as Sizes<'legOpen'>).legOpen;
 
 const tailed = {
+  legOpen: ({ sizes, choices }: Look<Names>) => (isHung(choices) ? opened(sizes) : null),
+  ...bibbed,
   tailAbove: ({ sizes, choices }: Look<Names>) => (leavesTail(choices) ? sizes.tailAbove : null),
   tailLong: ({ sizes, choices }: Look<Names>) => (leavesTail(choices) ? sizes.tailLong : null),
 } as const;
 
 const roles = (choices: LegChoices) =>
   ({
-    waist: choices.waist === 'faced' ? 'seam' : 'casing',
+    waist: choices.waist === 'faced' || isHung(choices) ? 'seam' : 'casing',
+    opening: 'opening',
     tail: 'opening',
     hem: hemRole(choices),
   }) as const;
@@ -55,7 +63,7 @@ const self = (edge: 'front-crotch' | 'back-crotch' | 'back-above') =>
 export const legsPart = part<{ choices: LegChoices; size: never; edge: never }, LegGives>({
   sizes: [trouserSizes],
   passages: [
-    { measure: 'hip-girth', through: 'waist', gives: ({ hip }) => hip },
+    { measure: 'hip-girth', through: 'waist', gives: ({ hip }) => hip, when: (choices) => !isHung(choices) },
     { measure: 'foot-girth', through: 'leg-top', gives: ({ legTop }) => legTop, when: hasLegs },
     { measure: 'foot-girth', through: 'leg-hem', gives: ({ legHem }) => legHem, when: hasLegs },
   ],
@@ -157,50 +165,10 @@ export const legsPart = part<{ choices: LegChoices; size: never; edge: never }, 
       when: ({ sizes: { legRaised, legHalfHip } }) => legRaised > STEEPEST_TURNED * legHalfHip,
     },
   ],
-  notes: [
-    {
-      code: 'waist-steep',
-      measures: ['body-rise', 'crotch-length'],
-      told: ({ sizes: { legRaised, legHalfHip }, choices }) =>
-        choices.waist === 'turned' && legRaised > STEEPEST_TURNED * legHalfHip ? { raised: legRaised } : null,
-    },
-    {
-      code: 'leg-wide',
-      measures: ['thigh-girth', 'hip-girth'],
-      told: ({ sizes: { legTop, legLeast } }) =>
-        legTop > WIDE_TOP * legLeast ? { top: legTop, thigh: legLeast } : null,
-      when: hasLegs,
-    },
-    {
-      code: 'feet-over-legs',
-      measures: ['foot-girth', 'thigh-girth'],
-      told: ({ sizes: { legHem, legTop } }) => (legHem > WIDE_HEM * legTop ? { hem: legHem, top: legTop } : null),
-      when: hasLegs,
-    },
-    {
-      code: 'crotch-hangs',
-      measures: ['crotch-length', 'body-rise'],
-      told: ({ sizes: { crotchHangs } }) => (crotchHangs > HANGS_MM ? { by: crotchHangs } : null),
-      when: hasLegs,
-    },
-    {
-      code: 'crotch-off-gusset',
-      measures: ['crotch-length', 'body-rise'],
-      told: ({ sizes: { gussetLength, crotchSeam } }) =>
-        gussetLength > MOST_GUSSET * crotchSeam ? { gusset: gussetLength, seam: crotchSeam } : null,
-      when: hasGusset,
-    },
-    {
-      code: 'tail-slit-short',
-      measures: ['tail-girth', 'tail-base-girth', 'waist-to-tail'],
-      told: ({ sizes: { tailMissing, tailLong } }) =>
-        tailMissing > MISSING_MM ? { by: tailMissing, slit: tailLong } : null,
-      when: leavesTail,
-    },
-  ],
+  notes: legNotes,
   fit: [
     { place: 'hip', measure: 'hip-girth', garment: ({ sizes }) => sizes.hip },
-    { place: 'waist', measure: 'waist-girth', garment: ({ sizes }) => sizes.hip },
+    { place: 'waist', measure: 'waist-girth', garment: ({ sizes }) => sizes.hip, when: (choices) => !isHung(choices) },
     { place: 'thigh', measure: 'thigh-girth', garment: ({ sizes }) => sizes.legTop, when: hasLegs },
     {
       place: 'leg-hem',

@@ -4,7 +4,8 @@ import type { RefTo } from '../../rows/names';
 import { only, part } from '../../rows/part';
 import { type EdgesOf, piece } from '../../rows/piece-row';
 import { bagged, gapSide, isShut, turnGap } from './bag';
-import { type BodiceGives, bodiceFeed } from './bodice';
+import type { BodiceGives } from './bodice';
+import { bodiceFeed } from './bodice-feed';
 import { dartSeam } from './dart';
 import { type NeckEdge, type Side, type Sides, type Top, type TopChoices, wholeHalfNeckline } from './top';
 import { twin } from './twin';
@@ -37,7 +38,7 @@ function row<C extends TopChoices>(top: Top<C>, side: Side, open: boolean) {
     roles: () => ({ gap: 'seam', 'hem-end': top.waisted ? 'opening' : 'seam', centre: open ? 'seam' : 'fold' }),
     cuts: ['slit'],
     ...(side === 'back' ? { back: true as const } : {}),
-    when: (choices) => isOpen(side)(choices) === open && top.arm(choices) !== 'raglan',
+    when: (choices) => isOpen(side)(choices) === open && (top.arm(choices) === 'set-in' || top.arm(choices) === 'bare'),
   });
 }
 

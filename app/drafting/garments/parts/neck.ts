@@ -84,7 +84,10 @@ function facedPart<C extends TopChoices>(top: Top<C>) {
   });
 }
 
-/** A bound, faced, lined or collared neckline. A raglan's is bound where another was asked for inside: its neck has four pieces. */
+/**
+ * A bound, faced, lined or collared neckline. A raglan's is bound where another was asked for inside: its neck has four pieces; so
+ * is one with its sleeves cut in one instead of lined.
+ */
 export function neckParts<C extends TopChoices & Necks>(top: Top<C>) {
   const { slit, arm } = top;
   return [
@@ -110,7 +113,9 @@ export function neckParts<C extends TopChoices & Necks>(top: Top<C>) {
         check: [],
         when: ({ choices, sizes }) =>
           // Every part beside this one asks for the top's own choices too.
-          arm(choices as C) === 'raglan' || (from === 'faced' && sizes.shoulder < NARROWEST_FACING_MM),
+          arm(choices as C) === 'raglan' ||
+          (from === 'lined' && arm(choices as C) === 'in-one') ||
+          (from === 'faced' && sizes.shoulder < NARROWEST_FACING_MM),
       })),
     }),
   ] as const;

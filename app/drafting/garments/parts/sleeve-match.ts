@@ -23,6 +23,9 @@ type Knob = Turn<SleeveNames>;
 
 export const isRaglan = (choices: Sleeves) => armOf(choices) === 'raglan';
 export const hasSleeve = (choices: Sleeves) => armOf(choices) !== 'bare';
+export const isInOne = (choices: Sleeves) => armOf(choices) === 'in-one';
+/** Sleeves that are pieces of their own. */
+export const hasOwnSleeve = (choices: Sleeves) => hasSleeve(choices) && !isInOne(choices);
 export const setIn = (choices: Sleeves) => armOf(choices) === 'set-in';
 export const isPuffed = (choices: Pick<Sleeves, 'sleeve'>) => choices.sleeve === 'puffed';
 /** How much fuller than its armhole a puffed cap is gathered in (common practice, no source). */

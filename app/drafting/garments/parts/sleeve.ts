@@ -4,17 +4,21 @@ import { sleeve } from '../../blocks/sleeve';
 import type { Hems, Sleeves } from '../../heads/choices';
 import { part } from '../../rows/part';
 import { type EdgesOf, piece } from '../../rows/piece-row';
+import { inOneSizes } from '../../sizes/in-one';
 import type { Sizes, SizesOf } from '../../sizes/maker';
 import { BINDING_MM } from '../../sizes/scale';
-import { LEAST_INSET_MM, LEAST_SHOULDER_MM } from '../../sizes/shoulder';
 import { sleeveSizes } from '../../sizes/sleeve';
 import { isCutAslant, STRIP_WIDTHS } from './binding';
 import { hemRole } from './hem';
+import { type InOneTakes, inOneSeams } from './in-one';
+import { sleeveInstead } from './sleeve-instead';
 import {
   type Armholes,
   armhole,
   type Bodiced,
+  hasOwnSleeve,
   hasSleeve,
+  isInOne,
   isPuffed,
   isRaglan,
   type SleeveNames,
@@ -24,11 +28,19 @@ import {
 import { thickness, thinBinding } from './thick';
 
 type Gives = {
-  readonly size: SizesOf<typeof sleeveSizes>;
+  readonly size: SizesOf<typeof sleeveSizes> | SizesOf<typeof inOneSizes>;
   readonly edge: EdgesOf<'sleeve', typeof sleeve | typeof raglanSleeve> | EdgesOf<'cuff-band', typeof flare>;
 };
-type Takes = { readonly choices: Sleeves & Hems; readonly size: Bodiced; readonly edge: Armholes };
-type Names = Omit<SleeveNames, 'choices'> & Pick<Takes, 'choices'>;
+type Takes = {
+  readonly choices: Sleeves & Hems;
+  readonly size: Bodiced | InOneTakes['size'];
+  readonly edge: Armholes | InOneTakes['edge'];
+};
+type Names = {
+  readonly choices: Takes['choices'];
+  readonly size: SleeveNames['size'] | Takes['size'] | Gives['size'];
+  readonly edge: SleeveNames['edge'] | Takes['edge'] | Gives['edge'];
+};
 
 const pair = { copies: 2, mirrored: true, onFold: false } as const;
 
@@ -86,15 +98,19 @@ const pieces = [
   }),
 ];
 
-/** Sleeves set into an armhole, or raglan ones where there is no shoulder to set them in. */
+/** Sleeves set into an armhole, cut in one with front and back, or raglan ones where there is no shoulder to set them in. */
 export const sleevePart = part<Takes, Gives>({
-  sizes: [{ ...sleeveSizes, when: hasSleeve }],
+  sizes: [
+    { ...sleeveSizes, when: hasSleeve },
+    { ...inOneSizes, when: isInOne },
+  ],
   passages: [
     { measure: 'paw-girth', through: 'cuff', gives: finishedCuff, when: hasSleeve },
     { measure: 'upper-arm-girth', through: 'cuff', gives: finishedCuff, when: endsOnArm },
   ],
   pieces,
   seams: [
+    ...inOneSeams.map((seam) => ({ ...seam, when: isInOne })),
     {
       name: 'armhole',
       sewn: 2,
@@ -132,7 +148,7 @@ export const sleevePart = part<Takes, Gives>({
       after: ({ sleeve }) => (sleeve === 'short' ? ['cuff'] : []),
       first: [{ piece: 'sleeve', edge: 'back-underarm' }],
       second: [{ piece: 'sleeve', edge: 'front-underarm', back: true }],
-      when: hasSleeve,
+      when: hasOwnSleeve,
     },
     {
       name: 'cuff',
@@ -140,7 +156,7 @@ export const sleevePart = part<Takes, Gives>({
       kind: 'folded',
       first: [{ piece: 'sleeve', edge: 'cuff' }],
       second: [],
-      when: (choices) => hasSleeve(choices) && !isPuffed(choices),
+      when: (choices) => hasOwnSleeve(choices) && !isPuffed(choices),
     },
     {
       name: 'cuff-band-end',
@@ -173,35 +189,11 @@ export const sleevePart = part<Takes, Gives>({
     { code: 'too-thick-to-puff', measures: [], told: thickness, when: isPuffed },
     { ...thinBinding, when: isPuffed },
   ],
-  instead: [
-    {
-      choice: 'sleeve',
-      from: 'puffed',
-      to: 'short',
-      code: 'short-instead',
-      check: [],
-      when: (look) => isRaglan(look.choices),
-    },
-    {
-      choice: 'armhole',
-      from: 'set-in',
-      to: 'raglan',
-      code: 'raglan-instead',
-      check: ['shoulder-length', 'armhole-depth', 'upper-arm-girth'],
-      when: (look, failed) => setIn(look.choices) && (failed === 'sleeve' || failed === 'arm-root'),
-    },
-    // It can be set into so small a shoulder, hard though it is to sew: where she asked for it, it is.
-    {
-      choice: 'armhole',
-      from: 'set-in',
-      to: 'raglan',
-      code: 'raglan-instead',
-      check: ['shoulder-length', 'armhole-depth', 'upper-arm-girth'],
-      when: ({ choices, sizes }) =>
-        setIn(choices) && (sizes.inset < LEAST_INSET_MM - 0.01 || sizes.shoulder < LEAST_SHOULDER_MM),
-      onlyAuto: true,
-    },
+  unsuited: [
+    // Gathered into an armhole, or not at all.
+    { choice: 'armhole', from: 'in-one', to: 'set-in', when: (_, { sleeve: kind }) => kind === 'puffed' },
   ],
+  instead: sleeveInstead,
   fit: [
     { place: 'bicep', measure: 'upper-arm-girth', garment: ({ sizes }) => sizes.bicep, when: hasSleeve },
     {

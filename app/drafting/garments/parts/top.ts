@@ -13,8 +13,8 @@ export type NeckEdge =
   | Extract<EdgesOf<'sleeve', typeof raglanSleeve>, 'sleeve.neck'>;
 export type NeckRef = RefTo<NeckEdge>;
 
-/** How the arm comes to it: `bare` without a sleeve. */
-export type Arm = 'bare' | 'set-in' | 'raglan';
+/** How the arm comes to it: `bare` without a sleeve, `in-one` where the sleeve is cut in one with it. */
+export type Arm = 'bare' | 'set-in' | 'raglan' | 'in-one';
 
 /** What the parts of a top are told of their garment. */
 export type Top<C extends object> = {
@@ -39,8 +39,10 @@ export type PocketPlace = { readonly hand: Mm; readonly from: Mm; readonly besid
 /** What every top lets its maker choose. */
 export type TopChoices = Opens & Hems;
 
-export const armOf = ({ sleeve, armhole }: Sleeves): Arm =>
-  sleeve === 'none' ? 'bare' : armhole === 'raglan' ? 'raglan' : 'set-in';
+export const armOf = ({ sleeve, armhole }: Sleeves): Arm => {
+  if (sleeve === 'none') return 'bare';
+  return armhole === 'raglan' || armhole === 'in-one' ? armhole : 'set-in';
+};
 
 /** Half the neckline from centre front to centre back, as a collar or hood meets it. */
 export const halfNeckline =

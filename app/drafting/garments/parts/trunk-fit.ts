@@ -22,7 +22,10 @@ export function trunkFit(hasHem: () => boolean, swings: true | undefined): reado
       measure: 'chest-girth',
       garment: ({ sizes }) => finishedChest(sizes),
       asked: eased('chest-girth'),
-      because: ({ sizes }) => (drawnGirth(sizes, 'chest') > sizes.chest + ROUNDED_MM ? 'lean' : 'chest'),
+      because: ({ sizes }) => {
+        if ('armLower' in sizes) return 'in-one';
+        return drawnGirth(sizes, 'chest') > sizes.chest + ROUNDED_MM ? 'lean' : 'chest';
+      },
     },
     {
       place: 'tummy',

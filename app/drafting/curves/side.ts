@@ -1,5 +1,5 @@
+import type { Mm } from '../../body';
 import { brent, cubic, type Path, type Point, pathLength, point } from '../geometry';
-import type { Fed } from './block';
 
 const SOLVED_MM = 1e-5;
 export const sideSizes = ['sideLevel', 'armholeDepth', 'tummyHalf', 'hemHalf', 'fullest', 'sideGather'] as const;
@@ -8,7 +8,7 @@ export const sideSizes = ['sideLevel', 'armholeDepth', 'tummyHalf', 'hemHalf', '
  * The side seam, from the underarm out past the tummy to the hem, bending one way only. Its length is what the side
  * level leaves below the armhole, plus what is gathered in: so front and back match whatever their widths.
  */
-export function sideSeam(underarm: Point, s: Fed<(typeof sideSizes)[number]>): Path {
+export function sideSeam(underarm: Point, s: Readonly<Record<(typeof sideSizes)[number], Mm>>): Path {
   const { sideLevel, armholeDepth, tummyHalf, hemHalf, fullest, sideGather } = s;
   const length = Math.max(sideLevel - armholeDepth, 1) + sideGather;
   const across = hemHalf - underarm.x;

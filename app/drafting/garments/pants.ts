@@ -1,0 +1,185 @@
+import { flare } from '../blocks/flare';
+import { pants as pantsBlock } from '../blocks/pants';
+import { slitFacing } from '../blocks/slit-facing';
+import { pantsHead } from '../heads/pants';
+import { assemble } from '../rows/garment';
+import type { RefTo } from '../rows/names';
+import { part } from '../rows/part';
+import { piece } from '../rows/piece-row';
+import { elasticFor } from '../sizes/fastening';
+import { pantsSizes } from '../sizes/pants';
+import { legCasingPart } from './parts/leg-casing';
+import {
+  type PantsChoices as Choices,
+  type PantsGives as Gives,
+  hasLegs,
+  isNappy,
+  isSewn,
+  isTube,
+  leavesTail,
+} from './parts/pants-names';
+
+type Names = Gives & { readonly choices: Choices };
+type Ref = RefTo<Gives['edge']>;
+
+/** A tail's slit is faced from so far above it, mm. */
+const FACING_ABOVE_MM = 15;
+/** So low may it hang before it is said, and so much may a slit lack, mm. */
+const HANGS_MM = 6;
+const MISSING_MM = 1;
+
+const panels = (edge: 'top' | 'side' | 'bottom'): Ref[] => [{ piece: 'pants-tube', edge, times: 2 }];
+const turned = (edge: 'front-side' | 'back-side' | 'front-waist' | 'back-waist', name: string) => ({
+  name,
+  sewn: 2 as const,
+  kind: 'folded' as const,
+  first: [{ piece: 'pants' as const, edge }],
+  second: [],
+  when: isNappy,
+});
+
+export const pants = assemble(pantsHead, [
+  part<{ choices: Choices; size: never; edge: never }, Gives>({
+    sizes: [pantsSizes],
+    passages: [
+      { measure: 'hip-girth', through: 'waist', gives: ({ hip }) => hip, when: (choices) => !isNappy(choices) },
+      { measure: 'foot-girth', through: 'leg-top', gives: ({ pantsLeg }) => pantsLeg, when: isSewn },
+    ],
+    pieces: [
+      piece<Names>()('pants', pantsBlock, {
+        copies: 1,
+        mirrored: false,
+        onFold: true,
+        sizes: {
+          tailAbove: ({ sizes, choices }) => (leavesTail(choices) ? sizes.tailAbove : null),
+          tailLong: ({ sizes, choices }) => (leavesTail(choices) ? sizes.tailLong : null),
+        },
+        roles: (choices) => {
+          const [waist, side] = isNappy(choices) ? (['hem', 'closure'] as const) : (['casing', 'seam'] as const);
+          return { 'front-waist': waist, 'front-side': side, 'back-side': side, 'back-waist': waist, centre: 'fold' };
+        },
+        cuts: ['tail'],
+        when: hasLegs,
+      }),
+      piece<Names>()('pants-tube', flare, {
+        copies: 2,
+        mirrored: false,
+        onFold: true,
+        sizes: { flareTop: 'pantsFront', flareBottom: 'pantsFront', flareHeight: 'tubeLength' },
+        roles: () => ({ top: 'casing', side: 'seam', bottom: 'casing', centre: 'fold' }),
+        when: isTube,
+      }),
+      piece<Names>()('tail-facing', slitFacing, {
+        copies: 1,
+        mirrored: false,
+        onFold: true,
+        sizes: { slitLength: 'tailLong', slitAbove: FACING_ABOVE_MM },
+        roles: () => ({ top: 'edge', side: 'edge', bottom: 'edge', centre: 'fold' }),
+        cuts: ['slit'],
+        when: leavesTail,
+      }),
+    ],
+    seams: [
+      {
+        name: 'pants-side',
+        sewn: 2,
+        first: [{ piece: 'pants', edge: 'front-side' }],
+        second: [{ piece: 'pants', edge: 'back-side', back: true }],
+        when: isSewn,
+      },
+      { name: 'pants-side', sewn: 1, first: panels('side'), second: panels('side'), when: isTube },
+      turned('front-side', 'nappy-front'),
+      turned('back-side', 'nappy-back'),
+      turned('front-waist', 'nappy-waist-front'),
+      turned('back-waist', 'nappy-waist-back'),
+      {
+        name: 'waist-casing',
+        sewn: 2,
+        kind: 'folded',
+        first: [
+          { piece: 'pants', edge: 'front-waist' },
+          { piece: 'pants', edge: 'back-waist' },
+        ],
+        second: [],
+        when: isSewn,
+      },
+      { name: 'waist-casing', sewn: 2, kind: 'folded', first: panels('top'), second: [], when: isTube },
+      { name: 'pants-hem', sewn: 2, kind: 'folded', first: panels('bottom'), second: [], when: isTube },
+      {
+        name: 'tail-slit',
+        sewn: 1,
+        kind: 'laid',
+        first: [{ piece: 'pants', edge: 'tail', times: 2 }],
+        second: [{ piece: 'tail-facing', edge: 'slit', times: 2 }],
+        when: leavesTail,
+      },
+    ],
+    unsuited: [
+      { choice: 'legs', from: 'auto', to: 'tube', code: 'pants-in-a-tube', when: ({ legs }) => legs === 'sewn' },
+      { choice: 'legs', from: 'two', to: 'tube', code: 'pants-in-a-tube', when: ({ legs }) => legs === 'sewn' },
+      {
+        choice: 'legs',
+        from: 'tube',
+        to: 'two',
+        when: ({ legs }, { pants: kind }) => legs !== 'sewn' && kind === 'nappy',
+      },
+      { choice: 'pants', from: 'nappy', to: 'pants', code: 'no-nappy', when: ({ legs }) => legs === 'sewn' },
+      {
+        choice: 'tail',
+        from: 'auto',
+        to: 'open',
+        when: ({ tail, legs }, { legs: cut }) => tail && legs !== 'sewn' && cut !== 'tube',
+      },
+      {
+        choice: 'tail',
+        from: 'open',
+        to: 'covered',
+        code: 'no-tail',
+        when: ({ tail, legs }, choices) => !tail || legs === 'sewn' || isTube(choices),
+      },
+    ],
+    notes: [
+      {
+        code: 'crotch-hangs',
+        measures: ['crotch-length', 'foot-girth', 'thigh-girth'],
+        told: ({ sizes: { pantsLonger } }) => (pantsLonger > HANGS_MM ? { by: pantsLonger } : null),
+        when: hasLegs,
+      },
+      {
+        code: 'tail-slit-short',
+        measures: ['tail-girth', 'tail-base-girth', 'waist-to-tail'],
+        told: ({ sizes: { tailMissing, tailLong } }) =>
+          tailMissing > MISSING_MM ? { by: tailMissing, slit: tailLong } : null,
+        when: leavesTail,
+      },
+    ],
+    fit: [
+      { place: 'hip', measure: 'hip-girth', garment: ({ sizes }) => sizes.hip },
+      { place: 'waist', measure: 'waist-girth', garment: ({ sizes }) => sizes.hip },
+      { place: 'thigh', measure: 'thigh-girth', garment: ({ sizes }) => sizes.pantsLeg, when: hasLegs },
+      { place: 'crotch', measure: 'crotch-length', garment: ({ sizes }) => sizes.pantsLong, when: hasLegs },
+    ],
+    notions: [
+      {
+        kind: 'elastic',
+        place: 'waist',
+        length: ({ wearer }) => elasticFor(wearer.of('waist-girth')),
+        when: (choices) => !isNappy(choices),
+      },
+      {
+        kind: 'elastic',
+        place: 'pants-hem',
+        length: ({ wearer }) => elasticFor(2 * wearer.of('thigh-girth')),
+        when: isTube,
+      },
+      {
+        kind: 'closure',
+        place: 'nappy-back',
+        count: 2,
+        length: ({ sizes }) => sizes.pantsSide,
+        when: isNappy,
+      },
+    ],
+  }),
+  legCasingPart,
+]);

@@ -1,0 +1,22 @@
+import type { flare } from '../../blocks/flare';
+import type { pants } from '../../blocks/pants';
+import type { slitFacing } from '../../blocks/slit-facing';
+import type { LegCount, Pants, Tails } from '../../heads/choices';
+import type { EdgesOf } from '../../rows/piece-row';
+import type { SizesOf } from '../../sizes/maker';
+import type { pantsSizes } from '../../sizes/pants';
+
+export type PantsChoices = Pants & LegCount & Tails;
+export type PantsGives = {
+  readonly size: SizesOf<typeof pantsSizes>;
+  readonly edge:
+    | EdgesOf<'pants', typeof pants>
+    | EdgesOf<'pants-tube', typeof flare>
+    | EdgesOf<'tail-facing', typeof slitFacing>;
+};
+
+export const isTube = ({ legs }: LegCount) => legs === 'tube';
+export const hasLegs = (choices: PantsChoices) => !isTube(choices);
+export const isNappy = (choices: PantsChoices) => hasLegs(choices) && choices.pants === 'nappy';
+export const isSewn = (choices: PantsChoices) => hasLegs(choices) && choices.pants === 'pants';
+export const leavesTail = (choices: PantsChoices) => hasLegs(choices) && choices.tail === 'open';

@@ -1,0 +1,24 @@
+import type { Hems, Necks, Opens } from '../heads/choices';
+import { simpleTopHead } from '../heads/simple-top';
+import { assemble } from '../rows/garment';
+import { bodicePart } from './parts/bodice';
+import { inOnePart } from './parts/in-one';
+import { neckParts } from './parts/neck';
+import { slitPart } from './parts/slit';
+import type { Top } from './parts/top';
+import { isBoundAtNeck, isFacedInside } from './parts/tops';
+
+const top: Top<Necks & Opens & Hems> = {
+  arm: () => 'in-one',
+  lined: () => false,
+  neckEndBound: isBoundAtNeck,
+  waisted: false,
+  slit: 'back',
+};
+
+export const simpleTop = assemble(simpleTopHead, [
+  bodicePart(top),
+  inOnePart,
+  ...neckParts(top),
+  slitPart('back', isFacedInside),
+]);

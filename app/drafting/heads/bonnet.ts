@@ -1,0 +1,20 @@
+import { type HatEars, hatEarsChoice } from './choices';
+import { head, needs } from './head';
+
+/** A bonnet for any head: gathered to a round back, open round the face, closed under the chin. */
+export const bonnetHead = head({
+  id: 'bonnet',
+  bodies: ['upright', 'four-legged', 'round'],
+  level: 'practice',
+  looks: ['ears'],
+  choices: { hatEars: hatEarsChoice },
+  auto: { hatEars: 'covered' },
+  needs: [
+    ...needs(['head-girth', 'over-head']),
+    ...needs(
+      ['ear-base', 'ear-girth', 'ear-inset'],
+      ({ hatEars }: HatEars, looks) =>
+        hatEars === 'open' || (hatEars === 'auto' && (looks?.traits.ears ?? 'none') !== 'none'),
+    ),
+  ],
+});

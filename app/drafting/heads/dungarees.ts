@@ -1,0 +1,23 @@
+import { one } from './choice';
+import { casedHemChoice, gussetChoice, legsChoice, tailChoice, waistChoice } from './choices';
+import { head, needs } from './head';
+import { trouserNeeds } from './trousers';
+
+/** Trousers with a bib that stands on their waist, and straps from behind that close on it. */
+export const dungareesHead = head({
+  id: 'dungarees',
+  bodies: ['upright'],
+  level: 'practice',
+  looks: ['posture', 'legs', 'tail', 'stuffing'],
+  choices: {
+    trousers: one(['long', 'short'], 'long'),
+    straps: one(['crossed', 'straight'], 'crossed'),
+    legs: legsChoice,
+    waist: waistChoice,
+    gusset: gussetChoice,
+    tail: tailChoice,
+    hem: casedHemChoice,
+  },
+  auto: { legs: 'two', waist: 'turned', gusset: 'none', tail: 'covered' },
+  needs: [...trouserNeeds, ...needs(['chest-girth', 'bodice-height', 'strap-length'])],
+});

@@ -1,0 +1,35 @@
+import { one } from './choice';
+import { type LegCount, legsChoice, type Pants, type Tails, tailChoice } from './choices';
+import { head, type Looks, needs } from './head';
+
+/** Pants in one piece, an elastic at the waist and round each leg; or a nappy that closes at its sides. */
+export const pantsHead = head({
+  id: 'pants',
+  bodies: ['upright'],
+  level: 'first',
+  looks: ['posture', 'legs', 'tail', 'stuffing'],
+  choices: { pants: one(['pants', 'nappy'], 'pants'), legs: legsChoice, tail: tailChoice },
+  auto: { legs: 'two', tail: 'covered' },
+  suits: {
+    // What closes at its sides goes between the legs.
+    legs: ({ pants }) => pants === 'pants',
+    tail: ({ legs }) => legs !== 'tube',
+  },
+  needs: [
+    ...needs(['waist-girth', 'hip-girth', 'body-rise', 'thigh-girth']),
+    ...needs(['crotch-length'], (choices: LegCount, looks) => !isTube(choices, looks)),
+    ...needs(['foot-girth'], ({ pants }: Pants) => pants === 'pants'),
+    ...needs(
+      ['waist-to-tail', 'tail-base-girth', 'tail-girth'],
+      (choices: LegCount & Tails, looks) => !isTube(choices, looks) && leavesTail(choices, looks),
+    ),
+  ],
+});
+
+function isTube({ legs }: LegCount, looks?: Looks): boolean {
+  return legs === 'tube' || (legs === 'auto' && looks?.traits.legs === 'sewn');
+}
+
+function leavesTail({ tail }: Tails, looks?: Looks): boolean {
+  return tail === 'open' || (tail === 'auto' && looks?.traits.tail === true);
+}

@@ -1,0 +1,54 @@
+import { one } from './choice';
+import {
+  armholeChoice,
+  casedHemChoice,
+  gussetChoice,
+  type LegCount,
+  legsChoice,
+  type Sleeves,
+  tailChoice,
+} from './choices';
+import { head, needs, quietly } from './head';
+import { bareNeeds, bareQuiet, belowNeeds, belowQuiet, sleeveNeeds, sleeveQuiet, yokeNeeds, yokeQuiet } from './needed';
+import { isTube, trouserNeeds } from './trousers';
+
+const hasSleeve = ({ sleeve }: Pick<Sleeves, 'sleeve'>) => sleeve !== 'none';
+const isBare = ({ sleeve }: Pick<Sleeves, 'sleeve'>) => sleeve === 'none';
+
+/** Bodice and legs in one, opened behind from the neck to the seat. */
+export const romperHead = head({
+  id: 'romper',
+  bodies: ['upright'],
+  level: 'patience',
+  looks: ['shoulders', 'arms', 'posture', 'legs', 'tail', 'stuffing'],
+  opensAt: 'back',
+  choices: {
+    trousers: one(['short', 'long', 'elastic'], 'short'),
+    sleeve: one(['short', 'long', 'puffed', 'none'], 'short'),
+    armhole: armholeChoice,
+    neck: one(['bound', 'faced'], 'bound'),
+    legs: legsChoice,
+    gusset: gussetChoice,
+    tail: tailChoice,
+    hem: casedHemChoice,
+    // Stepped into: there is no other way.
+    opening: one(['back'], 'back'),
+    waist: one(['bodice'], 'bodice'),
+  },
+  auto: { armhole: 'set-in', legs: 'two', gusset: 'none', tail: 'covered' },
+  suits: {
+    armhole: ({ sleeve }, value) => sleeve !== 'none' && (sleeve !== 'puffed' || value !== 'in-one'),
+    hem: ({ trousers }) => trousers !== 'elastic',
+  },
+  needs: [
+    ...needs(yokeNeeds),
+    ...quietly([...yokeQuiet, ...belowNeeds, ...belowQuiet]),
+    ...needs(['underarm-to-waist']),
+    ...needs(sleeveNeeds, hasSleeve),
+    ...quietly(sleeveQuiet, hasSleeve),
+    ...needs(bareNeeds, isBare),
+    ...quietly(bareQuiet, isBare),
+    ...trouserNeeds,
+    ...needs(['body-loop'], (choices: LegCount, looks) => !isTube(choices, looks)),
+  ],
+});

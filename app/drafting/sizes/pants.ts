@@ -1,0 +1,129 @@
+import type { Mm } from '../../body';
+import { legEdge, type PantsFrame } from '../curves/pants';
+import { brent, pathLength, SOLVED_LENGTH_MM } from '../geometry';
+import type { LegCount, Pants, Tails } from '../heads/choices';
+import { easedGirth, LEAST_LIMB_EASE_MM, SOFT_PASS } from './ease';
+import { easedCrotch } from './leg';
+import { maker } from './maker';
+import { PAST_CENTRE_MM } from './scale';
+import type { Wearer } from './wearer';
+
+const TWO_SEAMS = 2;
+/** A seat has more ease than a chest: what bends there, at least, mm. */
+const LEAST_HIP_EASE_MM = 12;
+/** Of the way from waist to waist the narrowest place lies so far down: a seat that is sat on is longer behind (common practice, no source). */
+const MIDDLE = { stands: 0.47, sits: 0.42 } as const;
+/** Between the legs half as wide as this share of a quarter of the seat, and at least, mm (common practice, no source). */
+const CROTCH_SHARE = 0.3;
+const LEAST_CROTCH_MM = 11;
+/** Sides are at most this share of the rise long, and never so short that nothing could be sewn, mm. */
+const LONGEST_SIDE = 0.75;
+const LEAST_SIDE_MM = 14;
+/** A firm foot wants room to spare, mm. */
+const FIRM_FOOT_MM = 6;
+/** A tube reaches this much below the rise, mm, and is turned there. */
+const BELOW_RISE_MM = 10;
+/** A tail comes out this much above its root, through a slit this much longer than half of what passes (design, untried). */
+const ABOVE_TAIL_MM = 2;
+const TAIL_ROOM = 1.1;
+/** Below the waist and above the legs so much stays whole, as a share of the back. */
+const KEPT = 0.2;
+
+/** A pair of pants: how wide, how long from waist to waist, and how high its legs are cut; or a tube round legs sewn together. */
+export const pantsSizes = maker(
+  [],
+  [
+    'hip',
+    'pantsFront',
+    'pantsBack',
+    'pantsSide',
+    'pantsLong',
+    'pantsCrotch',
+    'pantsMiddle',
+    'pantsLeg',
+    'pantsLegLeast',
+    'pantsLonger',
+    'tubeLength',
+    'tailAbove',
+    'tailLong',
+    'tailMissing',
+  ],
+  (wearer: Wearer<Pants & LegCount & Tails>) => {
+    const hip = Math.max(
+      wearer.girth('hip-girth', TWO_SEAMS, LEAST_HIP_EASE_MM),
+      wearer.girth('waist-girth', TWO_SEAMS, LEAST_HIP_EASE_MM),
+    );
+    const rise = wearer.of('body-rise');
+    const tube = Math.max(rise + BELOW_RISE_MM, 2 * wearer.hem + LEAST_SIDE_MM);
+    if (wearer.choices.legs === 'tube') return { sizes: { ...NO_LEGS, hip, pantsFront: hip / 4, tubeLength: tube } };
+    const made = legsOf(wearer, hip / 4, rise);
+    return { sizes: { ...made, ...tailOf(wearer, made), hip, tubeLength: 0 } };
+  },
+);
+
+const NO_LEGS = {
+  pantsBack: 0,
+  pantsSide: 0,
+  pantsLong: 0,
+  pantsCrotch: 0,
+  pantsMiddle: 0,
+  pantsLeg: 0,
+  pantsLegLeast: 0,
+  pantsLonger: 0,
+  tailAbove: 0,
+  tailLong: 0,
+  tailMissing: 0,
+};
+
+/** Legs cut so high that a thigh goes through with ease, and a foot; where even the highest is too small, the way between them is longer. */
+function legsOf(wearer: Wearer<Pants>, quarter: Mm, rise: Mm) {
+  const { posture, stuffing } = wearer.traits;
+  const nappy = wearer.choices.pants === 'nappy';
+  const lap = nappy ? 2 * PAST_CENTRE_MM[wearer.scale] : 0;
+  const thigh = easedGirth(wearer.of('thigh-girth'), wearer.share, wearer.cloth, LEAST_LIMB_EASE_MM, 1);
+  const passes = (foot: Mm) => (stuffing === 'firm' ? foot + FIRM_FOOT_MM : foot * SOFT_PASS);
+  const least = nappy ? thigh : Math.max(thigh, passes(wearer.of('foot-girth')));
+  const crotch = easedCrotch(wearer.of('crotch-length'), posture, wearer.cloth.thickness);
+  const half = Math.min(Math.max(quarter * CROTCH_SHARE, LEAST_CROTCH_MM), 0.8 * quarter);
+  const frame = (pantsSide: Mm, pantsLong: Mm): PantsFrame => ({
+    pantsFront: quarter,
+    pantsBack: quarter + lap,
+    pantsSide,
+    pantsLong,
+    pantsCrotch: half,
+    pantsMiddle: MIDDLE[posture] * pantsLong,
+  });
+  // What laps is part of the leg's edge, and goes round nothing.
+  const round = (side: Mm, long: Mm): Mm => pathLength(legEdge(frame(side, long))) - lap;
+  const most = Math.max(LONGEST_SIDE * rise, LEAST_SIDE_MM);
+  const longest = Math.max(crotch, 2 * LEAST_SIDE_MM + 2 * half);
+  const long = round(LEAST_SIDE_MM, longest) >= least ? longest : longerFor(least, longest, round);
+  const highest = Math.max(Math.min(most, MIDDLE[posture] * long - half), LEAST_SIDE_MM);
+  const solved = brent((side) => round(side, long) - least, LEAST_SIDE_MM, highest, { tolerance: SOLVED_LENGTH_MM });
+  const side = solved.ok ? solved.x : solved.atHigh > 0 ? highest : LEAST_SIDE_MM;
+  return {
+    ...frame(side, long),
+    pantsLeg: round(side, long),
+    pantsLegLeast: least,
+    pantsLonger: Math.max(long - crotch, 0),
+  };
+}
+
+/** The way between the legs with which the highest leg is as wide as asked. */
+function longerFor(least: Mm, from: Mm, round: (side: Mm, long: Mm) => Mm): Mm {
+  const solved = brent((long) => round(LEAST_SIDE_MM, long) - least, from, from + least, {
+    tolerance: SOLVED_LENGTH_MM,
+  });
+  return solved.ok ? solved.x : from + least;
+}
+
+/** Where the fold stays open behind: the tail's thickest place passes, and something is left above and below. */
+function tailOf(wearer: Wearer<Tails>, { pantsLong, pantsMiddle }: { pantsLong: Mm; pantsMiddle: Mm }) {
+  if (wearer.choices.tail !== 'open') return { tailAbove: 0, tailLong: 0, tailMissing: 0 };
+  const behind = pantsLong - pantsMiddle;
+  const wanted = TAIL_ROOM * Math.max(wearer.of('tail-base-girth'), wearer.of('tail-girth') / 2);
+  const tailLong = Math.min(wanted, behind * (1 - 2 * KEPT));
+  const lowest = behind * (1 - KEPT) - tailLong;
+  const tailAbove = Math.min(Math.max(wearer.of('waist-to-tail') - ABOVE_TAIL_MM, behind * KEPT), lowest);
+  return { tailAbove, tailLong, tailMissing: wanted - tailLong };
+}
