@@ -24,12 +24,10 @@ beforeAll(async () => {
 afterAll(() => site.close());
 
 test.each([
-  ['light', 'phone', phone],
-  ['dark', 'phone', phone],
-  ['light', 'desktop', desktop],
-  ['dark', 'desktop', desktop],
-] as const)('no screen has anything to find, %s on a %s', async (colorScheme, _, options) => {
-  const { page, wrong, close } = await site.visit({ ...options, colorScheme, reducedMotion: 'reduce' });
+  ['phone', phone],
+  ['desktop', desktop],
+] as const)('no screen has anything to find, light or dark, on a %s', async (_, options) => {
+  const { page, wrong, close } = await site.visit({ ...options, reducedMotion: 'reduce' });
   const maker = new Maker(page, site.address);
   const found: string[] = [];
   for (const [name, reach] of screenWalk) {
@@ -37,11 +35,14 @@ test.each([
     await untilStill(page);
     await showWhole(page, options.viewport);
     await page.evaluate(source);
-    const violations = await page.evaluate(async (runOnly) => {
-      const { axe } = window as unknown as { axe: Axe };
-      return (await axe.run(document, { runOnly })).violations.map(({ id, nodes }) => `${id}: ${nodes[0]?.html}`);
-    }, RULES);
-    found.push(...violations.map((violation) => `${name}: ${violation}`));
+    for (const colorScheme of ['light', 'dark'] as const) {
+      await page.emulateMedia({ colorScheme });
+      const violations = await page.evaluate(async (runOnly) => {
+        const { axe } = window as unknown as { axe: Axe };
+        return (await axe.run(document, { runOnly })).violations.map(({ id, nodes }) => `${id}: ${nodes[0]?.html}`);
+      }, RULES);
+      found.push(...violations.map((violation) => `${name}, ${colorScheme}: ${violation}`));
+    }
     await page.setViewportSize(options.viewport);
   }
   expect(found).toEqual([]);

@@ -19,8 +19,8 @@ afterAll(async () => {
   rmSync(profile, { recursive: true, force: true });
 });
 
-/** A font still on its way when its page was left (NS_BINDING_ABORTED): nothing is wrong with it. */
-const LEFT_BEHIND = /download failed .*status=2152398850/;
+/** What was still on its way when its page was left (NS_BINDING_ABORTED; no address any more): nothing is wrong with it. */
+const LEFT_BEHIND = /download failed .*status=2152398850|Failed to load ‘’\. A ServiceWorker intercepted/;
 
 async function openFirefox(): Promise<{ context: BrowserContext; page: Page; wrong: string[] }> {
   const executablePath = findBrowser('firefox');

@@ -1,7 +1,7 @@
 import { readdirSync } from 'node:fs';
 import { join } from 'node:path';
 import { pathToFileURL } from 'node:url';
-import type { BrowserContextOptions, Page } from 'playwright-core';
+import type { BrowserContextOptions, Page, ViewportSize } from 'playwright-core';
 import { afterAll, beforeAll, expect, test } from 'vitest';
 import { DIST, desktop, openSite, phone, type Site, untilStill } from './browser';
 import { Maker } from './maker';
@@ -16,16 +16,23 @@ beforeAll(async () => {
 afterAll(() => site.close());
 
 /** What a language can do to a layout: windows as small as they get, and text twice as large, in wide letters. */
-const windows: readonly (readonly [name: string, options: BrowserContextOptions, textSize: string])[] = [
-  ['320 pixels wide', { ...phone, viewport: { width: 320, height: 568 } }, '100%'],
-  ['a phone', phone, '100%'],
-  ['a desktop at 200 %', { ...desktop, viewport: { width: 640, height: 400 } }, '100%'],
-  ['text at 200 % on a phone', phone, '200%'],
+type Sight = readonly [name: string, window: ViewportSize, textSize: string];
+const devices: readonly (readonly [name: string, options: BrowserContextOptions, sights: readonly Sight[]])[] = [
+  [
+    'a phone',
+    phone,
+    [
+      ['320 pixels wide', { width: 320, height: 568 }, '100%'],
+      ['as it is', phone.viewport, '100%'],
+      ['text at 200 %', phone.viewport, '200%'],
+    ],
+  ],
+  ['a desktop', desktop, [['at 200 %', { width: 640, height: 400 }, '100%']]],
 ];
 
-test.each(windows)(
-  'a language of long, accented words: nothing is cut and nothing left in English, %s',
-  async (_, options, textSize) => {
+test.each(devices)(
+  'a language of long, accented words: nothing is cut and nothing left in English, on %s',
+  async (_, options, sights) => {
     const { page, wrong, close } = await site.visit({ ...options, serviceWorkers: 'block' });
     const addresses = await walkInEnglish(page);
     await page.route(/\/assets\/en-[\w-]+\.js$/, async (route) => {
@@ -36,10 +43,13 @@ test.each(windows)(
     for (const [name, address] of addresses) {
       await page.goto('about:blank');
       await page.goto(address);
-      await page.evaluate((size) => document.documentElement.style.setProperty('font-size', size), textSize);
       await page.locator('h1').first().waitFor();
-      await untilStill(page);
-      found.push(...(await page.evaluate(faults)).map((fault) => `${name}: ${fault}`));
+      for (const [sight, window, textSize] of sights) {
+        await page.setViewportSize(window);
+        await page.evaluate((size) => document.documentElement.style.setProperty('font-size', size), textSize);
+        await untilStill(page);
+        found.push(...(await page.evaluate(faults)).map((fault) => `${name}, ${sight}: ${fault}`));
+      }
     }
     expect(found).toEqual([]);
     // Playwright's way of blocking service workers is an error to whoever registers one.

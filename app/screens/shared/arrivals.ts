@@ -24,6 +24,8 @@ export function useArrivals(): readonly Arrival[] {
   useEffect(() => {
     const follow = () => setArrivals(waiting);
     listeners.add(follow);
+    // Something may have come in since it was first looked, while nobody listened yet.
+    follow();
     return () => void listeners.delete(follow);
   }, []);
   return arrivals;

@@ -1,8 +1,8 @@
 import type { Mm } from '../../../body';
 import { sayFirst, shownLength, useWords } from '../../../parts';
 import type { Chosen, Since } from './since';
+import { LengthTable } from '../length-table';
 import { isSame } from './since';
-import '../fit-table.css';
 import './since-list.css';
 
 type SinceListProps = {
@@ -21,24 +21,11 @@ export function SinceList({ since, before }: SinceListProps) {
       {sizes.length === 0 ? (
         <p>{say(isSame(since) ? 'screen.since.same' : 'screen.since.same-sizes')}</p>
       ) : (
-        <table class="fit-table" aria-label={say('screen.since.sizes')}>
-          <thead>
-            <tr>
-              <th scope="col">{say('screen.since.finished', { unit: hand.unit })}</th>
-              <th scope="col">{before}</th>
-              <th scope="col">{say('screen.since.now')}</th>
-            </tr>
-          </thead>
-          <tbody>
-            {sizes.map((size) => (
-              <tr key={size.name}>
-                <th scope="row">{say(size.name)}</th>
-                <td>{length(size.before)}</td>
-                <td>{length(size.now)}</td>
-              </tr>
-            ))}
-          </tbody>
-        </table>
+        <LengthTable
+          label={say('screen.since.sizes')}
+          heads={[say('screen.since.finished', { unit: hand.unit }), before, say('screen.since.now')]}
+          rows={sizes.map((size) => ({ key: size.name, name: say(size.name), lengths: [size.before, size.now] }))}
+        />
       )}
       <ul class="soft small">
         {measures.map((each) => (
