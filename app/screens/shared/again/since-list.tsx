@@ -1,7 +1,7 @@
 import type { Mm } from '../../../body';
 import { sayFirst, shownLength, useWords } from '../../../parts';
-import type { Chosen, Since } from './since';
 import { LengthTable } from '../length-table';
+import type { Chosen, Since } from './since';
 import { isSame } from './since';
 import './since-list.css';
 
