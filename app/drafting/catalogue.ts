@@ -4,6 +4,7 @@
  */
 export { type Choice, type GarmentId, type Head, heads, type Offered, offered } from './heads';
 export { notionWords } from './notions/words';
+export { ofCloth } from './pieces/how-many';
 export { allowanceRoles, usualAllowances } from './sizes/allowances';
 export { type Cloth, cloths, USUAL_CLOTH } from './sizes/cloths';
 export { fitIds, fits, USUAL_FIT } from './sizes/ease';

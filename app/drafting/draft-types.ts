@@ -25,6 +25,8 @@ export type Piece = {
   readonly copies: number;
   readonly mirrored: boolean;
   readonly onFold: boolean;
+  /** Cut from this and not from the garment's cloth: what binds a thick one. */
+  readonly of?: OtherCloth;
   readonly edges: readonly Edge[];
   readonly lines: readonly InnerLine[];
   readonly seamLine: Path;
@@ -36,6 +38,10 @@ export type Piece = {
   /** Cuts inside the piece (a slit), mm. */
   readonly cuts: readonly Path[];
 };
+
+/** Cloths beside the garment's own that a strip is cut from. */
+export const otherCloths = ['thin-cotton'] as const;
+export type OtherCloth = (typeof otherCloths)[number];
 
 export type Ref = { readonly piece: string; readonly edge: string; readonly times?: number; readonly back?: true };
 
@@ -87,6 +93,7 @@ export type Notion = {
   readonly length: Mm;
   readonly width?: Mm;
   readonly count?: number;
+  readonly of?: OtherCloth;
 };
 
 /** The order with every default filled in. */

@@ -7,6 +7,7 @@ import { garments } from '../../app/drafting/garments';
 import { notionWords } from '../../app/drafting/notions/words';
 import { toJson } from '../../app/drafting/output';
 import { ringArea } from '../../app/drafting/packing';
+import { howMany } from '../../app/drafting/pieces/how-many';
 import { elasticFor, tapeWidth } from '../../app/drafting/sizes/fastening';
 import { createSay } from '../../app/words';
 import { made } from '../measured/made';
@@ -52,6 +53,28 @@ test.each([
   [449.9, 10],
   [450, 20],
 ])('a chest of %d has hook and loop %d wide', (chest, wide) => expect(tapeWidth(chest)).toBe(wide));
+
+// Cloth over 1.5 mm makes no binding; common practice, no source.
+test.each([
+  ['tee', { neck: 'bound' }, ['binding']],
+  ['tank', { neck: 'bound' }, ['armhole-binding', 'binding']],
+  ['dress', { sleeve: 'puffed', armhole: 'set-in' }, ['binding', 'cuff-band']],
+] as const)('a %s of thick cloth is bound in thin cotton, and says so of each strip', (garment, choices, strips) => {
+  const [thick, thin] = ['minky', 'quilting-cotton'].map(
+    (cloth) => made(cards.get('rabbit') ?? expect.fail(), garment, { choices, cloth }) ?? expect.fail(),
+  );
+  const ofCotton = (draft: Draft | undefined) => draft?.pieces.filter(({ of }) => of === 'thin-cotton') ?? [];
+  expect(
+    ofCotton(thick)
+      .map(({ name }) => name)
+      .sort(),
+  ).toEqual(strips);
+  expect(ofCotton(thin)).toEqual([]);
+  for (const piece of ofCotton(thick)) expect(howMany(piece, false, say)).toMatch(/, of thin cotton$/);
+  const told = thick ? of(thick, 'bias').map((notion) => notionWords(notion, say, 'cm')) : [];
+  for (const words of told) expect(words).toMatch(/thin cotton/);
+  expect(cutsOf(thick ? [thick] : []).some(({ layer }) => layer === 'thin-cotton')).toBe(true);
+});
 
 test('an opening down the back is closed along all of it', () => {
   const draft = drafted('tiny', 'tee', { opening: 'back' });

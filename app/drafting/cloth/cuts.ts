@@ -28,7 +28,7 @@ export function cutsOf(drafts: readonly Pick<Draft, 'pieces'>[]): readonly Cut[]
           draft: index,
           piece: at,
           copy,
-          layer: layerOf(piece.name),
+          layer: layerOf(piece),
           ...side,
         })),
       ).flat();

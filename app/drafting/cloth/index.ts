@@ -3,4 +3,4 @@
 
 export { type Cut, cutsOf } from './cuts';
 export { type Answer, type LaidCut, layOnCloth, type Stuff } from './lay';
-export { type Layer, layerOf } from './layers';
+export { isStrip, type Layer } from './layers';

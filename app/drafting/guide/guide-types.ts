@@ -1,5 +1,5 @@
 import type { Mm } from '../../body';
-import type { Seam } from '../draft-types';
+import type { Piece, Seam } from '../draft-types';
 import type { Path, Point } from '../geometry';
 
 /** What is done at a step; `guide.how` in the locales has the words. */
@@ -87,12 +87,7 @@ export type GuideStep = {
   readonly scene: Scene;
 };
 
-export type CutRow = {
-  readonly piece: string;
-  readonly copies: number;
-  readonly mirrored: boolean;
-  readonly onFold: boolean;
-};
+export type CutRow = Pick<Piece, 'copies' | 'mirrored' | 'onFold' | 'of'> & { readonly piece: string };
 
 /** How an edge is finished, and by which seam; a fold and an edge left as cut by none. */
 export type Finish = {

@@ -24,7 +24,10 @@ export function guideOf(draft: Draft): Guide {
     ),
   );
   return {
-    cut: draft.pieces.map(({ name, copies, mirrored, onFold }) => ({ piece: name, copies, mirrored, onFold })),
+    cut: draft.pieces.map(({ name, copies, mirrored, onFold, of }) => ({
+      ...{ piece: name, copies, mirrored, onFold },
+      ...(of ? { of } : {}),
+    })),
     steps: [...stayed(known), ...steps],
     finishes: finishesOf(known),
   };

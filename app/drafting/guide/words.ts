@@ -1,5 +1,6 @@
 import type { Mm, Say, Unit } from '../../body';
 import type { Draft } from '../draft-types';
+import { ofCloth } from '../pieces/how-many';
 import { type ClothHand, handOf } from './cloth-hand';
 import type { CutRow, GuideStep, Note } from './guide-types';
 import type { Way } from './time';
@@ -55,9 +56,11 @@ export const noteWords = ({ code, values }: Note, { say, unit, way }: Telling): 
 const byWay: ReadonlySet<string> = new Set(['overcast', 'two-threads']);
 
 /** How many of a piece to cut, and how. */
-export function cutWords({ piece, copies, mirrored, onFold }: CutRow, say: Say): string {
+export function cutWords(row: CutRow, say: Say): string {
+  const { piece, copies, mirrored, onFold } = row;
   const how = mirrored ? 'cut-mirrored' : onFold ? 'cut-on-fold' : 'cut';
-  return `${say(`piece.${piece}`)}: ${say(`guide.${how}`, { count: copies, half: copies / 2 })}`;
+  const cut = say(`guide.${how}`, { count: copies, half: copies / 2 });
+  return `${say(`piece.${piece}`)}: ${ofCloth(row, cut, say)}`;
 }
 
 /** Needle, stitch and thread for the cloth of a draft. */

@@ -12,7 +12,9 @@ const BETWEEN_MM = 2;
  */
 export function clothOf(draft: Pick<Draft, 'pieces'>): readonly Notion[] {
   const cuts = cutsOf([draft]);
-  const layers = [...new Set(cuts.map(({ layer }) => layer))].filter((layer) => layer !== 'bias');
+  const layers = [...new Set(cuts.map(({ layer }) => layer))].filter(
+    (layer) => !['bias', 'thin-cotton'].includes(layer),
+  );
   return layers.map((layer) => {
     const boxes = cuts.filter((cut) => cut.layer === layer).map(boxOf);
     const width = Math.max(CLOTH_WIDE_MM, ...boxes.map((box) => box.across));

@@ -5,10 +5,10 @@ import type { Notion, NotionKind } from '../draft-types';
 const METRE_MM = 1000;
 
 /** One line of what to have at hand: how much of what, and where it goes. */
-export function notionWords({ kind, place, length, width = 0, count = 1 }: Notion, say: Say, unit: Unit): string {
+export function notionWords({ kind, place, length, width = 0, count = 1, of }: Notion, say: Say, unit: Unit): string {
   if (kind === 'thread') return say('notion.thread', { metres: Math.ceil(length / METRE_MM) });
   const where = placeWords(kind, place, say);
-  return say(`notion.${kind}`, { where, length, width, count, unit });
+  return say(of ? `notion.${of}` : `notion.${kind}`, { where, length, width, count, unit });
 }
 
 function placeWords(kind: NotionKind, place: string, say: Say): string {

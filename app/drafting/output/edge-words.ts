@@ -1,7 +1,7 @@
 // What an edge is called and how much is added there, in the allowance itself, where nothing else is drawn.
 
 import type { Say, Unit } from '../../body';
-import { layerOf } from '../cloth';
+import { isStrip } from '../cloth';
 import type { Edge, Piece } from '../draft-types';
 import { add, left, type Point, pointAtLength, scale } from '../geometry';
 import { edgeName } from '../pieces/edge-name';
@@ -22,7 +22,7 @@ const BAND_SHARE = 1.25;
 type Shown = { readonly piece: Piece; readonly to: (p: Point) => Point; readonly units?: Unit };
 
 export function edgeWords({ piece, to, units }: Shown, ink: readonly Ink[], say: Say, widthOf: TextWidth) {
-  if (layerOf(piece.name) === 'bias') return [];
+  if (isStrip(piece)) return [];
   return piece.edges.flatMap((edge): readonly Words[] => {
     const known = edgeName(edge, piece);
     if (!known || edge.role === 'fold' || edge.allowance < SMALLEST_PT * MM_PER_PT * BAND_SHARE) return [];

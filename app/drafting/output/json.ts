@@ -42,6 +42,7 @@ export type PieceRecord = {
   readonly copies: number;
   readonly mirrored: boolean;
   readonly onFold: boolean;
+  readonly of?: string;
   readonly edges: readonly {
     readonly name: string;
     readonly role: Role;
@@ -78,12 +79,13 @@ export function toJson(draft: Draft): DraftFile {
 }
 
 function pieceRecord(piece: Piece): PieceRecord {
-  const { name, copies, mirrored, onFold, grain, notches } = piece;
+  const { name, copies, mirrored, onFold, of, grain, notches } = piece;
   return {
     name,
     copies,
     mirrored,
     onFold,
+    ...(of ? { of } : {}),
     edges: piece.edges.map((edge) => ({
       name: edge.name,
       role: edge.role,

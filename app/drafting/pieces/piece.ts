@@ -4,6 +4,7 @@ import type { DrawnPiece } from '../drawing/draw';
 import { cutLine, distance, flatten, lerp, type Path, type Point, pathLength, point, polyline } from '../geometry';
 import type { Look } from '../rows/names';
 import type { AnyNames } from '../rows/rows';
+import { BINDS_UP_TO_MM } from '../sizes/cloths';
 import { edgeAllowance } from './edge-allowance';
 
 /** Roles whose allowance is turned back over the edge itself. */
@@ -44,6 +45,7 @@ export function pieceOf(
     copies: typeof row.copies === 'function' ? row.copies(sizes) : row.copies,
     mirrored: row.mirrored,
     onFold: row.onFold,
+    ...(row.bias && wearer.cloth.thickness > BINDS_UP_TO_MM ? { of: 'thin-cotton' as const } : {}),
     edges,
     lines,
     seamLine,
