@@ -1,6 +1,8 @@
 import { expect, test } from 'vitest';
 import { draft, fullOrder } from '../../app/drafting/draft';
 import { bodyFrom, demoCards } from '../../app/measuring';
+import { made } from '../measured/made';
+import { buildCard, builds } from '../toys/builds';
 
 /** The order of sewing for every upright demo toy, a list of seam names each. */
 function orders(garment: string, choices: Record<string, string | boolean>): string[][] {
@@ -27,13 +29,13 @@ const practice: [string, string, Record<string, string | boolean>, string[]][] =
     'a raglan sleeve is set in before side and underarm',
     'tee',
     { armhole: 'raglan', sleeve: 'long' },
-    ['front-raglan', 'back-raglan', 'side', 'underarm', 'cuff'],
+    ['front-raglan', 'back-raglan', 'side', 'underarm'],
   ],
   [
     'a sleeve is set in flat',
     'tee',
     { armhole: 'set-in', sleeve: 'long' },
-    ['shoulder', 'armhole', 'side', 'underarm', 'cuff'],
+    ['shoulder', 'armhole', 'side', 'underarm'],
   ],
   ['a short sleeve is hemmed while it lies flat', 'tee', { sleeve: 'short' }, ['cuff', 'underarm']],
   ['a collar is made up before it is sewn on', 'tee', { neck: 'flat' }, ['collar-round', 'collar-end', 'collar-neck']],
@@ -128,4 +130,20 @@ test.each(practice)('%s', (_, garment, choices, inOrder) => {
     const sewn = inOrder.filter((seam) => order.includes(seam));
     expect(order.filter((seam) => sewn.includes(seam))).toEqual(sewn);
   }
+});
+
+test('a long sleeve is hemmed while it lies flat where its cuff is under 160 mm round, after its seam where it is wider', () => {
+  const seen = ['tiny', 'rabbit', 'bear', 'huge'].map((name) => {
+    const build = builds.find((each) => each.name === name) ?? expect.fail(`no build ${name}`);
+    const drafted = made(buildCard(build), 'tee', { choices: { sleeve: 'long' } }) ?? expect.fail('refused');
+    const order = drafted.sewing.flatMap(({ seams }) => seams);
+    const cuff = drafted.fit.find(({ place }) => place === 'cuff')?.garment ?? Number.NaN;
+    return [cuff < 160, order.indexOf('cuff') < order.indexOf('underarm')];
+  });
+  expect(seen).toEqual([
+    [true, true],
+    [true, true],
+    [false, false],
+    [false, false],
+  ]);
 });

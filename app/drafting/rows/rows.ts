@@ -21,7 +21,7 @@ export type SeamRow<N extends Names = Names> = When<N> & {
   /** A strip sewn round a raw edge: neither carries an allowance, for the strip folds over the edge itself. */
   readonly bound?: true;
   /** Seams that are sewn before this one, where the trade has a reason that edges alone do not show. */
-  readonly after?: (choices: N['choices']) => readonly string[];
+  readonly after?: (choices: N['choices'], sizes: Sizes<N['size']>) => readonly string[];
   /** Seam ends whose neighbours need not run on smoothly: V-necks, closures, the hood's chin. */
   readonly cornered?: true;
 };

@@ -27,7 +27,7 @@ export function sewingOrder(
   rows: readonly SeamRow<AnyNames>[],
   drawing: Drawing,
 ): SewingStep[] {
-  const after = new Map(rows.map((row) => [row.name, row.after?.(drawing.choices) ?? []]));
+  const after = new Map(rows.map((row) => [row.name, row.after?.(drawing.choices, drawing.sizes) ?? []]));
   const goes = inOneGo(seams, rows);
   const all = goes.map(({ seam }) => sewnOf(seam, after.get(seam.name) ?? [], drawing));
   const before = new Map(

@@ -27,6 +27,9 @@ import {
 } from './sleeve-match';
 import { thickness, thinBinding } from './thick';
 
+/** A round narrower than this is hard to turn under a machine (common practice, no source). */
+const HEMMED_FLAT_UNDER_MM = 160;
+
 type Gives = {
   readonly size: SizesOf<typeof sleeveSizes> | SizesOf<typeof inOneSizes>;
   readonly edge: EdgesOf<'sleeve', typeof sleeve | typeof raglanSleeve> | EdgesOf<'cuff-band', typeof flare>;
@@ -144,8 +147,9 @@ export const sleevePart = part<Takes, Gives>({
     {
       name: 'underarm',
       sewn: 2,
-      // So short a sleeve is hemmed while it lies flat.
-      after: ({ sleeve }) => (sleeve === 'short' ? ['cuff'] : []),
+      // So short or so narrow a sleeve is hemmed while it lies flat.
+      after: ({ sleeve }, { cuff }) =>
+        sleeve === 'short' || (sleeve === 'long' && cuff < HEMMED_FLAT_UNDER_MM) ? ['cuff'] : [],
       first: [{ piece: 'sleeve', edge: 'back-underarm' }],
       second: [{ piece: 'sleeve', edge: 'front-underarm', back: true }],
       when: hasOwnSleeve,
