@@ -32,6 +32,26 @@ describe.each(builds.map((build) => [build.name, buildCard(build)] as const))('%
       }
     },
   );
+
+  test('a tank’s shoulder has room for two strips, its neck ends above the underarm', () => {
+    const draft = made(card, 'tank') as Draft;
+    const strip = (pieceNamed(draft, 'binding')?.edges.find(({ name }) => name === 'side')?.length ?? 0) / 4;
+    expect(edgeNamed(draft, 'front', 'shoulder')?.length).toBeGreaterThan(2 * strip + 1.5);
+    const [neck, side] = ['neckline', 'side'].map((name) => edgeNamed(draft, 'front', name)?.path[0]?.from.y ?? 0);
+    expect(neck).toBeLessThan(side ?? 0);
+  });
+});
+
+test('a band shares its waist as the toy’s own front and back do, its sides as long', () => {
+  const draft = made(buildCard(builds[0] as (typeof builds)[number]), 'dress', {
+    choices: { bodice: 'band' },
+  }) as Draft;
+  const [front, back] = ['front', 'back'].map((piece) => edgeNamed(draft, piece, 'hem')?.length ?? 0);
+  const [one, other] = ['front', 'back'].map((piece) => edgeNamed(draft, piece, 'side')?.length ?? 0);
+  // The bear has 55 % of its girth in front; the back opens past its centre by a hem end of its own.
+  expect((front ?? 0) / ((front ?? 0) + (back ?? 0))).toBeCloseTo(0.55, 1);
+  expect(front ?? 0).toBeGreaterThan((back ?? 0) * 1.1);
+  expect(one).toBeCloseTo(other ?? 0, 6);
 });
 
 test.each([

@@ -68,7 +68,10 @@ export const dressHead = head({
     ...needs(['underarm-to-waist'], hasShoulders),
     ...needs(['chest-girth', 'bodice-height'], isBand),
     ...needs(['neck-girth', 'armhole-depth'], (choices: Hung) => isBand(choices) && isRoundNeck(choices)),
-    ...quietly(['neck-girth', 'armhole-depth', 'strap-length', 'underarm-to-waist'], isBand),
+    ...quietly(
+      ['neck-girth', 'armhole-depth', 'strap-length', 'underarm-to-waist', 'front-width', 'back-width'],
+      isBand,
+    ),
     ...needs(['strap-length'], (choices: Hung) => isBand(choices) && !isRoundNeck(choices)),
     ...needs(['waist-girth', 'waist-to-hem', 'head-girth']),
     ...needs(['hip-girth'], hipMatters),

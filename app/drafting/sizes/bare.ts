@@ -1,12 +1,15 @@
 import type { Mm } from '../../body';
 import { LEAST_LIMB_EASE_MM } from './ease';
 import { maker } from './maker';
+import { BINDING_MM } from './scale';
 import { LEAST_INSET_MM } from './shoulder';
 import { narrowestChest } from './trunk';
+import type { Wearer } from './wearer';
 
 const ONE_SEAM = 1;
-/** A shoulder finished on both sides is hardly ever narrower: under this nothing is left between two strips (common practice, no source). */
-export const LEAST_BARE_SHOULDER_MM: Mm = 14;
+/** A shoulder finished on both sides is hardly ever narrower: two strips, and this between them (common practice, no source). */
+const BETWEEN_STRIPS_MM = 2;
+export const leastBareShoulder = ({ scale }: Pick<Wearer, 'scale'>): Mm => 2 * BINDING_MM[scale] + BETWEEN_STRIPS_MM;
 
 /**
  * A bodice without sleeves: its shoulder is as wide as two finished edges need, where the chest leaves room. Levels are counted
@@ -19,7 +22,7 @@ export const bareSizes = maker(
     const { slope, shoulder, neckHalfWidth, armDrop, armholeDepth, sideLevel } = sizes;
     const chestHalf = narrowestChest(sizes);
     const room = (chestHalf - neckHalfWidth - LEAST_INSET_MM) / Math.cos(slope);
-    const wide = Math.max(Math.min(LEAST_BARE_SHOULDER_MM, room), shoulder);
+    const wide = Math.max(Math.min(leastBareShoulder(wearer), room), shoulder);
     const down = (wide - shoulder) * Math.sin(slope);
     return {
       sizes: {

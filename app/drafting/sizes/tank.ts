@@ -1,23 +1,36 @@
 import { neckline } from '../curves/neckline';
 import { pathLength } from '../geometry';
+import { leastBareShoulder } from './bare';
 import { maker } from './maker';
-import { LEAST_SHOULDER_DRAWN_MM } from './shoulder';
 
 /** Of the shoulder, what a tank leaves free of its straps at the neck, and how much deeper its neck is in front and behind. */
 const FREE_SHARE = 0.4;
 const DEEPER_FRONT = 1.25;
 const DEEPER_BACK = 1.8;
+/** Its neck ends above the underarm: at most this share of the way down there, but where the neck as it was lies lower. */
+const LOWEST_SHARE = 0.85;
 
 /** A tank cut: the neckline moves out along the shoulder and down, so levels below it are counted from farther down. */
 export const tankSizes = maker(
-  ['slope', 'shoulder', 'neckHalfWidth', 'frontNeckDrop', 'backNeckDrop', 'armDrop', 'frontLength', 'backLength'],
+  [
+    'slope',
+    'shoulder',
+    'neckHalfWidth',
+    'frontNeckDrop',
+    'backNeckDrop',
+    'armDrop',
+    'armholeDepth',
+    'frontLength',
+    'backLength',
+  ],
   ['neckHalfWidth', 'shoulder', 'armDrop', 'frontLength', 'backLength', 'frontNeckDrop', 'backNeckDrop', 'neck'],
-  (_, sizes) => {
+  (wearer, sizes) => {
     const { slope, shoulder, neckHalfWidth, frontNeckDrop, backNeckDrop, armDrop, frontLength, backLength } = sizes;
-    const free = Math.max(Math.min(shoulder * FREE_SHARE, shoulder - LEAST_SHOULDER_DRAWN_MM), 0);
+    const free = Math.max(Math.min(shoulder * FREE_SHARE, shoulder - leastBareShoulder(wearer)), 0);
     const down = free * Math.sin(slope);
     const half = neckHalfWidth + free * Math.cos(slope);
-    const front = Math.min(Math.max(frontNeckDrop * DEEPER_FRONT, half) - down, frontLength * 0.6);
+    const deeper = Math.min(frontNeckDrop * DEEPER_FRONT, (armDrop + sizes.armholeDepth) * LOWEST_SHARE);
+    const front = Math.min(Math.max(deeper, frontNeckDrop, half) - down, frontLength * 0.6);
     const back = Math.min(backNeckDrop * DEEPER_BACK, front * 0.9);
     const along = (drop: number) => pathLength(neckline(half, drop, slope));
     return {

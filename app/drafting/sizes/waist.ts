@@ -92,6 +92,7 @@ export const bandSizes = maker(
     'chest',
     'topHalf',
     'hemHalf',
+    'sideBack',
     'bandHeight',
     'frontDip',
     'halterHalf',
@@ -113,15 +114,20 @@ export const bandSizes = maker(
     );
     const roundHeight = height + wearer.of('armhole-depth') * 0.5;
     const attached = { topHalf, strapWidth, roundHeight };
+    const sideBack = kind === 'half-circle' ? 0 : sideBackOf(wearer, { topHalf, hemHalf });
     return {
       sizes: {
         waist: 4 * hemHalf,
         chest: 4 * topHalf,
         topHalf,
         hemHalf,
+        sideBack,
         bandHeight: height,
         frontDip: kind === 'dipped' ? height * DIP.dipped : DIP.straight,
-        halterHalf: Math.min(Math.max(wearer.of('neck-girth') * HALTER_SHARE, strapWidth + 1), topHalf * WIDEST_HALTER),
+        halterHalf: Math.min(
+          Math.max(wearer.of('neck-girth') * HALTER_SHARE, strapWidth + 1),
+          (topHalf + sideBack) * WIDEST_HALTER,
+        ),
         halterHeight: wearer.of('armhole-depth') * 0.8,
         roundHeight,
         strapWidth,
@@ -131,6 +137,15 @@ export const bandSizes = maker(
     };
   },
 );
+
+/** Its side seam lies no farther back than this share of a quarter of the chest: the arms come out beside it. */
+const MOST_BACK = 0.16;
+
+/** How far the side seam lies behind the middle, above as below, so that front and back share the waist as the toy's own do. */
+function sideBackOf(wearer: Wearer, { topHalf, hemHalf }: Record<'topHalf' | 'hemHalf', Mm>): Mm {
+  const back = (2 * frontShare(wearer) - 1) * hemHalf;
+  return Math.max(-MOST_BACK * topHalf, Math.min(back, MOST_BACK * topHalf));
+}
 
 /** What a strap laps at its closure behind the neck. */
 const LAP_MM = 10;

@@ -1,6 +1,6 @@
 import type { Look, RefTo } from '../../rows/names';
 import { only, part } from '../../rows/part';
-import { bareSizes, LEAST_BARE_SHOULDER_MM } from '../../sizes/bare';
+import { bareSizes, leastBareShoulder } from '../../sizes/bare';
 import type { SizesOf } from '../../sizes/maker';
 import { bindingPart } from './binding';
 import type { BodiceGives } from './bodice';
@@ -53,7 +53,7 @@ const bare = part<Takes, Gives>({
     {
       code: 'shoulder-narrow',
       measures: ['shoulder-length', 'neck-girth'],
-      told: ({ sizes: { shoulder } }) => (shoulder < LEAST_BARE_SHOULDER_MM - 0.5 ? { shoulder } : null),
+      told: ({ sizes: { shoulder }, wearer }) => (shoulder < leastBareShoulder(wearer) - 0.5 ? { shoulder } : null),
     },
   ],
   fit: [

@@ -41,6 +41,8 @@ function row(layer: '' | '-lining', side: Side, top: BandTop, open: boolean) {
     onFold: !open,
     sizes: {
       dip: side === 'front' ? 'frontDip' : null,
+      topHalf: ({ sizes }) => sizes.topHalf + (side === 'front' ? sizes.sideBack : -sizes.sideBack),
+      hemHalf: ({ sizes }) => sizes.hemHalf + (side === 'front' ? sizes.sideBack : -sizes.sideBack),
       ...(top === 'round' ? { bandHeight: 'roundHeight' as const } : {}),
       past: open ? ({ wearer }) => PAST_CENTRE_MM[wearer.scale] : null,
       strapWidth: ({ choices, sizes }) =>
