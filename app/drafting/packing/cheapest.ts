@@ -6,9 +6,9 @@ import { type Field, type Job, type Packed, roomFor } from './job';
 import type { Lay } from './lay';
 
 /** Places looked at anywhere, and near where the piece lies; how many of them are followed. */
-const ANYWHERE = 40;
-const NEAR = 20;
-const FOLLOWED = 3;
+const ANYWHERE = 15;
+const NEAR = 5;
+const FOLLOWED = 2;
 /** Near is within this share of the piece's size. */
 const NEAR_SHARE = 0.25;
 
