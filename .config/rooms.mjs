@@ -29,6 +29,7 @@ export const SIDE_DOORS = [
   'app/drafting/draft-types',
   'app/drafting/garments',
   'app/drafting/catalogue',
+  'app/drafting/cloth',
   'app/drafting/guide',
   'app/drafting/sheets',
   'app/drafting/output',

@@ -52,10 +52,10 @@ async function draftFrom({ words: [path = ''], values }: Asked): Promise<Exit> {
   if (!outcome.ok) return refused(outcome, say);
   const layout = layOut(outcome.draft, sheet, { effort: USUAL_EFFORT, seed: SEED });
   const files = {
-    'pattern.pdf': await toPdf(outcome.draft, layout, { say, units }),
+    'pattern.pdf': toPdf([{ draft: outcome.draft, layout }], { say, units }),
     'pencil-plan.pdf': toPencilPdf(outcome.draft, { say, units }),
     'sewing.pdf': toGuidePdf(outcome.draft, { say, units, way: 'machine' }),
-    'pieces.svg': toSvg(outcome.draft, say),
+    'pieces.svg': toSvg(outcome.draft, say, { units }),
     'draft.json': `${JSON.stringify(toJson(outcome.draft))}\n`,
   };
   const missing = lettersWithout(file.card.toy.name);

@@ -2,6 +2,7 @@
  * What may be ordered, as plain data: the garments' heads, cloths, fits and allowances. A door of its own, so that choosing a
  * garment loads no block: how anything is made is never reached from here.
  */
+export { bought } from './cloth/bought';
 export { type Choice, type GarmentId, type Head, heads, type Offered, offered } from './heads';
 export { notionWords } from './notions/words';
 export { ofCloth } from './pieces/how-many';

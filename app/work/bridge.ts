@@ -4,10 +4,12 @@
  * loads none of it.
  */
 import type { Body, Order, Unit } from '../body';
+import type { Answer } from '../drafting/cloth';
 import type { Draft, Outcome } from '../drafting/draft-types';
-import type { WornPicture } from '../drafting/output';
-import type { LayOutOptions, Layout } from '../drafting/sheets';
+import type { LaidOnCloth, PatternOptions, Sheets } from '../drafting/output';
+import type { Form, LayOutOptions, Layout } from '../drafting/sheets';
 import { type AskOptions, connectWorker } from './connect';
+import type { ClothGiven } from './jobs';
 import { trustedAddress } from './trusted-address';
 import workerAddress from './worker?worker&url';
 
@@ -33,21 +35,41 @@ export const layOut = (
   return worker.ask('layOut', { draft: given, paper, ...how }, options);
 };
 
-/** The PDF of a laid out draft, its words in `language` (BCP 47), `worn` on its first page, as bytes. */
+type Written = AskOptions & { readonly language: string; readonly units: Unit };
+
+/** The PDF of laid out drafts, its words in `language` (BCP 47), as bytes; options as `toPdf` of output has them. */
 export const print = (
-  given: Draft,
-  layout: Layout,
-  {
-    language,
-    units,
-    worn,
-    ...options
-  }: AskOptions & {
-    readonly language: string;
-    readonly units: Unit;
-    readonly worn?: WornPicture;
-  },
-): Promise<Uint8Array> => worker.ask('print', { draft: given, layout, language, units, worn }, options);
+  sheets: readonly Sheets[],
+  options: Written & Pick<PatternOptions, 'only' | 'copies' | 'list'>,
+): Promise<Uint8Array> => {
+  const { signal, progress, lane, ...how } = options;
+  return worker.ask('print', { sheets, ...how }, options);
+};
+
+/** A page to test the printer with, as PDF. */
+export const printTest = (paper: string, { language, units, ...options }: Written): Promise<Uint8Array> =>
+  worker.ask('printTest', { paper, language, units, today: today() }, options);
+
+/** The pieces of a draft as one SVG, for machines that cut and projectors. */
+export const drawSvg = (given: Draft, form: Form, { language, units, ...options }: Written): Promise<string> =>
+  worker.ask('drawSvg', { draft: given, form, language, units }, options);
+
+/** Lays pieces on cloth; `better` hears the first answer and each that is better, until the time is up. */
+export const layCloth = (
+  given: ClothGiven,
+  { better, ...options }: AskOptions & { readonly better: (answer: Answer, share: number) => void },
+): Promise<Answer> => {
+  let last: Answer | undefined;
+  const progress = (share: number, soFar?: unknown): void => {
+    last = (soFar as Answer | undefined) ?? last;
+    if (last) better(last, share);
+  };
+  return worker.ask('layCloth', given, { ...options, progress });
+};
+
+/** A lay on cloth as PDF. */
+export const printCloth = (laid: LaidOnCloth, { language, units, ...options }: Written): Promise<Uint8Array> =>
+  worker.ask('printCloth', { ...laid, language, units }, options);
 
 /** The sewing of a draft as PDF, by machine or by hand, as bytes. */
 export const printGuide = (

@@ -16,7 +16,7 @@ export class WorkError extends Error {
 
 export type AskOptions = {
   readonly signal?: AbortSignal;
-  readonly progress?: (share: number) => void;
+  readonly progress?: (share: number, soFar?: unknown) => void;
   /** Within a lane the latest request wins and cancels the one before; a lane a kind, unless named. */
   readonly lane?: string;
 };
@@ -31,7 +31,7 @@ type Job = {
   readonly id: number;
   readonly kind: JobKind;
   readonly given: unknown;
-  readonly progress: ((share: number) => void) | undefined;
+  readonly progress: AskOptions['progress'];
   readonly tell: { made: (made: unknown) => void; failed: (error: WorkError) => void };
   tries: number;
   over: boolean;
@@ -107,7 +107,7 @@ export function connectWorker(hire: () => Hand, times: Times = TIMES) {
     const job = [...lanes.values()].find((lane) => lane.running?.id === answer.id)?.running;
     if (!job) return;
     if ('progress' in answer) {
-      if (!job.over) job.progress?.(answer.progress);
+      if (!job.over) job.progress?.(answer.progress, answer.soFar);
     } else if ('made' in answer) finish(job, () => end(job, answer));
     else finish(job, () => end(job, new WorkError(answer.code, answer.detail)));
   }

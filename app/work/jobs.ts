@@ -1,24 +1,17 @@
 import type { Body, Order, Unit } from '../body';
+import type { Answer, Layer, Stuff } from '../drafting/cloth';
 import type { Draft, Outcome } from '../drafting/draft-types';
-import type { WornPicture } from '../drafting/output';
-import type { LayOutOptions, Layout } from '../drafting/sheets';
+import type { LaidOnCloth, PatternOptions, Sheets } from '../drafting/output';
+import type { Form, LayOutOptions, Layout } from '../drafting/sheets';
 
 type DraftGiven = { readonly body: Body; readonly order: Order; readonly toy: string; readonly today: string };
 type LayOutGiven = { readonly draft: Draft; readonly paper: string } & Partial<LayOutOptions>;
-type GuideGiven = {
-  readonly draft: Draft;
-  readonly way: 'machine' | 'hand';
-  readonly language: string;
-  readonly units: Unit;
-};
-type TapeGiven = { readonly language: string; readonly units: Unit; readonly today: string };
-type PrintGiven = {
-  readonly draft: Draft;
-  readonly layout: Layout;
-  readonly language: string;
-  readonly units: Unit;
-  readonly worn?: WornPicture | undefined;
-};
+type Hand = { readonly language: string; readonly units: Unit };
+type GuideGiven = Hand & { readonly draft: Draft; readonly way: 'machine' | 'hand' };
+type TapeGiven = Hand & { readonly today: string };
+type PrintGiven = Hand & { readonly sheets: readonly Sheets[] } & Pick<PatternOptions, 'only' | 'copies' | 'list'>;
+type TestGiven = Hand & { readonly paper: string; readonly today: string };
+type SvgGiven = Hand & { readonly draft: Draft; readonly form: Form };
 
 /**
  * Every job of the worker: what is given and what is made of it, both crossing as structured clones. `today` is an ISO
@@ -29,14 +22,27 @@ export type Jobs = {
   readonly draft: { readonly given: DraftGiven; readonly made: Outcome };
   readonly layOut: { readonly given: LayOutGiven; readonly made: Layout };
   readonly print: { readonly given: PrintGiven; readonly made: Uint8Array };
-  readonly printPencil: { readonly given: Omit<PrintGiven, 'layout'>; readonly made: Uint8Array };
+  readonly printTest: { readonly given: TestGiven; readonly made: Uint8Array };
+  readonly layCloth: { readonly given: ClothGiven; readonly made: Answer };
+  readonly printCloth: { readonly given: Hand & LaidOnCloth; readonly made: Uint8Array };
+  readonly drawSvg: { readonly given: SvgGiven; readonly made: string };
+  readonly printPencil: { readonly given: Hand & { readonly draft: Draft }; readonly made: Uint8Array };
   readonly printTape: { readonly given: TapeGiven; readonly made: Uint8Array };
   readonly printGuide: { readonly given: GuideGiven; readonly made: Uint8Array };
 };
+/** On which cloth the pieces of some layers of some drafts are laid, and how long is looked for it at most. */
+export type ClothGiven = {
+  readonly drafts: readonly Draft[];
+  readonly layers: readonly Layer[];
+  readonly stuff: Stuff;
+  readonly seconds: number;
+  readonly seed?: number;
+};
+
 export type JobKind = keyof Jobs;
 
-/** What a job may use while it works. `progress` takes 0 to 1. */
-export type AtWork = { readonly signal: AbortSignal; readonly progress: (share: number) => void };
+/** What a job may use while it works. `progress` takes 0 to 1, and what there is so far where that is new. */
+export type AtWork = { readonly signal: AbortSignal; readonly progress: (share: number, soFar?: unknown) => void };
 export type Workers = {
   readonly [K in JobKind]: (given: Jobs[K]['given'], at: AtWork) => Promise<Jobs[K]['made']>;
 };
@@ -61,4 +67,4 @@ export type Asked =
 export type Answered =
   | { readonly id: number; readonly made: unknown }
   | { readonly id: number; readonly code: string; readonly detail: string }
-  | { readonly id: number; readonly progress: number };
+  | { readonly id: number; readonly progress: number; readonly soFar?: unknown };

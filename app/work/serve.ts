@@ -17,7 +17,10 @@ export function serveJobs(workers: Workers, desk: Desk): void {
   async function work({ id, kind, given }: Extract<Asked, { kind: unknown }>): Promise<void> {
     const stopper = new AbortController();
     running.set(id, stopper);
-    const at: AtWork = { signal: stopper.signal, progress: (share) => desk.postMessage({ id, progress: share }, []) };
+    const at: AtWork = {
+      signal: stopper.signal,
+      progress: (share, soFar) => desk.postMessage({ id, progress: share, soFar }, []),
+    };
     try {
       const made = await (workers[kind] as (given: unknown, at: AtWork) => Promise<unknown>)(given, at);
       desk.postMessage(

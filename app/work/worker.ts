@@ -21,8 +21,19 @@ const workers: Workers = {
     return layOut(draft, paper, { effort: effort ?? USUAL_EFFORT, seed, ...options });
   },
 
-  print: ({ draft, layout, worn, ...hand }) =>
-    onPaper(hand, ({ toPdf }, written) => toPdf(draft, layout, { ...written, worn })),
+  print: ({ sheets, only, copies, list, ...hand }) =>
+    onPaper(hand, ({ toPdf }, written) =>
+      toPdf(sheets, { ...written, ...(only && { only }), ...(copies && { copies }), ...(list && { list }) }),
+    ),
+  printTest: ({ paper, today, ...hand }) =>
+    onPaper(hand, ({ toTestPdf }, written) => toTestPdf({ ...written, paper, date: today })),
+  layCloth: async (given, at) => (await import('./lay-cloth')).layCloth(given, at),
+  printCloth: ({ language, units, ...laid }) =>
+    onPaper({ language, units }, ({ toClothPdf }, written) => toClothPdf(laid, written)),
+  drawSvg: async ({ draft, form, language, units }) => {
+    const [{ toSvg }, { createSay }] = await Promise.all([import('../drafting/output'), import('../words')]);
+    return toSvg(draft, await createSay(language), { form, units });
+  },
   printPencil: ({ draft, ...hand }) => onPaper(hand, ({ toPencilPdf }, written) => toPencilPdf(draft, written)),
   printTape: ({ today, ...hand }) => onPaper(hand, ({ toTapePdf }, written) => toTapePdf({ ...written, date: today })),
   printGuide: ({ draft, way, ...hand }) =>

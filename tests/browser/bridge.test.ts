@@ -34,7 +34,7 @@ const printed = (toy: string) =>
       const outcome = await draft(body, order, toy);
       if (!outcome.ok) throw new Error(outcome.flags.map((flag) => flag.code).join());
       const layout = await layOut(outcome.draft, 'a4');
-      const bytes = await print(outcome.draft, layout, { language: 'en', units: 'in' });
+      const bytes = await print([{ draft: outcome.draft, layout }], { language: 'en', units: 'in' });
       return Array.from(bytes, (byte) => String.fromCharCode(byte)).join('');
     },
     { body, order, toy },

@@ -77,6 +77,14 @@ export class Maker {
     await this.page.getByRole('alert').filter({ hasText: /\w/ }).waitFor();
   }
 
+  /** Waits for a lay, and lets that be enough. */
+  async enoughCloth(): Promise<void> {
+    await this.page.getByText(/of cloth/).waitFor();
+    const stop = this.named('That will do');
+    if (await stop.isVisible()) await this.touched(stop);
+    await this.named('Save as a PDF').waitFor();
+  }
+
   /** Takes one of the toys to try, from the first screen while it is empty. */
   async borrow(name: string): Promise<void> {
     await this.open();

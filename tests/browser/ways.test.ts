@@ -1,3 +1,4 @@
+import { readFile } from 'node:fs/promises';
 import { describe, expect, onTestFinished, test } from 'vitest';
 import { openSite, phone, untilStill } from './browser';
 import { eachPhone } from './each-phone';
@@ -94,6 +95,25 @@ test('how to print is said before the button, and where the file went after it',
     .waitFor();
   await her.maker.named('Open it to print').waitFor();
   expect(await her.page.getByText('220').count()).toBe(0);
+  await her.page.getByRole('button', { name: 'Look at page 1' }).click();
+  await her.maker.named('Save only this page').waitFor();
+  await her.maker.press('Close');
+  await her.page.getByText('More ways to print').click();
+  await her.page.getByRole('radio', { name: 'cards to draw round' }).click();
+  await her.page.getByText(/pages? (is|are) ready/).waitFor();
+  const drawn = her.page.waitForEvent('download');
+  await her.page.getByRole('button', { name: /A file to cut or project/ }).click();
+  const svg = await readFile(await (await drawn).path(), 'utf8');
+  // The app lets nobody parse what it did not make; an empty page does.
+  const empty = await her.page.context().newPage();
+  const read = await empty.evaluate((text) => {
+    const root = new DOMParser().parseFromString(text, 'image/svg+xml').documentElement;
+    const layers = ['cut', 'seam', 'marks', 'words'].map((id) => root.querySelector(`#${id}`)?.childElementCount ?? -1);
+    return { width: root.getAttribute('width'), box: root.getAttribute('viewBox'), layers };
+  }, svg);
+  expect(read.box?.split(' ')[2]).toBe(read.width?.replace('mm', ''));
+  expect(read.layers[0]).toBeGreaterThan(2);
+  expect(read.layers[1]).toBe(0);
 });
 
 test('a second toy of a name is told apart from the first', async () => {

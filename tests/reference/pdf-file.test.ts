@@ -15,20 +15,22 @@ beforeAll(async () => {
 
 const laid = (draft: Draft, paper: string): Layout =>
   layOut(draft, findPaper(paper) ?? expect.fail(`no paper ${paper}`), { effort: 4, seed: 1 });
-const printed = async (draft: Draft, layout: Layout) => readPdf(toPdf(draft, layout, { say, units: 'in' }));
+const printed = async (draft: Draft, layout: Layout) => readPdf(toPdf([{ draft, layout }], { say, units: 'in' }));
 
 describe('the file', () => {
   const draft = handMade(1);
   const layout = laid(draft, 'a4');
 
   test('is the same bytes every time, in every time zone', () => {
-    const first = toPdf(draft, layout, { say, units: 'cm' });
+    const first = toPdf([{ draft, layout }], { say, units: 'cm' });
     const zone = process.env.TZ;
     process.env.TZ = 'Pacific/Kiritimati';
-    const second = toPdf(draft, layout, { say, units: 'cm' });
+    const second = toPdf([{ draft, layout }], { say, units: 'cm' });
     process.env.TZ = zone;
     expect(Buffer.compare(first, second)).toBe(0);
-    expect(Buffer.compare(first, toPdf({ ...draft, toy: 'Thistle' }, layout, { say, units: 'cm' }))).not.toBe(0);
+    expect(
+      Buffer.compare(first, toPdf([{ draft: { ...draft, toy: 'Thistle' }, layout }], { say, units: 'cm' })),
+    ).not.toBe(0);
   });
 
   test('asks viewers not to scale, and says what it is', async () => {
@@ -69,11 +71,13 @@ test('a letter the fonts lack is drawn as the picture handed in', async () => {
     return { png: DOT, width: size * 0.35, height: size * 0.35, below: 0 };
   };
   const layout = laid(draft, 'a4');
-  const withPictures = toPdf(draft, layout, { say, units: 'cm', glyphs });
+  const withPictures = toPdf([{ draft, layout }], { say, units: 'cm', glyphs });
   expect(new Set(asked)).toEqual(new Set(['熊']));
   const text = Buffer.from(withPictures).toString('latin1');
   expect(text).toContain('/Subtype /Image');
-  expect(Buffer.from(toPdf(draft, layout, { say, units: 'cm' })).toString('latin1')).not.toContain('/Subtype /Image');
+  expect(Buffer.from(toPdf([{ draft, layout }], { say, units: 'cm' })).toString('latin1')).not.toContain(
+    '/Subtype /Image',
+  );
 });
 
 /** A PNG of one black dot. */

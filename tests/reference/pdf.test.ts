@@ -7,6 +7,7 @@ import {
   BOTTOM_MARGIN_MM,
   EDGE_MARGIN_MM,
   findPaper,
+  formed,
   type Layout,
   layOut,
   moved,
@@ -28,6 +29,8 @@ const CHECKS = [
 /** Strokes are 0.35 mm or thicker, print 7 pt or larger. */
 const THINNEST_MM = 0.35;
 const SMALLEST_PT = 7;
+/** Curves are laid on pages by chords this close to them, mm. */
+const FOLLOWED_MM = 0.05;
 
 let say: Say;
 beforeAll(async () => {
@@ -38,7 +41,7 @@ const laid = (draft: Draft, paper: string, more = {}): Layout => {
   const found = findPaper(paper) ?? expect.fail(`no paper ${paper}`);
   return layOut(draft, found, { effort: 4, seed: 1, ...more });
 };
-const printed = async (draft: Draft, layout: Layout) => readPdf(toPdf(draft, layout, { say, units: 'in' }));
+const printed = async (draft: Draft, layout: Layout) => readPdf(toPdf([{ draft, layout }], { say, units: 'in' }));
 
 /** The level line under its words: all strokes of two points below and around the middle of them. */
 function measured(page: ReadPage, words: string): number[] {
@@ -60,6 +63,8 @@ const cases: readonly (readonly [string, Draft, string, object])[] = [
   ['on either paper', handMade(1), 'either', {}],
   ['in the copy shop', handMade(2.6), 'a0', {}],
   ['on a roll', handMade(1), 'roll:610', {}],
+  ['without allowances', handMade(1), 'letter', { form: 'sewn' }],
+  ['as cards', handMade(0.7), 'a4', { form: 'card', without: [1] }],
   ...demoDrafts()
     .slice(0, 4)
     .map((draft) => [draft.toy, draft, 'a4', {}] as const),
@@ -94,10 +99,19 @@ describe.each(cases)('%s', (_, draft, paper, more) => {
     }
   });
 
+  test('on one page, the first wherever that costs none, a line is 200 mm long', () => {
+    const at = layout.pages.findIndex((page) => page.long);
+    const page = pages[at] ?? expect.fail('no page has it');
+    const lengths = page.strokes.map(({ points: [a, b] }) => (a && b ? Math.hypot(a.x - b.x, a.y - b.y) : 0));
+    expect(page.texts.map(({ text }) => text)).toContain('200 mm, end to end');
+    expect(lengths.some((length) => Math.abs(length - 200) <= TRUE_MM)).toBe(true);
+  });
+
   test('every edge lies where the draft and the layout put it', () => {
     layout.pages.forEach((page, i) => {
       const lines = (pages[i]?.strokes ?? []).map((stroke) => stroke.points);
-      for (const placed of page.placed) expect(farthest(edgesOn(draft, placed), lines)).toBeLessThanOrEqual(TRUE_MM);
+      for (const placed of page.placed)
+        expect(farthest(edgesOn(formed(draft, layout.form), placed), lines)).toBeLessThanOrEqual(TRUE_MM);
     });
   });
 
@@ -114,10 +128,10 @@ describe.each(cases)('%s', (_, draft, paper, more) => {
         ...page.texts.map((text) => text.at),
       ];
       for (const { x, y } of drawn) {
-        expect(x).toBeGreaterThanOrEqual(EDGE_MARGIN_MM - 0.01);
-        expect(x).toBeLessThanOrEqual(page.width - EDGE_MARGIN_MM + 0.01);
-        expect(y).toBeGreaterThanOrEqual(EDGE_MARGIN_MM - 0.01);
-        expect(y).toBeLessThanOrEqual(page.height - BOTTOM_MARGIN_MM + 0.01);
+        expect(x).toBeGreaterThanOrEqual(EDGE_MARGIN_MM - FOLLOWED_MM);
+        expect(x).toBeLessThanOrEqual(page.width - EDGE_MARGIN_MM + FOLLOWED_MM);
+        expect(y).toBeGreaterThanOrEqual(EDGE_MARGIN_MM - FOLLOWED_MM);
+        expect(y).toBeLessThanOrEqual(page.height - BOTTOM_MARGIN_MM + FOLLOWED_MM);
       }
     }
   });

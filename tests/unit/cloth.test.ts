@@ -1,10 +1,15 @@
+import polygonClipping from 'polygon-clipping';
 import { describe, expect, test } from 'vitest';
+import { bought } from '../../app/drafting/catalogue';
 import { type Answer, type Cut, cutsOf, layOnCloth, type Stuff } from '../../app/drafting/cloth';
 import { draft, fullOrder } from '../../app/drafting/draft';
 import type { Draft } from '../../app/drafting/draft-types';
 import { garments } from '../../app/drafting/garments';
 import type { Point } from '../../app/drafting/geometry';
+import { toClothPdf } from '../../app/drafting/output';
 import { bodyFrom, demoCards } from '../../app/measuring';
+import { createSay } from '../../app/words';
+import { readPdf } from '../reference/pdf-reading';
 import { handMade, oblong } from '../toys/drafts';
 import { boxOf, outside, overlaps } from './packing-apart';
 
@@ -125,4 +130,43 @@ test('linings, facings, cuffs and bindings are told apart', () => {
   const names = ['front', 'front-lining', 'neck-facing', 'cuff-band', 'armhole-binding'];
   const cuts = of(...names.map((name) => oblong(name, 20, 30)));
   expect(cuts.map(({ layer }) => layer)).toEqual(['main', 'lining', 'facing', 'rib', 'bias']);
+});
+
+test('the lay on paper: every cut once, a number on each, within the page', async () => {
+  const say = await createSay('en');
+  const made = drafts[0] ?? expect.fail('no draft');
+  const { laid, length } = laidOf(answer(cutsOf([made]), wide, 100));
+  const [page] = (await readPdf(toClothPdf({ drafts: [made], laid, length, stuff: wide }, { say, units: 'cm' }))).pages;
+  if (!page) return expect.fail('no page');
+  expect(page.fills).toHaveLength(laid.length);
+  for (const { number } of laid) expect(page.texts.map(({ text }) => text)).toContain(String(number));
+  for (const { x, y } of page.strokes.flatMap(({ points }) => points)) {
+    expect(Math.min(x, y)).toBeGreaterThan(8);
+    expect(x).toBeLessThan(page.width - 8);
+    expect(y).toBeLessThan(page.height - 17);
+  }
+});
+
+test('a number stands where there is cloth all round it', () => {
+  for (const made of drafts) {
+    for (const { outline, spot } of laidOf(answer(cutsOf([made]), { width: 1500, nap: true }, 1)).laid) {
+      const ring = [[...outline, ...outline.slice(0, 1)].map(({ x, y }): [number, number] => [x, y])];
+      const dot = [
+        [
+          [-1, -1],
+          [1, -1],
+          [1, 1],
+          [-1, 1],
+          [-1, -1],
+        ].map(([x = 0, y = 0]): [number, number] => [spot.x + x, spot.y + y]),
+      ];
+      expect(polygonClipping.difference([dot], [ring])).toEqual([]);
+    }
+  }
+});
+
+test('what is bought is never less than the lay takes', () => {
+  expect(bought(400, 'cm')).toBe(400);
+  expect(bought(400.2, 'cm')).toBe(410);
+  expect(bought(25.4 * 10.1, 'in')).toBeCloseTo(25.4 * 10.5, 9);
 });

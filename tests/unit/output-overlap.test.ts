@@ -3,7 +3,7 @@ import type { Say } from '../../app/body';
 import type { Draft } from '../../app/drafting/draft-types';
 import { flatten, type Point, rotate } from '../../app/drafting/geometry';
 import { type Ink, pageInk, type Words } from '../../app/drafting/output';
-import { layOut } from '../../app/drafting/sheets';
+import { type Form, formed, layOut } from '../../app/drafting/sheets';
 import { createSay } from '../../app/words';
 import { demoDrafts } from '../toys/demo-drafts';
 import { handMade } from '../toys/drafts';
@@ -60,20 +60,23 @@ function overlaid(ink: readonly Ink[]): readonly string[] {
 
 const closed = (ring: readonly Point[]): readonly Point[] => [...ring, ...ring.slice(0, 1)];
 
-const cases: readonly (readonly [string, Draft, string, boolean])[] = [
-  ['a small toy', handMade(0.4), 'a4', true],
-  ['a middling toy', handMade(1), 'letter', true],
-  ['unfolded', handMade(0.8), 'a4', false],
-  ['a toy of a metre', handMade(2.6), 'a4', true],
-  ['in the copy shop', handMade(1), 'a0', true],
-  ...demoDrafts().map((draft) => [draft.toy, draft, 'a4', true] as const),
-  ...demoDrafts('minky').map((draft) => [`${draft.toy} in minky`, draft, 'letter', true] as const),
+const cases: readonly (readonly [string, Draft, string, boolean, Form])[] = [
+  ['a small toy', handMade(0.4), 'a4', true, 'cut'],
+  ['a middling toy', handMade(1), 'letter', true, 'cut'],
+  ['unfolded', handMade(0.8), 'a4', false, 'cut'],
+  ['a toy of a metre', handMade(2.6), 'a4', true, 'cut'],
+  ['in the copy shop', handMade(1), 'a0', true, 'cut'],
+  ['without allowances', handMade(1), 'a4', true, 'sewn'],
+  ...demoDrafts().map((draft) => [`${draft.toy}, cards`, draft, 'a4', true, 'card'] as const),
+  ...demoDrafts().map((draft) => [draft.toy, draft, 'a4', true, 'cut'] as const),
+  ...demoDrafts('minky').map((draft) => [`${draft.toy} in minky`, draft, 'letter', true, 'cut'] as const),
 ];
 
-test.each(cases)('%s: no word lies over a line or another word', (_, draft, id, halves) => {
-  const layout = layOut(draft, paper(id), { effort: 4, seed: 1, halves });
+test.each(cases)('%s: no word lies over a line or another word', (_, draft, id, halves, form) => {
+  const layout = layOut(draft, paper(id), { effort: 4, seed: 1, halves, form });
+  const shown = formed(draft, form);
   for (const page of layout.pages) {
-    expect(overlaid(pageInk(draft, layout, page, { say, units: 'in', widthOf }))).toEqual([]);
+    expect(overlaid(pageInk(draft, layout, page, { say, units: 'in', widthOf }, shown))).toEqual([]);
   }
 });
 

@@ -104,8 +104,8 @@ describe('pieces on paper', () => {
 
   test('small pieces share one page, and what is said stands there too as soon as it has room', () => {
     const pages = (size: number) => layOut(handMade(size), paper('a4'), { effort: 40, seed: 1 }).pages;
-    expect(pages(0.35).filter((page) => page.placed.length > 0)).toHaveLength(1);
-    const [only, ...more] = pages(0.33);
+    expect(pages(0.34).filter((page) => page.placed.length > 0)).toHaveLength(1);
+    const [only, ...more] = pages(0.31);
     expect(more).toEqual([]);
     expect(only?.notes?.key).toBeDefined();
   });

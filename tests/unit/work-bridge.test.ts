@@ -45,6 +45,10 @@ const workers: Workers = {
   printGuide: take,
   printPencil: take,
   printTape: take,
+  printTest: take,
+  printCloth: take,
+  layCloth: take,
+  drawSvg: take,
 };
 const connect = () =>
   connectWorker(

@@ -16,6 +16,7 @@ import {
   stockOf,
 } from '../packing';
 import type { Cut } from './cuts';
+import { numbersOf, spotOn } from './numbers';
 import { outsideOf } from './outside';
 
 /** Scissors pass between two pieces, mm (common practice, no source). */
@@ -27,8 +28,17 @@ const SLACK_MM = 0.4;
 /** What the cloth is: sold by its width, or a scrap with its grain along x. `nap`: all pieces lie the same way. */
 export type Stuff = ({ readonly width: Mm } | { readonly scrap: Ring }) & { readonly nap: boolean };
 
-/** A cut on the cloth: its outline where it lies, x along the grain from one end, y from one selvage, mm. */
-export type LaidCut = { readonly cut: Cut; readonly turned: boolean; readonly outline: readonly Point[] };
+/**
+ * A cut on the cloth: its outline where it lies, x along the grain from one end, y from one selvage, mm. Copies of a piece
+ * share a `number`, and `spot` is where on the cut it may be written.
+ */
+export type LaidCut = {
+  readonly cut: Cut;
+  readonly number: number;
+  readonly turned: boolean;
+  readonly outline: readonly Point[];
+  readonly spot: Point;
+};
 
 /**
  * `fits`: with the lay and the length it takes. `cannot`: more area than there is, or a piece longer or wider than the
@@ -54,12 +64,17 @@ export function* layOnCloth(cuts: readonly Cut[], stuff: Stuff, seed: number): G
     return { turns: turns.map((_, turn) => first + turn) };
   });
   const fixed = around.map((_, index) => placeOf(stock, own.length + index));
+  const numbers = numbersOf(cuts);
+  const spots = outlines.map(spotOn).flatMap((spot) => turns.map((turn) => rotate(spot, turn)));
   const laid = (places: readonly Place[]): readonly LaidCut[] =>
-    places.map((place, index) => ({
-      cut: cuts[index] as Cut,
-      turned: place.shape !== pieces[index]?.turns[0],
-      outline: movedTo(stock, place, own[place.shape] as Ring),
-    }));
+    places.map((place, index) => {
+      const [spot = { x: 0, y: 0 }, ...outline] = movedTo(stock, place, [
+        spots[place.shape] as Point,
+        ...(own[place.shape] as Ring),
+      ]);
+      const turned = place.shape !== pieces[index]?.turns[0];
+      return { cut: cuts[index] as Cut, number: numbers[index] ?? 0, turned, outline, spot };
+    });
   const search: Generator<Found<Strip | Fitted>, void, void> = 'scrap' in stuff
     ? packFields({ stock, pieces, fixed }, [boxOf(stuff.scrap)], seed)
     : packStrip({ stock, pieces }, stuff.width, seed);

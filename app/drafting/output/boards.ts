@@ -5,12 +5,15 @@ import type { Path, Point } from '../geometry';
 import { type Board, type Box, block, blockBox, blockLine, emptyBoard } from '../packing';
 import { outlineOf } from '../pieces/outline';
 import { BOTTOM_MARGIN_MM, EDGE_MARGIN_MM } from '../sheets/area';
-import type { Page, Placed, Strip } from '../sheets/layout';
+import type { CheckLine, Page, Placed, Strip } from '../sheets/layout';
 import { CLEAR_MM } from '../sheets/marks';
 import { moved } from '../sheets/move';
 import { OVERLAP_MM } from '../sheets/tiles';
 import { inkOutline } from './crossing';
 import type { Ink, TextWidth } from './ink';
+
+/** How far ticks and words of the long check line reach, mm. */
+const LONG_REACH_MM = 6.5;
 
 /** A page with its margins, strip and cover taken. */
 export function furnished(page: Page): Board {
@@ -22,7 +25,9 @@ export function furnished(page: Page): Board {
     { x: 0, y: height - BOTTOM_MARGIN_MM, width, height: BOTTOM_MARGIN_MM },
   ];
   const head = cover ? [cover.title, cover.card, cover.square, ...cover.map.map((cell) => cell.box)] : [];
-  const words = [cover?.joining, page.notes?.words, page.notes?.key].filter((box) => box !== undefined);
+  const words = [page.long && longRoom(page.long), cover?.joining, page.notes?.words, page.notes?.key].filter(
+    (box) => box !== undefined,
+  );
   return [...margins, stripBox(strip), ...head, ...words].reduce(
     (board, box) => blockBox(board, box),
     emptyBoard(width, height),
@@ -56,6 +61,14 @@ export function withinWindow(board: Board, { x, y, width, height }: Box): Board 
 /** The closed outline of a ring where it lies on its page. */
 export function outlineOn(ring: Path, placed: Placed): readonly Point[] {
   return outlineOf(ring, placed.whole).map(moved(placed.move));
+}
+
+/** What the long check line takes: ticks and words lie on its left as it runs. */
+function longRoom({ from, to }: CheckLine): Box {
+  const [wide, high] = [Math.abs(to.x - from.x), Math.abs(to.y - from.y)];
+  const [left, up] = wide > high ? [CLEAR_MM, LONG_REACH_MM] : [LONG_REACH_MM, CLEAR_MM];
+  const [x, y] = [Math.min(from.x, to.x) - left, Math.min(from.y, to.y) - up];
+  return { x, y, width: wide + left + CLEAR_MM, height: high + up + CLEAR_MM };
 }
 
 function stripBox({ words, millimetres, inches }: Strip): Box {

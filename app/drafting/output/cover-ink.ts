@@ -61,6 +61,7 @@ function titleInk(draft: Draft, layout: Layout, cover: Cover, say: Say, widthOf:
     { text: draft.toy, bold: true, large: 2 },
     { text: say('print.cover-line', { garment, ...values }) },
     { text: say('print.made-of', { fit: say(`fit.${draft.order.fit}`), cloth: say(`cloth.${draft.order.cloth}`) }) },
+    ...(layout.form === 'cut' ? [] : [{ text: say(`print.form.${layout.form}`), bold: true }]),
   ];
   const set = setWithin(paragraphs, box, [10, 9, 8, 7.5, SMALLEST_PT], widthOf);
   const y = box.y + box.height + 2;
@@ -116,7 +117,7 @@ function outline(box: Box): readonly Ink[] {
 }
 
 /** A box with corners of radius r, clockwise from its upper left. */
-function roundedBox({ x, y, width, height }: Box, r: Mm): Path {
+export function roundedBox({ x, y, width, height }: Box, r: Mm): Path {
   const [right, bottom] = [x + width, y + height];
   const quarter = Math.PI / 2;
   return [

@@ -1,4 +1,3 @@
-import type { Mm, Unit } from '../../body';
 import type { Draft } from '../draft-types';
 import { line } from '../geometry';
 import {
@@ -15,13 +14,13 @@ import {
 } from '../guide';
 import { notionWords } from '../notions/words';
 import type { Box } from '../packing';
-import { papers } from '../sheets/papers';
 import { type Paragraph, type Setting, setIn, wordsOf } from './flow';
 import { type Ink, stroke, type TextWidth } from './ink';
 import { madeFor } from './label';
 import { blankPdf, type PdfOptions } from './pdf';
 import { pdfBrush } from './pdf-brush';
 import { sceneInk } from './scene-ink';
+import { paperForWords } from './word-pages';
 
 export type GuidePdfOptions = PdfOptions & { readonly way: Way };
 
@@ -33,7 +32,7 @@ const TEXT_PT = 10;
 /** The sewing of a draft as PDF, to lie beside the machine: what to cut first, then every step with its picture. */
 export function toGuidePdf(draft: Draft, { say, units, way, glyphs }: GuidePdfOptions): Uint8Array {
   const guide = guideOf(draft);
-  const { width, height } = paperOf(draft.order.paper, units);
+  const { width, height } = paperForWords(draft.order.paper, units);
   const title = say('guide.pdf-title', { garment: madeFor(draft, say) });
   const pdf = blankPdf([width, height], draft, { id: JSON.stringify(['sewing', draft, way]), title });
   const brush = pdfBrush(pdf, 1, glyphs);
@@ -106,10 +105,4 @@ function before(draft: Draft, guide: Guide, telling: Telling, title: string): re
     heading('screen.care.title'),
     { text: `${say('screen.sew.care')} ${say('screen.care.rules')}` },
   ];
-}
-
-/** Words need no large sheet: Letter where that is the paper, or inches are; else A4. */
-function paperOf(paper: string, units: Unit): { readonly width: Mm; readonly height: Mm } {
-  const american = paper === 'letter' || paper === 'legal' || (paper === 'either' && units === 'in');
-  return american ? papers.letter : papers.a4;
 }

@@ -1,14 +1,17 @@
 // The door of output: a draft on paper as PDF, for cutting machines as SVG, for other programs as JSON. All are fed by
 // the same draft; words come from `say`. Nothing is computed anew here, and no file is written.
 
+export type { LaidOnCloth } from './cloth-ink';
+export { toClothPdf } from './cloth-pdf';
 export { type GuidePdfOptions, toGuidePdf } from './guide-pdf';
 export type { Ink, Pen, Words } from './ink';
 export { type DraftFile, type PieceRecord, toJson } from './json';
 export { lettersWithout } from './letters';
 export { pageInk } from './page-ink';
-export { type PdfOptions, toPdf } from './pdf';
+export { type PatternOptions, type PdfOptions, type Sheets, toPdf } from './pdf';
 export type { Glyphs, Picture } from './pdf-brush';
 export { toPencilPdf } from './pencil-pdf';
 export { toSvg } from './svg';
 export { toTapePdf } from './tape-pdf';
+export { toTestPdf } from './test-pdf';
 export type { WornPicture } from './worn-ink';

@@ -3,6 +3,7 @@
 import type { Mm } from '../../body';
 import { line, type Path, point } from '../geometry';
 import type { Box } from '../packing';
+import type { Form } from '../sheets/forms';
 import { arrowHead } from './arrow';
 import { setWithin, wordsOf } from './flow';
 import { type Ink, type pens, SMALLEST_PT, stroke } from './ink';
@@ -13,10 +14,11 @@ const SAMPLE_MM = 10;
 const BESIDE_MM = 2;
 
 /** The samples in so many columns, the box's height shared among the lines. */
-export function keyInk(box: Box, columns: number, { say, widthOf }: Lettering): readonly Ink[] {
-  const rows = Math.ceil(samples.length / columns);
+export function keyInk(box: Box, columns: number, form: Form, { say, widthOf }: Lettering): readonly Ink[] {
+  const shown = samples.filter(({ code }) => form === 'cut' || code !== 'seam');
+  const rows = Math.ceil(shown.length / columns);
   const [width, height] = [box.width / columns, box.height / rows];
-  return samples.flatMap(({ code, draw }, index) => {
+  return shown.flatMap(({ code, draw }, index) => {
     const x = box.x + Math.floor(index / rows) * width;
     const y = box.y + (index % rows) * height;
     const beside = {
@@ -25,7 +27,12 @@ export function keyInk(box: Box, columns: number, { say, widthOf }: Lettering): 
       width: width - SAMPLE_MM - (columns > 1 ? 2 : 1) * BESIDE_MM,
       height,
     };
-    const words = setWithin([{ text: say(`print.key.${code}`) }], beside, SIZES_PT, widthOf);
+    const words = setWithin(
+      [{ text: say(code === 'cut' ? `print.key.${form}` : `print.key.${code}`) }],
+      beside,
+      SIZES_PT,
+      widthOf,
+    );
     const middle = { ...beside, y: y + (height - words.height) / 2 };
     return [...draw(x, y + height / 2), ...wordsOf(words, middle, 'words')];
   });

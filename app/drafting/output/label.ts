@@ -1,6 +1,7 @@
 import type { Say, Unit } from '../../body';
 import type { Draft, Piece, Role } from '../draft-types';
 import { howMany } from '../pieces/how-many';
+import type { Form } from '../sheets/forms';
 import { cloths } from '../sizes/cloths';
 import type { Paragraph } from './flow';
 
@@ -8,19 +9,25 @@ import type { Paragraph } from './flow';
 const NO_BREAK = '\u00a0';
 
 /** What a label needs to know of its piece. */
-export type Labelled = { readonly draft: Draft; readonly piece: Piece; readonly whole: boolean; readonly units: Unit };
+export type Labelled = {
+  readonly draft: Draft;
+  readonly piece: Piece;
+  readonly whole: boolean;
+  readonly form: Form;
+  readonly units: Unit;
+};
 
 /** Roles whose allowance is worth naming, in the order named. */
 const named: readonly Role[] = ['seam', 'hem', 'neckline', 'opening', 'closure', 'casing', 'edge'];
 
 /** All a piece carries in words, the most needed first: piece, how many to cut, whose, allowances, date. */
-export function labelOf({ draft, piece, whole, units }: Labelled, say: Say): readonly Paragraph[] {
+export function labelOf({ draft, piece, whole, form, units }: Labelled, say: Say): readonly Paragraph[] {
   const garment = say(`garment.${draft.order.garment}.name`);
   return [
     { text: say(`piece.${piece.name}`), bold: true, large: 1.45 },
     { text: howMany(piece, whole, say), bold: true },
     { text: say('label.made-for', { garment, toy: draft.toy }) },
-    { text: allowancesOf(piece, units, say) },
+    { text: allowancesOf(piece, form, units, say) },
     { text: say('print.date', { date: draft.order.date }) },
   ];
 }
@@ -35,13 +42,14 @@ export function madeFor(draft: Draft, say: Say): string {
   return say('label.made-for', { garment: say(`garment.${draft.order.garment}.name`), toy: draft.toy });
 }
 
-/** Every allowance drawn, by role; the widest where edges of one role differ. */
-function allowancesOf(piece: Piece, units: Unit, say: Say): string {
+/** Every allowance, drawn or to be added, by role; the widest where edges of one role differ. */
+function allowancesOf(piece: Piece, form: Form, units: Unit, say: Say): string {
   const parts = named.flatMap((role) => {
     const widths = piece.edges.filter((edge) => edge.role === role).map((edge) => edge.allowance);
     const length = Math.max(0, ...widths);
     return length > 0 ? [say(`label.allowance.${role}`, { length, unit: units })] : [];
   });
   const unbroken = parts.map((part) => part.replaceAll(' ', NO_BREAK)).join(', ');
-  return parts.length > 0 ? say('label.included', { allowances: unbroken }) : say('label.nothing-added');
+  if (parts.length === 0) return say('label.nothing-added');
+  return say(form === 'cut' ? 'label.included' : `label.add-${form}`, { allowances: unbroken });
 }

@@ -15,15 +15,20 @@ import { middleOf } from './middle';
 /** A page as labels see it: what it holds, its board with the furniture taken, and the words its pieces bear already. */
 export type Labelled = { readonly page: Page; readonly free: Board; readonly words: readonly Ink[] };
 
+/** The draft that labels tell of, and its pieces as the paper shows them. */
+export type Forms = { readonly told: Draft; readonly shown: Draft };
+
 /** The labels of a page, one after another: each takes its place from those that follow. */
-export function labelsInk(draft: Draft, layout: Layout, on: Labelled, wording: Lettering): readonly Ink[] {
+export function labelsInk({ told, shown }: Forms, layout: Layout, on: Labelled, wording: Lettering): readonly Ink[] {
   const { page, free } = on;
   const ink: Ink[] = [];
-  let left = withPieces(free, draft, page);
+  let left = withPieces(free, shown, page);
   for (const placed of page.placed) {
-    const piece = draft.pieces[placed.piece];
-    if (!piece) continue;
-    const paragraphs = labelOf({ draft, piece, whole: placed.whole, units: wording.units }, wording.say);
+    const piece = shown.pieces[placed.piece];
+    const whole = told.pieces[placed.piece];
+    if (!piece || !whole) continue;
+    const said = { draft: told, piece: whole, whole: placed.whole, form: layout.form, units: wording.units };
+    const paragraphs = labelOf(said, wording.say);
     const label = placed.window
       ? tileLabel(layout, on, piece, placed, paragraphs, left, wording)
       : pieceLabel(on, piece, placed, paragraphs, left, wording.widthOf);

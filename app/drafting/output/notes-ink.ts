@@ -3,6 +3,7 @@
 import { longestTie, type Say, type Unit } from '../../body';
 import type { Draft } from '../draft-types';
 import { notionWords } from '../notions/words';
+import type { Form } from '../sheets/forms';
 import type { Notes } from '../sheets/layout';
 import { APART_MM, keyColumns, keyHeight } from '../sheets/notes';
 import { type Paragraph, setWithin, wordsOf } from './flow';
@@ -12,7 +13,7 @@ import type { Lettering } from './lettering';
 
 const SIZES_PT = [9, 8.5, 8, 7.5, SMALLEST_PT];
 
-export function notesInk(draft: Draft, { words: box, key }: Notes, lettering: Lettering): readonly Ink[] {
+export function notesInk(draft: Draft, { words: box, key }: Notes, form: Form, lettering: Lettering): readonly Ink[] {
   const { say, units, widthOf } = lettering;
   const below = key ? 0 : keyHeight(box.width) + APART_MM;
   const above = { ...box, height: box.height - below };
@@ -21,7 +22,7 @@ export function notesInk(draft: Draft, { words: box, key }: Notes, lettering: Le
   const under = { x: box.x, y, width: box.width, height: keyHeight(box.width) };
   return [
     ...wordsOf(set, above, 'words'),
-    ...(key ? keyInk(key, 1, lettering) : keyInk(under, keyColumns(box.width), lettering)),
+    ...(key ? keyInk(key, 1, form, lettering) : keyInk(under, keyColumns(box.width), form, lettering)),
   ];
 }
 

@@ -1,4 +1,5 @@
 import type { Draft } from '../draft-types';
+import { formed } from '../sheets/forms';
 import type { Layout, Page, Placed } from '../sheets/layout';
 import { moved } from '../sheets/move';
 import { furnished, withInk } from './boards';
@@ -13,18 +14,26 @@ import { pieceInk } from './piece-ink';
 import { stripInk } from './strip-ink';
 import { tileInk } from './tile-ink';
 
-/** All ink of one page, in true millimetres from its top left corner. */
-export function pageInk(draft: Draft, layout: Layout, page: Page, wording: Lettering): readonly Ink[] {
+/** All ink of one page, in true millimetres from its top left corner; `shown` is the draft as this layout's form has it. */
+export function pageInk(
+  draft: Draft,
+  layout: Layout,
+  page: Page,
+  wording: Lettering,
+  shown = formed(draft, layout.form),
+): readonly Ink[] {
   const { say, widthOf } = wording;
-  const pieces = page.placed.flatMap((placed) => placedInk(draft, placed, wording));
+  const pieces = page.placed.flatMap((placed) => placedInk(shown, placed, wording));
+  const notes = page.notes ? notesInk(draft, page.notes, layout.form, wording) : [];
+  const words = [...pieces, ...notes].filter((ink) => ink.kind === 'words');
   const free = furnished(page);
   return [
     ...pieces,
     ...(page.tile ? tileInk(page.tile, withInk(free, pieces, widthOf), say, widthOf) : []),
-    ...labelsInk(draft, layout, { page, free, words: pieces.filter((ink) => ink.kind === 'words') }, wording),
+    ...labelsInk({ told: draft, shown }, layout, { page, free, words }, wording),
     ...stripInk(draft, layout, page, say, widthOf),
-    ...(page.notes ? notesInk(draft, page.notes, wording) : []),
-    ...(page.cover ? coverInk(draft, layout, page.cover, wording) : []),
+    ...notes,
+    ...(page.cover ? coverInk(shown, layout, page.cover, wording) : []),
   ];
 }
 

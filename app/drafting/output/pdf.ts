@@ -1,11 +1,15 @@
 import { jsPDF } from 'jspdf';
 import type { Say, Unit } from '../../body';
 import type { Draft } from '../draft-types';
+import { formed } from '../sheets/forms';
 import type { Layout } from '../sheets/layout';
 import { fingerprint } from './fingerprint';
+import type { Ink } from './ink';
 import { madeFor } from './label';
+import { listInk } from './list-ink';
 import { pageInk } from './page-ink';
 import { type Glyphs, pdfBrush } from './pdf-brush';
+import { paperForWords } from './word-pages';
 import type { WornPicture } from './worn-ink';
 
 export type PdfOptions = {
@@ -13,27 +17,58 @@ export type PdfOptions = {
   readonly units: Unit;
   /** Draws letters the standard fonts lack; without it they become empty boxes. See `lettersWithout`. */
   readonly glyphs?: Glyphs;
-  /** The toy in the garment, for the first page. */
-  readonly worn?: WornPicture | undefined;
 };
 
+/** A draft as it lies on paper, and the toy in it for the first page. */
+export type Sheets = { readonly draft: Draft; readonly layout: Layout; readonly worn?: WornPicture | undefined };
+
+/** `only`: some pages, by their place, of a single draft's; `copies` of each; `list`: with pages of words and a label for each bag. */
+export type PatternOptions = PdfOptions & {
+  readonly only?: readonly number[];
+  readonly copies?: number;
+  readonly list?: boolean;
+};
+
+type Size = { readonly width: number; readonly height: number };
+
 /**
- * A laid out draft as PDF at true scale: one user-space unit is 1/72 in (ISO 32000-1, 8.3.2.3), every page the size of
- * its paper, viewers asked not to scale. The same draft and layout give the same bytes.
+ * Laid out drafts as one PDF at true scale: one user-space unit is 1/72 in (ISO 32000-1, 8.3.2.3), every page the size of
+ * its paper, viewers asked not to scale. The same drafts and layouts give the same bytes.
  */
-export function toPdf(draft: Draft, layout: Layout, { say, units, glyphs, worn }: PdfOptions): Uint8Array {
-  const { correction, pages } = layout;
-  const [first] = pages;
-  const size = first ? [first.width * correction, first.height * correction] : [210, 297];
-  const pdf = blankPdf(size, draft, { id: JSON.stringify([draft, layout, worn]), title: madeFor(draft, say) });
+export function toPdf(sheets: readonly Sheets[], options: PatternOptions): Uint8Array {
+  const { say, units, glyphs, only, copies = 1, list = false } = options;
+  const [first] = sheets;
+  if (!first) throw new RangeError('nothing to print');
+  const { correction } = first.layout;
+  const about = { id: JSON.stringify([sheets, only, copies, list]), title: titleOf(sheets, say) };
+  const wished = (layout: Layout) => layout.pages.filter((_, index) => !only || only.includes(index));
+  const sizeOf = ({ width, height }: Size) => [width * correction, height * correction];
+  const pdf = blankPdf(sizeOf(wished(first.layout)[0] ?? first.layout.paper), first.draft, about);
   pdf.viewerPreferences({ PrintScaling: 'None', PickTrayByPDFSize: true });
   const brush = pdfBrush(pdf, correction, glyphs);
-  pages.forEach((page, index) => {
-    const own = [page.width * correction, page.height * correction];
-    if (index > 0) pdf.addPage(own, orientation(own));
-    for (const ink of pageInk(draft, layout, page, { say, units, widthOf: brush.widthOf, worn })) brush.draw(ink);
-  });
+  let begun = false;
+  const put = (size: Size, inks: readonly Ink[]): void => {
+    const own = sizeOf(size);
+    if (begun) pdf.addPage(own, orientation(own));
+    begun = true;
+    for (const ink of inks) brush.draw(ink);
+  };
+  const lettering = { say, units, widthOf: brush.widthOf };
+  for (let copy = 0; copy < copies; copy += 1) {
+    for (const { draft, layout, worn } of sheets) {
+      const shown = formed(draft, layout.form);
+      for (const page of wished(layout)) put(page, pageInk(draft, layout, page, { ...lettering, worn }, shown));
+    }
+  }
+  const words = paperForWords(first.layout.paper.id, units);
+  const small = { width: words.width / correction, height: words.height / correction };
+  for (const ink of list ? listInk(sheets, small, lettering) : []) put(small, ink);
   return new Uint8Array(pdf.output('arraybuffer'));
+}
+
+function titleOf(sheets: readonly Sheets[], say: Say): string {
+  const toys = sheets.map(({ draft }) => draft.toy).join(', ');
+  return sheets[0] ? madeFor({ ...sheets[0].draft, toy: toys }, say) : '';
 }
 
 /** A file with one empty page, named and dated by its draft; `id` is all that it is made from. */

@@ -15,6 +15,7 @@ import {
   transformPath,
   unit,
 } from '../geometry';
+import { isBare } from '../sheets/forms';
 import { straight, wordSide } from '../sheets/marks';
 import { arrowHead } from './arrow';
 import { edgeWords } from './edge-words';
@@ -52,7 +53,7 @@ export function pieceInk(shown: Drawn, say: Say, widthOf: TextWidth): readonly I
     pen: 'cut' | 'seam' | 'inner' | 'notch',
   ): readonly Ink[] => paths.flatMap(unfolded).map((path) => stroke(layer, pen, path, !piece.onFold && isRing(path)));
   const ink: Ink[] = [
-    ...drawn(offFold(piece.seamLine, piece.onFold), 'seam', 'seam'),
+    ...(isBare(piece) ? [] : drawn(offFold(piece.seamLine, piece.onFold), 'seam', 'seam')),
     ...drawn(offFold(piece.cutLine, piece.onFold), 'cut', 'cut'),
     ...drawn(
       piece.lines.map((inner) => inner.path).filter((path) => !isCut(piece, path)),

@@ -4,10 +4,12 @@ import { formatMm, type Point, toSvg as pathData } from '../geometry';
 import { emptyBoard } from '../packing';
 import { outlineOf } from '../pieces/outline';
 import { type Figure, figureOf, type Turned, turnFigure } from '../sheets/figure';
+import { type Form, formed } from '../sheets/forms';
 import { withMarks } from '../sheets/marks';
 import { type Ink, type Layer, MM_PER_PT, pens, type TextWidth } from './ink';
 import { hasNap, labelOf } from './label';
 import { type Label, labelBeside, labelInside } from './label-room';
+import type { Forms } from './labels-ink';
 import { pieceInk } from './piece-ink';
 
 /** Between pieces and round them all, mm. */
@@ -22,13 +24,18 @@ const layers: readonly Layer[] = ['seam', 'cut', 'marks', 'words'];
 /** How wide letters are at most, as a share of the size: the font is the viewer's own. */
 const LETTER_SHARE = { plain: 0.54, bold: 0.6 } as const;
 
+/** What is shown of each piece, and the unit of lengths in words. */
+export type SvgOptions = { readonly form?: Form; readonly units?: Unit };
+
 /**
  * All pieces side by side as one SVG (W3C SVG 2) at true scale: one unit is 1 mm. Pieces on the fold are unfolded.
  * A group a layer: `cut`, `seam`, `marks`, `words`.
  */
-export function toSvg(draft: Draft, say: Say, units: Unit = 'cm'): string {
-  const { places, width, height } = inRows(draft.pieces.map((piece, index) => figureOf(piece, index, false)));
-  const ink = places.flatMap((place) => placedInk(draft, place, { width, height }, say, units));
+export function toSvg(told: Draft, say: Say, options: SvgOptions = {}): string {
+  const { form = 'cut', units = 'cm' } = options;
+  const shown = formed(told, form);
+  const { places, width, height } = inRows(shown.pieces.map((piece, index) => figureOf(piece, index, false)));
+  const ink = places.flatMap((place) => placedInk({ told, shown }, place, { width, height }, { say, form, units }));
   const groups = layers.map((layer) => {
     const drawn = ink.filter((each) => each.layer === layer).map(element);
     return `<g id="${layer}" fill="none" stroke="#000" stroke-linejoin="round">\n${drawn.join('\n')}\n</g>`;
@@ -62,22 +69,22 @@ function inRows(figures: readonly Figure[]): {
 }
 
 function placedInk(
-  draft: Draft,
+  { told, shown }: Forms,
   { figure, turned, x, y }: Place,
   page: { readonly width: Mm; readonly height: Mm },
-  say: Say,
-  units: Unit,
+  { say, form, units }: Required<SvgOptions> & { readonly say: Say },
 ): readonly Ink[] {
-  const piece = draft.pieces[figure.piece];
-  if (!piece) return [];
+  const piece = shown.pieces[figure.piece];
+  const labelled = told.pieces[figure.piece];
+  if (!piece || !labelled) return [];
   const { whole, labelBeside: beside } = figure;
   const to = (p: Point): Point => ({ x: p.x - turned.rows.left + x, y: p.y - turned.rows.top + y });
   const room = turned.room && { ...turned.room, x: turned.room.x + x, y: turned.room.y + y };
-  const paragraphs = labelOf({ draft, piece, whole, units }, say);
+  const paragraphs = labelOf({ draft: told, piece: labelled, whole, form, units }, say);
   const outline = outlineOf(piece.seamLine, whole).map(to);
   const lines = withMarks(emptyBoard(page.width, page.height), piece, whole, to);
   const inside = beside ? undefined : labelInside(paragraphs, outline, lines, widthOf);
-  const drawn = pieceInk({ piece, whole, nap: hasNap(draft), to }, say, widthOf);
+  const drawn = pieceInk({ piece, whole, nap: hasNap(told), to }, say, widthOf);
   const words = drawn.filter((ink) => ink.kind === 'words');
   const label: Label = inside ?? labelBeside(paragraphs, { outline, lines, words }, { page: lines, room }, widthOf);
   return [...drawn, ...label.ink];

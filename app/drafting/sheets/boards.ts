@@ -18,8 +18,11 @@ export function plainBoard(area: Area): Board {
   return withBox(bareBoard(area), area, stripBox(area));
 }
 
-export function firstBoard(area: Area, head: Box): Board {
-  return withBox(plainBoard(area), area, { ...head, width: head.width + CLEAR_MM, height: head.height + CLEAR_MM });
+export function firstBoard(area: Area, heads: readonly Box[]): Board {
+  return heads.reduce((board, { x, y, width, height }) => {
+    const [left, wide] = [x - CLEAR_MM, width + 2 * CLEAR_MM];
+    return withBox(board, area, { x: left, y, width: wide, height: height + CLEAR_MM });
+  }, plainBoard(area));
 }
 
 /** What is left of a tile's page beside its piece; the overlaps are glued over and stay free. */

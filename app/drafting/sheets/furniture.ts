@@ -8,6 +8,7 @@ import { type Mapped, mapBandHeight } from './map';
 
 export const CHECK_MM = 50;
 export const CHECK_INCHES = 2;
+export const LONG_MM = 200;
 
 /** Height of the strip along the top of a page, mm: one line of small print over a check line. */
 const STRIP_MM = 10;
@@ -17,6 +18,8 @@ const BETWEEN_MM = 5;
 const CHECK_DROP_MM = 7.5;
 /** The title's height on the first page, mm. */
 const TITLE_MM = 17;
+/** What the long line takes on its side, mm: its ticks and its words. */
+const LONG_WIDE_MM = 7;
 /** The head's widest, mm: on large paper it stays a block in the corner. */
 const HEAD_WIDEST_MM = 200;
 
@@ -53,7 +56,7 @@ export type Head = {
 
 /** Beside card and square lies the map; where pages join, words on joining do, and the map has a band of its own below. */
 export function headOf(area: Area, pages: readonly Mapped[]): Head {
-  const width = Math.min(area.width, HEAD_WIDEST_MM);
+  const width = Math.min(area.width - LONG_WIDE_MM - 1, HEAD_WIDEST_MM);
   const y = area.y + TITLE_MM + BETWEEN_MM;
   const card = { x: area.x, y, width: BANK_CARD_MM.width, height: BANK_CARD_MM.height };
   const square = { x: card.x + card.width + BETWEEN_MM, y, width: CHECK_MM, height: CHECK_MM };
@@ -62,15 +65,37 @@ export function headOf(area: Area, pages: readonly Mapped[]): Head {
   const title = { x: area.x, y: area.y, width: stripAcross(area).words.width, height: TITLE_MM };
   const height = TITLE_MM + BETWEEN_MM + card.height;
   const box = { x: area.x, y: area.y, width, height };
-  if (!pages.some((page) => page.tile)) return { cover: { width, title, card, square }, aside, mapBox: aside, box };
+  const cover = { width, title, card, square };
+  if (!pages.some((page) => page.tile)) return { cover, aside, mapBox: aside, box };
   const below = { x: area.x, y: box.y + height + BETWEEN_MM, width };
   const band = { ...below, height: mapBandHeight(pages, { ...below, height: Infinity }) };
   return {
-    cover: { width, title, card, square, joining: aside },
+    cover: { ...cover, joining: aside },
     aside,
     mapBox: band,
     box: { ...box, height: height + BETWEEN_MM + band.height },
   };
+}
+
+/** Room for the long line: `upright` or not, its ticks and words on its left as it runs up, above it as it runs across. */
+export const LONG_ROOM = {
+  upright: { width: LONG_WIDE_MM, height: LONG_MM + 1 },
+  level: { width: LONG_MM + 1, height: LONG_WIDE_MM },
+} as const;
+
+/** Where it usually lies: beside the head and under the strip, upright; level where paper is so wide that it costs no length. */
+export function longBox(area: Area, { width }: Box): Box {
+  const y = area.y + STRIP_REACH_MM;
+  const level = area.width >= width + LONG_ROOM.level.width + 2 * BETWEEN_MM;
+  const x = area.x + width + (level ? BETWEEN_MM : 0);
+  return { x, y, ...LONG_ROOM[level ? 'level' : 'upright'] };
+}
+
+/** The line in such a room. */
+export function longIn({ x, y, width, height }: Box): CheckLine {
+  if (width > height) return level(x + 0.5, y + height - 0.5, LONG_MM);
+  const right = x + width - 0.5;
+  return { from: { x: right, y: y + height - 0.5 }, to: { x: right, y: y + height - 0.5 - LONG_MM } };
 }
 
 function level(x: Mm, y: Mm, length: Mm): CheckLine {

@@ -7,8 +7,10 @@ import { bareBoard, firstBoard, plainBoard, tileSheet, windowOf } from './boards
 import { type Figure, figureOf } from './figure';
 import { bottomOf, type Sheet } from './fill';
 import { turnsThatFit } from './fit';
-import { headOf } from './furniture';
+import { type Form, formed } from './forms';
+import { headOf, longIn } from './furniture';
 import type { Layout, Page } from './layout';
+import { withLong } from './long';
 import { type Mapped, mapWithin } from './map';
 import { withNotes } from './notes';
 import { pageOf } from './page';
@@ -17,7 +19,8 @@ import { fewestSheets } from './search';
 import { type TilePage, tile, tileName } from './tiles';
 
 export { BOTTOM_MARGIN_MM, EDGE_MARGIN_MM, LARGEST_CORRECTION } from './area';
-export { CHECK_MM } from './furniture';
+export { type Form, formed, forms } from './forms';
+export { CHECK_MM, LONG_MM } from './furniture';
 export type { CheckLine, Cover, Layout, MapCell, Move, Page, Placed, Strip, Tile } from './layout';
 export { moved } from './move';
 export { findPaper, type Paper, paperIds, papers } from './papers';
@@ -29,8 +32,12 @@ export type LayOutOptions = {
   /** Fillings tried: more may save a page. */
   readonly effort: number;
   readonly seed: number;
-  /** Pieces on the fold as halves (the usual way), or unfolded where false. */
+  /** Pieces on the fold as halves (the usual way), or unfolded where false, and always as cards. */
   readonly halves?: boolean;
+  /** What the paper shows of each piece: `cut` unless told. */
+  readonly form?: Form;
+  /** Pieces left out, by their place in the draft. */
+  readonly without?: readonly number[];
   /** What to draw everything larger by, where a printer is off: 50 / what the 50 mm line measured. 0.9 to 1.1. */
   readonly correction?: number;
 };
@@ -40,9 +47,12 @@ export type LayOutOptions = {
  * first page carries the cover; every page its check lines.
  */
 export function layOut(draft: Draft, paper: Paper, options: LayOutOptions): Layout {
-  const { halves = true, correction = 1 } = options;
+  const { halves = true, correction = 1, form = 'cut', without = [] } = options;
   const area = usableArea(paper, correction);
-  const figures = draft.pieces.map((piece, index) => figureOf(piece, index, halves));
+  const shown = formed(draft, form);
+  const figures = shown.pieces
+    .map((piece, index) => figureOf(piece, index, halves && form !== 'card'))
+    .filter(({ piece }) => !without.includes(piece));
   const turns = figures.map((figure) => turnsThatFit(figure, area.width, area.height));
   const fitting = turns.filter((each) => each.length > 0);
   const tiled = tileAll(
@@ -51,11 +61,14 @@ export function layOut(draft: Draft, paper: Paper, options: LayOutOptions): Layo
   );
   const size = { width: paper.width / correction, height: paper.height / correction };
   const head = headOf(area, guessed(size, tiled, fitting.length));
-  const first: Sheet = { kind: 'first', board: firstBoard(area, head.box), laid: [] };
-  const started = [first, ...tiled.map((page) => tileSheet(area, page))];
   const fresh = { plain: plainBoard(area), bare: bareBoard(area) };
   const filled = (from: readonly Sheet[]) => fewestSheets(fitting, from, fresh, options);
-  const noted = withNotes(draft, started, { fresh, area, roll: paper.roll === true, fill: filled });
+  const tiles = tiled.map((page) => tileSheet(area, page));
+  const laid = withLong(area, head.box, (boxes) => {
+    const first: Sheet = { kind: 'first', board: firstBoard(area, boxes), laid: [] };
+    return withNotes(shown, [first, ...tiles], { fresh, area, roll: paper.roll === true, fill: filled });
+  });
+  const { noted, long } = laid;
   const { sheets } = noted;
   const pages = sheets.map((sheet, index): Page => {
     const tilePage = tiled[index - 1];
@@ -65,15 +78,17 @@ export function layOut(draft: Draft, paper: Paper, options: LayOutOptions): Layo
     const used = Math.max(
       bottomOf(sheet),
       index === 0 ? head.box.height : 0,
+      index === long.index ? long.box.y + long.box.height - area.y : 0,
       words ? noted.box.y + noted.box.height : 0,
     );
     const height = paper.roll && !tilePage ? area.y + Math.ceil(used) + BOTTOM_MARGIN_MM : size.height;
-    const page = pageOf(draft, sheet, area, { name, width: size.width, height, tiled: tilePage });
-    return words ? { ...page, notes: noted.apart ? { words, key: head.aside } : { words } } : page;
+    const page = pageOf(shown, sheet, area, { name, width: size.width, height, tiled: tilePage });
+    const checked = index === long.index ? { ...page, long: longIn(long.box) } : page;
+    return words ? { ...checked, notes: noted.apart ? { words, key: head.aside } : { words } } : checked;
   });
   const map = pages.length > 1 ? mapWithin(pages, head.mapBox) : [];
   const cover = { ...head.cover, map };
-  return { paper, correction, pages: pages.map((page, index) => (index === 0 ? { ...page, cover } : page)) };
+  return { paper, form, correction, pages: pages.map((page, index) => (index === 0 ? { ...page, cover } : page)) };
 }
 
 /** Every piece too large for a page, each with rows of its own letters. */

@@ -1,6 +1,7 @@
 import type { Mm } from '../../body';
 import type { Point } from '../geometry';
 import type { Box } from '../packing';
+import type { Form } from './forms';
 import type { Paper } from './papers';
 
 /** Where a piece lies: turned about its own origin (radians, clockwise as seen), then shifted to x, y on the page. */
@@ -57,6 +58,8 @@ export type Page = {
   readonly placed: readonly Placed[];
   readonly strip: Strip;
   readonly tile?: Tile;
+  /** One page, the first unless that cost another, has a line of 200 mm: a short one read to half a millimetre proves 1 %. */
+  readonly long?: CheckLine;
   readonly cover?: Cover;
   /** Room for what is said beside the pieces; one page has it. */
   readonly notes?: Notes;
@@ -64,10 +67,11 @@ export type Page = {
 
 /**
  * Sheets as data, in true millimetres from each page's top left corner, so that print and screen draw the same.
- * `correction` is what everything is drawn larger by (1 where the printer is true): the pages here are the paper over it.
+ * `form` is what the paper shows of each piece, `correction` what everything is drawn larger by (1 where the printer is true): the pages here are the paper over it.
  */
 export type Layout = {
   readonly paper: Paper;
+  readonly form: Form;
   readonly correction: number;
   readonly pages: readonly Page[];
 };

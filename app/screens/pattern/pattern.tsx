@@ -77,6 +77,11 @@ function PatternPage({ making }: { readonly making: Making }) {
             <FitTable draft={draft} />
             <WishFields making={making} />
             <Notions draft={draft} />
+            <RowLink
+              href={here('cloth')}
+              title={say('screen.pattern.cloth')}
+              stands={say('screen.pattern.cloth-stands')}
+            />
             <Whom draft={draft} making={making} />
             <RowLink href={here('fits')} title={say('screen.fits.row')} stands={say('screen.fits.stands')} />
             <RowLink href={here('sew')} title={say('screen.pattern.sew')} stands={say('screen.pattern.sew-stands')} />

@@ -1,23 +1,40 @@
-import { useMemo } from 'preact/hooks';
-import type { Draft } from '../../drafting/draft-types';
-import type { Layout, Page } from '../../drafting/sheets';
+import { useMemo, useState } from 'preact/hooks';
+import type { Page } from '../../drafting/sheets';
 import { useWords } from '../../parts';
 import { drawPiece, type PieceDrawing } from '../shared/pieces/piece-drawing';
+import { PageViewer } from './page-viewer';
+import type { Sheets } from './use-pdf';
 import './page-thumbs.css';
 
-/** The pages drawn small: how many there are, and what lies on each. */
-export function PageThumbs({ draft, layout }: { readonly draft: Draft; readonly layout: Layout }) {
+type PageThumbsProps = { readonly sheets: Sheets; readonly name: string };
+
+/** The pages of one toy drawn small: how many there are, and what lies on each; a tap shows one large. */
+export function PageThumbs({ sheets, name }: PageThumbsProps) {
   const { say } = useWords();
+  const { draft, layout } = sheets;
   const drawings = useMemo(() => draft.pieces.map(drawPiece), [draft]);
+  const [opened, setOpened] = useState<number | null>(null);
   return (
-    <ol class="page-thumbs" aria-label={say('screen.print.pages', { count: layout.pages.length })}>
-      {layout.pages.map((page, index) => (
-        <li key={page.name}>
-          <PageThumb page={page} drawings={drawings} />
-          <span class="soft small">{index + 1}</span>
-        </li>
-      ))}
-    </ol>
+    <>
+      <ol class="page-thumbs" aria-label={say('screen.print.pages', { count: layout.pages.length })}>
+        {layout.pages.map((page, index) => (
+          <li key={page.name}>
+            <button
+              type="button"
+              class="page-open"
+              aria-label={say('screen.print.look', { page: index + 1 })}
+              onClick={() => setOpened(index)}
+            >
+              <PageThumb page={page} drawings={drawings} />
+              <span class="soft small">{index + 1}</span>
+            </button>
+          </li>
+        ))}
+      </ol>
+      {opened !== null && (
+        <PageViewer sheets={sheets} at={opened} name={name} onTurn={setOpened} onClose={() => setOpened(null)} />
+      )}
+    </>
   );
 }
 

@@ -33,6 +33,7 @@ export function PdfActs({ pdf, name, onTaken }: PdfActsProps) {
   if (saved === pdf) return <Saved file={file} onAgain={save} />;
   return (
     <>
+      <p class="print-saved soft small">{say(canShare(file) ? 'screen.print.offers-share' : 'screen.print.offers')}</p>
       <Share file={file} onTaken={onTaken} />
       <button type="button" class="go" onClick={save}>
         <Icon name="save" />
@@ -63,7 +64,7 @@ function Saved({ file, onAgain }: { readonly file: File; readonly onAgain: () =>
 
 function Share({ file, onTaken }: { readonly file: File; readonly onTaken?: (() => void) | undefined }) {
   const { say } = useWords();
-  if (typeof navigator.canShare !== 'function' || !navigator.canShare({ files: [file] })) return null;
+  if (!canShare(file)) return null;
   return (
     // Nothing waits for the share to end: some systems never tell.
     <button
@@ -79,6 +80,9 @@ function Share({ file, onTaken }: { readonly file: File; readonly onTaken?: (() 
     </button>
   );
 }
+
+const canShare = (file: File): boolean =>
+  typeof navigator.canShare === 'function' && navigator.canShare({ files: [file] });
 
 /** An address for the file, as long as this is shown. */
 function useAddress(file: File): string {

@@ -1,3 +1,4 @@
+import { useState } from 'preact/hooks';
 import { Icon, Page, useWords } from '../../parts';
 import { changeGarment, setSetting, wallClock } from '../../storage';
 import { madeOf } from '../shared/again/made';
@@ -11,11 +12,13 @@ import { to } from '../shared/route';
 import type { ScreenProps } from '../shared/screen-props';
 import { troubleWords, useAttempt } from '../shared/trouble/attempt';
 import { Care } from './care';
+import { MoreWays } from './more-ways';
 import { PageThumbs } from './page-thumbs';
 import { PaperPicks } from './paper-picks';
 import { PdfActs } from './pdf-acts';
 import { TrueScale } from './true-scale';
-import { layoutOf, usePdf } from './use-pdf';
+import { sheetsOf, usePdf } from './use-pdf';
+import { USUAL_WISH } from './wish';
 import './print.css';
 
 /** The pattern on paper: which paper, how many pages, the PDF to save or share. */
@@ -31,8 +34,11 @@ function PrintPage({ making }: { readonly making: Making }) {
   const { toy, garment } = making;
   const drawn = useDraft(bodyKnown(making), garment.order, toy.name);
   const draft = draftOf(drawn);
-  const pdf = usePdf(making.body, draft, { paper, halves, correction });
-  const layout = layoutOf(pdf);
+  const [wish, setWish] = useState(USUAL_WISH);
+  const [others, setOthers] = useState<readonly Making[]>([]);
+  const pdf = usePdf(making, draft, others, { paper, halves, correction, ...wish });
+  const sheets = sheetsOf(pdf);
+  const count = wish.copies * sheets.reduce((sum, { layout }) => sum + layout.pages.length, 0);
   usePlace(toy.id, garment.id, 'print');
   const name = say(`garment.${garment.order.garment}.name`);
   const whose = say('screen.making.whose', { name: toy.name, garment: name });
@@ -53,7 +59,7 @@ function PrintPage({ making }: { readonly making: Making }) {
         <div class="column">
           <p role="status" class="print-state">
             {pdf.is === 'ready'
-              ? say('screen.print.pages', { count: pdf.layout.pages.length })
+              ? say(wish.list ? 'screen.print.pages-and-list' : 'screen.print.pages', { count })
               : pdf.is === 'making' && say('screen.print.making')}
           </p>
           <section class="slip ask">
@@ -62,7 +68,16 @@ function PrintPage({ making }: { readonly making: Making }) {
               <b>{say('screen.print.actual')}</b> {say('screen.print.check')}
             </p>
           </section>
-          {draft && layout ? <PageThumbs draft={draft} layout={layout} /> : <div class="page-thumbs empty" />}
+          {sheets.length === 0 && <div class="page-thumbs empty" />}
+          {sheets.map((each, index) => (
+            <section key={index}>
+              {others.length > 0 && <h2>{each.draft.toy}</h2>}
+              <PageThumbs sheets={each} name={`${each.draft.toy} ${name}`} />
+            </section>
+          ))}
+          {pdf.is === 'ready' && pdf.refused.length > 0 && (
+            <p class="slip warn">{say('screen.print.refused', { toys: pdf.refused.join(', ') })}</p>
+          )}
           {pdf.is === 'failed' && <p class="slip warn">{troubleWords(say, pdf.code)}</p>}
           {drawn.is === 'refused' && <p class="slip warn">{say('screen.pattern.refused')}</p>}
           <p>
@@ -78,8 +93,14 @@ function PrintPage({ making }: { readonly making: Making }) {
           </p>
         </div>
         <div class="column">
-          <PaperPicks paper={paper} halves={halves} onSet={set} />
+          <PaperPicks paper={paper} onPaper={(chosen) => set('paper', chosen)} />
           <TrueScale correction={correction} onCorrection={(value) => set('device-print-correction', value)} />
+          <MoreWays
+            {...{ making, draft, paper, halves, wish, others }}
+            onWish={setWish}
+            onOthers={setOthers}
+            onHalves={(chosen) => set('halves', chosen)}
+          />
           <Care />
         </div>
       </div>

@@ -1,6 +1,6 @@
 import { useId, useState } from 'preact/hooks';
-import { formatLength, parseLength } from '../../body';
-import { CHECK_MM, LARGEST_CORRECTION } from '../../drafting/sheets';
+import { formatLength, type Mm, parseLength } from '../../body';
+import { CHECK_MM, LARGEST_CORRECTION, LONG_MM } from '../../drafting/sheets';
 import { useWords } from '../../parts';
 import '../shared/making/amount-field.css';
 
@@ -13,19 +13,30 @@ const CAUSES = [
 ] as const;
 const NEAR = 0.006;
 
+/** Between what the short line may measure and what the long one may. */
+const BETWEEN_MM = 100;
+
+/** Either line may be told of: none measures so wrong that it could be the other. */
+const shareOf = (measured: Mm): number => measured / (measured < BETWEEN_MM ? CHECK_MM : LONG_MM);
+
 /** What to do when the printed line measures wrong: say what it measures, and the next print is put right. */
 export function TrueScale({ correction, onCorrection }: TrueScaleProps) {
   const { say, hand } = useWords();
   const id = useId();
   const [text, setText] = useState('');
   const parsed = parseLength(/[a-z"”]/i.test(text) ? text : `${text} mm`, hand);
-  const share = parsed.ok ? parsed.mm / CHECK_MM : null;
+  const share = parsed.ok ? shareOf(parsed.mm) : null;
   const fits = share !== null && Math.abs(1 / share - 1) <= LARGEST_CORRECTION;
   const cause = CAUSES.find((each) => share !== null && Math.abs(each.share - share) < NEAR);
   return (
     <details class="true-scale">
       <summary>{say('screen.scale.name')}</summary>
-      <p id={`${id}-how`}>{say('screen.scale.how', { line: formatLength(CHECK_MM, { ...hand, unit: 'cm' }) })}</p>
+      <p id={`${id}-how`}>
+        {say('screen.scale.how', {
+          long: formatLength(LONG_MM, { ...hand, unit: 'cm' }),
+          short: formatLength(CHECK_MM, { ...hand, unit: 'cm' }),
+        })}
+      </p>
       <label for={id}>{say('screen.scale.measured')}</label>
       <span class="amount-field">
         <input

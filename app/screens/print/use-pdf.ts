@@ -1,51 +1,77 @@
 import { useEffect, useState } from 'preact/hooks';
-import type { Body } from '../../body';
 import type { Draft } from '../../drafting/draft-types';
 import type { Layout } from '../../drafting/sheets';
 import { dressed } from '../../dressed';
 import { useWords } from '../../parts';
-import { layOut, print, WorkError } from '../../work/bridge';
+import { draft, layOut, print, WorkError } from '../../work/bridge';
+import type { Making } from '../shared/making/making';
 import { codeOf, noteHappening } from '../shared/trouble/happened';
+import type { PrintWish } from './wish';
 
 /** The toy in its clothes on the first page: as wide as high. */
 const PICTURE = { width: 200, height: 200 };
 
+/** One toy's draft as it lies on paper. */
+export type Sheets = { readonly draft: Draft; readonly layout: Layout };
+
 /** How the PDF stands. It is made before it is asked for: a share sheet opens only straight from a tap. */
 export type Pdf =
   | { readonly is: 'waiting' }
-  | { readonly is: 'making'; readonly layout: Layout | null }
-  | { readonly is: 'ready'; readonly layout: Layout; readonly file: Blob }
+  | { readonly is: 'making'; readonly sheets: readonly Sheets[] }
+  | {
+      readonly is: 'ready';
+      readonly sheets: readonly Sheets[];
+      readonly file: Blob;
+      readonly refused: readonly string[];
+    }
   | { readonly is: 'failed'; readonly code: string };
 
-/** Which paper, pieces in halves or whole, and what to draw everything larger by. */
-export type Sheets = { readonly paper: string; readonly halves: boolean; readonly correction: number };
+/** Which paper, pieces in halves or whole, what to draw everything larger by, and what else she wishes. */
+export type OnPaper = { readonly paper: string; readonly halves: boolean; readonly correction: number } & PrintWish;
 
-export function usePdf(body: Body, draft: Draft | null, { paper, halves, correction }: Sheets): Pdf {
+/** The pattern of one toy, and of others beside it, in one file. `refused` names toys it cannot be drawn for. */
+export function usePdf(making: Making, own: Draft | null, others: readonly Making[], how: OnPaper): Pdf {
   const { hand } = useWords();
   const [pdf, setPdf] = useState<Pdf>({ is: 'waiting' });
+  const { paper, halves, correction, form, without, copies, list } = how;
   useEffect(() => {
-    if (!draft) return;
+    if (!own) return;
     const stop = new AbortController();
     const { signal } = stop;
     const make = async () => {
-      const layout = await layOut(draft, paper, { halves, correction, signal });
+      const sheets: (Sheets & { worn: ReturnType<typeof dressed> })[] = [];
+      const refused: string[] = [];
+      for (const each of [making, ...others]) {
+        const made = each === making ? own : await drawn(each, signal);
+        if (!made) {
+          refused.push(each.toy.name);
+          continue;
+        }
+        const layout = await layOut(made, paper, { halves, correction, form, without, signal });
+        if (signal.aborted) return;
+        sheets.push({ draft: made, layout, worn: dressed(each.body, made, 'front', PICTURE) });
+        setPdf({ is: 'making', sheets: [...sheets] });
+      }
+      const bytes = await print(sheets, { language: hand.locale, units: hand.unit, copies, list, signal });
       if (signal.aborted) return;
-      setPdf({ is: 'making', layout });
-      const worn = dressed(body, draft, 'front', PICTURE);
-      const bytes = await print(draft, layout, { language: hand.locale, units: hand.unit, worn, signal });
-      if (signal.aborted) return;
-      setPdf({ is: 'ready', layout, file: new Blob([new Uint8Array(bytes)], { type: 'application/pdf' }) });
+      setPdf({ is: 'ready', sheets, refused, file: new Blob([new Uint8Array(bytes)], { type: 'application/pdf' }) });
     };
-    setPdf({ is: 'making', layout: null });
+    setPdf({ is: 'making', sheets: [] });
     make().catch((error) => {
       if (signal.aborted || (error instanceof WorkError && error.code === 'work-cancelled')) return;
       noteHappening(error);
       setPdf({ is: 'failed', code: codeOf(error) });
     });
     return () => stop.abort();
-  }, [draft, paper, halves, correction, hand.locale, hand.unit]);
+  }, [own, others, paper, halves, correction, form, without, copies, list, hand.locale, hand.unit]);
   return pdf;
 }
 
-/** The pages, as soon as they are laid out. */
-export const layoutOf = (pdf: Pdf): Layout | null => ('layout' in pdf ? pdf.layout : null);
+/** Null where the garment cannot be drawn for that toy. */
+async function drawn({ body, garment, toy }: Making, signal: AbortSignal): Promise<Draft | null> {
+  const outcome = await draft(body, garment.order, toy.name, { signal, lane: 'draft for another' });
+  return outcome.ok ? outcome.draft : null;
+}
+
+/** What lies on paper so far. */
+export const sheetsOf = (pdf: Pdf): readonly Sheets[] => ('sheets' in pdf ? pdf.sheets : []);

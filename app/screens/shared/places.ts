@@ -4,7 +4,18 @@ import { to } from './route';
 import { noteHappening } from './trouble/happened';
 
 /** Screens a maker may go on from another day; each has words under `screen.place`. */
-export const places = ['choices', 'marks', 'wishes', 'review', 'pattern', 'print', 'pencil', 'sew', 'tried'] as const;
+export const places = [
+  'choices',
+  'marks',
+  'wishes',
+  'review',
+  'pattern',
+  'cloth',
+  'print',
+  'pencil',
+  'sew',
+  'tried',
+] as const;
 type Where = (typeof places)[number] | `measure/${string}` | `sew/${string}`;
 
 /** The address of the screen a maker was on; a step is the tail of its address. */

@@ -30,6 +30,7 @@ const screens: readonly Screen[] = [
   later('toy/:toy/:garment/wishes', async () => (await import('../wishes/wishes')).WishesScreen),
   later('toy/:toy/:garment/review', async () => (await import('../review/review')).ReviewScreen),
   later('toy/:toy/:garment/pattern', async () => (await import('../pattern/pattern')).PatternScreen),
+  later('toy/:toy/:garment/cloth', async () => (await import('../cloth/cloth')).ClothScreen),
   later('toy/:toy/:garment/print', async () => (await import('../print/print')).PrintScreen),
   later('toy/:toy/:garment/sew', async () => (await import('../sew/sew')).SewScreen),
   later('toy/:toy/:garment/sew/:step', async () => (await import('../sew/step-screen')).SewStepScreen),

@@ -39,7 +39,8 @@ export function useMaking({ toy, garment, row, readings, taught, way }: Given): 
   );
 }
 
-function makingOf({ toy, garment, row, readings, taught, way }: Given): Making {
+/** All of it for one garment of one toy. */
+export function makingOf({ toy, garment, row, readings, taught, way }: Given): Making {
   const choices = choicesOf(row, garment.order);
   const read = bodyOf({ toy, readings }, taught);
   const { needs, asked, guessed } = asking(read, needsOf(row, toy, garment.order), way);

@@ -1,0 +1,52 @@
+// A label to cut out and keep with the pieces: whose they are, and how many belong together.
+
+import type { Mm } from '../../body';
+import type { Draft } from '../draft-types';
+import { polyline } from '../geometry';
+import type { Box } from '../packing';
+import { cornersOf } from '../pieces/outline';
+import { type Paragraph, setWithin, wordsOf } from './flow';
+import { type Ink, SMALLEST_PT, stroke } from './ink';
+import type { Lettering } from './lettering';
+import { wornInk } from './worn-ink';
+
+export const BAG_LABEL = { width: 110, height: 62 } as const;
+
+const INSET_MM = 4;
+const PICTURE_MM = 34;
+const SIZES_PT = [12, 11, 10, 9, 8, SMALLEST_PT];
+
+/** The label with its corner at x, y. */
+export function bagLabelInk(
+  draft: Draft,
+  at: { readonly x: Mm; readonly y: Mm },
+  { say, widthOf, worn }: Lettering,
+): readonly Ink[] {
+  const box: Box = { ...at, ...BAG_LABEL };
+  const inside: Box = {
+    x: box.x + INSET_MM,
+    y: box.y + INSET_MM,
+    width: box.width - 2 * INSET_MM - (worn ? PICTURE_MM + INSET_MM : 0),
+    height: box.height - 2 * INSET_MM,
+  };
+  const corners = cornersOf(box);
+  const picture = {
+    x: box.x + box.width - INSET_MM - PICTURE_MM,
+    y: inside.y,
+    width: PICTURE_MM,
+    height: inside.height,
+  };
+  const pieces = draft.pieces.map(({ name, copies }) => `${say(`piece.${name}`)} × ${copies}`);
+  const paragraphs: readonly Paragraph[] = [
+    { text: draft.toy, bold: true, large: 1.5 },
+    { text: say(`garment.${draft.order.garment}.name`), bold: true },
+    { text: `${say(`cloth.${draft.order.cloth}`)} · ${say('print.date', { date: draft.order.date })}` },
+    { text: say('print.bag.pieces', { count: draft.pieces.length }), bold: true, before: 1.5 },
+    { text: pieces.join(', ') },
+  ];
+  return [
+    stroke('marks', 'trim', polyline([...corners, ...corners.slice(0, 1)])),
+    ...wordsOf(setWithin(paragraphs, inside, SIZES_PT, widthOf), inside, 'words'),
+    ...(worn ? wornInk(worn, picture) : []),
+  ];
+}

@@ -1,0 +1,104 @@
+// Pieces on cloth, small: the selvages left and right, the length down the page.
+
+import type { Mm, Say } from '../../body';
+import type { Cut, LaidCut, Stuff } from '../cloth';
+import { bought } from '../cloth/bought';
+import type { Draft } from '../draft-types';
+import { type Point, polyline } from '../geometry';
+import type { Box } from '../packing';
+import { arrowHead } from './arrow';
+import { centred, type Paragraph, setWithin, wordsOf } from './flow';
+import { type Ink, SMALLEST_PT, stroke } from './ink';
+import { madeFor } from './label';
+import type { Lettering } from './lettering';
+import { roomIn } from './word-pages';
+
+/** Cuts of drafts as they lie on cloth, and the length they take, mm. */
+export type LaidOnCloth = {
+  readonly drafts: readonly Draft[];
+  readonly laid: readonly LaidCut[];
+  readonly length: number;
+  readonly stuff: Stuff;
+};
+
+/** Of the page's height for the lay at most; the rest is for words. */
+const LAY_SHARE = 0.66;
+const HEAD_MM = 26;
+const BETWEEN_MM = 5;
+const ARROW_MM = 18;
+const WORDS_PT = [11, 10, 9, 8, 7.5, SMALLEST_PT];
+
+export function clothInk(
+  { drafts, laid, length, stuff }: LaidOnCloth,
+  page: { readonly width: Mm; readonly height: Mm },
+  { say, units, widthOf }: Lettering,
+): readonly Ink[] {
+  const room = roomIn(page);
+  const cloth = sizeOf(stuff, length);
+  const head: Box = { ...room, height: HEAD_MM };
+  const scale = Math.min((room.width - 10) / cloth.width, (room.height * LAY_SHARE) / cloth.length);
+  const top = head.y + head.height + BETWEEN_MM;
+  const to = ({ x, y }: Point): Point => ({ x: room.x + (cloth.width - y) * scale, y: top + x * scale });
+  const edge = ('scrap' in stuff ? stuff.scrap : boxOf(cloth)).map(to);
+  const right = room.x + cloth.width * scale + 5;
+  const below: Box = { ...room, y: top + cloth.length * scale + BETWEEN_MM, height: 0 };
+  const names = { ...below, height: room.y + room.height - below.y };
+  const kinds = [...new Map(laid.map(({ cut, number }) => [number, cut]))].sort(([one], [other]) => one - other);
+  const countOf = (number: number) => laid.filter((each) => each.number === number).length;
+  const takes = say('scrap' in stuff ? 'lay.scrap' : 'lay.takes', {
+    length: 'scrap' in stuff ? length : bought(length, units),
+    width: cloth.width,
+    unit: units,
+  });
+  const told: readonly Paragraph[] = [
+    { text: drafts.map((draft) => madeFor(draft, say)).join(', '), bold: true, large: 1.4 },
+    { text: takes },
+    { text: say(stuff.nap ? 'lay.nap' : 'lay.no-nap') },
+  ];
+  const list = kinds.map(([number, cut]) => ({
+    text: `${number}  ${nameOf(cut, drafts, say)} × ${countOf(number)}`,
+  }));
+  return [
+    ...wordsOf(setWithin(told, head, WORDS_PT, widthOf), head, 'words'),
+    stroke('marks', 'rule', ring(edge), true),
+    stroke(
+      'marks',
+      'mark',
+      polyline([
+        { x: right, y: top },
+        { x: right, y: top + ARROW_MM },
+      ]),
+    ),
+    stroke('marks', 'mark', arrowHead({ x: right, y: top + ARROW_MM }, { x: 0, y: 1 })),
+    ...laid.flatMap(({ number, outline, spot }): readonly Ink[] => {
+      const shape = ring(outline.map(to));
+      return [
+        { kind: 'fill', layer: 'marks', grey: 0.92, path: shape },
+        stroke('cut', 'rule', shape, true),
+        centred(String(number), to(spot), SMALLEST_PT, true, widthOf),
+      ];
+    }),
+    ...wordsOf(setWithin(list, names, WORDS_PT, widthOf), names, 'words'),
+  ];
+}
+
+/** A piece's name, and whose it is where there are several toys or garments. */
+function nameOf(cut: Cut, drafts: LaidOnCloth['drafts'], say: Say): string {
+  const draft = drafts[cut.draft];
+  const name = say(`piece.${draft?.pieces[cut.piece]?.name}`);
+  return draft && drafts.length > 1 ? `${name}, ${madeFor(draft, say)}` : name;
+}
+
+function sizeOf(stuff: LaidOnCloth['stuff'], length: Mm): { readonly length: Mm; readonly width: Mm } {
+  if (!('scrap' in stuff)) return { length, width: stuff.width };
+  return { length: Math.max(...stuff.scrap.map(({ x }) => x)), width: Math.max(...stuff.scrap.map(({ y }) => y)) };
+}
+
+const boxOf = ({ length, width }: { readonly length: Mm; readonly width: Mm }): readonly Point[] => [
+  { x: 0, y: 0 },
+  { x: length, y: 0 },
+  { x: length, y: width },
+  { x: 0, y: width },
+];
+
+const ring = (points: readonly Point[]) => polyline([...points, ...points.slice(0, 1)]);

@@ -1,0 +1,75 @@
+// A page to print before the pattern: whether the printer keeps lengths, both ways, and what it crops.
+
+import { BANK_CARD_MM, type Say } from '../../body';
+import { type Path, polyline } from '../geometry';
+import { cornersOf } from '../pieces/outline';
+import { BOTTOM_MARGIN_MM, EDGE_MARGIN_MM } from '../sheets/area';
+import { CHECK_INCHES, CHECK_MM, LONG_MM, stripBlock } from '../sheets/furniture';
+import type { CheckLine } from '../sheets/layout';
+import { roundedBox } from './cover-ink';
+import { type Paragraph, setIn, wordsOf } from './flow';
+import { type Ink, stroke, type TextWidth } from './ink';
+import { checkInk } from './strip-ink';
+
+/** From the edge of the page, mm. */
+const LEFT_MM = 30;
+const TOP_MM = 20;
+const TEXT_PT = 11;
+/** How long the marks in the corners are, mm. */
+const CORNER_MM = 10;
+/** Across the page as much as the narrowest paper takes, mm. */
+const ACROSS_MM = 150;
+
+/** Lines up and across, a card's outline, corners of what the pattern uses, and what to do with them. */
+export function testPageInk(
+  page: { readonly width: number; readonly height: number },
+  say: Say,
+  widthOf: TextWidth,
+): readonly Ink[] {
+  const up: CheckLine = at(LEFT_MM - 8, TOP_MM + 10 + LONG_MM, 0, -LONG_MM);
+  const across: CheckLine = at(LEFT_MM + 8, TOP_MM + 10 + LONG_MM, ACROSS_MM, 0);
+  const paragraphs: readonly Paragraph[] = [
+    { text: say('print.test.title'), bold: true, large: 1.6 },
+    ...['print', 'measure', 'wrong', 'corners'].map((code) => ({ text: say(`print.test.${code}`), before: 2 })),
+  ];
+  const box = { x: LEFT_MM + 8, y: TOP_MM, width: page.width - LEFT_MM - 30, height: 0 };
+  const words = setIn(paragraphs, TEXT_PT, box.width, widthOf);
+  const card = { x: box.x, y: TOP_MM + words.height + 10, width: BANK_CARD_MM.width, height: BANK_CARD_MM.height };
+  const short = stripBlock(box.x, card.y + card.height + 8);
+  return [
+    ...wordsOf(words, box, 'words'),
+    ...checkInk(up, LONG_MM / 10, 2, say('print.check-long', { length: LONG_MM }), widthOf),
+    ...checkInk(across, ACROSS_MM / 10, 2, say('print.check-long', { length: ACROSS_MM }), widthOf),
+    stroke('marks', 'rule', roundedBox(card, BANK_CARD_MM.corner), true),
+    ...wordsOf(
+      setIn([{ text: say('print.card') }], 9, card.width - 10, widthOf),
+      { ...card, x: card.x + 5, y: card.y + 5 },
+      'words',
+    ),
+    ...checkInk(short.millimetres, CHECK_MM / 10, 2, say('print.check-mm', { length: CHECK_MM }), widthOf),
+    ...checkInk(short.inches, CHECK_INCHES, 4, say('print.check-in', { length: CHECK_INCHES }), widthOf),
+    ...cornersIn(page).map((path) => stroke('marks', 'mark', path)),
+  ];
+}
+
+function at(x: number, y: number, right: number, down: number): CheckLine {
+  return { from: { x, y }, to: { x: x + right, y: y + down } };
+}
+
+/** A mark in each corner of what the pattern uses of the paper. */
+function cornersIn({ width, height }: { readonly width: number; readonly height: number }): readonly Path[] {
+  const used = {
+    x: EDGE_MARGIN_MM,
+    y: EDGE_MARGIN_MM,
+    width: width - 2 * EDGE_MARGIN_MM,
+    height: height - EDGE_MARGIN_MM - BOTTOM_MARGIN_MM,
+  };
+  const [x, y] = [used.x + used.width / 2, used.y + used.height / 2];
+  return cornersOf(used).map((corner) =>
+    polyline([
+      { x: corner.x + Math.sign(x - corner.x) * CORNER_MM, y: corner.y },
+      corner,
+      { x: corner.x, y: corner.y + Math.sign(y - corner.y) * CORNER_MM },
+    ]),
+  );
+}

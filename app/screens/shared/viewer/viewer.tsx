@@ -1,0 +1,71 @@
+import type { ComponentChildren } from 'preact';
+import { useEffect, useRef } from 'preact/hooks';
+import { Icon, useWords } from '../../../parts';
+import type { usePanZoom } from './pan-zoom';
+import './viewer.css';
+
+type ViewerProps = {
+  readonly title: string;
+  readonly at: number;
+  readonly all: number;
+  readonly onTurn: (at: number) => void;
+  readonly onClose: () => void;
+  readonly view: ReturnType<typeof usePanZoom>;
+  /** What the buttons for the one before and the next are called. */
+  readonly names: { readonly before: string; readonly after: string };
+  readonly note?: ComponentChildren;
+  readonly children: ComponentChildren;
+};
+
+/** Something large over the whole screen, to be moved, drawn nearer, and leafed through. */
+export function Viewer({ title, at, all, onTurn, onClose, view, names, note, children }: ViewerProps) {
+  const { say } = useWords();
+  const dialog = useRef<HTMLDialogElement>(null);
+  useEffect(() => dialog.current?.showModal(), []);
+  return (
+    <dialog class="viewer" ref={dialog} onClose={onClose} aria-label={title}>
+      <header class="viewer-head">
+        <button
+          type="button"
+          class="quiet round"
+          aria-label={say('screen.close')}
+          onClick={() => dialog.current?.close()}
+        >
+          <Icon name="cross" />
+        </button>
+        <h2>{title}</h2>
+        <span class="soft small">{say('screen.pattern.piece-of', { at: at + 1, all })}</span>
+      </header>
+      <div class="viewer-table" {...view.hold}>
+        {children}
+      </div>
+      <div class="soft small viewer-note">{note}</div>
+      <footer class="viewer-acts">
+        <button
+          type="button"
+          class="plain round"
+          aria-label={names.before}
+          disabled={at === 0}
+          onClick={() => onTurn(at - 1)}
+        >
+          <Icon name="back" />
+        </button>
+        <button type="button" class="plain round" aria-label={say('screen.pattern.smaller')} onClick={view.out}>
+          <span aria-hidden="true">−</span>
+        </button>
+        <button type="button" class="plain round" aria-label={say('screen.pattern.larger')} onClick={view.near}>
+          <Icon name="plus" />
+        </button>
+        <button
+          type="button"
+          class="plain round"
+          aria-label={names.after}
+          disabled={at === all - 1}
+          onClick={() => onTurn(at + 1)}
+        >
+          <Icon name="on" />
+        </button>
+      </footer>
+    </dialog>
+  );
+}
