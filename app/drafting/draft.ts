@@ -6,7 +6,7 @@ import { type Body, type Flag, findMeasure, judge, type MeasureId, scaleOf } fro
 import type { FullOrder, Outcome } from './draft-types';
 import type { Drawing } from './drawing/draw';
 import { ENGINE } from './engine';
-import { fitOf, misfits, widerThanAsked } from './fit';
+import { fitOf, misfits, tentOf, widerThanAsked } from './fit';
 import { garments } from './garments';
 import type { Looks } from './heads/head';
 import { looksRead } from './looks';
@@ -63,6 +63,11 @@ export function draft(body: Body, order: FullOrder, garment: Garment, toy: strin
   // Edges of no length cannot be walked: what does not fit is found before.
   const unworn = misfits(fit, body).map(({ place, ease }) => ({ [`${place}-ease`]: ease }));
   if (unworn.length > 0) return refuse(unworn.map(defect));
+  const tent = tentOf(garment, drawing);
+  if (tent) {
+    const round = TRUNK_GIRTHS.filter((id) => needed.has(id));
+    return refuse([{ ...impossible('side-cannot-reach', round), values: tent }]);
+  }
   const walked = walk(garment, drawing);
   if (walked.defects.length > 0)
     return refuse(walked.defects.map(({ seam, code, by }) => defect({ [`${seam}-${code}`]: by })));
@@ -90,6 +95,9 @@ export function draft(body: Body, order: FullOrder, garment: Garment, toy: strin
     },
   };
 }
+
+/** The girths that a side runs from and to. */
+const TRUNK_GIRTHS: readonly MeasureId[] = ['chest-girth', 'body-girth', 'hem-girth', 'waist-girth'];
 
 function neededFor({ needs }: Garment, choices: FullOrder['choices'], looks: Looks): readonly MeasureId[] {
   return needs.filter(({ when }) => when?.(choices, looks) ?? true).map(({ measure }) => measure);

@@ -46,6 +46,16 @@ export function widerThanAsked(
   });
 }
 
+/** A chest widened beyond this share of what was asked, so that its side reaches what lies below, is no garment for this toy. */
+const MOST_WIDENED = 1.75;
+
+/** The chest's row, where its side cannot reach round what lies below but by making a tent of it. */
+export function tentOf(garment: Garment, drawing: Drawing): { readonly asked: number; readonly chest: number } | null {
+  const row = placesOf(garment, drawing).find(({ place }) => place === 'chest');
+  const [asked, chest] = [row?.asked?.(drawing) ?? 0, row?.garment(drawing) ?? 0];
+  return row?.because?.(drawing) === 'lean' && chest > asked * MOST_WIDENED ? { asked, chest } : null;
+}
+
 /**
  * Places that no garment may have: without any girth, or under the body's without a word why. Always our own fault; but for a
  * body whose corrections were learnt from trying on, which may well take ease away.

@@ -105,11 +105,25 @@ function clearOfCorners(piece: Piece, edge: Edge): number[] {
   const others = piece.edges.filter((each) => each !== edge).map((each) => flatten(each.path, 0.2));
   return [0.2, 0.35, 0.5, 0.65, 0.8]
     .map((share) => share * edge.length)
-    .filter((s) => s > margin && edge.length - s > margin)
+    .filter((s) => s > margin && edge.length - s > margin && !hollowNear(edge, s))
     .filter((s) => {
       const { point } = pointAtLength(edge.path, s);
       return others.every((other) => toChain(point, other) > edge.allowance + widest);
     });
+}
+
+/** How finely a hollow is looked for, mm. */
+const HOLLOW_STEP_MM = 0.5;
+
+/** Within its own allowance of a place, an edge is hollower than that allowance: the cut line is trimmed there (geometry). */
+function hollowNear({ path, length, allowance }: Edge, s: number): boolean {
+  const ways: number[] = [];
+  for (let at = Math.max(s - allowance, 0); at <= Math.min(s + allowance, length); at += HOLLOW_STEP_MM) {
+    const { tangent } = pointAtLength(path, at);
+    ways.push(Math.atan2(tangent.y, tangent.x));
+  }
+  const turn = (from: number, to: number) => Math.atan2(Math.sin(to - from), Math.cos(to - from));
+  return allowance > 0 && ways.slice(1).some((way, n) => -turn(ways[n] ?? way, way) > HOLLOW_STEP_MM / allowance);
 }
 
 function fold(piece: Piece): string[] {

@@ -112,7 +112,7 @@ function draw(cut: Cut, s: Sized): Shape<(typeof EDGES)[number], (typeof LINES)[
     },
     lines: {
       ...pocket,
-      ...dartIn(s, { above, underarm, pocketHand: pocket['pocket-hand'] }),
+      ...dartIn(s, { above, underarm, hem, pocketHand: pocket['pocket-hand'] }),
       ...(past !== null ? { 'centre-line': [line(point(0, neckDrop), point(0, centreLength))] } : {}),
       ...(slitLength !== null ? { slit: [line(point(0, neckDrop), point(0, neckDrop + slitLength))] } : {}),
     },

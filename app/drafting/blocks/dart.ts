@@ -18,8 +18,8 @@ const LEAST_LEG = 0.6;
 /** However little room there is, it reaches so far to either side of the underarm, mm. */
 const LEAST_REACH_MM = 4;
 
-/** What a dart keeps clear of: the edge above it from the centre out, the underarm it is widest at, and a pocket. */
-export type DartGround = { readonly above: Path; readonly underarm: Point; readonly pocketHand: Path | undefined };
+/** What a dart keeps clear of: the edge above it from the centre out, the underarm it is widest at, the hem and a pocket. */
+export type DartGround = { readonly above: Path; readonly underarm: Point; readonly hem: Path; readonly pocketHand: Path | undefined };
 
 /** A dart with two points, upright, on a half front. */
 export function dartIn(
@@ -27,7 +27,7 @@ export function dartIn(
   ground: DartGround,
 ): Lines {
   if (dartWidth === null || dartUp === null || dartDown === null) return {};
-  const { above, underarm, pocketHand } = ground;
+  const { above, underarm, hem, pocketHand } = ground;
   const half = dartWidth / 2;
   const from = pocketHand ? start(pocketHand).x + half + BESIDE_MM : 0;
   const places = PLACES.map((share) => Math.max(share * underarm.x, from));
@@ -36,7 +36,8 @@ export function dartIn(
   const top = point(x, Math.min(highest(x), underarm.y - LEAST_REACH_MM));
   const open = pocketHand ? end(pocketHand).y - underarm.y : dartDown;
   const down = Math.min(dartDown, Math.max(open, dartDown * LEAST_LEG));
-  const foot = point(x, underarm.y + Math.max(down, LEAST_REACH_MM));
+  const low = Math.min(underarm.y + Math.max(down, LEAST_REACH_MM), heightAt(hem, x) - BESIDE_MM);
+  const foot = point(x, Math.max(low, underarm.y + LEAST_REACH_MM / 2));
   const leg = (side: -1 | 1): Path => {
     const widest = point(x + side * half, underarm.y);
     return [line(top, widest), line(widest, foot)];

@@ -1,6 +1,6 @@
 import type { Mm } from '../../body';
 import { MOST_OVER } from './ease';
-import { footOf } from './lean';
+import { footOf, STEEPEST_SIDE } from './lean';
 import type { Sizes } from './maker';
 import { asked, drawnGirth, drawnTrunk, type SideSize, type TrunkSize } from './trunk';
 
@@ -21,7 +21,8 @@ const UP_SHARE = 0.45;
 export function frontDart(sizes: Known): Dart | null {
   const { chest, armholeDepth, sideLevel, fullest, dartMost } = sizes;
   const long = sideLevel - armholeDepth;
-  const [up, down] = [armholeDepth * UP_SHARE, long * footOf(asked(sizes, 'front'), long, fullest)];
+  const foot = footOf(asked(sizes, 'front'), long, fullest);
+  const [up, down] = [armholeDepth * UP_SHARE, long * foot * Math.cos(STEEPEST_SIDE)];
   const over = drawnTrunk(sizes).front.chest - asked(sizes, 'front').chest;
   const width = Math.min(over, Math.min(up, down) * WIDEST_SHARE, dartMost);
   return width >= LEAST_WIDTH_MM && drawnGirth(sizes, 'chest') > chest * (1 + MOST_OVER) ? { width, up, down } : null;

@@ -7,9 +7,9 @@ const TWO_SEAMS = 2;
 
 /** A bodice let down past the hips to a wished hem below the waist, flaring from the chest. */
 export const longSizes = maker(
-  ['chest', 'tummy', 'armholeDepth', 'armDrop', 'sideLevel', 'frontLength', 'backLength'],
+  ['chest', 'tummy', 'hem', 'armholeDepth', 'armDrop', 'sideLevel', 'frontLength', 'backLength'],
   ['sideLevel', 'frontLength', 'backLength', 'hem', 'hemShare'],
-  (wearer, { chest, tummy, armholeDepth, armDrop, sideLevel, frontLength, backLength }) => {
+  (wearer, { chest, tummy, hem, armholeDepth, armDrop, sideLevel, frontLength, backLength }) => {
     const side = Math.max(wearer.of('underarm-to-waist') + wearer.of('waist-to-hem'), sideLevel - armholeDepth);
     const longer = armholeDepth + side - sideLevel;
     const widest = Math.max(wearer.girth('hip-girth', TWO_SEAMS), wearer.girth('body-girth', TWO_SEAMS)) * SWING;
@@ -18,7 +18,7 @@ export const longSizes = maker(
         sideLevel: sideLevel + longer,
         frontLength: frontLength + longer,
         backLength: Math.max(backLength, armDrop) + longer,
-        hem: Math.max(widest, chest, tummy),
+        hem: Math.max(widest, chest, tummy, hem),
         hemShare: frontShare(wearer),
       },
     };

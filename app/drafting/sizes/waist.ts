@@ -77,6 +77,8 @@ function sideOf(wearer: Wearer): number {
 
 /** Share of a band's height that its front dips, of the neck that a halter's top and strap are, and a strap's own width. */
 const DIP = { straight: 0, dipped: 0.3 } as const;
+/** And at most this share of half the top, or it would be a slit. */
+const DEEPEST_DIP = 0.5;
 const HALTER_SHARE = 0.09;
 /** And of the half chest below it, at most. */
 const WIDEST_HALTER = 0.95;
@@ -123,7 +125,7 @@ export const bandSizes = maker(
         hemHalf,
         sideBack,
         bandHeight: height,
-        frontDip: kind === 'dipped' ? height * DIP.dipped : DIP.straight,
+        frontDip: kind === 'dipped' ? Math.min(height * DIP.dipped, topHalf * DEEPEST_DIP) : DIP.straight,
         halterHalf: Math.min(
           Math.max(wearer.of('neck-girth') * HALTER_SHARE, strapWidth + 1),
           (topHalf + sideBack) * WIDEST_HALTER,
