@@ -19,7 +19,12 @@ const LEAST_LEG = 0.6;
 const LEAST_REACH_MM = 4;
 
 /** What a dart keeps clear of: the edge above it from the centre out, the underarm it is widest at, the hem and a pocket. */
-export type DartGround = { readonly above: Path; readonly underarm: Point; readonly hem: Path; readonly pocketHand: Path | undefined };
+export type DartGround = {
+  readonly above: Path;
+  readonly underarm: Point;
+  readonly hem: Path;
+  readonly pocketHand: Path | undefined;
+};
 
 /** A dart with two points, upright, on a half front. */
 export function dartIn(

@@ -8,9 +8,9 @@ import { asked, drawnGirth, drawnTrunk, type SideSize, type TrunkSize } from './
 export type Dart = { readonly width: Mm; readonly up: Mm; readonly down: Mm };
 type Known = Sizes<TrunkSize | SideSize>;
 
-/** Less is not worth a dart; more for its length puckers at its points: half of it is 28° (common practice, no source). */
+/** Less is not worth a dart; more for its length puckers at its points, where it then opens by 31° (common practice, no source). */
 const LEAST_WIDTH_MM = 5;
-const WIDEST_SHARE = 0.5;
+const WIDEST_SHARE = 0.56;
 /** It begins this share of the armhole's depth above the underarm. */
 const UP_SHARE = 0.45;
 
