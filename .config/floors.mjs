@@ -8,7 +8,7 @@ export const FLOORS = {
   'app/drafting': [
     ['geometry', 'engine'],
     ['draft-types', 'curves', 'packing', 'heads'],
-    ['sizes', 'blocks'],
+    ['sizes', 'blocks', 'outfit'],
     ['rows'],
     ['garments/parts', 'drawing'],
     ['garments', 'settling', 'seams', 'sewing', 'pieces'],

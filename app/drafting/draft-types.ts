@@ -115,6 +115,8 @@ export type Draft = {
   readonly flags: readonly Flag[];
   readonly sewing: readonly SewingStep[];
   readonly notions: readonly Notion[];
+  /** The garments it is made of, where there are several (see outfit.ts). */
+  readonly outfit?: readonly Draft[];
 };
 
 export type Outcome =

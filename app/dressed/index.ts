@@ -18,11 +18,11 @@ import {
 } from '../measuring/figure';
 import { bandParts } from './band';
 import type { Clothes } from './clothes';
-import { clothesOf } from './clothes-of';
 import { hatParts } from './hat';
 import { coveredEars, hoodParts } from './hood';
 import { hungParts } from './hung';
 import { legParts } from './legs';
+import { outfitOf } from './outfit-of';
 import { skirtParts } from './skirt';
 import { sleeveParts, wristParts } from './sleeve';
 import { gathersUnder, topParts } from './top';
@@ -32,7 +32,7 @@ export type Side = 'front' | 'back';
 
 /** The toy in what a draft makes, seen from one side; bare without one. `body` is the one it was drafted for. */
 export function dressed(body: Body, draft: Draft | null, side: Side, frame: Frame = WIDE): Figure {
-  const clothes = draft ? clothesOf(draft, body) : NOTHING;
+  const clothes = draft ? outfitOf(draft, body) : NOTHING;
   const stage = body.kind === 'upright' ? uprightIn(clothes, body, side) : roundTheNeck(clothes, body, side);
   return stagePicture(stage, side, frame);
 }

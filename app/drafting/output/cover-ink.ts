@@ -3,6 +3,7 @@
 import { BANK_CARD_MM, type Mm, type Say } from '../../body';
 import type { Draft } from '../draft-types';
 import { arc, line, type Path, type Point, polyline } from '../geometry';
+import { garmentsIn } from '../outfit';
 import type { Box } from '../packing';
 import { cornersOf, outlineOf } from '../pieces/outline';
 import type { Cover, Layout, MapCell, Page } from '../sheets/layout';
@@ -10,6 +11,7 @@ import { moved } from '../sheets/move';
 import { clippedPolygon } from './clip';
 import { centred, type Paragraph, setWithin, wordsOf } from './flow';
 import { type Ink, SMALLEST_PT, stroke, type TextWidth } from './ink';
+import { garmentWords } from './label';
 import type { Lettering } from './lettering';
 import { wornInk } from './worn-ink';
 
@@ -55,12 +57,14 @@ const besideWords = ({ x, y, width, height }: Box): Box => ({
 
 function titleInk(draft: Draft, layout: Layout, cover: Cover, say: Say, widthOf: TextWidth): readonly Ink[] {
   const box = cover.title;
-  const garment = say(`garment.${draft.order.garment}.name`);
+  const garment = garmentWords(draft, say);
+  const madeOf = ({ order }: Draft) =>
+    say('print.made-of', { fit: say(`fit.${order.fit}`), cloth: say(`cloth.${order.cloth}`) });
   const values = { date: draft.order.date, count: layout.pages.length, engine: draft.engine };
   const paragraphs: readonly Paragraph[] = [
     { text: draft.toy, bold: true, large: 2 },
     { text: say('print.cover-line', { garment, ...values }) },
-    { text: say('print.made-of', { fit: say(`fit.${draft.order.fit}`), cloth: say(`cloth.${draft.order.cloth}`) }) },
+    { text: [...new Set(garmentsIn(draft).map(madeOf))].join('; ') },
     ...(layout.form === 'cut' ? [] : [{ text: say(`print.form.${layout.form}`), bold: true }]),
   ];
   const set = setWithin(paragraphs, box, [10, 9, 8, 7.5, SMALLEST_PT], widthOf);

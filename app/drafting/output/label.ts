@@ -1,5 +1,6 @@
 import type { Say, Unit } from '../../body';
 import type { Draft, Piece, Role } from '../draft-types';
+import { garmentsIn } from '../outfit';
 import { howMany } from '../pieces/how-many';
 import type { Form } from '../sheets/forms';
 import { cloths } from '../sizes/cloths';
@@ -37,10 +38,15 @@ export function hasNap(draft: Draft): boolean {
   return cloths.some((cloth) => cloth.id === draft.order.cloth && cloth.nap);
 }
 
-/** The toy and garment, as titles have it. */
+/** The toy and garment, or all garments of an outfit, as titles have it. */
 export function madeFor(draft: Draft, say: Say): string {
-  return say('label.made-for', { garment: say(`garment.${draft.order.garment}.name`), toy: draft.toy });
+  return say('label.made-for', { garment: garmentWords(draft, say), toy: draft.toy });
 }
+
+export const garmentWords = (draft: Draft, say: Say): string =>
+  garmentsIn(draft)
+    .map(({ order }) => say(`garment.${order.garment}.name`))
+    .join(', ');
 
 /** Every allowance, drawn or to be added, by role; the widest where edges of one role differ. */
 function allowancesOf(piece: Piece, form: Form, units: Unit, say: Say): string {

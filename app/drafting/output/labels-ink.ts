@@ -1,5 +1,6 @@
 import type { Draft, Piece } from '../draft-types';
 import { distance, type Point } from '../geometry';
+import { ownerOf } from '../outfit';
 import { type Board, blockBox } from '../packing';
 import type { Layout, Page, Placed } from '../sheets/layout';
 import { CLEAR_MM, withMarks } from '../sheets/marks';
@@ -27,7 +28,7 @@ export function labelsInk({ told, shown }: Forms, layout: Layout, on: Labelled, 
     const piece = shown.pieces[placed.piece];
     const whole = told.pieces[placed.piece];
     if (!piece || !whole) continue;
-    const said = { draft: told, piece: whole, whole: placed.whole, form: layout.form, units: wording.units };
+    const said = { draft: ownerOf(told, placed.piece), piece: whole, whole: placed.whole, form: layout.form, units: wording.units };
     const paragraphs = labelOf(said, wording.say);
     const label = placed.window
       ? tileLabel(layout, on, piece, placed, paragraphs, left, wording)

@@ -3,12 +3,14 @@
 import { longestTie, type Say, type Unit } from '../../body';
 import type { Draft } from '../draft-types';
 import { notionWords } from '../notions/words';
+import { garmentsIn } from '../outfit';
 import type { Form } from '../sheets/forms';
 import type { Notes } from '../sheets/layout';
 import { APART_MM, keyColumns, keyHeight } from '../sheets/notes';
 import { type Paragraph, setWithin, wordsOf } from './flow';
 import { type Ink, SMALLEST_PT } from './ink';
 import { keyInk } from './key-ink';
+import { garmentWords } from './label';
 import type { Lettering } from './lettering';
 
 const SIZES_PT = [9, 8.5, 8, 7.5, SMALLEST_PT];
@@ -31,7 +33,10 @@ function paragraphs(draft: Draft, say: Say, units: Unit): readonly Paragraph[] {
   const changed = draft.adjustments.map(({ code, by }) => say(`adjustment.${code}`, { by: Math.abs(by), unit: units }));
   return [
     title('notion.title'),
-    ...draft.notions.map((notion) => ({ text: notionWords(notion, say, units) })),
+    ...garmentsIn(draft).flatMap((each) => [
+      ...(draft.outfit ? [{ text: garmentWords(each, say), bold: true }] : []),
+      ...each.notions.map((notion) => ({ text: notionWords(notion, say, units) })),
+    ]),
     ...(changed.length > 0 ? [title('print.changed-title'), { text: [...new Set(changed)].join(' ') }] : []),
     title('print.care-title'),
     { text: `${say('print.care-child', { longest: longestTie(units), unit: units })} ${say('print.care-tools')}` },

@@ -1,4 +1,5 @@
 import type { Draft } from '../draft-types';
+import { ownerOf } from '../outfit';
 import { formed } from '../sheets/forms';
 import type { Layout, Page, Placed } from '../sheets/layout';
 import { moved } from '../sheets/move';
@@ -40,7 +41,7 @@ export function pageInk(
 function placedInk(draft: Draft, placed: Placed, { say, units, widthOf }: Lettering): readonly Ink[] {
   const piece = draft.pieces[placed.piece];
   if (!piece) return [];
-  const drawn = { piece, whole: placed.whole, nap: hasNap(draft), to: moved(placed.move), units };
+  const drawn = { piece, whole: placed.whole, nap: hasNap(ownerOf(draft, placed.piece)), to: moved(placed.move), units };
   const ink = pieceInk(drawn, say, widthOf);
   return placed.window ? clippedInk(ink, placed.window, widthOf) : ink;
 }

@@ -32,7 +32,7 @@ export function keyHeight(width: Mm): Mm {
   return Math.ceil(KEY.lines / keyColumns(width)) * KEY.line;
 }
 
-type Said = Pick<Draft, 'notions' | 'adjustments'>;
+type Said = Pick<Draft, 'notions' | 'adjustments' | 'outfit'>;
 type Shape = { readonly width: Mm; readonly height: Mm };
 type Fill = (started: readonly Sheet[]) => readonly Sheet[];
 type Paper = { readonly fresh: Fresh; readonly area: Area; readonly roll: boolean; readonly fill: Fill };
@@ -76,11 +76,12 @@ function shapesFor(said: Said, apart: boolean): readonly Shape[] {
   );
 }
 
-/** How many lines there are to say; every notion begins one. */
-function linesIn({ notions, adjustments }: Said, width: Mm): number {
+/** How many lines there are to say; every notion begins one, and each garment of an outfit has its name over its own. */
+function linesIn({ notions, adjustments, outfit = [] }: Said, width: Mm): number {
   const share = COLUMN_MM / width;
   const changes = adjustments.length > 0 ? TITLE_LINES + Math.ceil(adjustments.length * CHANGE_LINES * share) : 0;
-  return notions.length * Math.max(1, NOTION_LINES * share) + changes + 2 * TITLE_LINES + Math.ceil(CARE_LINES * share);
+  const told = notions.length * Math.max(1, NOTION_LINES * share) + outfit.length;
+  return told + changes + 2 * TITLE_LINES + Math.ceil(CARE_LINES * share);
 }
 
 /** The words in a lower corner of the first page, pieces round them. */

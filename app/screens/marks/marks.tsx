@@ -2,6 +2,7 @@ import { useState } from 'preact/hooks';
 import { type MarkId, markPicture } from '../../measuring';
 import { FigurePicture, Page, useWords } from '../../parts';
 import { type Making, marksOpen, measureOf } from '../shared/making/making';
+import { chosenAddress, makingWords } from '../shared/making/outfit';
 import { WithMaking } from '../shared/making/with-making';
 import { usePlace } from '../shared/places';
 import { to } from '../shared/route';
@@ -10,7 +11,7 @@ import './marks.css';
 
 /** Step zero, never skipped: threads and bits of tape that the steps speak of. */
 export function MarksScreen({ params }: ScreenProps) {
-  return <WithMaking params={params}>{(making) => <MarksPage making={making} />}</WithMaking>;
+  return <WithMaking params={params} several>{(making) => <MarksPage making={making} />}</WithMaking>;
 }
 
 function MarksPage({ making }: { readonly making: Making }) {
@@ -22,9 +23,9 @@ function MarksPage({ making }: { readonly making: Making }) {
   return (
     <Page
       title={say('screen.marks.title')}
-      back={to('toy', toy.id, garment.id, 'choices')}
+      back={chosenAddress(making)}
       whose={<a href={to('toy', toy.id)}>{toy.name}</a>}
-      detail={say(`garment.${garment.order.garment}.name`)}
+      detail={makingWords(say, making)}
       progress={{ done: 0, all: screens }}
       acts={
         <a class="go" href={to('toy', toy.id, garment.id, ...measureOf(making))}>

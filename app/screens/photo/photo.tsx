@@ -14,7 +14,7 @@ import { Sight } from './sight';
 /** A measured guess: a straight measure read off a photo with a bank-size card in it. `?then=` is the step's own. */
 export function PhotoScreen({ params, query }: ScreenProps) {
   return (
-    <WithMaking params={params}>
+    <WithMaking params={params} several>
       {(making) => {
         const measure = findMeasure(params.measure ?? '');
         const step = to('toy', making.toy.id, making.garment.id, 'measure', params.measure ?? '');

@@ -1,11 +1,13 @@
 import { useState } from 'preact/hooks';
 import { Icon, Page, useWords } from '../../parts';
 import { changeGarment, setSetting, wallClock } from '../../storage';
-import { madeOf } from '../shared/again/made';
+import { madeOfAll } from '../shared/again/made';
 import { knownPaper } from '../shared/known-paper';
 import { useLiking } from '../shared/liking';
-import { bodyKnown, type Making } from '../shared/making/making';
-import { draftOf, useDraft } from '../shared/making/use-draft';
+import type { Making } from '../shared/making/making';
+import { makingWords, wholeAddress } from '../shared/making/outfit';
+import { draftOf } from '../shared/making/use-draft';
+import { useWholeDraft } from '../shared/making/use-whole-draft';
 import { WithPattern } from '../shared/making/with-pattern';
 import { usePlace } from '../shared/places';
 import { to } from '../shared/route';
@@ -23,7 +25,11 @@ import './print.css';
 
 /** The pattern on paper: which paper, how many pages, the PDF to save or share. */
 export function PrintScreen({ params }: ScreenProps) {
-  return <WithPattern params={params}>{(making) => <PrintPage making={making} />}</WithPattern>;
+  return (
+    <WithPattern params={params} several>
+      {(making) => <PrintPage making={making} />}
+    </WithPattern>
+  );
 }
 
 function PrintPage({ making }: { readonly making: Making }) {
@@ -32,7 +38,8 @@ function PrintPage({ making }: { readonly making: Making }) {
   const { paper: liked, halves, correction } = useLiking();
   const paper = knownPaper(liked);
   const { toy, garment } = making;
-  const drawn = useDraft(bodyKnown(making), garment.order, toy.name);
+  const drawn = useWholeDraft(making);
+  const several = making.also.length > 0;
   const draft = draftOf(drawn);
   const [wish, setWish] = useState(USUAL_WISH);
   const [others, setOthers] = useState<readonly Making[]>([]);
@@ -40,18 +47,18 @@ function PrintPage({ making }: { readonly making: Making }) {
   const sheets = sheetsOf(pdf);
   const count = wish.copies * sheets.reduce((sum, { layout }) => sum + layout.pages.length, 0);
   usePlace(toy.id, garment.id, 'print');
-  const name = say(`garment.${garment.order.garment}.name`);
+  const name = makingWords(say, making);
   const whose = say('screen.making.whose', { name: toy.name, garment: name });
   const made = () =>
     attempt(async () => {
-      if (draft) await changeGarment(garment.id, { made: madeOf(draft, making, wallClock()) });
+      for (const [id, made] of draft ? madeOfAll(draft, making, wallClock()) : []) await changeGarment(id, { made });
     });
   const set = (key: string, value: string | boolean | number) => void attempt(() => setSetting(key, value));
   return (
     <Page
       wide
       title={say('screen.print.title')}
-      back={to('toy', toy.id, garment.id, 'pattern')}
+      back={wholeAddress(making)}
       whose={<a href={to('toy', toy.id)}>{whose}</a>}
       acts={<PdfActs pdf={pdf} name={`${toy.name} ${name}`} onTaken={made} />}
     >
@@ -80,17 +87,7 @@ function PrintPage({ making }: { readonly making: Making }) {
           )}
           {pdf.is === 'failed' && <p class="slip warn">{troubleWords(say, pdf.code)}</p>}
           {drawn.is === 'refused' && <p class="slip warn">{say('screen.pattern.refused')}</p>}
-          <p>
-            <a class="plain" href={to('toy', toy.id, garment.id, 'sew')}>
-              {say('screen.print.sew')}
-            </a>
-          </p>
-          <p class="print-state">
-            <a class="plain" href={to('toy', toy.id, garment.id, 'pencil')}>
-              <Icon name="pencil" />
-              {say('screen.print.pencil')}
-            </a>
-          </p>
+          {!several && <OtherWays toyId={toy.id} garmentId={garment.id} />}
         </div>
         <div class="column">
           <PaperPicks paper={paper} onPaper={(chosen) => set('paper', chosen)} />
@@ -105,5 +102,25 @@ function PrintPage({ making }: { readonly making: Making }) {
         </div>
       </div>
     </Page>
+  );
+}
+
+/** Sewing it, and drawing it without a printer: each garment by itself. */
+function OtherWays({ toyId, garmentId }: { readonly toyId: string; readonly garmentId: string }) {
+  const { say } = useWords();
+  return (
+    <>
+      <p>
+        <a class="plain" href={to('toy', toyId, garmentId, 'sew')}>
+          {say('screen.print.sew')}
+        </a>
+      </p>
+      <p class="print-state">
+        <a class="plain" href={to('toy', toyId, garmentId, 'pencil')}>
+          <Icon name="pencil" />
+          {say('screen.print.pencil')}
+        </a>
+      </p>
+    </>
   );
 }

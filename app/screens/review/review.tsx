@@ -3,6 +3,7 @@ import { DoubtCard } from '../shared/making/doubt-card';
 import { flagWords } from '../shared/making/flag-words';
 import { lackingOf } from '../shared/making/lacking';
 import { type Making, tapedOf } from '../shared/making/making';
+import { makingWords, wholeAddress } from '../shared/making/outfit';
 import { WithMaking } from '../shared/making/with-making';
 import { usePlace } from '../shared/places';
 import { to } from '../shared/route';
@@ -13,7 +14,7 @@ import './review.css';
 
 /** All numbers on one page before the pattern is drawn, and what is doubtful about them. */
 export function ReviewScreen({ params }: ScreenProps) {
-  return <WithMaking params={params}>{(making) => <ReviewPage making={making} />}</WithMaking>;
+  return <WithMaking params={params} several>{(making) => <ReviewPage making={making} />}</WithMaking>;
 }
 
 function ReviewPage({ making }: { readonly making: Making }) {
@@ -30,7 +31,7 @@ function ReviewPage({ making }: { readonly making: Making }) {
       title={say('screen.review.title')}
       back={to('toy', toy.id)}
       whose={<a href={to('toy', toy.id)}>{toy.name}</a>}
-      detail={say(`garment.${garment.order.garment}.name`)}
+      detail={makingWords(say, making)}
       acts={
         lacking ? (
           <a
@@ -40,7 +41,7 @@ function ReviewPage({ making }: { readonly making: Making }) {
             {say(`screen.review.${lacking.why}`, { name: say(`measure.${lacking.measure}.name`) })}
           </a>
         ) : (
-          <a class="go" href={to('toy', toy.id, garment.id, 'pattern')}>
+          <a class="go" href={wholeAddress(making)}>
             {say('screen.review.draw')}
           </a>
         )

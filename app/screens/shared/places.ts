@@ -15,6 +15,7 @@ export const places = [
   'pencil',
   'sew',
   'tried',
+  'outfit',
 ] as const;
 type Where = (typeof places)[number] | `measure/${string}` | `sew/${string}`;
 

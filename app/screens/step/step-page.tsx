@@ -3,6 +3,7 @@ import { type Flag, findMeasure, type MeasureId } from '../../body';
 import { Header, Icon, Keypad, LengthField, TapeLine, useHeading, useWords } from '../../parts';
 import { setSetting } from '../../storage';
 import { afterTape, doubtsNow, type Making, nextStep } from '../shared/making/making';
+import { makingWords } from '../shared/making/outfit';
 import { putRight, type Remedy } from '../shared/making/remedy';
 import { usePlace } from '../shared/places';
 import { go, to } from '../shared/route';
@@ -102,7 +103,7 @@ export function StepPage({ making, measure, then }: StepPageProps) {
       <Header
         back={then?.address ?? (before ? address(before) : to('toy', toy.id, garment.id, 'marks'))}
         whose={<a href={to('toy', toy.id)}>{toy.name}</a>}
-        detail={say(`garment.${garment.order.garment}.name`)}
+        detail={makingWords(say, making)}
         progress={{ done: Math.min(at + 1, screens), all: screens }}
         end={
           <a class="quiet round" href={to('toy', toy.id)} aria-label={say('screen.step.leave')}>

@@ -8,7 +8,7 @@ import { thenOf } from './then';
 /** One measure, one screen. `?then=` names where to go afterwards when it was called up to be measured again. */
 export function StepScreen({ params, query }: ScreenProps) {
   return (
-    <WithMaking params={params}>
+    <WithMaking params={params} several>
       {(making) => {
         const asked = [...making.steps.map((step) => step.measure), ...making.worksOut, ...making.guessed];
         const measure = asked.find((each) => each === params.measure);

@@ -3,7 +3,7 @@ import { Icon, Picks, useWords } from '../../parts';
 import type { Garment } from '../../storage';
 import { Worn } from '../shared/dressed/worn';
 import { usePhoto } from '../shared/face/toy-face';
-import { Folded } from '../shared/folded/folded';
+import { Folded, RowLink } from '../shared/folded/folded';
 import { bodyOf, bodyShown } from '../shared/making/body-of';
 import { to } from '../shared/route';
 import type { Known } from '../shared/with-toy';
@@ -17,7 +17,7 @@ const FEW = 3;
 export function GarmentRows({ known }: { readonly known: Known }) {
   const { say } = useWords();
   const [order, setOrder] = useState<Sorting>('newest');
-  const { garments } = known;
+  const { garments, toy } = known;
   const here = garments.filter(({ awayAt }) => awayAt === undefined);
   const away = garments.filter(({ awayAt }) => awayAt !== undefined);
   const nameOf = (garment: Garment) => say(`garment.${garment.order.garment}.name`);
@@ -41,6 +41,13 @@ export function GarmentRows({ known }: { readonly known: Known }) {
         />
       )}
       {rows(here)}
+      {here.length > 1 && (
+        <RowLink
+          href={to('toy', toy.id, 'outfit')}
+          title={say('screen.outfit.title')}
+          stands={say('screen.outfit.stands')}
+        />
+      )}
       {away.length > 0 && (
         <Folded title={say('screen.wardrobe.away')} stands={say('screen.wardrobe.count', { count: away.length })}>
           {rows(away)}

@@ -8,11 +8,11 @@ import { placeAddress } from '../shared/places';
 export function GoOn({ toy, place }: { readonly toy: Toy; readonly place: Place }) {
   const { say } = useWords();
   const watched = useToy(toy.id);
-  const order =
-    watched.state === 'here'
-      ? watched.value.garments.find((garment) => garment.id === place.garmentId)?.order
-      : undefined;
-  if (!order) return null;
+  // An outfit's place names all its garments.
+  const ids = place.garmentId?.split('+') ?? [];
+  const orders =
+    watched.state === 'here' ? watched.value.garments.filter(({ id }) => ids.includes(id)).map(({ order }) => order) : [];
+  if (orders.length === 0) return null;
   const [screen = '', measure = ''] = place.step.split('/');
   const where =
     screen === 'measure' ? sayFirst(say, [`measure.${measure}.name`]) : sayFirst(say, [`screen.place.${screen}`, '']);
@@ -21,7 +21,7 @@ export function GoOn({ toy, place }: { readonly toy: Toy; readonly place: Place 
       <ToyFace toyId={toy.id} />
       <span class="go-on-words">
         <span class="go-on-title">{say('screen.toys.go-on', { name: toy.name })}</span>
-        <span class="soft">{say(`garment.${order.garment}.name`)}</span>
+        <span class="soft">{orders.map(({ garment }) => say(`garment.${garment}.name`)).join(', ')}</span>
         <span class="soft">{where}</span>
       </span>
       <Icon name="on" />

@@ -3,6 +3,7 @@ import type { MeasureId } from '../../body';
 import { diagram } from '../../measuring';
 import { DiagramPicture, Page, useWords } from '../../parts';
 import { type Making, tapedOf, wishesOf } from '../shared/making/making';
+import { chosenAddress, makingWords } from '../shared/making/outfit';
 import { WishInputs } from '../shared/making/wish-inputs';
 import { WithMaking } from '../shared/making/with-making';
 import { usePlace } from '../shared/places';
@@ -12,7 +13,7 @@ import './wishes.css';
 
 /** What no tape can tell: how long and how deep it is to be, all on one page, each with what is suggested. */
 export function WishesScreen({ params }: ScreenProps) {
-  return <WithMaking params={params}>{(making) => <WishesPage making={making} />}</WithMaking>;
+  return <WithMaking params={params} several>{(making) => <WishesPage making={making} />}</WithMaking>;
 }
 
 function WishesPage({ making }: { readonly making: Making }) {
@@ -26,9 +27,9 @@ function WishesPage({ making }: { readonly making: Making }) {
   return (
     <Page
       title={say('screen.wishes.title')}
-      back={to('toy', toy.id, garment.id, ...(last ? ['measure', last] : ['choices']))}
+      back={last ? to('toy', toy.id, garment.id, 'measure', last) : chosenAddress(making)}
       whose={<a href={to('toy', toy.id)}>{toy.name}</a>}
-      detail={say(`garment.${garment.order.garment}.name`)}
+      detail={makingWords(say, making)}
       progress={{ done: screens, all: screens }}
       acts={
         <a class="go" href={to('toy', toy.id, garment.id, 'review')}>

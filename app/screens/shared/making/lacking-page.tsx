@@ -2,6 +2,7 @@ import { Page, useWords } from '../../../parts';
 import { to } from '../route';
 import type { Lacking } from './lacking';
 import type { Making } from './making';
+import { makingWords } from './outfit';
 
 /** In the place of a pattern that cannot be drawn yet: which number comes first, and why. */
 export function LackingPage({ making, lacking }: { readonly making: Making; readonly lacking: Lacking }) {
@@ -13,7 +14,7 @@ export function LackingPage({ making, lacking }: { readonly making: Making; read
       title={say('screen.lacking.title')}
       back={to('toy', toy.id, garment.id, 'review')}
       whose={<a href={to('toy', toy.id)}>{toy.name}</a>}
-      detail={say(`garment.${garment.order.garment}.name`)}
+      detail={makingWords(say, making)}
       acts={
         <a class="go" href={`${to('toy', toy.id, garment.id, 'measure', lacking.measure)}?then=review`}>
           {say('screen.lacking.measure', { name })}

@@ -13,6 +13,8 @@ export type Making = {
   readonly toy: Toy;
   readonly garment: Garment;
   readonly row: Head;
+  /** Of an outfit the garments beside the first: measured with it, once for all. */
+  readonly also: readonly Ordered[];
   readonly choices: Choices;
   readonly readings: ReadingsByMeasure;
   readonly taught?: Taught | undefined;
@@ -30,30 +32,42 @@ export type Making = {
   readonly flags: readonly Flag[];
 };
 
-type Given = Pick<Making, 'toy' | 'garment' | 'row' | 'readings' | 'taught' | 'way'>;
+export type Ordered = { readonly garment: Garment; readonly row: Head };
 
-export function useMaking({ toy, garment, row, readings, taught, way }: Given): Making {
+type Given = Pick<Making, 'toy' | 'garment' | 'row' | 'readings' | 'taught' | 'way'> & Partial<Pick<Making, 'also'>>;
+
+export function useMaking({ toy, garment, row, readings, taught, way, also }: Given & Pick<Making, 'also'>): Making {
   return useMemo(
-    () => makingOf({ toy, garment, row, readings, taught, way }),
-    [toy, garment, row, readings, taught, way],
+    () => makingOf({ toy, garment, row, readings, taught, way, also }),
+    [toy, garment, row, readings, taught, way, also],
   );
 }
 
 /** All of it for one garment of one toy. */
-export function makingOf({ toy, garment, row, readings, taught, way }: Given): Making {
+export function makingOf({ toy, garment, row, readings, taught, way, also = [] }: Given): Making {
   const choices = choicesOf(row, garment.order);
   const read = bodyOf({ toy, readings }, taught);
-  const { needs, asked, guessed } = asking(read, needsOf(row, toy, garment.order), way);
+  const all = [{ garment, row }, ...also];
+  const wanted = all.flatMap((each) => needsOf(each.row, toy, each.garment.order));
+  const { needs, asked, guessed } = asking(read, wanted, way);
   const heard = { measures: new Set([...needs, ...asked]), readings: lengthsOf(readings) };
-  const flags = judge(read, { ...garment.order, choices }, heard).filter((flag) => !isKept(toy, flag, read));
+  const flags = doubtsOf(all, read, heard).filter((flag) => !isKept(toy, flag, read));
   const believed = believedOf({ toy, readings }, flags, taught) ?? read;
   const body = guessedFrom(believed, read);
   const { steps, worksOut } = plan(asked, body, { believed });
   return {
-    ...{ toy, garment, row, readings, taught, way, choices, body, needs, steps, worksOut, flags },
+    ...{ toy, garment, row, also, readings, taught, way, choices, body, needs, steps, worksOut, flags },
     guessed: guessed.filter((id) => !worksOut.includes(id)),
     screens: pagesOf(steps),
   };
+}
+
+/** What speaks against the numbers for any of the garments, each doubt once. */
+function doubtsOf(all: readonly Ordered[], read: Body, heard: Parameters<typeof judge>[2]): readonly Flag[] {
+  const each = all.flatMap(({ garment: { order }, row }) =>
+    judge(read, { ...order, choices: choicesOf(row, order) }, heard),
+  );
+  return [...new Map(each.map((flag) => [flagKey(flag), flag])).values()];
 }
 
 /** The measures that are asked for, in their order. */
@@ -73,11 +87,11 @@ export const wishesOf = (steps: readonly Step[]) => steps.filter(({ measure }) =
 
 /** The doubts about a measure by what is on the disk this moment, not by what the screen last heard. */
 export async function doubtsNow(
-  { toy, garment, row, taught, way }: Making,
+  { toy, garment, row, taught, way, also }: Making,
   measure: MeasureId,
 ): Promise<readonly Flag[]> {
   const readings = await readingsOf(toy.id);
-  return flagsAt(makingOf({ toy, garment, row, readings, taught, way }).flags, measure);
+  return flagsAt(makingOf({ toy, garment, row, readings, taught, way, also }).flags, measure);
 }
 
 /** What a garment asks of a toy that looks like this, with its choices as they were made: some are left to the toy's looks. */
