@@ -23,7 +23,19 @@ export { forgetEverything, openStore, type StoreState } from './open';
 export { photoOf, savePhoto } from './photos';
 export { setPlace, whereWasI } from './places';
 export { historyOf, type ReadingsByMeasure, readingsOf, removeReading, saveReading } from './readings';
-export type { Garment, Made, Moment, Photo, Place, Reading, SettingValue, Toy, Typed } from './rows';
+export {
+  type Garment,
+  type Made,
+  type Moment,
+  type Photo,
+  type Place,
+  type Player,
+  players,
+  type Reading,
+  type SettingValue,
+  type Toy,
+  type Typed,
+} from './rows';
 export { type Settings, setSetting, settings } from './settings';
 export { tidyName } from './tidy';
 export {

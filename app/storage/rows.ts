@@ -6,9 +6,12 @@ import type { BodyKind, MeasureId, Mm, Order, SizeId, Traits, Unit } from '../bo
  */
 export type Moment = number;
 
+export const players = ['young', 'older', 'grown'] as const;
+export type Player = (typeof players)[number];
+
 /**
  * One toy. `kept` remembers flags the maker chose to keep: what was kept, by flag, as the screen words its key. `unit` is its
- * own, where it is not measured as the app is set.
+ * own, where it is not measured as the app is set; `plays` whose hands it is for, as far as she said.
  */
 export type Toy = {
   readonly id: string;
@@ -19,6 +22,7 @@ export type Toy = {
   readonly corrections: { readonly [S in SizeId]?: Mm };
   readonly kept: Readonly<Record<string, string | number>>;
   readonly unit?: Unit;
+  readonly plays?: Player;
   readonly createdAt: Moment;
   readonly changedAt: Moment;
 };

@@ -10,7 +10,17 @@ import {
   usualTraits,
 } from '../body';
 import { LAST_MOMENT } from './clock';
-import type { Garment, Made, Photo, Place, Reading, Setting, TableName, Toy } from './rows';
+import {
+  type Garment,
+  type Made,
+  type Photo,
+  type Place,
+  players,
+  type Reading,
+  type Setting,
+  type TableName,
+  type Toy,
+} from './rows';
 import { tidyName, tidyNote } from './tidy';
 
 /** In code units: a character has two at most. */
@@ -84,6 +94,8 @@ export const shapes = {
       v.union([v.pipe(v.string(), v.maxLength(LONGEST_SIMPLE)), finite]),
     ),
     unit: v.exactOptional(v.picklist(['in', 'cm'])),
+    // What is not understood is taken for the one who needs most care.
+    plays: v.exactOptional(v.fallback(v.picklist(players), 'young')),
     createdAt: moment,
     changedAt: moment,
   }),

@@ -13,7 +13,7 @@ import { tidyName, tidyNote } from './tidy';
 export type NewToy = { readonly name: string; readonly kind: BodyKind } & Partial<
   Pick<Toy, 'traits' | 'note' | 'corrections'>
 >;
-export type ToyChange = Partial<Pick<Toy, 'name' | 'kind' | 'traits' | 'note' | 'corrections'>> & {
+export type ToyChange = Partial<Pick<Toy, 'name' | 'kind' | 'traits' | 'note' | 'corrections' | 'plays'>> & {
   /** Null: as the app is set. */
   readonly unit?: Unit | null;
 };

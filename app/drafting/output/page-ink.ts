@@ -41,7 +41,13 @@ export function pageInk(
 function placedInk(draft: Draft, placed: Placed, { say, units, widthOf }: Lettering): readonly Ink[] {
   const piece = draft.pieces[placed.piece];
   if (!piece) return [];
-  const drawn = { piece, whole: placed.whole, nap: hasNap(ownerOf(draft, placed.piece)), to: moved(placed.move), units };
+  const drawn = {
+    piece,
+    whole: placed.whole,
+    nap: hasNap(ownerOf(draft, placed.piece)),
+    to: moved(placed.move),
+    units,
+  };
   const ink = pieceInk(drawn, say, widthOf);
   return placed.window ? clippedInk(ink, placed.window, widthOf) : ink;
 }

@@ -13,6 +13,7 @@ import { to } from '../shared/route';
 import type { ScreenProps } from '../shared/screen-props';
 import { useAttempt } from '../shared/trouble/attempt';
 import { AllowanceFields } from './allowances';
+import { CarePicks } from './care-picks';
 import { ChoicePicks } from './choice-picks';
 import { ClothPicks, FitPicks } from './cloth-picks';
 import { FoldedLooks } from './folded-looks';
@@ -79,6 +80,7 @@ function ChoicesPage({ making, then }: { readonly making: Making; readonly then:
               </FoldedTheme>
             ))}
             <FoldedLooks toy={toy} row={row} />
+            <CarePicks toy={toy} />
           </div>
           {then !== 'pattern' && <WayPicks making={making} />}
         </div>

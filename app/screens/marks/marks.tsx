@@ -11,7 +11,11 @@ import './marks.css';
 
 /** Step zero, never skipped: threads and bits of tape that the steps speak of. */
 export function MarksScreen({ params }: ScreenProps) {
-  return <WithMaking params={params} several>{(making) => <MarksPage making={making} />}</WithMaking>;
+  return (
+    <WithMaking params={params} several>
+      {(making) => <MarksPage making={making} />}
+    </WithMaking>
+  );
 }
 
 function MarksPage({ making }: { readonly making: Making }) {

@@ -2,6 +2,7 @@ import { useState } from 'preact/hooks';
 import { Icon, Page, useWords } from '../../parts';
 import { changeGarment, setSetting, wallClock } from '../../storage';
 import { madeOfAll } from '../shared/again/made';
+import { Care } from '../shared/care/care';
 import { knownPaper } from '../shared/known-paper';
 import { useLiking } from '../shared/liking';
 import type { Making } from '../shared/making/making';
@@ -13,7 +14,6 @@ import { usePlace } from '../shared/places';
 import { to } from '../shared/route';
 import type { ScreenProps } from '../shared/screen-props';
 import { troubleWords, useAttempt } from '../shared/trouble/attempt';
-import { Care } from './care';
 import { MoreWays } from './more-ways';
 import { PageThumbs } from './page-thumbs';
 import { PaperPicks } from './paper-picks';
@@ -98,7 +98,7 @@ function PrintPage({ making }: { readonly making: Making }) {
             onOthers={setOthers}
             onHalves={(chosen) => set('halves', chosen)}
           />
-          <Care />
+          <Care toy={toy} />
         </div>
       </div>
     </Page>

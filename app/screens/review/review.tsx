@@ -14,7 +14,11 @@ import './review.css';
 
 /** All numbers on one page before the pattern is drawn, and what is doubtful about them. */
 export function ReviewScreen({ params }: ScreenProps) {
-  return <WithMaking params={params} several>{(making) => <ReviewPage making={making} />}</WithMaking>;
+  return (
+    <WithMaking params={params} several>
+      {(making) => <ReviewPage making={making} />}
+    </WithMaking>
+  );
 }
 
 function ReviewPage({ making }: { readonly making: Making }) {

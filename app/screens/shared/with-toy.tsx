@@ -1,4 +1,7 @@
 import type { ComponentChildren } from 'preact';
+import { useMemo } from 'preact/hooks';
+import type { Unit } from '../../body';
+import { type Speech, useWords, WordsContext } from '../../parts';
 import type { Toy, ToyWatched } from '../../storage';
 import { useToy } from './keeping';
 import { Trouble } from './trouble/trouble';
@@ -18,5 +21,15 @@ export function WithToy({ toyId, children }: WithToyProps) {
     return <Trouble code="toy-newer" act={{ words: 'screen.trouble.home', run: () => location.replace('#/') }} />;
   if (!toy)
     return <Trouble code="toy-gone" act={{ words: 'screen.trouble.home', run: () => location.replace('#/') }} />;
-  return <>{children({ ...watched.value, toy })}</>;
+  return <InItsUnit unit={toy.unit}>{children({ ...watched.value, toy })}</InItsUnit>;
+}
+
+/** What is said of a toy that has a unit of its own is said in that. */
+function InItsUnit({ unit, children }: { readonly unit: Unit | undefined; readonly children: ComponentChildren }) {
+  const words = useWords();
+  const own = useMemo((): Speech => {
+    if (!unit) return words;
+    return { say: (code, values) => words.say(code, { unit, ...values }), hand: { ...words.hand, unit } };
+  }, [words, unit]);
+  return <WordsContext.Provider value={own}>{children}</WordsContext.Provider>;
 }

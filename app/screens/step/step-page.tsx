@@ -1,12 +1,12 @@
 import { useRef, useState } from 'preact/hooks';
 import { type Flag, findMeasure, type MeasureId } from '../../body';
 import { Header, Icon, Keypad, LengthField, TapeLine, useHeading, useWords } from '../../parts';
-import { setSetting } from '../../storage';
 import { afterTape, doubtsNow, type Making, nextStep } from '../shared/making/making';
 import { makingWords } from '../shared/making/outfit';
 import { putRight, type Remedy } from '../shared/making/remedy';
 import { usePlace } from '../shared/places';
 import { go, to } from '../shared/route';
+import { setUnit } from '../shared/set-unit';
 import { troubleWords, useAttempt } from '../shared/trouble/attempt';
 import { useNotice } from '../shared/trouble/notice';
 import { useEntry } from './entry';
@@ -131,7 +131,7 @@ export function StepPage({ making, measure, then }: StepPageProps) {
             onEnter={onward}
             onUnit={(unit) => {
               entry.rewrite({ ...hand, unit });
-              void attempt(() => setSetting('unit', unit));
+              void attempt(() => setUnit(toy, unit));
             }}
             labelledBy="step-name"
             describedBy="step-how step-status"

@@ -1,8 +1,9 @@
 import { useEffect, useId, useRef, useState } from 'preact/hooks';
 import { type MeasureId, parseLength } from '../../body';
 import { Icon, Keypad, LengthField, useWords } from '../../parts';
-import { saveReading, setSetting, type Toy } from '../../storage';
+import { saveReading, type Toy } from '../../storage';
 import { passOverTaps } from '../shared/second-taps';
+import { setUnit } from '../shared/set-unit';
 import { useAttempt } from '../shared/trouble/attempt';
 
 type MeasureAgainProps = {
@@ -67,7 +68,7 @@ function Anew({ toy, measure, onDone }: AnewProps) {
           setWrong('');
         }}
         onEnter={keep}
-        onUnit={(unit) => void attempt(() => setSetting('unit', unit))}
+        onUnit={(unit) => void attempt(() => setUnit(toy, unit))}
         labelledBy={`${id}-name`}
         describedBy={`${id}-how ${id}-wrong`}
         wrong={wrong !== ''}

@@ -12,6 +12,7 @@ import { type Known, WithToy } from '../shared/with-toy';
 import { GarmentRows } from './garment-rows';
 import { Readings } from './readings';
 import { Rename } from './rename';
+import { UnitPicks } from './unit-picks';
 import '../shared/more-acts.css';
 import './toy.css';
 
@@ -45,6 +46,7 @@ function ToyPage({ known }: { readonly known: Known }) {
         <Readings known={known} />
         <div class="column">
           <Learnt toy={toy} />
+          <UnitPicks toy={toy} />
           <MoreActs known={known} />
         </div>
       </div>

@@ -11,7 +11,9 @@ export function GoOn({ toy, place }: { readonly toy: Toy; readonly place: Place 
   // An outfit's place names all its garments.
   const ids = place.garmentId?.split('+') ?? [];
   const orders =
-    watched.state === 'here' ? watched.value.garments.filter(({ id }) => ids.includes(id)).map(({ order }) => order) : [];
+    watched.state === 'here'
+      ? watched.value.garments.filter(({ id }) => ids.includes(id)).map(({ order }) => order)
+      : [];
   if (orders.length === 0) return null;
   const [screen = '', measure = ''] = place.step.split('/');
   const where =

@@ -13,7 +13,11 @@ import './wishes.css';
 
 /** What no tape can tell: how long and how deep it is to be, all on one page, each with what is suggested. */
 export function WishesScreen({ params }: ScreenProps) {
-  return <WithMaking params={params} several>{(making) => <WishesPage making={making} />}</WithMaking>;
+  return (
+    <WithMaking params={params} several>
+      {(making) => <WishesPage making={making} />}
+    </WithMaking>
+  );
 }
 
 function WishesPage({ making }: { readonly making: Making }) {

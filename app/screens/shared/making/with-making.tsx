@@ -56,4 +56,6 @@ function Made({ known: { toy, readings }, first, also, render }: MadeProps) {
 
 /** An outfit goes by the ids of all its garments, so that every way on from here leads on with all of them. */
 const nameOf = ({ garment }: Ordered, also: readonly Ordered[]): { garment: Garment } =>
-  also.length === 0 ? { garment } : { garment: { ...garment, id: outfitId([garment, ...also.map((each) => each.garment)]) } };
+  also.length === 0
+    ? { garment }
+    : { garment: { ...garment, id: outfitId([garment, ...also.map((each) => each.garment)]) } };
