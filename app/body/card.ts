@@ -9,6 +9,8 @@ export type Order = {
   readonly choices?: Readonly<Record<string, string | boolean | number>>;
   readonly fit?: string;
   readonly cloth?: string;
+  /** The cloth of what is worn beneath it; nothing where left out. */
+  readonly over?: string;
   readonly allowances?: Readonly<Record<string, Mm>>;
   readonly paper?: string;
   readonly date?: string;

@@ -18,6 +18,7 @@ const ORDER = v.object({
   choices: v.optional(v.record(v.string(), v.union([v.string(), v.boolean(), v.number()]))),
   fit: v.optional(v.string()),
   cloth: v.optional(v.string()),
+  over: v.optional(v.string()),
   allowances: v.optional(v.record(v.string(), v.number())),
   paper: v.optional(v.string()),
   date: v.optional(CALENDAR_DATE),

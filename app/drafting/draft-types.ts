@@ -97,10 +97,11 @@ export type Notion = {
 };
 
 /** The order with every default filled in. */
-export type FullOrder = Required<Omit<Order, 'choices' | 'allowances'>> & {
-  readonly choices: Readonly<Record<string, string | boolean | number>>;
-  readonly allowances: Readonly<Record<string, Mm>>;
-};
+export type FullOrder = Required<Omit<Order, 'choices' | 'allowances' | 'over'>> &
+  Pick<Order, 'over'> & {
+    readonly choices: Readonly<Record<string, string | boolean | number>>;
+    readonly allowances: Readonly<Record<string, Mm>>;
+  };
 
 /** The result of drafting: all of it data, no sentences. `toJson` in output/ writes it as draft.json. */
 export type Draft = {

@@ -53,8 +53,9 @@ export function draft(body: Body, order: FullOrder, garment: Garment, toy: strin
   if (stops.length > 0) return refuse(stops);
 
   const share = fits[order.fit as Fit];
+  const beneath = cloths.find(({ id }) => id === order.over)?.thickness ?? 0;
   const dress = (choices: FullOrder['choices']) =>
-    wearerOf({ kind, traits, sizes }, needed, { cloth, share, choices, scale, hem: allowances.hem });
+    wearerOf({ kind, traits, sizes }, needed, { cloth, share, choices, scale, hem: allowances.hem, beneath });
   const { matched, opened, adjustments, stopped } = settleGarment(garment, suited.choices, dress, corrections);
   if (stopped.length > 0) return refuse(stopped);
   if (matched.failed) return refuse([impossible(`${matched.failed.what}-cannot-match`, matched.failed.check)]);

@@ -15,7 +15,7 @@ export type OrderResult =
 
 export const USUAL_PAPER = 'a4';
 
-/** Fills in every default of an order and refuses what is unknown, by place: garment, choice, fit, cloth, allowance. */
+/** Fills in every default of an order and refuses what is unknown, by place: garment, choice, fit, cloth, what it is worn over, allowance. */
 export function fullOrder(order: Order, taken: string): OrderResult {
   const garment = findGarment(order.garment);
   if (!garment) return fault('unknown-garment', 'garment');
@@ -23,6 +23,7 @@ export function fullOrder(order: Order, taken: string): OrderResult {
   if (!(fitIds as readonly string[]).includes(fit)) return fault('unknown-fit', 'fit');
   const cloth = order.cloth ?? USUAL_CLOTH;
   if (!cloths.some((each) => each.id === cloth)) return fault('unknown-cloth', 'cloth');
+  if (order.over !== undefined && !cloths.some((each) => each.id === order.over)) return fault('unknown-cloth', 'over');
   for (const [role, length] of Object.entries(order.allowances ?? {})) {
     const known = (allowanceRoles as readonly string[]).includes(role) && role !== 'fold';
     if (!known) return fault('unknown-allowance', `allowances.${role}`);
@@ -46,6 +47,7 @@ export function fullOrder(order: Order, taken: string): OrderResult {
       choices,
       fit,
       cloth,
+      ...(order.over !== undefined && { over: order.over }),
       allowances: order.allowances ?? {},
       paper: order.paper ?? USUAL_PAPER,
       date: order.date ?? taken,

@@ -97,6 +97,7 @@ function orderShape() {
       choices: exactOptional(keyed(union([word, boolean(), amount], 'bad-choice'))),
       fit: exactOptional(word),
       cloth: exactOptional(word),
+      over: exactOptional(word),
       allowances: exactOptional(keyed(amount)),
       paper: exactOptional(word),
       date: exactOptional(word),

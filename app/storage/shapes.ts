@@ -65,6 +65,7 @@ const order = shapeOf<Order>()({
   choices: v.exactOptional(v.record(word, simple)),
   fit: v.exactOptional(word),
   cloth: v.exactOptional(word),
+  over: v.exactOptional(word),
   allowances: v.exactOptional(v.record(word, finite)),
   paper: v.exactOptional(word),
   date: v.exactOptional(word),

@@ -1,4 +1,5 @@
 import type { Body, BodyKind, Known, MeasureId, Mm, Scale, Traits } from '../../body';
+import { beneath } from './beneath';
 import type { Cloth } from './cloths';
 import { easedGirth, easedLength, LEAST_EASE_MM } from './ease';
 
@@ -13,7 +14,11 @@ export type Wearer<C extends object = object> = {
   readonly scale: Scale;
   /** Hem allowance at a straight edge, mm: what a side or sleeve must at least leave room for. */
   readonly hem: Mm;
+  /** How thick the cloth of what is worn beneath is, mm; 0 over nothing. */
+  readonly beneath: Mm;
+  /** A measure as it was taken. */
   readonly known: (id: MeasureId) => Known;
+  /** The same over what is worn beneath. */
   readonly of: (id: MeasureId) => Mm;
   readonly taken: (id: MeasureId) => boolean;
   /** Eased girth of a measure; `seams` lengthwise seams cross it. */
@@ -21,7 +26,9 @@ export type Wearer<C extends object = object> = {
   readonly surface: (id: MeasureId, least?: Mm) => Mm;
 };
 
-type Settings<C extends object> = Pick<Wearer<C>, 'cloth' | 'share' | 'choices' | 'scale' | 'hem'>;
+type Settings<C extends object> = Pick<Wearer<C>, 'cloth' | 'share' | 'choices' | 'scale' | 'hem'> & {
+  readonly beneath?: Mm;
+};
 
 /**
  * Throws a RangeError for a measure that the garment's `needs` do not name, or the body lacks: what is drafted from must be
@@ -41,15 +48,19 @@ export function wearerOf<C extends object>(
     if (!found) throw new RangeError(`measure not known: ${id}`);
     return found;
   };
-  const of = (id: MeasureId) => known(id).value;
+  const thick = settings.beneath ?? 0;
+  const over = (id: MeasureId) => beneath(id, thick);
+  const of = (id: MeasureId) => known(id).value + over(id);
   return {
     ...settings,
+    beneath: thick,
     kind: body.kind,
     traits: body.traits,
     known,
     of,
     taken: (id) => ['tape', 'photo'].includes(asked(id)?.from ?? ''),
-    girth: (id, seams, least = LEAST_EASE_MM) => easedGirth(of(id), settings.share, settings.cloth, least, seams),
+    girth: (id, seams, least = LEAST_EASE_MM) =>
+      easedGirth(known(id).value, settings.share, settings.cloth, least, seams) + over(id),
     surface: (id, least = LEAST_EASE_MM) => easedLength(of(id), settings.share, least),
   };
 }

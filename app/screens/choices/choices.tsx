@@ -18,6 +18,7 @@ import { ChoicePicks } from './choice-picks';
 import { ClothPicks, FitPicks } from './cloth-picks';
 import { FoldedLooks } from './folded-looks';
 import { FoldedTheme } from './folded-theme';
+import { OverPicks } from './over-picks';
 import { sorted } from './themes';
 import { WayPicks } from './way-picks';
 import './choices.css';
@@ -37,11 +38,11 @@ function ChoicesPage({ making, then }: { readonly making: Making; readonly then:
   const body = bodyShown(making.body);
   const drawn = useDraft(body, order, toy.name);
   usePlace(toy.id, garment.id, 'choices');
-  const change = (more: Partial<Order>) => {
-    const changed = { ...order, ...more };
+  const replace = (changed: Order) => {
     setOrder(changed);
     void attempt(async () => void (await saveGarment(toy.id, changed, garment.id)));
   };
+  const change = (more: Partial<Order>) => replace({ ...order, ...more });
   const { first, themes } = sorted(offered(row, order.choices));
   const picks = ({ name, choice, value }: Offered) => (
     <ChoicePicks
@@ -80,6 +81,14 @@ function ChoicesPage({ making, then }: { readonly making: Making; readonly then:
               </FoldedTheme>
             ))}
             <FoldedLooks toy={toy} row={row} />
+            <OverPicks
+              row={row}
+              order={order}
+              onChange={(over) => {
+                const { over: _, ...bare } = order;
+                replace(over ? { ...bare, over } : bare);
+              }}
+            />
             <CarePicks toy={toy} />
           </div>
           {then !== 'pattern' && <WayPicks making={making} />}

@@ -1,5 +1,5 @@
 import type { MeasureId, Mm } from '../../../body';
-import type { Head } from '../../../drafting/catalogue';
+import { type Head, USUAL_CLOTH, USUAL_FIT } from '../../../drafting/catalogue';
 import type { Made } from '../../../storage';
 
 type Length<N extends string> = { readonly name: N; readonly before: Mm; readonly now: Mm };
@@ -14,6 +14,7 @@ export type Since = {
   readonly engine: { readonly before: string; readonly now: string } | null;
 };
 
+const USUAL = { fit: USUAL_FIT, cloth: USUAL_CLOTH, over: 'nothing' } as const;
 /** Less than anybody sews, mm. */
 const ALIKE_MM = 0.5;
 
@@ -46,9 +47,10 @@ function chosen(before: Made, now: Made, { choices }: Pick<Head, 'choices'>): Si
     before: before.order.choices?.[name] ?? fallback,
     now: now.order.choices?.[name] ?? fallback,
   }));
-  const whole = (['fit', 'cloth'] as const).flatMap((name) => {
-    const [was, is] = [before.order[name], now.order[name]];
-    return was !== undefined && is !== undefined ? [{ name, before: was, now: is }] : [];
-  });
+  const whole = (['fit', 'cloth', 'over'] as const).map((name) => ({
+    name,
+    before: before.order[name] ?? USUAL[name],
+    now: now.order[name] ?? USUAL[name],
+  }));
   return [...told, ...whole].filter((each) => each.before !== each.now);
 }
