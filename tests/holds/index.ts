@@ -1,6 +1,7 @@
 import type { Draft } from '../../app/drafting/draft-types';
 import { clothUnheeded } from './cloth';
 import { brokenFit } from './fit';
+import { sewnRound } from './flat';
 import { gluedFaults } from './glued';
 import { strayLines } from './lines';
 import { foldedOverOpenings } from './openings';
@@ -51,6 +52,7 @@ export function brokenIn(draft: Draft): string[] {
     ...draft.pieces.flatMap(turnedTooFar),
     ...brokenSeams(draft),
     ...foldedOverOpenings(draft),
+    ...sewnRound(draft),
     ...clothUnheeded(draft),
     ...brokenFit(draft),
     ...gluedFaults(draft).map(({ code, where, told }) => `glued: ${code} ${where}: ${told}`),

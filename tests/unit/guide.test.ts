@@ -2,6 +2,7 @@ import { expect, test } from 'vitest';
 import type { Draft } from '../../app/drafting/draft-types';
 import { guideOf, kindWords, seamFrom, timeOf, titleOf } from '../../app/drafting/guide';
 import { createSay } from '../../app/words';
+import { sewnRound } from '../holds/flat';
 import { guideFaults } from '../holds/guide';
 import { made } from '../measured/made';
 import { buildCard, builds } from '../toys/builds';
@@ -82,8 +83,16 @@ test.each<[string, RegExp, (draft: Draft) => Draft]>([
       sewing: draft.sewing.filter(({ seams }) => !seams.includes('hem')),
     }),
   ],
+  [
+    'an armhole sewn in the round',
+    /armhole is sewn in the round, after side/,
+    (draft) => {
+      const armhole = draft.sewing.filter(({ seams }) => seams.includes('armhole'));
+      return { ...draft, sewing: [...draft.sewing.filter((step) => !armhole.includes(step)), ...armhole] };
+    },
+  ],
 ])('%s is found', (_, fault, spoil) => {
   const draft = drafted('tee', { armhole: 'set-in' });
-  expect(guideFaults(draft)).toEqual([]);
-  expect(guideFaults(spoil(draft)).join('\n')).toMatch(fault);
+  expect([...guideFaults(draft), ...sewnRound(draft)]).toEqual([]);
+  expect([...guideFaults(spoil(draft)), ...sewnRound(spoil(draft))].join('\n')).toMatch(fault);
 });
