@@ -1,5 +1,6 @@
 import { Icon, Page, useWords } from '../../parts';
-import { changeGarment, removeGarment, wallClock } from '../../storage';
+import { changeGarment, type Made, removeGarment, wallClock } from '../../storage';
+import { madeOf } from '../shared/again/made';
 import { SinceList } from '../shared/again/since-list';
 import { useSince } from '../shared/again/use-since';
 import { Worn } from '../shared/dressed/worn';
@@ -75,15 +76,20 @@ function KeptPage({ making }: { readonly making: Making }) {
               <p>{say('screen.kept.once-made')}</p>
             )}
           </section>
-          <KeptActs making={making} />
+          <KeptActs making={making} made={draft && !garment.made ? madeOf(draft, making, wallClock()) : null} />
         </div>
       </div>
     </Page>
   );
 }
 
-/** Out of the way, or out of the house. */
-function KeptActs({ making: { toy, garment } }: { readonly making: Making }) {
+type KeptActsProps = {
+  readonly making: Making /** As it stands, where it is not remembered yet. */;
+  readonly made: Made | null;
+};
+
+/** Made without our paper, out of the way, or out of the house. */
+function KeptActs({ making: { toy, garment }, made }: KeptActsProps) {
   const { say } = useWords();
   const attempt = useAttempt();
   const notice = useNotice();
@@ -101,6 +107,14 @@ function KeptActs({ making: { toy, garment } }: { readonly making: Making }) {
     });
   return (
     <ul class="more-acts">
+      {made && (
+        <li>
+          <button type="button" class="quiet" onClick={() => attempt(() => changeGarment(garment.id, { made }))}>
+            <Icon name="scissors" />
+            {say('screen.kept.remember')}
+          </button>
+        </li>
+      )}
       <li>
         <button type="button" class="quiet" onClick={putAway}>
           <Icon name={away ? 'back' : 'check'} />

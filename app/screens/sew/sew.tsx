@@ -124,6 +124,9 @@ function Ready({ sewing, address }: ReadyProps) {
         <a class="plain" href={address('tried')}>
           {say('screen.sew.tried-go')}
         </a>
+        <a class="plain" href={address('kept')}>
+          {say('screen.kept.title')}
+        </a>
       </section>
       <PdfAct
         words={say('screen.sew.save')}
