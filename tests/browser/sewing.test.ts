@@ -66,6 +66,20 @@ test('sewn through all steps, tried on, made better, and the next garment with i
   await maker.at(`toy/${toy}`);
   await page.getByRole('button', { name: 'Take back' }).click();
   await page.getByText('Learnt from trying on').waitFor({ state: 'detached' });
+
+  await maker.press(/^Several at once/);
+  await maker.press(/^These 2 together/);
+  await page.getByText(/none is taken twice/).waitFor();
+  await maker.press('Put it on paper');
+  await page.getByRole('button', { name: 'Save the PDF' }).click({ timeout: 60_000 });
+  await maker.at(`toy/${toy}`);
+  await expect.poll(() => page.getByText(/^on paper/).count()).toBe(2);
+  await maker.press('About: Tee');
+  await page.getByText('Nothing is another way.').waitFor();
+  await maker.press('Make again');
+  await maker.heading(/for whom/);
+  await page.getByRole('button', { name: /^Bramble/ }).click();
+  await page.getByText(/^Since/).first().waitFor();
   expect(wrong).toEqual([]);
   await close();
 });
