@@ -8,7 +8,7 @@ export const ROOMS = {
   'app/body': [],
   'app/drafting': ['app/body'],
   'app/measuring': ['app/body'],
-  'app/dressed': ['app/body', 'app/drafting/draft-types', 'app/measuring'],
+  'app/dressed': ['app/body', 'app/drafting/draft-types', 'app/drafting/outfit', 'app/measuring'],
   'app/picture': [],
   'app/storage': ['app/body', 'app/picture', 'app/work/trusted-address'],
   'app/sharing': ['app/body', 'app/picture'],
@@ -31,6 +31,7 @@ export const SIDE_DOORS = [
   'app/drafting/catalogue',
   'app/drafting/cloth',
   'app/drafting/guide',
+  'app/drafting/outfit',
   'app/drafting/sheets',
   'app/drafting/output',
   'app/drafting/pencil',
@@ -74,10 +75,11 @@ export const LIGHT = {
     without: ['app/drafting/blocks', 'app/drafting/garments', 'app/drafting/rows', 'app/drafting/geometry'],
   },
 };
-/** Where screens may load drafting from: what may be ordered, the sewing, and paper. The rest is the worker's. */
+/** Where screens may load drafting from: what may be ordered, several garments as one, the sewing, and paper. The rest is the worker's. */
 export const LOADED_BY_SCREENS = [
   'app/drafting/catalogue',
   'app/drafting/guide',
+  'app/drafting/outfit',
   'app/drafting/pencil',
   'app/drafting/sheets',
 ];

@@ -79,7 +79,10 @@ test('sewn through all steps, tried on, made better, and the next garment with i
   await maker.press('Make again');
   await maker.heading(/for whom/);
   await page.getByRole('button', { name: /^Bramble/ }).click();
-  await page.getByText(/^Since/).first().waitFor();
+  await page
+    .getByText(/^Since/)
+    .first()
+    .waitFor();
   expect(wrong).toEqual([]);
   await close();
 });

@@ -9,8 +9,24 @@ export function guideFaults(draft: Draft): readonly string[] {
     ...finishes(draft, guide),
     ...crossings(draft, guide),
     ...gaps(guide),
+    ...elastics(draft, guide),
     ...pictures(guide),
   ];
+}
+
+/** A casing named after its piece, and where its elastic is said to lie. */
+const PLACED: Readonly<Record<string, string>> = { 'skirt-casing': 'waist' };
+
+/** Every elastic is drawn in at a step: in a casing that is turned, or behind a strip. */
+function elastics({ notions }: Draft, { steps }: Guide): readonly string[] {
+  const at = (place: string) =>
+    steps.filter(({ seams }) =>
+      seams.some(({ name }) => name === place || name.startsWith(`${place}-`) || PLACED[name] === place),
+    );
+  const told = ({ kind, notes }: GuideStep) => kind === 'casing' || notes.some(({ code }) => code === 'elastic');
+  return notions.flatMap(({ kind, place }) =>
+    kind === 'elastic' && !at(place).some(told) ? [`no step draws in the elastic of ${place}`] : [],
+  );
 }
 
 function usesOnce(draft: Draft, { steps }: Guide): readonly string[] {

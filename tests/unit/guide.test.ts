@@ -56,6 +56,19 @@ test('what is eased in is told as long as it is', async () => {
   expect(kindWords(waist, { say, unit: 'cm', way: 'hand' })).toMatch(/^Gather the edge of Skirt front and Skirt back/);
 });
 
+test.each([
+  ['trousers', { waist: 'faced' }],
+  ['trousers', { waist: 'turned', trousers: 'elastic' }],
+  ['skirt', { skirt: 'elastic' }],
+  ['tee', { hem: 'casing' }],
+] as const)('%s %j: the elastic is drawn in at a step', (garment, choices) => {
+  const draft = drafted(garment, choices);
+  expect(draft.notions.some(({ kind }) => kind === 'elastic')).toBe(true);
+  expect(guideFaults(draft)).toEqual([]);
+  const untold = { ...draft, notions: draft.notions.map((each) => ({ ...each, place: `${each.place}?` })) };
+  expect(guideFaults(untold).join('\n')).toMatch(/no step draws in the elastic/);
+});
+
 test('by hand it takes longer than by machine', () => {
   const guide = guideOf(drafted('hooded-top'));
   expect(timeOf(guide, 'hand')).toBeGreaterThan(timeOf(guide, 'machine'));

@@ -24,6 +24,9 @@ export type Standing = {
 const joined: readonly Kind[] = ['join', 'ease', 'gather', 'stretch', 'pleat', 'ring', 'place'];
 const seamed: readonly Kind[] = ['join', 'ease', 'gather', 'stretch', 'pleat', 'ring'];
 
+/** How the free edge of a strip is stitched down. */
+const stitchedInside: readonly Kind[] = ['inside', 'bind-over'];
+
 /** What to mind at a step, in the order it is done: before, while and after the stitches. */
 export function notesOf(kind: Kind, seams: readonly Seam[], standing: Standing, known: Known): readonly Note[] {
   const cloth = cloths.find(({ id }) => id === known.draft.order.cloth);
@@ -35,6 +38,7 @@ export function notesOf(kind: Kind, seams: readonly Seam[], standing: Standing, 
   const one = new Set(refs.map(({ piece }) => piece)).size === 1;
   const note = (when: boolean, code: string, values: Note['values'] = {}): Note[] => (when ? [{ code, values }] : []);
   const turns = kind === 'hem' || kind === 'casing';
+  const folds = turns || kind === 'turn' || kind === 'closure';
   return [
     ...note(standing.closes && seamed.includes(kind), 'try-closing'),
     ...note(kind === 'closure', 'try-closure'),
@@ -49,11 +53,19 @@ export function notesOf(kind: Kind, seams: readonly Seam[], standing: Standing, 
     ...note(kind === 'bag' && edges.some(({ path }) => isRound(path)), 'notch-out'),
     ...note(kind === 'bag' && isFacing(refs, known), 'understitch', { from: SNIP_TO_MM }),
     ...note(seamed.includes(kind) && (cloth?.frays ?? false), 'overcast'),
+    ...note(stitchedInside.includes(kind) && holdsElastic(seams, known), 'elastic'),
     ...note(
-      joined.includes(kind) || turns,
+      joined.includes(kind) || folds,
       handOf(known.draft.order.cloth).heat === 'never' ? 'finger-press' : 'press',
     ),
   ];
+}
+
+/** An elastic lies between a strip and what it is stitched to, where a notion is placed at the strip. */
+function holdsElastic(seams: readonly Seam[], { draft }: Known): boolean {
+  return draft.notions.some(
+    ({ kind, place }) => kind === 'elastic' && seams.some(({ name }) => name === place || name.startsWith(`${place}-`)),
+  );
 }
 
 /** Sewn once on the left and once on the right, rather than on over the middle. */

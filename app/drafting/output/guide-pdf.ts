@@ -1,3 +1,4 @@
+import type { Say } from '../../body';
 import type { Draft } from '../draft-types';
 import { line } from '../geometry';
 import {
@@ -9,6 +10,7 @@ import {
   noteWords,
   settingWords,
   type Telling,
+  termsIn,
   titleOf,
   type Way,
 } from '../guide';
@@ -28,6 +30,7 @@ const MARGIN_MM = 14;
 const PICTURE = { width: 78, height: 56 } as const;
 const BETWEEN_MM = 6;
 const TEXT_PT = 10;
+const SMALL_PT = 9;
 
 /** The sewing of a draft as PDF, to lie beside the machine: what to cut first, then every step with its picture. */
 export function toGuidePdf(draft: Draft, { say, units, way, glyphs }: GuidePdfOptions): Uint8Array {
@@ -62,7 +65,23 @@ export function toGuidePdf(draft: Draft, { say, units, way, glyphs }: GuidePdfOp
       brush.draw(ink);
     y += high + BETWEEN_MM;
   });
+  const words = setIn(glossary(guide, say), SMALL_PT, column.width, brush.widthOf);
+  if (y + words.height > height - MARGIN_MM) {
+    pdf.addPage([width, height]);
+    y = MARGIN_MM;
+  }
+  for (const ink of wordsOf(words, { ...column, y, height: words.height }, 'words')) brush.draw(ink);
   return new Uint8Array(pdf.output('arraybuffer'));
+}
+
+/** The trade's words that the steps speak of, each in a sentence: there is nothing to tap on paper. */
+function glossary(guide: Guide, say: Say): readonly Paragraph[] {
+  return [
+    { text: say('screen.sew.words'), bold: true, large: 1.15 },
+    ...termsIn(guide).map(
+      (term): Paragraph => ({ text: `${say(`term.${term}.name`)}: ${say(`term.${term}.means`)}`, before: 0.4 }),
+    ),
+  ];
 }
 
 function stepInk(

@@ -1,5 +1,5 @@
 import { notionWords } from '../../drafting/catalogue';
-import { cutWords, settingWords, timeOf, titleOf, ways } from '../../drafting/guide';
+import { cutWords, settingWords, termsOnPaper, timeOf, titleOf, ways } from '../../drafting/guide';
 import { Page, Picks, useWords } from '../../parts';
 import { printGuide } from '../../work/bridge';
 import type { Making } from '../shared/making/making';
@@ -10,7 +10,6 @@ import { to } from '../shared/route';
 import type { ScreenProps } from '../shared/screen-props';
 import { troubleWords } from '../shared/trouble/attempt';
 import { TermChips } from './terms/term-chips';
-import { termsOnPaper } from './terms/terms';
 import { nextOf, type Sewing, useSewing } from './use-sewing';
 import './sew.css';
 

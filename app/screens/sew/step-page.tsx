@@ -1,4 +1,4 @@
-import { type Guide, type GuideStep, kindWords, noteWords, settingWords, titleOf } from '../../drafting/guide';
+import { type Guide, type GuideStep, kindWords, noteWords, settingWords, termsAt, titleOf } from '../../drafting/guide';
 import { Icon, useWords } from '../../parts';
 import { useAwake } from '../shared/awake';
 import type { Making } from '../shared/making/making';
@@ -9,7 +9,6 @@ import { SpeakAct } from '../shared/speak-act';
 import { useAttempt } from '../shared/trouble/attempt';
 import { ScenePicture } from './scene-picture';
 import { TermChips } from './terms/term-chips';
-import { termsAt } from './terms/terms';
 import { usePause } from './use-pause';
 import type { Sewing } from './use-sewing';
 import './step-page.css';

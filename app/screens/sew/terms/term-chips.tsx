@@ -1,7 +1,7 @@
 import { useEffect, useRef, useState } from 'preact/hooks';
+import type { Term } from '../../../drafting/guide';
 import { useWords } from '../../../parts';
 import { termPictures } from './term-pictures';
-import type { Term } from './terms';
 import './terms.css';
 
 /** The words of the trade spoken of here: a tap on one explains it in its place, another puts it away. */

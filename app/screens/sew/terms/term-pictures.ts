@@ -1,4 +1,4 @@
-import type { Term } from './terms';
+import type { Term } from '../../../drafting/guide';
 
 /** A stroke in a frame 120 wide and 64 high: the right side of cloth, its wrong side, a line, stitches, thread, the thing meant. */
 type Stroke = readonly [as: 'right' | 'wrong' | 'line' | 'stitch' | 'thread' | 'meant', d: string];

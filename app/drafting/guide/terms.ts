@@ -1,4 +1,4 @@
-import type { GuideStep, Kind } from '../../../drafting/guide';
+import type { Guide, GuideStep, Kind } from './guide-types';
 
 /** Words of the trade that a drawing and a sentence explain. */
 export const terms = [
@@ -51,15 +51,28 @@ const byKind: Readonly<Record<Kind, readonly Term[]>> = {
   turn: ['hem'],
 };
 
-const byNote: Readonly<Record<string, Term>> = { snip: 'snip', overcast: 'overcast', understitch: 'facing' };
+const byNote: Readonly<Record<string, Term>> = {
+  snip: 'snip',
+  overcast: 'overcast',
+  understitch: 'facing',
+  elastic: 'casing',
+};
 
 /** More chips than this would take a second line on a small phone. */
 const MOST = 3;
 
-export function termsAt({ kind, notes }: Pick<GuideStep, 'kind' | 'notes'>): readonly Term[] {
+export const termsAt = (step: Pick<GuideStep, 'kind' | 'notes'>): readonly Term[] => spokenOf(step).slice(0, MOST);
+
+/** All words of the trade that a guide speaks of, in the order they are met. */
+export function termsIn({ steps }: Pick<Guide, 'steps'>): readonly Term[] {
+  const met = new Set<Term>([...termsOnPaper, ...steps.flatMap(spokenOf)]);
+  return [...met];
+}
+
+function spokenOf({ kind, notes }: Pick<GuideStep, 'kind' | 'notes'>): readonly Term[] {
   const noted = notes.flatMap(({ code }) => byNote[code] ?? []);
   const [first, ...others] = byKind[kind];
-  return [...new Set([first, ...noted, ...others].flatMap((term) => term ?? []))].slice(0, MOST);
+  return [...new Set([first, ...noted, ...others].flatMap((term) => term ?? []))];
 }
 
 /** What stands on paper and is asked about before the first step. */
