@@ -4,6 +4,6 @@
 export { guideOf } from './guide';
 export type { Guide, GuideStep, Kind, Part, Scene } from './guide-types';
 export { CHECK_STRIPS_MM, seamFrom } from './seam-check';
-export { type Term, terms, termsAt, termsIn, termsOnPaper } from './terms';
+export { type Term, termsAt, termsIn, termsOnPaper } from './terms';
 export { timeOf, type Way, ways } from './time';
 export { cutWords, kindWords, noteWords, settingWords, type Telling, titleOf } from './words';

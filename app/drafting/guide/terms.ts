@@ -1,7 +1,7 @@
 import type { Guide, GuideStep, Kind } from './guide-types';
 
 /** Words of the trade that a drawing and a sentence explain. */
-export const terms = [
+const terms = [
   'right-sides',
   'allowance',
   'notch',
