@@ -28,7 +28,13 @@ export function labelsInk({ told, shown }: Forms, layout: Layout, on: Labelled, 
     const piece = shown.pieces[placed.piece];
     const whole = told.pieces[placed.piece];
     if (!piece || !whole) continue;
-    const said = { draft: ownerOf(told, placed.piece), piece: whole, whole: placed.whole, form: layout.form, units: wording.units };
+    const said = {
+      draft: ownerOf(told, placed.piece),
+      piece: whole,
+      whole: placed.whole,
+      form: layout.form,
+      units: wording.units,
+    };
     const paragraphs = labelOf(said, wording.say);
     const label = placed.window
       ? tileLabel(layout, on, piece, placed, paragraphs, left, wording)

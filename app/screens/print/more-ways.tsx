@@ -33,7 +33,8 @@ export function MoreWays(props: MoreWaysProps) {
   const { making, draft, paper, halves, wish, others, onWish, onOthers, onHalves } = props;
   const { say, hand } = useWords();
   const [asked, setAsked] = useState(false);
-  const known = useOthers(asked, making);
+  // An outfit is this toy's own.
+  const known = useOthers(asked && making.also.length === 0, making);
   const attempt = useAttempt();
   const name = `${making.toy.name} ${say(`garment.${making.garment.order.garment}.name`)}`;
   const svg = () =>
