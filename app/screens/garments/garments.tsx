@@ -27,7 +27,7 @@ export function GarmentsScreen({ params, query }: ScreenProps) {
         const suited = garments?.filter((garment) => garment.bodies.includes(toy.kind)) ?? [];
         const asks = asksAmong(suited);
         const ask = askOf(query.get(ONLY), suited);
-        const show = (only: Ask) => go(`${to('toy', toy.id, 'garments')}?${ONLY}=${only}`, 'replace');
+        const show = (only: Ask) => go(`${to('toy', toy.id, 'make')}?${ONLY}=${only}`, 'replace');
         const known = bodyOf({ toy, readings });
         const body = bodyShown(known);
         const left = (row: Head) => {
