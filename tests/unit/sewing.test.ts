@@ -32,6 +32,12 @@ const practice: [string, string, Record<string, string | boolean>, string[]][] =
     ['front-raglan', 'back-raglan', 'side', 'underarm'],
   ],
   [
+    'so it is with a pocket on the front',
+    'hooded-top',
+    { armhole: 'raglan', pocket: true, sleeve: 'long' },
+    ['pocket-hand', 'pocket', 'front-raglan', 'side', 'underarm'],
+  ],
+  [
     'a sleeve is set in flat',
     'tee',
     { armhole: 'set-in', sleeve: 'long' },
