@@ -10,7 +10,6 @@ export type { Desk } from './backup/desk';
 export type { Backup } from './backup/format';
 export type { Change, Changes, Way } from './backup/merge';
 export type { BackupCode, BackupResult, ReadBackup } from './backup/read';
-export { addCard, cardOf } from './cards';
 export { wallClock } from './clock';
 export { onEnded, onWritten } from './connection';
 export type { FolderFound } from './copies/chosen';
@@ -20,7 +19,6 @@ export { freeName } from './free-name';
 export { changeGarment, type GarmentChange, garmentsOf, removeGarment, saveGarment } from './garments';
 export { askToPersist, backedUp, type Health, health } from './health';
 export { forgetEverything, openStore, type StoreState } from './open';
-export { photoOf, savePhoto } from './photos';
 export { setPlace, whereWasI } from './places';
 export { historyOf, type ReadingsByMeasure, readingsOf, removeReading, saveReading } from './readings';
 export {
@@ -60,3 +58,11 @@ export const loadBackup = () => import('./backup');
 
 /** What may wait until the first screen is there. */
 export const loadCare = () => import('./care');
+
+/** Cards and photos are loaded when first asked for too: the first screen needs neither. */
+type Cards = typeof import('./cards');
+type Photos = typeof import('./photos');
+export const addCard: Cards['addCard'] = async (...given) => (await import('./cards')).addCard(...given);
+export const cardOf: Cards['cardOf'] = async (...given) => (await import('./cards')).cardOf(...given);
+export const photoOf: Photos['photoOf'] = async (...given) => (await import('./photos')).photoOf(...given);
+export const savePhoto: Photos['savePhoto'] = async (...given) => (await import('./photos')).savePhoto(...given);
