@@ -20,7 +20,7 @@ export function FoldedLooks({ toy, row }: { readonly toy: Toy; readonly row: Hea
   return (
     <Folded
       picture={<TraitPicture kind={kind} trait={shown} value={traits[shown]} />}
-      title={say('screen.theme.looks', { name: toy.name })}
+      title={say('screen.theme.looks')}
       stands={stands.join(', ') || say('screen.theme.like-most')}
     >
       <div class="theme">
