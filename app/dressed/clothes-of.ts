@@ -137,11 +137,11 @@ const FALLS: Readonly<Record<string, Skirt['falls']>> = {
 };
 
 function hatOf({ piece, long, choice }: Read): Hat | null {
-  if (piece('bonnet-front')) return { cuff: false, brim: 0, earsOut: choice('hatEars') === 'open' };
+  if (piece('bonnet-front')) return { cuff: false, brim: 0, earsOut: choice('hatEars') === 'open', strap: true };
   if (!piece('gore') && !piece('gore-front')) return null;
   const inner = long('brim', 'top');
   const brim = inner > 0 ? long('brim', 'side') / (2 * inner) : 0;
-  return { cuff: piece('cuff') !== undefined, brim, earsOut: piece('gore-before') !== undefined };
+  return { cuff: piece('cuff') !== undefined, brim, earsOut: piece('gore-before') !== undefined, strap: false };
 }
 
 function skirtOf({ piece, choice, long }: Read): Skirt | null {

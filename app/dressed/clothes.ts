@@ -79,7 +79,13 @@ export type Hood = {
 };
 
 /** `brim`: how far it stands out, of the head's girth; 0 without. */
-export type Hat = { readonly cuff: boolean; readonly brim: number; readonly earsOut: boolean };
+export type Hat = {
+  readonly cuff: boolean;
+  readonly brim: number;
+  readonly earsOut: boolean;
+  /** Held by a strap under the chin. */
+  readonly strap: boolean;
+};
 
 export type Skirt = {
   readonly long: Mm;

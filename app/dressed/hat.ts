@@ -7,8 +7,8 @@ import type { Hat } from './clothes';
 const CUFF = 9;
 
 /** A round hat on any head: from its brim over the crown, its seams meeting there. */
-export function hatParts({ cuff, brim: out }: Hat, { places }: Stage): Part[] {
-  const { crown, brim, brimMiddle } = places;
+export function hatParts({ cuff, brim: out, strap }: Hat, { places }: Stage, view: 'front' | 'back'): Part[] {
+  const { crown, brim, brimMiddle, chin } = places;
   if (!crown || !brim || !brimMiddle) return [];
   const side = point(1.05 * brim.x, brim.y);
   const high = side.y - crown.y;
@@ -28,12 +28,26 @@ export function hatParts({ cuff, brim: out }: Hat, { places }: Stage): Part[] {
   const band = [...corner(side), low, ...corner(point(-side.x, side.y))];
   const upper = band.map(({ x, y }) => point(0.99 * x, y - CUFF)).reverse();
   return [
+    ...(strap && chin && view === 'front' ? strapsTo(chin, side) : []),
     cloth(dome),
     drawnSeam(seam),
     drawnSeam(otherHalf(seam)),
     ...(cuff ? [inside([...band, ...upper])] : []),
     ...(out > 0 ? [brimOf(side, low, out)] : []),
   ];
+}
+
+/** How wide a strap is drawn, and how far it lies in from the hat's side on its way down, of that. */
+const STRAP = 5;
+const DOWN_AT = 0.9;
+
+/** Down either side of the face to the chin. */
+function strapsTo(chin: Point, side: Point): Part[] {
+  const low = lerp(side, chin, 0.6);
+  const outer = [side, point(DOWN_AT * side.x, low.y), point(0, chin.y + 1)];
+  const inner = outer.map(({ x, y }) => point(Math.max(x - STRAP, 0), y - STRAP)).reverse();
+  const right = [...outer, ...inner];
+  return [cloth(right), cloth(otherHalf(right))];
 }
 
 /** Half the head is about so much of its girth across. */

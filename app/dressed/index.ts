@@ -84,7 +84,7 @@ function layersOf({ top, band, sleeve, hood, hat, skirt, legs, hung, wrist }: Cl
     trunk: [...(trousers?.seat ?? []), ...(overLap ? [] : bodice)],
     lap: overLap ? [...under, ...gathers, ...bodice] : [],
     neck: hung ? hungParts(hung, neckOf(wearer)) : [],
-    head: [...(hood ? hoodParts(hood, wearer) : []), ...(hat ? hatParts(hat, wearer.stage) : [])],
+    head: [...(hood ? hoodParts(hood, wearer) : []), ...(hat ? hatParts(hat, wearer.stage, wearer.view) : [])],
   };
 }
 
@@ -136,7 +136,7 @@ function roundTheNeck({ hung, hat }: Clothes, body: Body, side: Side): Stage {
   const stage = bareStage(body.kind, body.traits, body.sizes, side);
   const end = stage.places.neckEnd ?? point(0, 0);
   const hem = stage.places.bibHem ?? point(0, 60);
-  if (!hung) return hat ? withParts(stage, [...stage.parts, ...hatParts(hat, stage)]) : stage;
+  if (!hung) return hat ? withParts(stage, [...stage.parts, ...hatParts(hat, stage, side)]) : stage;
   const known = body.sizes['bib-length']?.value ?? 85;
   const scale = (hem.y - end.y) / known;
   const parts = hungParts(hung, {

@@ -3,6 +3,7 @@ import { leg } from '../../app/drafting/blocks/leg';
 import { FRONT_FORK } from '../../app/drafting/curves/crotch';
 import { pathLength } from '../../app/drafting/geometry';
 import { crotchOf, seamOf } from '../../app/drafting/sizes/leg';
+import { edgeNamed, made } from '../measured/made';
 
 const INCH = 25.4;
 const unbibbed = { legOpen: null, bibHalf: null, bibBelow: null, strapWidth: null, strapFrom: null };
@@ -46,6 +47,46 @@ describe('bloomers: waist 25, hip 43, rise 12, outside 26 in (The Practical Desi
 
   test('the fork is a sixth of half the hip, as the book says of its own', () => {
     expect(Math.abs(book.fork - hip / 2 / 6)).toBeLessThan(INCH / 16);
+  });
+});
+
+describe('the same bloomers drafted whole, for a body with the printed girths and lengths', () => {
+  const inches = { 'waist-girth': 25, 'hip-girth': 43, 'body-rise': 12, 'inside-leg-length': 14, 'thigh-girth': 26 };
+  const draft = made(
+    {
+      format: 'hemling-card',
+      version: 1,
+      toy: { name: 'Bloomers', body: 'upright', traits: { posture: 'stands' } },
+      unit: 'in',
+      taken: '2026-11-20',
+      note: '',
+      readings: Object.fromEntries(
+        Object.entries({ ...inches, 'crotch-length': 30, 'foot-girth': 12 }).map(([id, inch]) => [id, [inch * INCH]]),
+      ),
+    },
+    'trousers',
+    { choices: { hem: 'casing' } },
+  );
+  const ends = (edge: string) => {
+    const path = (draft && edgeNamed(draft, 'leg', edge)?.path) ?? [];
+    return { from: path[0]?.from ?? { x: 0, y: 0 }, to: path.at(-1)?.to ?? { x: 0, y: 0 } };
+  };
+  const [waist, front] = [ends('waist'), ends('front-crotch')];
+
+  test('each quarter of the hip is 10¾ in and the ease of an easy fit, which the book leaves to the gathers', () => {
+    const quarter = (waist.to.x - waist.from.x) / 2 / INCH;
+    expect(quarter / 10.75).toBeGreaterThan(1.055);
+    expect(quarter / 10.75).toBeLessThan(1.065);
+  });
+
+  test('the crotch line lies 12 in down and the 6 mm that it hangs lower', () => {
+    expect(front.from.y - front.to.y).toBeCloseTo(12 * INCH + 6, 3);
+  });
+
+  test('the front fork is narrower than the printed 3⅝ in: ours is what the thigh lacks of half the hip, and a third of it', () => {
+    const fork = (front.to.x - front.from.x) / INCH;
+    expect(fork).toBeGreaterThan(0.5);
+    expect(fork).toBeLessThan(3.625);
   });
 });
 

@@ -13,7 +13,7 @@ export const bonnetFront = block({
   lines: ['ear', 'strap'],
   draw: ({ bonnetHalf, bonnetDeep, strapWidth, earFrom, earLong }) => {
     const middle = bonnetDeep * EAR_AT;
-    const [near, beside] = [STRAP_FROM_FACE * bonnetDeep, bonnetHalf - STRAP_INSIDE_MM];
+    const [near, beside] = [STRAP_FROM_FACE * bonnetDeep, bonnetHalf - Math.min(STRAP_INSIDE_MM, bonnetHalf * MOST_INSIDE)];
     return {
       edges: {
         face: [line(point(0, 0), point(bonnetHalf, 0))],
@@ -33,9 +33,10 @@ export const bonnetFront = block({
 
 /** Ears stand this share of the depth behind the face's edge: so much behind them again goes round to the back (geometry of a ball). */
 const EAR_AT = 0.35;
-/** A strap is stitched on so far behind the face's edge, of the depth, and so far above the neck's, mm. */
+/** A strap is stitched on so far behind the face's edge, of the depth, and so far above the neck's, mm, or of a tiny one this share. */
 const STRAP_FROM_FACE = 0.12;
 const STRAP_INSIDE_MM = 6;
+const MOST_INSIDE = 0.2;
 
 /** Half of a bonnet's back beside its fold: straight up from the neck by `bonnetUp`, then round; as wide as its radius `bonnetBack`, mm. */
 export const bonnetBack = block({

@@ -82,11 +82,13 @@ export function bibLines(
 ) {
   if (bibHalf === null || bibBelow === null || strapWidth === null || strapFrom === null) return {};
   const from = pointAtLength(front, pathLength(front) - bibBelow).point;
-  const behind = pointAtLength(waist, pathLength(waist) - strapFrom - strapWidth);
-  const strap = add(behind.point, scale(right(behind.tangent), bibBelow));
+  const below = (way: number) => {
+    const { point: at, tangent } = pointAtLength(waist, pathLength(waist) - way);
+    return add(at, scale(right(tangent), bibBelow));
+  };
   return {
     'bib-place': [line(from, add(from, scale(startTangent(waist), bibHalf)))],
-    'strap-place': [line(strap, add(strap, scale(behind.tangent, strapWidth)))],
+    'strap-place': [line(below(strapFrom + strapWidth), below(strapFrom))],
   };
 }
 

@@ -2,6 +2,7 @@ import { type Mm, USUAL_CASING_MM } from '../../body';
 import { STITCHED_DOWN_MM } from '../curves/shares';
 import type { Straps } from '../heads/choices';
 import { maker } from './maker';
+import { CROTCH_NOT_DRAWN } from './trousers';
 import type { Wearer } from './wearer';
 
 /** Half a bib is so wide for the chest, and no wider than this share of a quarter of the waist; never narrower than can be turned (common practice, no source). */
@@ -14,6 +15,8 @@ const LEAST_HIGH_MM = 16;
 const STRAP_SHARE = 0.06;
 const NARROWEST_STRAP_MM = 8;
 const STRAP_OF_BIB = 0.5;
+/** A waist is at least so long, mm. */
+const LEAST_WAIST_MM = 60;
 /** They are stitched on behind this far from the centre, of a quarter of the waist. */
 const STRAP_FROM = 0.35;
 /** On the bib they lap by so much, and closures may be moved by as much again, mm. */
@@ -21,9 +24,9 @@ const LAP_MM = 20;
 
 /** A bib on the waist of trousers, from the bodice's height, and its straps: over the shoulder and down to the waist behind. */
 export const bibFrontSizes = maker(
-  ['hip'],
+  ['hip', 'legHalfHip', 'legRaised'],
   ['bibHalf', 'bibHigh', 'bibBelow', 'strapWidth', 'strapFrom', 'strapLength'],
-  (wearer: Wearer<Straps>, { hip }) => {
+  (wearer: Wearer<Straps>, { hip, legHalfHip, legRaised }) => {
     const chest = wearer.of('chest-girth');
     const quarter = hip / 4;
     const bibHalf = Math.min(Math.max(chest * HALF_SHARE, LEAST_HALF_MM), quarter * MOST_OF_QUARTER);
@@ -40,6 +43,8 @@ export const bibFrontSizes = maker(
         strapFrom,
         strapLength: wayOf(wearer, high, strapFrom + bibHalf) + STITCHED_DOWN_MM + below + LAP_MM,
       },
+      // On a waist as steep as that, or as small, neither bib nor straps have a place.
+      stops: legRaised > legHalfHip || hip < LEAST_WAIST_MM ? [CROTCH_NOT_DRAWN] : [],
     };
   },
 );

@@ -1,4 +1,4 @@
-import type { Mm, Traits } from '../../body';
+import type { Flag, Mm, Traits } from '../../body';
 import { inOne } from '../curves/in-one';
 import { sideSeam } from '../curves/side';
 import { point, startTangent } from '../geometry';
@@ -89,6 +89,7 @@ export const inOneSizes = maker(
         bicep: drawn.bicep,
         armLower: depth - sizes.armholeDepth,
       },
+      stops: lengthsApart(sizes, sizes.sideLevel),
       adjustments: [
         ...news('armhole-deepened', depth - sizes.armholeDepth, ['armhole-depth', 'upper-arm-girth']),
         ...news('body-lengthened', longer, ['body-length', 'armhole-depth']),
@@ -129,6 +130,23 @@ function chestAt({ chest, tummy, fullest, sideLevel, armholeDepth }: Bodied, dep
   const share = (depth - armholeDepth) / Math.max(fullest * (sideLevel - armholeDepth), 1);
   return chest + Math.max(tummy - chest, 0) * Math.min(share, 1);
 }
+
+/** A hem that dips by more than a quarter of its own girth below its sides cannot be drawn. */
+function lengthsApart({ frontLength, backLength, armDrop, hem }: Lengths, sideLevel: Mm): Flag[] {
+  const by = Math.max(frontLength, backLength) - armDrop - sideLevel;
+  return by > hem / 4
+    ? [
+        {
+          code: 'lengths-apart',
+          severity: 'impossible',
+          measures: ['body-length', 'back-body-length', 'side-length'],
+          values: { by },
+        },
+      ]
+    : [];
+}
+
+type Lengths = Sizes<'frontLength' | 'backLength' | 'armDrop' | 'hem'>;
 
 /** Changes under half a millimetre are no news. */
 function news(

@@ -1,5 +1,5 @@
 import type { Mm } from '../../body';
-import { legEdge, type PantsFrame } from '../curves/pants';
+import { legEdge, NARROW_SHARE, type PantsFrame } from '../curves/pants';
 import { brent, pathLength, SOLVED_LENGTH_MM } from '../geometry';
 import type { LegCount, Pants, Tails } from '../heads/choices';
 import { easedGirth, LEAST_LIMB_EASE_MM, SOFT_PASS } from './ease';
@@ -19,6 +19,7 @@ const LEAST_CROTCH_MM = 11;
 /** Sides are at most this share of the rise long, and never so short that nothing could be sewn, mm. */
 const LONGEST_SIDE = 0.75;
 const LEAST_SIDE_MM = 14;
+const LEAST_LEG_MM = 6;
 /** A firm foot wants room to spare, mm. */
 const FIRM_FOOT_MM = 6;
 /** A tube reaches this much below the rise, mm, and is turned there. */
@@ -96,9 +97,11 @@ function legsOf(wearer: Wearer<Pants>, quarter: Mm, rise: Mm) {
   // What laps is part of the leg's edge, and goes round nothing.
   const round = (side: Mm, long: Mm): Mm => pathLength(legEdge(frame(side, long))) - lap;
   const most = Math.max(LONGEST_SIDE * rise, LEAST_SIDE_MM);
-  const longest = Math.max(crotch, 2 * LEAST_SIDE_MM + 2 * half);
+  // In front a side, and something of the leg below it, lie above the narrowest place.
+  const above = MIDDLE[posture] - NARROW_SHARE / 2;
+  const longest = Math.max(crotch, 2 * LEAST_SIDE_MM + 2 * half, (LEAST_SIDE_MM + LEAST_LEG_MM) / above);
   const long = round(LEAST_SIDE_MM, longest) >= least ? longest : longerFor(least, longest, round);
-  const highest = Math.max(Math.min(most, MIDDLE[posture] * long - half), LEAST_SIDE_MM);
+  const highest = Math.max(Math.min(most, above * long - LEAST_LEG_MM), LEAST_SIDE_MM);
   const solved = brent((side) => round(side, long) - least, LEAST_SIDE_MM, highest, { tolerance: SOLVED_LENGTH_MM });
   const side = solved.ok ? solved.x : solved.atHigh > 0 ? highest : LEAST_SIDE_MM;
   return {

@@ -25,6 +25,8 @@ const LEAST_LEFT_MM = 10;
 const SHORT_SHARE = 0.4;
 const ELASTIC_SHARE = 0.35;
 const LEAST_ELASTIC_MM = 22;
+/** Down a leg either inseam comes in by at most so much for each mm: steeper, its hem would bow out of the leg. */
+const STEEPEST_TAPER = 1;
 /** Pyjamas are as roomy as the roomiest fit, and hardly narrower at the hem than above. */
 const PYJAMA_SHARE = 0.12;
 const PYJAMA_HEM = 0.9;
@@ -97,7 +99,7 @@ type Made = Record<
   Mm
 >;
 
-const CROTCH_NOT_DRAWN: Flag = {
+export const CROTCH_NOT_DRAWN: Flag = {
   code: 'crotch-not-drawn',
   severity: 'impossible',
   measures: ['crotch-length', 'body-rise', 'hip-girth', 'thigh-girth'],
@@ -132,7 +134,11 @@ function legsOf(wearer: Wearer<Chosen>, hip: Mm, rise: Mm): Made {
   };
   // An elastic leg comes straight down, as wide as its top turns out.
   const hem = wearer.choices.trousers === 'elastic' ? null : hemOf(wearer, least, hip / 2);
-  const drawn = (gussets: boolean) => crotchOf({ ...asked, gussets, hem });
+  const drawn = (gussets: boolean) => {
+    const first = crotchOf({ ...asked, gussets, hem });
+    const narrowest = topOf(first) - 2 * STEEPEST_TAPER * inside;
+    return hem !== null && narrowest > hem ? crotchOf({ ...asked, gussets, hem: narrowest }) : first;
+  };
   const best = drawn(true);
   const found = wearer.choices.gusset === 'none' ? drawn(false) : best;
   return {

@@ -7,7 +7,7 @@ import { elasticFor } from '../../sizes/fastening';
 import type { SizesOf } from '../../sizes/maker';
 import type { LegGives } from './leg-names';
 
-type Takes = { readonly choices: Straps; readonly size: 'hip'; readonly edge: LegGives['edge'] };
+type Takes = { readonly choices: Straps; readonly size: 'hip' | 'legHalfHip' | 'legRaised'; readonly edge: LegGives['edge'] };
 type Gives = {
   readonly size: SizesOf<typeof bibFrontSizes>;
   readonly edge: EdgesOf<'bib-front' | 'strap', typeof flare>;
