@@ -19,7 +19,10 @@ function valuesOf(choice: Choice): readonly Value[] {
 
 const rows = garments.flatMap((garment) =>
   Object.entries(garment.choices).flatMap(([choice, kind]) =>
-    valuesOf(kind).map((value) => [garment.id, choice, value, garment] as const),
+    // Its fallback is the garment as it comes, which random drafts try often.
+    valuesOf(kind)
+      .filter((value) => value !== kind.fallback)
+      .map((value) => [garment.id, choice, value, garment] as const),
   ),
 );
 

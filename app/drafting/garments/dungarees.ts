@@ -1,7 +1,7 @@
 import { dungareesHead } from '../heads/dungarees';
 import { assemble } from '../rows/garment';
 import { bibFrontPart } from './parts/bib-front';
-import { casedWaistParts } from './parts/elastic-waist';
+import { elasticWaistParts } from './parts/elastic-waist';
 import { legsPart } from './parts/legs';
 
-export const dungarees = assemble(dungareesHead, [legsPart, ...casedWaistParts, bibFrontPart]);
+export const dungarees = assemble(dungareesHead, [legsPart, ...elasticWaistParts, bibFrontPart]);

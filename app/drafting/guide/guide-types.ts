@@ -16,6 +16,7 @@ export const kinds = [
   'bind-over',
   'bind-end',
   'inside',
+  'elastic-in',
   'gap',
   'baste',
   'place',

@@ -25,9 +25,11 @@ function turned({ first }: Seam, { edge, isStrip }: Known): Kind {
   return roles.includes('hem') ? 'hem' : 'turn';
 }
 
-function laid({ first, second }: Seam, { edge, isStrip, draft }: Known): Kind {
+function laid({ first, second }: Seam, known: Known): Kind {
+  const { edge, isStrip, draft } = known;
   const [on, over] = [first[0], second[0]];
   if (!on || !over) return 'place';
+  if (on.piece === over.piece && holdsElastic(over.piece, known)) return 'elastic-in';
   if (isStrip(over.piece) && on.piece === over.piece) return 'bind-over';
   if (!edge(on)) return edge(over) ? 'place' : on.piece === over.piece ? 'dart' : 'slit';
   if (edge(over)?.role === 'neckline') return 'baste';
@@ -37,6 +39,16 @@ function laid({ first, second }: Seam, { edge, isStrip, draft }: Known): Kind {
   );
   return on.edge === over.edge && !elsewhere ? 'gap' : 'inside';
 }
+
+/** A strip turned inside as a whole, just deep enough for an elastic to lie under it: folded lengthwise it would be twice as deep. */
+function holdsElastic(name: string, { draft, piece }: Known): boolean {
+  const elastic = draft.notions.find(({ kind, place }) => kind === 'elastic' && name.startsWith(place));
+  const deep = piece(name).edges.find((edge) => edge.name === 'side')?.length ?? 0;
+  return elastic !== undefined && deep > 0 && deep < 2 * (elastic.width ?? 0) + TURNED_MM;
+}
+
+/** An elastic's strip is turned under and stitched within so much of it, mm. */
+const TURNED_MM = 8;
 
 const isSame = (a: Ref, b: Ref) => a.piece === b.piece && a.edge === b.edge;
 

@@ -3,7 +3,6 @@ import type { Straps } from '../../heads/choices';
 import { part } from '../../rows/part';
 import { type EdgesOf, piece } from '../../rows/piece-row';
 import { bibFrontSizes } from '../../sizes/bib-front';
-import { elasticFor } from '../../sizes/fastening';
 import type { SizesOf } from '../../sizes/maker';
 import type { LegGives } from './leg-names';
 
@@ -77,11 +76,5 @@ export const bibFrontPart = part<Takes, Gives>({
   ],
   notions: [
     { kind: 'closure', place: 'strap-bib', count: 2, length: ({ sizes }) => sizes.strapWidth },
-    // Drawn in behind and at the sides; flat where the bib stands, its ends stitched fast there.
-    {
-      kind: 'elastic',
-      place: 'waist',
-      length: ({ wearer, sizes }) => elasticFor(Math.max(wearer.of('waist-girth') - 2 * sizes.bibHalf, 0)),
-    },
   ],
 });

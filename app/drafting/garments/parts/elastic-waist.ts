@@ -67,6 +67,4 @@ const elastic = part<{ choices: object; size: never; edge: never }>({
   notions: [{ kind: 'elastic', place: 'waist', length: ({ wearer }) => elasticFor(wearer.of('waist-girth')) }],
 });
 
-/** The casing of a waist, turned or of a strip. */
-export const casedWaistParts = [turned, faced] as const;
-export const elasticWaistParts = [...casedWaistParts, elastic] as const;
+export const elasticWaistParts = [turned, faced, elastic] as const;
