@@ -94,4 +94,22 @@ export const draftingBreaks = breaksIn('app/drafting', [
     to: '1.2 + wearer.cloth.easesIn + EASED_EXACT',
     tests: drafts,
   },
+  {
+    what: 'an underarm that turns tighter than it could be clipped',
+    from: 'export const LEAST_RADIUS_MM = 10;',
+    to: 'export const LEAST_RADIUS_MM = 3;',
+    tests: 'reference/practice-firsts',
+  },
+  {
+    what: 'thin sleeves set in all the same',
+    from: 'const NARROWEST_SET_IN_MM = 30;',
+    to: 'const NARROWEST_SET_IN_MM = 3;',
+    tests: 'reference/practice-firsts',
+  },
+  {
+    what: 'pants too short between the legs',
+    from: 'const longest = Math.max(crotch,',
+    to: 'const longest = Math.max(0.9 * crotch,',
+    tests: 'reference/practice-firsts',
+  },
 ]);
