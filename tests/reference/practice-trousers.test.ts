@@ -66,6 +66,17 @@ describe('trousers for toys that are hard to fit', () => {
     expect(broken.filter((row) => row.length > 2)).toEqual([]);
   });
 
+  test('so are pants, a nappy, dungarees and a romper as they come', () => {
+    const orders = [['pants'], ['pants', { pants: 'nappy' }], ['dungarees'], ['romper']] as const;
+    const faults = toys.flatMap(([name, card]) =>
+      orders.flatMap(([id, choices = {}]) => {
+        const draft = made(card, id, { choices });
+        return (draft ? brokenIn(draft) : ['refused']).map((fault) => `${name}, ${id}: ${fault}`);
+      }),
+    );
+    expect(faults).toEqual([]);
+  });
+
   test('the crotch seam, its gusset with it, is the crotch eased, or it is said how low it hangs', () => {
     for (const { card, draft } of legged) {
       const seam =
