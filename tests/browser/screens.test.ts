@@ -98,3 +98,22 @@ const topsOf = (page: Page) =>
       Math.round(document.querySelector(part)?.getBoundingClientRect().top ?? -1),
     ),
   );
+
+test('first projects and what needs no sewing can be asked for, and still are on the way back', async () => {
+  const { page, close } = await site.visit(phone);
+  const maker = new Maker(page, site.address);
+  const tile = (name: RegExp) => maker.named(name).first();
+  await maker.borrow('Bramble');
+  await maker.press('Make something');
+  await page.getByRole('radio', { name: 'First projects' }).click();
+  await tile(/^Hooded top/).waitFor({ state: 'hidden' });
+  await tile(/^Simple top/).waitFor();
+  await page.getByRole('radio', { name: 'No sewing' }).click();
+  await tile(/^Simple top/).waitFor({ state: 'hidden' });
+  await tile(/^Felt vest/).waitFor();
+  await maker.choose(/^Scarf/);
+  await page.goBack();
+  await tile(/^Felt vest/).waitFor();
+  expect(await tile(/^Simple top/).count()).toBe(0);
+  await close();
+});
