@@ -13,7 +13,10 @@ export const bonnetFront = block({
   lines: ['ear', 'strap'],
   draw: ({ bonnetHalf, bonnetDeep, strapWidth, earFrom, earLong }) => {
     const middle = bonnetDeep * EAR_AT;
-    const [near, beside] = [STRAP_FROM_FACE * bonnetDeep, bonnetHalf - Math.min(STRAP_INSIDE_MM, bonnetHalf * MOST_INSIDE)];
+    const [near, beside] = [
+      STRAP_FROM_FACE * bonnetDeep,
+      bonnetHalf - Math.min(STRAP_INSIDE_MM, bonnetHalf * MOST_INSIDE),
+    ];
     return {
       edges: {
         face: [line(point(0, 0), point(bonnetHalf, 0))],

@@ -29,7 +29,11 @@ export function legEdge(s: PantsFrame): Path {
 }
 
 /** From a side level in, then up or down to the narrowest place; its handles never pass either. */
-function hollow(side: Point, narrow: Point, { in: inward, down }: { readonly in: number; readonly down: number }): Cubic {
+function hollow(
+  side: Point,
+  narrow: Point,
+  { in: inward, down }: { readonly in: number; readonly down: number },
+): Cubic {
   const [across, along] = [side.x - narrow.x, narrow.y - side.y];
   return cubic(side, point(side.x - inward * across, side.y), point(narrow.x, narrow.y - down * along), narrow);
 }

@@ -16,7 +16,7 @@ export const kinds = [
   'bind-over',
   'bind-end',
   'inside',
-  'elastic-in',
+  'turn-in',
   'gap',
   'baste',
   'place',

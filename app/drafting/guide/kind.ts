@@ -29,7 +29,7 @@ function laid({ first, second }: Seam, known: Known): Kind {
   const { edge, isStrip, draft } = known;
   const [on, over] = [first[0], second[0]];
   if (!on || !over) return 'place';
-  if (on.piece === over.piece && holdsElastic(over.piece, known)) return 'elastic-in';
+  if (on.piece === over.piece && holdsElastic(over.piece, known)) return 'turn-in';
   if (isStrip(over.piece) && on.piece === over.piece) return 'bind-over';
   if (!edge(on)) return edge(over) ? 'place' : on.piece === over.piece ? 'dart' : 'slit';
   if (edge(over)?.role === 'neckline') return 'baste';

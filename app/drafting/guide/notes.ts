@@ -25,7 +25,7 @@ const joined: readonly Kind[] = ['join', 'ease', 'gather', 'stretch', 'pleat', '
 const seamed: readonly Kind[] = ['join', 'ease', 'gather', 'stretch', 'pleat', 'ring'];
 
 /** How the free edge of a strip is stitched down. */
-const stitchedInside: readonly Kind[] = ['inside', 'bind-over'];
+const stitchedInside: readonly Kind[] = ['inside', 'bind-over', 'turn-in'];
 
 /** What to mind at a step, in the order it is done: before, while and after the stitches. */
 export function notesOf(kind: Kind, seams: readonly Seam[], standing: Standing, known: Known): readonly Note[] {

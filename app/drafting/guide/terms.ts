@@ -39,7 +39,7 @@ const byKind: Readonly<Record<Kind, readonly Term[]>> = {
   'bind-over': ['binding', 'ladder-stitch'],
   'bind-end': ['binding'],
   inside: ['ladder-stitch'],
-  'elastic-in': ['casing'],
+  'turn-in': ['casing'],
   gap: ['ladder-stitch'],
   baste: ['tack', 'facing'],
   place: ['allowance', 'tack'],

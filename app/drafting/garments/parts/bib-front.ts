@@ -6,7 +6,11 @@ import { bibFrontSizes } from '../../sizes/bib-front';
 import type { SizesOf } from '../../sizes/maker';
 import type { LegGives } from './leg-names';
 
-type Takes = { readonly choices: Straps; readonly size: 'hip' | 'legHalfHip' | 'legRaised'; readonly edge: LegGives['edge'] };
+type Takes = {
+  readonly choices: Straps;
+  readonly size: 'hip' | 'legHalfHip' | 'legRaised';
+  readonly edge: LegGives['edge'];
+};
 type Gives = {
   readonly size: SizesOf<typeof bibFrontSizes>;
   readonly edge: EdgesOf<'bib-front' | 'strap', typeof flare>;
@@ -74,7 +78,5 @@ export const bibFrontPart = part<Takes, Gives>({
       second: [{ piece: 'strap', edge: 'top' }],
     },
   ],
-  notions: [
-    { kind: 'closure', place: 'strap-bib', count: 2, length: ({ sizes }) => sizes.strapWidth },
-  ],
+  notions: [{ kind: 'closure', place: 'strap-bib', count: 2, length: ({ sizes }) => sizes.strapWidth }],
 });
