@@ -9,6 +9,7 @@ export const screenWalk: readonly (readonly [name: string, reach: (maker: Maker)
   ['choices-drawn', (maker) => maker.choose(/hooded top/i)],
   ['pattern', (maker) => maker.go('pattern', 'Put it on paper')],
   ['cloth', (maker) => maker.go('cloth', /That will do|Save as a PDF/).then(() => maker.enoughCloth())],
+  ['true-size', (maker) => maker.go('true-size', 'The card fits')],
   ['print', (maker) => maker.go('print', 'Save the PDF')],
   ['settings', (maker) => maker.at('settings')],
   ['backup', (maker) => maker.at('settings/backup')],

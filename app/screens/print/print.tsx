@@ -105,7 +105,7 @@ function PrintPage({ making }: { readonly making: Making }) {
   );
 }
 
-/** Sewing it, and drawing it without a printer: each garment by itself. */
+/** Sewing it, and drawing or tracing it without a printer: each garment by itself. */
 function OtherWays({ toyId, garmentId }: { readonly toyId: string; readonly garmentId: string }) {
   const { say } = useWords();
   return (
@@ -119,6 +119,11 @@ function OtherWays({ toyId, garmentId }: { readonly toyId: string; readonly garm
         <a class="plain" href={to('toy', toyId, garmentId, 'pencil')}>
           <Icon name="pencil" />
           {say('screen.print.pencil')}
+        </a>
+      </p>
+      <p>
+        <a class="plain" href={to('toy', toyId, garmentId, 'true-size')}>
+          {say('screen.print.true-size')}
         </a>
       </p>
     </>

@@ -22,6 +22,8 @@ export type Liking = {
   readonly way: 'whole' | 'short';
   /** What this device's printer needs everything to be drawn larger by. */
   readonly correction: number;
+  /** How many dots of this device's screen a millimetre takes; null until a card was laid on it. */
+  readonly dotsPerMm: number | null;
 };
 
 /** Territories that measure in inches and print on US Letter (Unicode CLDR, supplemental measurementData). */
@@ -33,6 +35,7 @@ export function likingFrom(settings: Settings, device: unknown): Liking {
   const tags: readonly unknown[] = Array.isArray(device) ? device : [];
   const territory = territoryOf(tags[0]);
   const correction = settings['device-print-correction'];
+  const dots = settings['device-dots-per-mm'];
   return {
     unit: oneOf(settings.unit, ['in', 'cm']) ?? (INCHES.includes(territory) ? 'in' : 'cm'),
     locale: [settings.locale, ...tags].map(readTag).find((tag) => tag !== null) ?? 'en',
@@ -44,9 +47,13 @@ export function likingFrom(settings: Settings, device: unknown): Liking {
     halves: settings.halves !== false,
     learns: settings.learns !== false,
     way: settings.way === 'short' ? 'short' : 'whole',
+    dotsPerMm: typeof dots === 'number' && dots > 1 && dots < MOST_DOTS_PER_MM ? dots : null,
     correction: typeof correction === 'number' && Math.abs(correction - 1) <= LARGEST_CORRECTION ? correction : 1,
   };
 }
+
+/** No screen is finer. */
+const MOST_DOTS_PER_MM = 60;
 
 /** As the printing room has it (`app/drafting/sheets/`), which no first page may load. */
 const LARGEST_CORRECTION = 0.1;

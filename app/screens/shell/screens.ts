@@ -42,6 +42,7 @@ const screens: readonly Screen[] = [
   later('toy/:toy/:garment/fits', async () => (await import('../fits/fits')).FitsScreen),
   later('toy/:toy/:garment/seam', async () => (await import('../sew/seam-screen')).SeamScreen),
   later('toy/:toy/:garment/pencil', async () => (await import('../pencil/pencil')).PencilScreen),
+  later('toy/:toy/:garment/true-size', async () => (await import('../true-size/true-size')).TrueSizeScreen),
   later('toy/:toy/share', async () => (await import('../share/share')).ShareScreen),
   later('card', async () => (await import('../incoming/incoming')).IncomingScreen),
   later('card/scan', async () => (await import('../incoming/scan')).ScanScreen),
