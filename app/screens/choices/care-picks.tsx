@@ -19,7 +19,7 @@ export function CarePicks({ toy }: { readonly toy: Toy }) {
     >
       <div class="theme care">
         <Picks
-          legend={say('screen.care.plays', { name: toy.name })}
+          legend={say('screen.care.plays')}
           chosen={plays ?? ''}
           onPick={(value) => {
             const player = players.find((each) => each === value);

@@ -10,7 +10,7 @@ export function UnitPicks({ toy }: { readonly toy: Toy }) {
   const attempt = useAttempt();
   return (
     <Picks
-      legend={say('screen.toy.unit', { name: toy.name })}
+      legend={say('screen.toy.unit')}
       chosen={toy.unit ?? 'as-set'}
       onPick={(value) =>
         void attempt(async () => void (await changeToy(toy.id, { unit: value === 'as-set' ? null : value })))
