@@ -29,6 +29,8 @@ const HIP_LENGTH_SHARE = 0.3;
 const NECK_PER_HALF_WIDTH = 5.3;
 /** What reads larger than its whole by no more than this may be the tape's fault. */
 const TAPE_SHARE = 0.05;
+/** No crotch is shorter than this many rises: it could not be drawn. */
+const LEAST_CROTCH_SHARE = 1.5;
 /** How far the crotch may miss twice the rise and the hip's thickness, less 8 %. */
 const CROTCH_OFF_SHARE = 0.25;
 const LEAST_TUBE_MM = 40;
@@ -67,9 +69,9 @@ export const rules: readonly Rule[] = [
     'crotch-under-rise',
     'impossible',
     ['crotch-length', 'body-rise'],
-    'the way between the legs goes down from the waist and up again',
-    GEOMETRY,
-    ([crotch, rise]) => crotch <= rise && { crotch, rise },
+    'the way between the legs goes down from the waist and up again: twice the rise, but for fur that gives way',
+    `${GEOMETRY}; how much fur gives is ${PRACTICE}`,
+    ([crotch, rise]) => crotch < LEAST_CROTCH_SHARE * rise && { crotch, rise },
   ),
   partOver('height-over-whole', 'top-height', 'height'),
   partOver('height-over-whole', 'base-height', 'height'),

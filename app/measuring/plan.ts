@@ -1,13 +1,4 @@
-import {
-  type Body,
-  type BodyKind,
-  estimate,
-  findMeasure,
-  type Known,
-  type Measure,
-  type MeasureId,
-  type View,
-} from '../body';
+import { type Body, estimate, findMeasure, type Known, type Measure, type MeasureId, type View } from '../body';
 import { viewOf } from './figure';
 import { followers } from './follows';
 
@@ -72,7 +63,7 @@ export function plan(
     [...wanted].filter((id) => !skipped.includes(id) || answered.has(id)),
     answered,
   );
-  const rows = [...wanted].filter((id) => !worksOut.includes(id)).flatMap((id) => seenFrom(body.kind, id) ?? []);
+  const rows = [...wanted].filter((id) => !worksOut.includes(id)).flatMap((id) => seenFrom(body, id) ?? []);
   const steps: Step[] = [];
   let facing: View = 'front';
   for (const { id, nature, view } of inOrder(rows)) {
@@ -85,9 +76,9 @@ export function plan(
 }
 
 /** A measure's row, with the side its picture shows: what the maker turns the toy to. */
-function seenFrom(kind: BodyKind, id: MeasureId): Row | undefined {
+function seenFrom({ kind, traits }: Body, id: MeasureId): Row | undefined {
   const row = findMeasure(id);
-  return row && { ...row, view: viewOf(kind, id) ?? row.view };
+  return row && { ...row, view: viewOf(kind, traits, id) ?? row.view };
 }
 
 const isTaken = (known: Known | undefined) => known?.from === 'tape' || known?.from === 'photo';

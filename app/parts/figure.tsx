@@ -34,7 +34,7 @@ type PictureProps = {
   readonly children: ComponentChildren;
 };
 
-function Picture({ frame, text, children }: PictureProps) {
+export function Picture({ frame, text, children }: PictureProps) {
   const viewBox = `0 0 ${frame.width} ${frame.height}`;
   if (text === undefined) {
     return (
@@ -52,7 +52,7 @@ function Picture({ frame, text, children }: PictureProps) {
 
 type ShapesProps = { readonly figure: Figure; readonly layers: readonly Layer[] };
 
-function Shapes({ figure, layers }: ShapesProps) {
+export function Shapes({ figure, layers }: ShapesProps) {
   const shown = figure.shapes.filter(({ layer }) => layers.includes(layer));
   return (
     <g>
@@ -64,7 +64,7 @@ function Shapes({ figure, layers }: ShapesProps) {
 }
 
 /** The tape itself, what helps to see where it lies, and the one movement along it. */
-function Strips({ tape }: { readonly tape: Tape }) {
+export function Strips({ tape }: { readonly tape: Tape }) {
   return (
     <g class={`laid laid-${STUFF[tape.nature]}`}>
       {tape.guides.map((path) => (

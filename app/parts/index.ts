@@ -16,3 +16,5 @@ export { type Speech, sayFirst, useWords, WordsContext } from './say';
 export { Segments } from './segments';
 export { TableScene } from './table-scene';
 export { TapeLine } from './tape-line';
+export { TapedFigure } from './taped-figure';
+export { UnitToggle } from './unit-toggle';

@@ -1,4 +1,4 @@
-import type { Body, BodyKind, TraitId, traitValues } from '../body';
+import type { Body, BodyKind, TraitId, Traits, traitValues } from '../body';
 import { portrait, traitPicture } from '../measuring';
 import { FigurePicture } from './figure';
 import './portrait.css';
@@ -16,13 +16,15 @@ type TraitPictureProps<T extends TraitId> = {
   readonly kind: BodyKind;
   readonly trait: T;
   readonly value: (typeof traitValues)[T][number];
+  /** What is chosen of the others. */
+  readonly looks: Traits;
 };
 
 /** What one value of a trait looks like. */
-export function TraitPicture<T extends TraitId>({ kind, trait, value }: TraitPictureProps<T>) {
+export function TraitPicture<T extends TraitId>({ kind, trait, value, looks }: TraitPictureProps<T>) {
   return (
     <span class="portrait">
-      <FigurePicture figure={traitPicture(kind, trait, value)} />
+      <FigurePicture figure={traitPicture(kind, trait, value, looks)} />
     </span>
   );
 }

@@ -6,7 +6,7 @@
 import type { Body, Order, Unit } from '../body';
 import type { Answer } from '../drafting/cloth';
 import type { Draft, Outcome } from '../drafting/draft-types';
-import type { LaidOnCloth, PatternOptions, Sheets } from '../drafting/output';
+import type { LaidOnCloth, NumbersSheet, PatternOptions, Sheets } from '../drafting/output';
 import type { Form, LayOutOptions, Layout } from '../drafting/sheets';
 import { type AskOptions, connectWorker } from './connect';
 import type { ClothGiven } from './jobs';
@@ -95,6 +95,12 @@ export const printTape = ({
   ...options
 }: AskOptions & { readonly language: string; readonly units: Unit }): Promise<Uint8Array> =>
   worker.ask('printTape', { language, units, today: today() }, options);
+
+/** A sheet to write numbers on, away from the phone, as PDF. */
+export const printNumbers = (
+  sheet: NumbersSheet,
+  { language, units, ...options }: AskOptions & { readonly language: string; readonly units: Unit },
+): Promise<Uint8Array> => worker.ask('printNumbers', { sheet, language, units, today: today() }, options);
 
 /** Ends the worker at once; the next request starts a new one. */
 export const endWork = (): void => worker.dismiss();

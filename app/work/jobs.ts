@@ -1,7 +1,7 @@
 import type { Body, Order, Unit } from '../body';
 import type { Answer, Layer, Stuff } from '../drafting/cloth';
 import type { Draft, Outcome } from '../drafting/draft-types';
-import type { LaidOnCloth, PatternOptions, Sheets } from '../drafting/output';
+import type { LaidOnCloth, NumbersSheet, PatternOptions, Sheets } from '../drafting/output';
 import type { Form, LayOutOptions, Layout } from '../drafting/sheets';
 
 type DraftGiven = { readonly body: Body; readonly order: Order; readonly toy: string; readonly today: string };
@@ -28,6 +28,7 @@ export type Jobs = {
   readonly drawSvg: { readonly given: SvgGiven; readonly made: string };
   readonly printPencil: { readonly given: Hand & { readonly draft: Draft }; readonly made: Uint8Array };
   readonly printTape: { readonly given: TapeGiven; readonly made: Uint8Array };
+  readonly printNumbers: { readonly given: TapeGiven & { readonly sheet: NumbersSheet }; readonly made: Uint8Array };
   readonly printGuide: { readonly given: GuideGiven; readonly made: Uint8Array };
 };
 /** On which cloth the pieces of some layers of some drafts are laid, and how long is looked for it at most. */

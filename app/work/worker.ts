@@ -36,6 +36,8 @@ const workers: Workers = {
   },
   printPencil: ({ draft, ...hand }) => onPaper(hand, ({ toPencilPdf }, written) => toPencilPdf(draft, written)),
   printTape: ({ today, ...hand }) => onPaper(hand, ({ toTapePdf }, written) => toTapePdf({ ...written, date: today })),
+  printNumbers: ({ sheet, today, ...hand }) =>
+    onPaper(hand, ({ toNumbersPdf }, written) => toNumbersPdf(sheet, { ...written, date: today })),
   printGuide: ({ draft, way, ...hand }) =>
     onPaper(hand, ({ toGuidePdf }, written) => toGuidePdf(draft, { ...written, way })),
 };

@@ -64,7 +64,7 @@ describe.each(fonts)('in letters that are %s', (font) => {
       await maker.heading(en.measure[measure].name);
       await maker.type(typed);
       await maker.press(/^Next:/);
-      await page.locator('.flag-slip').waitFor();
+      await page.locator('.doubt').waitFor();
       found.push(...(await faultsInWindows(page)).map((fault) => `${measure}, ${fault}`));
     }
     expect(found).toEqual([]);

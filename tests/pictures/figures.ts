@@ -7,7 +7,6 @@ import {
   type BodyKind,
   bodyKinds,
   type Knowns,
-  type MeasureId,
   measures,
   type TraitId,
   type Traits,
@@ -15,6 +14,7 @@ import {
   usualTraits,
 } from '../../app/body';
 import {
+  compared,
   diagram,
   figure,
   markPicture,
@@ -31,9 +31,15 @@ const IGNORE_CSS =
   'export const load = (url, at, next) => url.endsWith(".css") ? { format: "module", source: "", shortCircuit: true } : next(url, at)';
 register(`data:text/javascript,${encodeURIComponent(IGNORE_CSS)}`);
 const { DiagramPicture, FigurePicture } = await import('../../app/parts/figure');
+const { TapedFigure } = await import('../../app/parts/taped-figure');
 
 const [folder = 'pictures', wanted = ''] = process.argv.slice(2);
-const words: Record<string, string> = { 'figure.start': 'start', 'figure.end': 'end', 'figure.meet': 'start and end' };
+const words: Record<string, string> = {
+  'figure.start': 'start',
+  'figure.end': 'end',
+  'figure.meet': 'start and end',
+  'figure.side-line': 'side line',
+};
 const say = (code: string) => words[code] ?? code;
 
 const looks: Record<string, Partial<Traits>> = {
@@ -42,6 +48,8 @@ const looks: Record<string, Partial<Traits>> = {
   rabbit: { ears: 'top', posture: 'stands', tail: true, arms: 'out', shoulders: 'square' },
   calf: { ears: 'side', posture: 'stands', tail: true, arms: 'up', shoulders: 'none', neck: 'none', legs: 'sewn' },
 };
+
+const PAIR = { width: 170, height: 180 };
 
 for (const kind of bodyKinds) {
   for (const [look, given] of Object.entries(looks)) {
@@ -52,7 +60,7 @@ for (const kind of bodyKinds) {
   }
 }
 pages('small', smallPictures, { ...SMALL, across: 8, theme: 'light' }, 64);
-pages('wrong', wrongNumbers, { ...WIDE, across: 3, theme: 'light' }, 12);
+pages('wrong', wrongNumbers, { ...PAIR, across: 8, theme: 'light' }, 32);
 pages('sides', sides, { ...WIDE, across: 3, theme: 'light' }, 18);
 pages('marks', stepZero, { ...WIDE, across: 3, theme: 'light' }, 12);
 
@@ -90,26 +98,24 @@ function smallPictures(): Cell[] {
   return [...portraits, ...traits];
 }
 
-/** One reading typed 2.54 times too large or small, on an otherwise typical bear. */
+/** Each reading typed 2.54 times too large, beside the right one, on otherwise typical toys: the pairs of a doubt. */
 function wrongNumbers(): Cell[] {
-  const traits: Traits = { ...usualTraits, ears: 'side' };
-  const right = Object.fromEntries(
-    measures.flatMap(({ id, typical }) =>
-      typical.upright ? [[id, { value: typical.upright, from: 'tape', give: 2 }]] : [],
-    ),
-  ) as Knowns;
-  const wrong = (id: MeasureId, factor: number): Cell => {
-    const knowns: Knowns = { ...right, [id]: { value: (right[id]?.value ?? 1) * factor, from: 'tape', give: 2 } };
-    const found = diagram('upright', traits, knowns, id);
-    return {
-      picture: found
-        ? DiagramPicture({ diagram: found, say })
-        : FigurePicture({ figure: figure('upright', traits, knowns, 'front') }),
-      title: `${id} × ${factor}`,
-    };
-  };
-  const ids = ['head-girth', 'body-girth', 'neck-girth', 'upper-arm-girth', 'body-length', 'arm-length'] as const;
-  return ids.flatMap((id) => [wrong(id, 2.54), wrong(id, 0.39)]);
+  return bodyKinds.flatMap((kind) => {
+    const traits: Traits = { ...usualTraits, ears: 'side' };
+    const right = Object.fromEntries(
+      measures.flatMap(({ id, typical }) =>
+        typical[kind] ? [[id, { value: typical[kind], from: 'tape', give: 2 }]] : [],
+      ),
+    ) as Knowns;
+    return measures.flatMap(({ id }, at): Cell[] => {
+      const factor = at % 2 === 0 ? 2.54 : 0.39;
+      const wrong: Knowns = { ...right, [id]: { value: (right[id]?.value ?? 1) * factor, from: 'tape', give: 2 } };
+      return compared(kind, traits, id, [wrong, right], PAIR).map((drawn, side) => ({
+        picture: TapedFigure({ diagram: drawn }),
+        title: side === 0 ? `${id} × ${factor}` : '',
+      }));
+    });
+  });
 }
 
 function sides(): Cell[] {

@@ -190,13 +190,13 @@ describe('a ring of imports', () => {
 
 describe('the screens', () => {
   test.each([
-    ['a screen', 'app/screens/review/planted.ts', '../step/entry'],
+    ['a screen', 'app/screens/review/planted.ts', '../step/then'],
     ['a screen, for a type', 'app/screens/review/planted.ts', '../step/then'],
     ['a screen, for its looks', 'app/screens/review/planted.ts', '../choices/choices.css'],
     ['what runs them', 'app/screens/review/planted.ts', '../shell/app'],
-    ['a screen from what is shared', 'app/screens/shared/planted.ts', '../step/entry'],
-    ['a screen from what runs them', 'app/screens/shell/planted.ts', '../step/entry'],
-    ['a screen from the door', 'app/screens/index.ts', './step/entry'],
+    ['a screen from what is shared', 'app/screens/shared/planted.ts', '../step/then'],
+    ['a screen from what runs them', 'app/screens/shell/planted.ts', '../step/then'],
+    ['a screen from the door', 'app/screens/index.ts', './step/then'],
   ])('may not import %s', (_, path, target) => {
     for (const text of [`import '${target}';`, `import type { X } from '${target}';`, `const x = import('${target}');`])
       expect(breachesWith(path, text)).toEqual([expect.stringMatching(`^${path}: \\w+ may not import app/screens/`)]);

@@ -1,6 +1,15 @@
 import { describe, expect, it } from 'vitest';
 import { type BodyKind, bodyKinds, findMeasure, type TraitId, traitValues, usualTraits } from '../../app/body';
-import { diagram, figure, markPicture, marksOf, portrait, traitPicture, viewOf } from '../../app/measuring/figure';
+import {
+  compared,
+  diagram,
+  figure,
+  markPicture,
+  marksOf,
+  portrait,
+  traitPicture,
+  viewOf,
+} from '../../app/measuring/figure';
 import english from '../../locales/en.json';
 import { pathsOf, steps, typicalKnowns } from './figure-support';
 
@@ -21,7 +30,7 @@ describe('every measure of every kind', () => {
     const drawn = diagram(kind, usualTraits, {}, id);
     expect(drawn).not.toBeNull();
     expect(tapeWords[drawn?.tape.text ?? '']).toMatch(/\.$/);
-    expect(viewOf(kind, id)).toBe(drawn?.tape.view);
+    expect(viewOf(kind, usualTraits, id)).toBe(drawn?.tape.view);
     expect(drawn?.tape.nature).toBe(findMeasure(id)?.nature);
   });
 
@@ -32,16 +41,22 @@ describe('every measure of every kind', () => {
     if (!typical) return;
     const wrong = { ...right, [id]: { ...typical, value: 2.54 * typical.value } };
     expect(isDrawnFor(kind, wrong, id)).not.toBe(isDrawnFor(kind, right, id));
+    const [one, other] = compared(kind, usualTraits, id, [wrong, right]);
+    expect(JSON.stringify(one)).not.toBe(JSON.stringify(other));
   });
 
   it('says nothing of words that no tape uses', () => {
-    const used = new Set(steps.map(([kind, id]) => diagram(kind, usualTraits, {}, id)?.tape.text));
+    const used = new Set(
+      steps.flatMap(([kind, id]) =>
+        traitValues.posture.map((posture) => diagram(kind, { ...usualTraits, posture }, {}, id)?.tape.text),
+      ),
+    );
     expect(Object.keys(tapeWords).filter((code) => !used.has(code))).toEqual([]);
   });
 
   it('has no tape for a measure the kind does not have', () => {
     expect(diagram('round', usualTraits, {}, 'paw-girth')).toBeNull();
-    expect(viewOf('four-legged', 'hip-girth')).toBeNull();
+    expect(viewOf('four-legged', usualTraits, 'hip-girth')).toBeNull();
   });
 });
 

@@ -112,8 +112,8 @@ export const cases: readonly Case[] = [
   ),
   impossible(
     'crotch-under-rise body-rise,crotch-length',
-    { 'crotch-length': 90, 'body-rise': 90 },
-    { 'crotch-length': 91, 'body-rise': 90 },
+    { 'crotch-length': 134, 'body-rise': 90 },
+    { 'crotch-length': 135, 'body-rise': 90 },
   ),
   impossible(
     'height-over-whole height,top-height',

@@ -49,6 +49,7 @@ const workers: Workers = {
   printCloth: take,
   layCloth: take,
   drawSvg: take,
+  printNumbers: take,
 };
 const connect = () =>
   connectWorker(

@@ -10,8 +10,6 @@ const FOLLOWED_MM = 0.004;
 /** Ink inside the box: lines cut off at its edge, words that reach over it left out. */
 export function clippedInk(ink: readonly Ink[], box: Box, widthOf: TextWidth): readonly Ink[] {
   return ink.flatMap((each): readonly Ink[] => {
-    if (each.kind === 'fill')
-      return [{ ...each, path: polyline(clippedPolygon(flatten(each.path, FOLLOWED_MM), box)) }];
     if (each.kind === 'words') {
       const length = widthOf(each.text, each.size, each.bold);
       const ends = [
@@ -22,6 +20,8 @@ export function clippedInk(ink: readonly Ink[], box: Box, widthOf: TextWidth): r
       return ends.every((p) => contains(box, p, margin)) ? [each] : [];
     }
     if (flatten(each.path, 1).every((p) => contains(box, p, 1))) return [each];
+    if (each.kind === 'fill')
+      return [{ ...each, path: polyline(clippedPolygon(flatten(each.path, FOLLOWED_MM), box)) }];
     return clippedLine(flatten(each.path, FOLLOWED_MM), box).map((path) => ({ ...each, path, closed: false }));
   });
 }

@@ -3,10 +3,12 @@
 
 export type { LaidOnCloth } from './cloth-ink';
 export { toClothPdf } from './cloth-pdf';
+export type { DrawnFigure } from './figure-ink';
 export { type GuidePdfOptions, toGuidePdf } from './guide-pdf';
 export type { Ink, Pen, Words } from './ink';
 export { type DraftFile, type PieceRecord, toJson } from './json';
 export { lettersWithout } from './letters';
+export { type NumbersSheet, toNumbersPdf } from './numbers-pdf';
 export { pageInk } from './page-ink';
 export { type PatternOptions, type PdfOptions, type Sheets, toPdf } from './pdf';
 export type { Glyphs, Picture } from './pdf-brush';

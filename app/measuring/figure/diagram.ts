@@ -1,6 +1,6 @@
 import { type BodyKind, findMeasure, type Knowns, type MeasureId, type Traits, type View } from '../../body';
 import type { Point } from '../../body/point';
-import { seen } from './camera';
+import { type Seen, seen } from './camera';
 import { type Diagram, type Figure, type Frame, type Tape, WIDE } from './drawing';
 import { figureOf, wholeOf } from './figure-of';
 import { findTape, sheets } from './kinds';
@@ -38,26 +38,31 @@ export function diagram(
   measure: MeasureId,
   frame: Frame = WIDE,
 ): Diagram | null {
-  const found = findTape(kind, measure);
+  const found = findTape(kind, traits, measure);
   const nature = findMeasure(measure)?.nature;
   if (!found || !nature) return null;
   const { view, row } = found;
   const stage = sheets[kind][view].stage(having(traits, row.needs), knowns, row.pose);
   const needed = row.shot === 'whole' ? wholeOf(stage) : (stage.shots[row.shot] ?? wholeOf(stage));
   const close = seen(stage, [...needed, ...roomFor(row.way, stage)], frame, true);
+  return taped(close, found, { measure, nature }, frame);
+}
+
+/** A toy before the camera with the measure's tape laid on it. */
+export function taped(
+  close: Seen,
+  { view, row }: NonNullable<ReturnType<typeof findTape>>,
+  { measure, nature }: Pick<Tape, 'measure' | 'nature'>,
+  frame: Frame,
+): Diagram {
   const laid = layTape(row.way, close, nature);
-  const tape: Tape = {
-    measure,
-    nature,
-    view,
-    ...tapeOf(laid, close, row.guides ?? [], frame),
-    text: row.text ?? measure,
-  };
+  const drawn = tapeOf(laid, close, row, frame);
+  const tape: Tape = { measure, nature, view, ...drawn, text: row.text ?? measure };
   return { figure: figureOf(close, view, frame, { over: row.over }), tape };
 }
 
 /** What the picture must show of the tape, whatever else: a ruler is broad, and goes on past its end. */
-function roomFor(way: Lay<string>, stage: Stage): Point[] {
+export function roomFor(way: Lay<string>, stage: Stage): Point[] {
   const passed = passedBy(way).flatMap((name) => stage.places[name] ?? []);
   if (way.lay !== 'ruler') return passed;
   return passed.flatMap(({ x, y }) => [
@@ -67,7 +72,7 @@ function roomFor(way: Lay<string>, stage: Stage): Point[] {
 }
 
 /** The toy as the measure needs it: nobody measures the ears of a toy without. */
-function having(traits: Traits, needs: TapeRow<string, string>['needs']): Traits {
+export function having(traits: Traits, needs: TapeRow<string, string>['needs']): Traits {
   if (needs === 'ears' && traits.ears === 'none') return { ...traits, ears: 'side' };
   if (needs === 'tail') return { ...traits, tail: true };
   return needs === 'seat' ? { ...traits, posture: 'sits' } : traits;

@@ -43,7 +43,7 @@ export type Figure = { readonly frame: Frame; readonly view: View; readonly shap
 
 /** A word beside the tape: `at` is where it stands, `box` the room kept for it, `leader` the line to its mark. */
 export type Label = {
-  readonly word: 'start' | 'end' | 'meet';
+  readonly word: 'start' | 'end' | 'meet' | 'side-line';
   readonly at: Point;
   readonly anchor: 'start' | 'end';
   readonly box: Box;

@@ -4,17 +4,19 @@
  *
  * - `diagram(kind, traits, knowns, measure, frame = WIDE)`: a figure near enough to see where the tape goes, and the
  *   tape. Null where the kind has no such measure. `tape.view` is the side the toy is seen from.
+ * - `compared(kind, traits, measure, [knowns, knowns], frame)`: the same toy by different numbers, to one scale.
  * - `figure(kind, traits, knowns, view, frame = WIDE)`: the whole toy from one side.
  *
  * - `portrait(kind, traits, knowns)`: a small square picture for lists of toys and for choosing a kind.
  * - `traitPicture(kind, trait, value)`: a small square picture of what a trait means.
  * - `marksOf[kind]`, `markPicture(kind, traits, knowns, now, frame = WIDE)`: step zero, with a glow under the marks `now`.
  * - `bareUpright`, `bareStage`, `stagePicture` and the shapes they are made of: for whoever draws something on a toy.
- * - `viewOf(kind, measure)`: the side the toy is turned to for a measure.
+ * - `viewOf(kind, traits, measure)`: the side such a toy is turned to for a measure.
  *
  * `knowns` may be empty: the figure is then the typical toy. `SNUG` is for landscape, where the number stands beside it.
  */
 export { type Bare, bareStage, bareUpright, stagePicture, withParts } from './bare';
+export { compared } from './compared';
 export { diagram, figure, spots } from './diagram';
 export {
   type Diagram,

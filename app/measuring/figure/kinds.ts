@@ -56,17 +56,19 @@ const round: Sides = {
 /** Every kind of toy from every side. */
 export const sheets: { readonly [K in BodyKind]: Sides } = { upright, 'four-legged': fourLegged, round };
 
-/** The side a measure is taken from, and its row; null when no side of the kind knows it. */
+/** The side a measure is taken from on a toy that looks so, and its row; null when no side of the kind knows it. */
 export function findTape(
   kind: BodyKind,
+  { posture }: Pick<Traits, 'posture'>,
   measure: MeasureId,
 ): { view: View; row: TapeRow<string, string, string> } | null {
   for (const view of ['front', 'side', 'back'] as const) {
     const row = sheets[kind][view].tapes[measure];
-    if (row) return { view, row };
+    if (row && (row.only ?? posture) === posture) return { view, row };
   }
   return null;
 }
 
-/** The side a toy of this kind is turned to for a measure; null where it has no such measure. */
-export const viewOf = (kind: BodyKind, measure: MeasureId): View | null => findTape(kind, measure)?.view ?? null;
+/** The side a toy that looks so is turned to for a measure; null where its kind has no such measure. */
+export const viewOf = (kind: BodyKind, traits: Pick<Traits, 'posture'>, measure: MeasureId): View | null =>
+  findTape(kind, traits, measure)?.view ?? null;

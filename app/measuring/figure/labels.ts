@@ -6,6 +6,10 @@ import type { Box, Frame, Label } from './drawing';
 export const WORD_ROOM = { width: 58, height: 17 };
 /** And for "start and end". */
 export const MEET_ROOM = { width: 104, height: 17 };
+/** And for "side line". */
+export const LINE_ROOM = { width: 70, height: 17 };
+export const roomOf = (word: Label['word']) =>
+  ({ start: WORD_ROOM, end: WORD_ROOM, meet: MEET_ROOM, 'side-line': LINE_ROOM })[word];
 /** Marks reach this far from their place. */
 export const MARK_REACH = 8;
 
@@ -17,7 +21,7 @@ const EDGE = 5;
 const STEP = { across: 9, down: 8 };
 const SAMPLES = 12;
 
-type Wanted = { readonly word: Label['word']; readonly mark: Point };
+export type Wanted = { readonly word: Label['word']; readonly mark: Point };
 
 /** What a word must keep off: places on the tape, the figure, and the words placed before it. */
 type Around = {
@@ -44,7 +48,7 @@ export function placeLabels(
 
 /** Candidates are tried nearest first, until nearness alone costs more than the best one found. */
 function best(frame: Frame, word: Label['word'], around: Around): Label {
-  const candidates = candidatesIn(frame, word === 'meet' ? MEET_ROOM : WORD_ROOM, around.mark);
+  const candidates = candidatesIn(frame, roomOf(word), around.mark);
   let found = { cost: Number.POSITIVE_INFINITY, box: candidates[0]?.box ?? boxAt(EDGE, EDGE, WORD_ROOM) };
   for (const candidate of candidates) {
     if (candidate.least >= found.cost) break;

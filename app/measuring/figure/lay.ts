@@ -1,3 +1,5 @@
+import type { Traits } from '../../body';
+
 /**
  * How a tape is laid on a stage, as data: names of places and parts, no numbers of its own.
  *
@@ -39,6 +41,10 @@ export type TapeRow<Place extends string, Shot extends string, Pose extends stri
   readonly over?: readonly string[];
   /** What the toy must have or do for this measure, whatever its traits. */
   readonly needs?: 'ears' | 'tail' | 'seat';
+  /** Taken so only on a toy that sits, or one that stands: another side has the row for the other. */
+  readonly only?: Traits['posture'];
+  /** A pencil line that has to be named, and where on it. */
+  readonly named?: { readonly word: 'side-line'; readonly at: Place };
   /** Its text equivalent, where it is not the measure's own. */
   readonly text?: string;
 };

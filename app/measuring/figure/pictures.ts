@@ -28,17 +28,18 @@ export function portrait(kind: BodyKind, traits: Traits, knowns: Knowns): Figure
   return figureOf(seen(stage, wholeOf(stage), SMALL, false), view, SMALL, { now: null });
 }
 
-/** The typical toy with one trait as chosen, near enough to see what the choice is about. */
+/** A toy of these looks with one trait as offered, near enough to see what the choice is about; the typical one where nothing is said. */
 export function traitPicture<T extends TraitId>(
   kind: BodyKind,
   trait: T,
   value: (typeof traitValues)[T][number],
+  looks: Traits = LIKELY[kind],
 ): Figure {
   if (trait === 'stuffing') return squeezed(value === 'soft', SMALL);
   if (trait === 'head') return squeezedHead(value === 'soft', SMALL);
-  if (trait === 'build') return portrait(kind, { ...LIKELY[kind], ears: 'none' }, typicalKnowns(String(value)));
+  if (trait === 'build') return portrait(kind, { ...looks, ears: 'none' }, typicalKnowns(String(value)));
   const { view, shot } = SHOWN[kind][trait] ?? { view: FIRST_SIDE[kind], shot: 'whole' };
-  const traits: Traits = { ...LIKELY[kind], [trait]: value };
+  const traits: Traits = { ...looks, [trait]: value };
   const stage = sheets[kind][view].stage(traits, {});
   return figureOf(seen(stage, shotOf(stage, shot), SMALL, false), view, SMALL, { now: null });
 }
@@ -76,7 +77,7 @@ const SHOWN: Readonly<Record<BodyKind, Shown>> = {
     ears: { view: 'front', shot: 'face' },
     neck: { view: 'front', shot: 'trunk' },
     shoulders: { view: 'front', shot: 'trunk' },
-    tail: { view: 'back', shot: 'whole' },
+    tail: { view: 'back', shot: 'seat' },
     posture: { view: 'side', shot: 'whole' },
   },
   'four-legged': { ears: { view: 'front', shot: 'face' } },

@@ -43,7 +43,7 @@ function ratiosOf(kind: BodyKind, knowns: Knowns): Ratio[] {
 }
 
 /** Near 1 as it is; farther off, ever nearer to the limits and never over them. */
-function bounded(log: number): number {
+export function bounded(log: number): number {
   const limit = Math.log(MOST);
   return Math.exp(limit * Math.tanh(log / limit));
 }

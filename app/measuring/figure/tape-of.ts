@@ -2,8 +2,8 @@ import { bearing, moved, type Point, right, subtract } from '../../body/point';
 import { bandRound, middleOf } from './band';
 import { crowdOf } from './crowd';
 import type { Frame } from './drawing';
-import { placeLabels } from './labels';
-import type { Guide } from './lay';
+import { placeLabels, type Wanted } from './labels';
+import type { Guide, TapeRow } from './lay';
 import { type Laid, outlineOf } from './lay-tape';
 import { smoothPath, smoothPoints, straightPath } from './smooth';
 import type { Part, Stage } from './stage';
@@ -21,7 +21,12 @@ const FACE: readonly string[] = ['eye', 'muzzle', 'nose'];
 const SPACE = 7;
 
 /** A tape laid on a stage as everything that is drawn of it. */
-export function tapeOf(laid: Laid, stage: Stage, guides: readonly Guide<string>[], frame: Frame) {
+export function tapeOf(
+  laid: Laid,
+  stage: Stage,
+  { guides = [], named }: Pick<TapeRow<string, string>, 'guides' | 'named'>,
+  frame: Frame,
+) {
   const { way, ring } = laid;
   const start = way[0] ?? { x: 0, y: 0 };
   const last = way.at(-1) ?? start;
@@ -38,12 +43,14 @@ export function tapeOf(laid: Laid, stage: Stage, guides: readonly Guide<string>[
     frame,
     outlinesOf(stage, ({ name }) => FACE.includes(name)),
   );
-  const wanted = ring
-    ? ([{ word: 'meet', mark: start }] as const)
-    : ([
+  const ends: readonly Wanted[] = ring
+    ? [{ word: 'meet', mark: start }]
+    : [
         { word: 'start', mark: start },
         { word: 'end', mark: moved(end, ahead, -5) },
-      ] as const);
+      ];
+  const line = named && stage.places[named.at];
+  const wanted = line ? [...ends, { word: named.word, mark: line }] : ends;
   return {
     ring,
     visible: laid.visible,

@@ -1,7 +1,8 @@
 import type { Way } from '../../measuring';
-import { Picks, useWords } from '../../parts';
+import { Icon, Picks, useWords } from '../../parts';
 import { setSetting } from '../../storage';
 import { type Making, screensOf } from '../shared/making/making';
+import { to } from '../shared/route';
 import { useAttempt } from '../shared/trouble/attempt';
 
 const ways: readonly Way[] = ['whole', 'short'];
@@ -11,15 +12,21 @@ export function WayPicks({ making }: { readonly making: Making }) {
   const { say } = useWords();
   const attempt = useAttempt();
   return (
-    <Picks
-      legend={say('screen.way.name')}
-      chosen={making.way}
-      onPick={(way) => void attempt(() => setSetting('way', way))}
-      picks={ways.map((value) => ({
-        value,
-        words: say(`screen.way.${value}`),
-        note: say('screen.way.steps', { count: screensOf(making, value) }),
-      }))}
-    />
+    <div class="way">
+      <Picks
+        legend={say('screen.way.name')}
+        chosen={making.way}
+        onPick={(way) => void attempt(() => setSetting('way', way))}
+        picks={ways.map((value) => ({
+          value,
+          words: say(`screen.way.${value}`),
+          note: say('screen.way.steps', { count: screensOf(making, value) }),
+        }))}
+      />
+      <a class="quiet" href={to('toy', making.toy.id, making.garment.id, 'steps')}>
+        <Icon name="pencil" />
+        {say('screen.way.paper')}
+      </a>
+    </div>
   );
 }

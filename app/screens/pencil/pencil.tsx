@@ -5,7 +5,7 @@ import { Page, Picks, useWords } from '../../parts';
 import { printPencil } from '../../work/bridge';
 import { bodyKnown, type Making } from '../shared/making/making';
 import { draftOf, useDraft } from '../shared/making/use-draft';
-import { WithMaking } from '../shared/making/with-making';
+import { WithPattern } from '../shared/making/with-pattern';
 import { PdfAct } from '../shared/pdf-act';
 import { usePlace } from '../shared/places';
 import { go, to } from '../shared/route';
@@ -16,7 +16,7 @@ import './pencil.css';
 
 /** Drawing by hand: without `?piece=` which piece, and what paper it needs; with one, a point at a time. */
 export function PencilScreen({ params, query }: ScreenProps) {
-  return <WithMaking params={params}>{(making) => <Pencil making={making} query={query} />}</WithMaking>;
+  return <WithPattern params={params}>{(making) => <Pencil making={making} query={query} />}</WithPattern>;
 }
 
 function Pencil({ making, query }: { readonly making: Making; readonly query: URLSearchParams }) {

@@ -4,7 +4,7 @@ import { CHECK_STRIPS_MM, seamFrom } from '../../drafting/guide';
 import { fieldText, Page, useWords } from '../../parts';
 import { saveGarment } from '../../storage';
 import type { Making } from '../shared/making/making';
-import { WithMaking } from '../shared/making/with-making';
+import { WithPattern } from '../shared/making/with-pattern';
 import { to } from '../shared/route';
 import type { ScreenProps } from '../shared/screen-props';
 import { useAttempt } from '../shared/trouble/attempt';
@@ -18,7 +18,7 @@ const NEAR_MM = 0.5;
 
 /** Three strips sewn together show how wide her own seams come out; the guide or the allowances follow. */
 export function SeamScreen({ params }: ScreenProps) {
-  return <WithMaking params={params}>{(making) => <SeamPage making={making} />}</WithMaking>;
+  return <WithPattern params={params}>{(making) => <SeamPage making={making} />}</WithPattern>;
 }
 
 function SeamPage({ making }: { readonly making: Making }) {

@@ -3,7 +3,7 @@ import { cutWords, settingWords, termsOnPaper, timeOf, titleOf, ways } from '../
 import { Page, Picks, useWords } from '../../parts';
 import { printGuide } from '../../work/bridge';
 import type { Making } from '../shared/making/making';
-import { WithMaking } from '../shared/making/with-making';
+import { WithPattern } from '../shared/making/with-pattern';
 import { PdfAct } from '../shared/pdf-act';
 import { usePlace } from '../shared/places';
 import { to } from '../shared/route';
@@ -15,7 +15,7 @@ import './sew.css';
 
 /** Before the first stitch: what to cut and to have at hand, how long it takes, and all steps with how far she is. */
 export function SewScreen({ params }: ScreenProps) {
-  return <WithMaking params={params}>{(making) => <SewPage making={making} />}</WithMaking>;
+  return <WithPattern params={params}>{(making) => <SewPage making={making} />}</WithPattern>;
 }
 
 function SewPage({ making }: { readonly making: Making }) {

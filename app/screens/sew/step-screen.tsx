@@ -1,5 +1,5 @@
 import type { Making } from '../shared/making/making';
-import { WithMaking } from '../shared/making/with-making';
+import { WithPattern } from '../shared/making/with-pattern';
 import { to } from '../shared/route';
 import type { ScreenProps } from '../shared/screen-props';
 import { Trouble } from '../shared/trouble/trouble';
@@ -8,7 +8,7 @@ import { useSewing } from './use-sewing';
 
 /** One step of sewing, one screen. */
 export function SewStepScreen({ params }: ScreenProps) {
-  return <WithMaking params={params}>{(making) => <Found making={making} step={params.step ?? ''} />}</WithMaking>;
+  return <WithPattern params={params}>{(making) => <Found making={making} step={params.step ?? ''} />}</WithPattern>;
 }
 
 function Found({ making, step }: { readonly making: Making; readonly step: string }) {

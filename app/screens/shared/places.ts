@@ -8,6 +8,7 @@ export const places = [
   'choices',
   'marks',
   'wishes',
+  'typed',
   'review',
   'pattern',
   'cloth',

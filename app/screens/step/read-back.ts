@@ -1,8 +1,8 @@
 import { useEffect } from 'preact/hooks';
 import { useWords } from '../../parts';
+import type { Entry } from '../shared/entry/entry';
 import { useLiking } from '../shared/liking';
 import { useLocalVoice } from '../shared/read-aloud';
-import type { Entry } from './entry';
 
 /** A number just typed and saved, spoken back by the device's own voice, for whoever wants that and looks at the tape. */
 export function useReadBack({ state, text }: Pick<Entry, 'state' | 'text'>): void {

@@ -2,11 +2,11 @@ import type { MeasureId, Mm } from '../../body';
 import { settle } from '../../measuring';
 import { shownLength, useWords } from '../../parts';
 import { useAwake } from '../shared/awake';
+import type { Entry } from '../shared/entry/entry';
+import { saveUnsaved } from '../shared/entry/unsaved';
 import type { Making } from '../shared/making/making';
 import { troubleWords } from '../shared/trouble/attempt';
-import type { Entry } from './entry';
 import { useReadBack } from './read-back';
-import { saveUnsaved } from './unsaved';
 
 type StatusLineProps = {
   readonly making: Making;

@@ -11,16 +11,14 @@ type StepActsProps = {
   readonly then: Then;
   readonly following: MeasureId | null;
   readonly after: 'wishes' | 'review';
-  /** Out of sight, their place kept: a doubt is asked first. */
-  readonly away: boolean;
 };
 
 /** What can be done with a step: leave it, take it once more, go on. */
-export function StepActs({ onSkip, onAgain, onNext, canRepeat, wish, then, following, after, away }: StepActsProps) {
+export function StepActs({ onSkip, onAgain, onNext, canRepeat, wish, then, following, after }: StepActsProps) {
   const { say } = useWords();
   const next = then ? then.measure : following;
   return (
-    <footer class={away ? 'step-acts away' : 'step-acts'}>
+    <footer class="step-acts">
       <button type="button" class="quiet" onClick={onSkip}>
         {say('screen.step.skip')}
       </button>

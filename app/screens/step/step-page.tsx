@@ -1,23 +1,23 @@
-import { useRef, useState } from 'preact/hooks';
+import { useLayoutEffect, useRef, useState } from 'preact/hooks';
 import { type Flag, findMeasure, type MeasureId } from '../../body';
 import { Header, Icon, Keypad, LengthField, TapeLine, useHeading, useWords } from '../../parts';
+import { useEntry } from '../shared/entry/entry';
+import { useLost } from '../shared/entry/lost';
 import { afterTape, doubtsNow, type Making, nextStep } from '../shared/making/making';
 import { makingWords } from '../shared/making/outfit';
 import { putRight, type Remedy } from '../shared/making/remedy';
 import { usePlace } from '../shared/places';
 import { go, to } from '../shared/route';
 import { setUnit } from '../shared/set-unit';
-import { troubleWords, useAttempt } from '../shared/trouble/attempt';
-import { useNotice } from '../shared/trouble/notice';
-import { useEntry } from './entry';
-import { FlagSlip } from './flag-slip';
+import { useAttempt } from '../shared/trouble/attempt';
+import { Doubt } from './doubt';
 import { StatusLine } from './status-line';
 import { StepActs } from './step-acts';
 import { StepFigure } from './step-figure';
+import { StepsLeft } from './steps-left';
 import { suggestionFrom } from './suggestion';
 import type { Then } from './then';
 import { useTypingAnywhere } from './typing-anywhere';
-import { saveUnsaved } from './unsaved';
 import './step.css';
 import './step-windows.css';
 
@@ -29,7 +29,6 @@ export function StepPage({ making, measure, then }: StepPageProps) {
   const { say, hand } = useWords();
   const attempt = useAttempt();
   const taken = readings[measure] ?? [];
-  const notice = useNotice();
   const name = say(`measure.${measure}.name`);
   const entry = useEntry({
     toyId: toy.id,
@@ -37,17 +36,12 @@ export function StepPage({ making, measure, then }: StepPageProps) {
     measureId: measure,
     readings: taken,
     hand,
-    onLost: (error, typed) =>
-      notice({
-        kind: 'trouble',
-        stays: true,
-        words: `${say('screen.step.lost', { name, toy: toy.name, typed })} ${troubleWords(say, error.code)}`,
-        act: { words: say('screen.step.as-file'), run: () => saveUnsaved(making, measure, typed, { say, hand }) },
-      }),
+    onLost: useLost(making, measure),
   });
   const [asked, setAsked] = useState<readonly Flag[]>([]);
   const [missing, setMissing] = useState(false);
   const field = useRef<HTMLInputElement>(null);
+  const toField = useRef(false);
   const heading = useHeading(name);
   usePlace(toy.id, garment.id, `measure/${measure}`);
   useTypingAnywhere(field);
@@ -86,8 +80,12 @@ export function StepPage({ making, measure, then }: StepPageProps) {
   const again = (more: boolean) => {
     setAsked([]);
     void entry.clear(more);
-    field.current?.focus();
+    toField.current = true;
   };
+  useLayoutEffect(() => {
+    if (toField.current) field.current?.focus();
+    toField.current = false;
+  });
   const remedy = (chosen: Remedy) =>
     attempt(async () => {
       await putRight(toy.id, chosen);
@@ -98,20 +96,39 @@ export function StepPage({ making, measure, then }: StepPageProps) {
   const before = steps[at - 1]?.measure;
   const [doubt] = asked;
 
-  return (
-    <div class="step">
+  const header = (
+    <>
       <Header
         back={then?.address ?? (before ? address(before) : to('toy', toy.id, garment.id, 'marks'))}
         whose={<a href={to('toy', toy.id)}>{toy.name}</a>}
         detail={makingWords(say, making)}
-        progress={{ done: Math.min(at + 1, screens), all: screens }}
         end={
-          <a class="quiet round" href={to('toy', toy.id)} aria-label={say('screen.step.leave')}>
-            <Icon name="cross" />
-          </a>
+          <>
+            <StepsLeft making={making} measure={measure} />
+            <a class="quiet round" href={to('toy', toy.id)} aria-label={say('screen.step.leave')}>
+              <Icon name="cross" />
+            </a>
+          </>
         }
       />
       <TapeLine done={Math.min(at + 1, screens)} all={screens} />
+    </>
+  );
+  if (doubt)
+    return (
+      <Doubt
+        making={making}
+        measure={measure}
+        flag={doubt}
+        onRemedy={remedy}
+        onAgain={again}
+        onPass={passDoubt}
+        header={header}
+      />
+    );
+  return (
+    <div class="step">
+      {header}
       <StepFigure making={making} measure={measure} />
       <main class="step-main">
         <div class="step-words">
@@ -138,22 +155,8 @@ export function StepPage({ making, measure, then }: StepPageProps) {
             suggestion={suggestion}
             wrong={missing || entry.state.is === 'wrong'}
           />
-          <div class="step-under">
-            <div class={asked.length > 0 ? 'step-keys away' : 'step-keys'}>
-              <StatusLine making={making} measure={measure} entry={entry} missing={missing} suggestion={suggestion} />
-              <Keypad text={entry.text} kept={entry.kept} onText={type} />
-            </div>
-            {doubt && (
-              <FlagSlip
-                making={making}
-                measure={measure}
-                flag={doubt}
-                onRemedy={remedy}
-                onAgain={again}
-                onPass={passDoubt}
-              />
-            )}
-          </div>
+          <StatusLine making={making} measure={measure} entry={entry} missing={missing} suggestion={suggestion} />
+          <Keypad text={entry.text} kept={entry.kept} onText={type} />
         </div>
       </main>
       <StepActs
@@ -165,7 +168,6 @@ export function StepPage({ making, measure, then }: StepPageProps) {
         then={then}
         following={following}
         after={afterTape(making)}
-        away={asked.length > 0}
       />
     </div>
   );

@@ -4,7 +4,7 @@ import { Page, Picks, useWords } from '../../parts';
 import { AmountField } from '../shared/making/amount-field';
 import { bodyKnown, type Making } from '../shared/making/making';
 import { draftOf, useDraft } from '../shared/making/use-draft';
-import { WithMaking } from '../shared/making/with-making';
+import { WithPattern } from '../shared/making/with-pattern';
 import { usePlace } from '../shared/places';
 import { to } from '../shared/route';
 import type { ScreenProps } from '../shared/screen-props';
@@ -19,7 +19,7 @@ import './tried.css';
 
 /** Trying on: where it does not sit, by how much, and what then changes on the paper. */
 export function TriedScreen({ params }: ScreenProps) {
-  return <WithMaking params={params}>{(making) => <TriedPage making={making} />}</WithMaking>;
+  return <WithPattern params={params}>{(making) => <TriedPage making={making} />}</WithPattern>;
 }
 
 function TriedPage({ making }: { readonly making: Making }) {

@@ -1,5 +1,5 @@
 import { mirror, type Point, point } from '../../../body/point';
-import { earParts, earPlaces } from '../head/ears';
+import { earParts, earPlaces, earShot } from '../head/ears';
 import { headParts } from '../head/front';
 import { headOutline, headPlaces, onHead } from '../head/places';
 import { neckwear } from '../neckwear';
@@ -50,6 +50,7 @@ export function fourLeggedFacing(form: FourLeggedForm, seenFrom: 'front' | 'back
       face: [...head, point(0, 0), ...earParts({ ...form.head, ears: 'top' }, 'front').flatMap(({ points }) => points)],
       head: [...head, point(0, 22), point(-form.head.half - 14, 0), point(form.head.half + 14, 0)],
       crown: [...head, ...(earParts(form.head, seenFrom)[0]?.points ?? [])],
+      ear: earShot(form.head),
       chest: [onHead(form.head, -0.5, 0.4), ...trunk, point(0, ground), places.legLineLeft, places.legLineRight],
     },
     marks: seenFrom === 'front' ? [thread] : [],

@@ -29,6 +29,13 @@ export function earPlaces(head: HeadForm) {
   };
 }
 
+/** What a picture of the ear at the viewer's right must show: all of it, and the head beside it. */
+export const earShot = (head: HeadForm): Point[] => [
+  ...(earParts(head, 'back')[0]?.points ?? []),
+  onHead(head, 0.15, 0.9),
+  onHead(head, 0.9, 0.45),
+];
+
 /** Where the middle of an ear's base is, in shares of the head: lower and farther out the farther it is from the crown. */
 function earRoot(head: HeadForm): { across: number; up: number } {
   const out = Math.min(Math.max(head.earInset - 1, -0.5), 0.7);

@@ -18,10 +18,10 @@ export const headFrontTapes = {
     guides: [['brimLeft', 'brimMiddle', 'brim']],
     shot: 'head',
   },
-  'ear-base': { way: { lay: 'ruler', from: 'earNear', to: 'earFar', side: -1 }, shot: 'crown', needs: 'ears' },
+  'ear-base': { way: { lay: 'ruler', from: 'earNear', to: 'earFar', side: -1 }, shot: 'ear', needs: 'ears' },
   'ear-girth': {
     way: { lay: 'round', of: 'ear', at: 'earThick', toward: 'earThickToward' },
-    shot: 'crown',
+    shot: 'ear',
     needs: 'ears',
   },
   'ear-inset': {
@@ -29,7 +29,7 @@ export const headFrontTapes = {
     shot: 'crown',
     needs: 'ears',
   },
-} as const satisfies { readonly [M in MeasureId]?: TapeRow<FrontPlace, 'head' | 'crown'> };
+} as const satisfies { readonly [M in MeasureId]?: TapeRow<FrontPlace, 'head' | 'crown' | 'ear'> };
 
 /** Every measure of a head that is taken from the side. */
 export const headSideTapes = {

@@ -1,5 +1,5 @@
 import { mirror, type Point, point } from '../../../body/point';
-import { earParts, earPlaces } from '../head/ears';
+import { earParts, earPlaces, earShot } from '../head/ears';
 import { faceParts, tuft } from '../head/front';
 import { headPlaces } from '../head/places';
 import { neckwear } from '../neckwear';
@@ -50,6 +50,7 @@ export function roundFacing(form: RoundForm, seenFrom: 'front' | 'back') {
     shots: {
       head: [...body.filter(({ y }) => y < 0), point(-bodyHalf, 6), point(bodyHalf, 6)],
       crown: [...body.filter(({ y }) => y < -0.2 * form.top), ...(ears[0]?.points ?? [])],
+      ear: earShot(form.crown),
       ruler: [...body, places.rulerEnd, places.rulerTable, point(-bodyHalf, ground)],
       skirt: [...body, places.skirtSide, places.skirtSideLeft, point(0, ground)],
     },

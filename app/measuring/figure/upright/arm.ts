@@ -12,6 +12,9 @@ export type Held = Traits['arms'] | 'close';
 const BELOW = { down: 0.62, out: 0.06, forward: 0.5, up: -0.72, close: 1.2 } as const;
 const SHORTENED = { down: 1, out: 1, forward: 0.6, up: 1, close: 1 } as const;
 
+/** Where a sleeve ends, as a share of the arm. */
+const CUFF_AT = 0.8;
+
 /** How much farther out arms held close are when more goes round them, radians for twice as much. */
 const SPREAD = 0.5;
 
@@ -49,7 +52,8 @@ function placesOf(axis: readonly Point[], outline: readonly Point[], trunk: read
   const armRoot = station(axis, 0.26);
   const upperArm = station(axis, 0.5);
   const paw = station(axis, 0.93);
-  const cuff = edges(outline, axis, 0.8);
+  const hem = station(axis, CUFF_AT);
+  const cuff = edges(outline, axis, CUFF_AT);
   const elbow = edges(outline, axis, 0.45);
   const near = edges(outline, axis, 0.2);
   const shoulderEnd = sorted[0] ?? near.outer;
@@ -61,6 +65,8 @@ function placesOf(axis: readonly Point[], outline: readonly Point[], trunk: read
     upperArmToward: upperArm.toward,
     paw: paw.at,
     pawToward: paw.toward,
+    cuff: hem.at,
+    cuffToward: hem.toward,
     cuffOuter: cuff.outer,
     cuffInner: cuff.inner,
     elbowOuter: elbow.outer,

@@ -1,4 +1,4 @@
-import type { FacingTapes } from './front-tapes';
+import { BAND_TOP, type FacingTapes } from './front-tapes';
 
 /** Every measure of an upright toy that is taken from behind. */
 export const uprightBackTapes: FacingTapes = {
@@ -27,6 +27,11 @@ export const uprightBackTapes: FacingTapes = {
       ['neckEndLeft', 'neckDrop', 'neckEnd'],
     ],
     shot: 'head',
+  },
+  'strap-length': {
+    way: { lay: 'over', through: ['strapBack', 'shoulderMiddle'], behind: ['shoulderMiddle', 'strapFront'] },
+    guides: BAND_TOP,
+    shot: 'band',
   },
   'cape-length': {
     way: { lay: 'over', through: ['neckFront', 'capeMiddle', 'capeHem'] },

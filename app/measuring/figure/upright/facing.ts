@@ -1,5 +1,5 @@
 import { mirror, type Point, point } from '../../../body/point';
-import { earParts, earPlaces } from '../head/ears';
+import { earParts, earPlaces, earShot } from '../head/ears';
 import { headParts } from '../head/front';
 import { headOutline, headPlaces, onHead } from '../head/places';
 import { groundUnder } from '../shade';
@@ -26,7 +26,7 @@ export function uprightFacing(form: UprightForm, seenFrom: 'front' | 'back', hel
     ...tail.places,
     ...headPlaces(form.head),
     ...earPlaces(form.head),
-    ...trunkPlaces(form, seenFrom, arm.places.shoulderEnd, legs.ground),
+    ...trunkPlaces(form, seenFrom, arm.places, legs.ground),
     ...rulerBeside(form, [...arm.outline, ...legs.outline], legs.ground),
   };
   const trunkTop = [onHead(form.head, -0.4, 0.6), onHead(form.head, 0.4, 0.6)];
@@ -34,6 +34,7 @@ export function uprightFacing(form: UprightForm, seenFrom: 'front' | 'back', hel
     parts: [
       groundUnder(0, legs.ground - 1, 1.35 * form.hipHalf),
       ...earParts(form.head, seenFrom),
+      ...(seenFrom === 'front' ? tail.parts.map((part) => ({ ...part, points: otherSide(part.points) })) : []),
       ...arms.under,
       ...legs.under,
       ...trunkParts(form),
@@ -53,12 +54,28 @@ export function uprightFacing(form: UprightForm, seenFrom: 'front' | 'back', hel
         point(form.head.half + 14, form.head.chin.y),
       ],
       crown: [...head, ...(earParts(form.head, seenFrom)[0]?.points ?? [])],
+      ear: earShot(form.head),
       shoulder: [point(0, form.head.chin.y - 12), point(form.chestHalf + 20, form.chestHeight + 10)],
       arm: [point(0, form.head.chin.y - 12), point(0, form.tummyHeight), ...arm.outline],
       band: [
         point(0, form.head.chin.y - 12),
         point(form.tummyHalf + 8, form.tummyHeight),
         point(-form.tummyHalf - 8, 0),
+      ],
+      chest: [
+        point(0, form.head.chin.y - 12),
+        point(form.chestHalf + 30, form.chestHeight + 18),
+        point(-form.chestHalf - 30, 0),
+      ],
+      tummy: [
+        point(form.tummyHalf + 6, form.chestHeight),
+        point(-form.tummyHalf - 6, form.tummyHeight),
+        point(0, form.trunkHeight + 4),
+      ],
+      lower: [
+        point(form.hipHalf + 14, Math.min(form.waistHeight - 6, form.hemHeight - 20)),
+        point(-form.hipHalf - 14, form.tummyHeight),
+        point(0, legs.ground),
       ],
       trunk: [...trunk, ...trunkTop, point(0, Math.min(legs.ground, form.trunkHeight + 18))],
       legs: [...trunk.filter(({ y }) => y > 0.45 * form.trunkHeight), ...legs.outline, ...legs.outline.map(mirror)],

@@ -36,6 +36,7 @@ function trunkSizes(traits: Traits, by: By) {
     tummyHalf: 57 * by('body-girth', 'front-width', 'back-width'),
     tummyHalfDepth: 48 * by('body-girth', 'front-width', 'back-width'),
     hipHalf: 52 * by('hip-girth', 'hem-girth'),
+    hipHalfDepth: 48 * by('hip-girth', 'hem-girth'),
     trunkHeight: height,
     chestHeight: 0.4 * height,
     waistHeight: (0.4 + 0.13 * by('underarm-to-waist')) * height,

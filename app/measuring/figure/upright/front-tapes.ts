@@ -14,7 +14,8 @@ const NECKLINE = [
   ['neckEndLeft', 'neckDrop', 'neckEnd'],
 ] as const;
 const HEM = [{ of: 'trunk', at: 'hem', toward: 'base' }] as const;
-const BAND_TOP = [{ of: 'trunk', at: 'bandTop', toward: 'base' }] as const;
+const CUFF = [{ of: 'arm', at: 'cuff', toward: 'cuffToward' }] as const;
+export const BAND_TOP = [{ of: 'trunk', at: 'bandTop', toward: 'base' }] as const;
 
 const trunk = {
   height: {
@@ -26,12 +27,12 @@ const trunk = {
     shot: 'whole',
   },
   'neck-girth': { way: { lay: 'round', of: 'trunk', at: 'neckCrease', toward: 'base' }, shot: 'head' },
-  'chest-girth': { way: { lay: 'round', of: 'trunk', at: 'chest', toward: 'base' }, shot: 'trunk' },
+  'chest-girth': { way: { lay: 'round', of: 'trunk', at: 'chest', toward: 'base' }, shot: 'chest' },
   'body-girth': { way: { lay: 'round', of: 'trunk', at: 'tummy', toward: 'base' }, shot: 'trunk' },
-  'front-width': { way: { lay: 'across', of: 'trunk', at: 'tummy', toward: 'base' }, shot: 'trunk' },
-  'hem-girth': { way: { lay: 'round', of: 'trunk', at: 'hem', toward: 'base' }, shot: 'trunk' },
+  'front-width': { way: { lay: 'across', of: 'trunk', at: 'tummy', toward: 'base' }, shot: 'tummy' },
+  'hem-girth': { way: { lay: 'round', of: 'trunk', at: 'hem', toward: 'base' }, shot: 'lower', only: 'stands' },
   'waist-girth': { way: { lay: 'round', of: 'trunk', at: 'waist', toward: 'base' }, shot: 'trunk' },
-  'hip-girth': { way: { lay: 'round', of: 'trunk', at: 'hip', toward: 'base' }, shot: 'trunk' },
+  'hip-girth': { way: { lay: 'round', of: 'trunk', at: 'hip', toward: 'base' }, shot: 'lower', only: 'stands' },
   'over-arms-girth': {
     way: { lay: 'round', of: 'arms-and-trunk', at: 'chest', toward: 'base' },
     shot: 'trunk',
@@ -57,9 +58,17 @@ const limbs = {
   'side-inset': {
     way: { lay: 'ruler', from: 'plumbTop', to: 'shoulderEnd', side: 1 },
     guides: [['plumbFoot', 'plumbTop']],
+    named: { word: 'side-line', at: 'plumbMiddle' },
     shot: 'shoulder',
   },
-  'armhole-depth': { way: { lay: 'ruler', from: 'shoulderEnd', to: 'underarm', side: -1 }, shot: 'shoulder' },
+  'armhole-depth': {
+    way: { lay: 'ruler', from: 'armholeTop', to: 'armholeFoot', side: 1 },
+    guides: [
+      ['shoulderEnd', 'armholeTop'],
+      ['underarm', 'armholeFoot'],
+    ],
+    shot: 'shoulder',
+  },
   'arm-root-girth': { way: { lay: 'round', of: 'arm', at: 'armRoot', toward: 'armRootToward' }, shot: 'arm' },
   'upper-arm-girth': { way: { lay: 'round', of: 'arm', at: 'upperArm', toward: 'upperArmToward' }, shot: 'arm' },
   'paw-girth': { way: { lay: 'round', of: 'arm', at: 'paw', toward: 'pawToward' }, shot: 'arm' },
@@ -73,14 +82,17 @@ const wishes = {
     shot: 'trunk',
   },
   'front-neck-drop': { way: { lay: 'over', through: ['neck', 'neckDrop'] }, guides: NECKLINE, shot: 'head' },
-  'arm-length': { way: { lay: 'over', through: ['shoulderEnd', 'elbowOuter', 'cuffOuter'] }, shot: 'arm' },
-  'underarm-length': { way: { lay: 'over', through: ['underarm', 'elbowInner', 'cuffInner'] }, shot: 'arm' },
-  'bodice-height': { way: { lay: 'over', through: ['waistFront', 'bandFront'] }, guides: BAND_TOP, shot: 'band' },
-  'strap-length': {
-    way: { lay: 'over', through: ['strapFront', 'shoulderMiddle'], behind: ['shoulderMiddle', 'strapBack'] },
-    guides: BAND_TOP,
-    shot: 'band',
+  'arm-length': {
+    way: { lay: 'over', through: ['shoulderEnd', 'elbowOuter', 'cuffOuter'] },
+    guides: CUFF,
+    shot: 'arm',
   },
+  'underarm-length': {
+    way: { lay: 'over', through: ['underarm', 'elbowInner', 'cuffInner'] },
+    guides: CUFF,
+    shot: 'arm',
+  },
+  'bodice-height': { way: { lay: 'over', through: ['waistFront', 'bandFront'] }, guides: BAND_TOP, shot: 'band' },
   'waist-to-hem': {
     way: { lay: 'over', through: ['waistAside', 'skirtHem'] },
     guides: [

@@ -17,7 +17,25 @@ export const uprightSideTapes: { readonly [M in MeasureId]?: Row } = {
     pose: 'lifted',
     needs: 'seat',
   },
-  'foot-girth': { way: { lay: 'round', of: 'foot-loop', at: 'footMiddle', toward: 'footToward' }, shot: 'leg' },
+  'foot-girth': {
+    way: { lay: 'round', of: 'foot-loop', at: 'footMiddle', toward: 'footToward' },
+    shot: 'leg',
+    pose: 'lifted',
+  },
+  'hem-girth': {
+    way: { lay: 'round', of: 'trunk', at: 'lapHem', toward: 'lapHemToward' },
+    shot: 'lap',
+    pose: 'lifted',
+    only: 'sits',
+    text: 'hem-girth-seated',
+  },
+  'hip-girth': {
+    way: { lay: 'round', of: 'trunk', at: 'lapHip', toward: 'lapHipToward' },
+    shot: 'lap',
+    pose: 'lifted',
+    only: 'sits',
+    text: 'hip-girth-seated',
+  },
   'side-length': {
     way: { lay: 'over', through: ['underarm', 'sideMiddle', 'sideHem'] },
     guides: [{ of: 'trunk', at: 'hem', toward: 'base' }],

@@ -14,6 +14,9 @@ export type SideHeld = Held | 'lifted';
 const BELOW = { down: 1.25, out: 1.2, forward: 0.28, up: -1.05, close: 1.4, lifted: -0.42 } as const;
 const SHORTENED = { down: 0.92, out: 0.5, forward: 0.95, up: 0.95, close: 0.95, lifted: 0.92 } as const;
 
+/** A tape round the lap reaches this far beyond the toy, in toy units. */
+const LAP_ROOM = 8;
+
 /** An upright toy from its left side, its face to the viewer's right. */
 export function uprightSide(form: UprightForm, held: SideHeld = form.traits.arms) {
   const trunk = sideTrunk(form);
@@ -24,6 +27,7 @@ export function uprightSide(form: UprightForm, held: SideHeld = form.traits.arms
   const places = {
     ...sideHeadPlaces(form.head),
     ...trunkPlaces(form, leg.ground),
+    ...lapPlaces(form),
     ...leg.places,
   };
   const crease = point(0, form.traits.neck === 'clear' ? -1 : 3);
@@ -46,6 +50,13 @@ export function uprightSide(form: UprightForm, held: SideHeld = form.traits.arms
       head: [...head, onSide(form.head, 1.25, 0.3), point(0, 18), ...(sideEar(form.head)[0]?.points ?? [])],
       trunk: [...trunk, point(0, form.head.chin.y - 30), ...arm],
       seat: [...trunk, places.tableBehind, places.tableBefore, onSide(form.head, 0, 0.3)],
+      lap: [
+        ...trunk.filter(({ y }) => y > 0.4 * form.trunkHeight),
+        ...leg.outline,
+        moved(places.lapBack, point(-1, 1), LAP_ROOM),
+        moved(places.lapFront, point(1, -1), LAP_ROOM),
+        moved(places.lapHem, point(0, -1), 3 * LAP_ROOM),
+      ],
       leg: [...leg.outline, point(0, form.tummyHeight), ...footLoop(leg.places).points],
     },
     marks: [
@@ -77,18 +88,37 @@ function trunkPlaces(form: UprightForm, ground: number) {
   };
 }
 
+/** Seated, a tape round hem or seat lies low behind and above the legs in front. */
+function lapPlaces({ hipHalfDepth: deep, trunkHeight, hemHeight, hipHeight, legHalf }: UprightForm) {
+  const lap = trunkHeight - 20 - 1.15 * legHalf;
+  const ring = (behind: number) => {
+    const [back, front] = [point(-0.86 * deep, behind), point(deep, Math.min(behind, lap))];
+    const at = lerp(back, front, 0.5);
+    return { at, toward: add(at, right(toward(back, front))), back, front };
+  };
+  const [hem, hip] = [ring(hemHeight - 4), ring(hipHeight + 2)];
+  return {
+    lapHem: hem.at,
+    lapHemToward: hem.toward,
+    lapHip: hip.at,
+    lapHipToward: hip.toward,
+    lapBack: hip.back,
+    lapFront: hem.front,
+  };
+}
+
 function sideTrunk(form: UprightForm): Point[] {
-  const { trunkHeight: height, tummyHalfDepth: deep, chestHalfDepth: chest } = form;
+  const { trunkHeight: height, tummyHalfDepth: deep, hipHalfDepth: seat, chestHalfDepth: chest } = form;
   const neck = 0.86 * form.neckHalf;
   return [
     point(neck, -14),
     point(neck + 1, 0),
     point(0.86 * chest, 0.28 * height),
     point(1.06 * deep, form.tummyHeight),
-    point(0.86 * deep, 0.9 * height),
-    point(0.3 * deep, height),
-    point(-0.5 * deep, 0.99 * height),
-    point(-0.86 * deep, 0.86 * height),
+    point(0.86 * seat, 0.9 * height),
+    point(0.3 * seat, height),
+    point(-0.5 * seat, 0.99 * height),
+    point(-0.86 * seat, 0.86 * height),
     point(-0.86 * deep, 0.6 * height),
     point(-0.84 * chest, 0.28 * height),
     point(-neck - 2, 0),

@@ -6,7 +6,8 @@ import type { UprightForm } from './form';
 /** The tail from behind: it sticks out over the seat and curls aside. */
 export function tailOf(form: UprightForm) {
   const root = point(0, form.tailHeight);
-  return tailAlong([root, point(0.62 * form.hipHalf, root.y + 6), point(1.2 * form.hipHalf, root.y - 16)], form);
+  const { hipHalf } = form;
+  return tailAlong([root, point(0.78 * hipHalf, root.y + 8), point(1.42 * hipHalf, root.y - 20)], form);
 }
 
 /** The tail from the side, behind the seat. */
@@ -17,7 +18,7 @@ export function sideTailOf(form: UprightForm) {
 
 function tailAlong(axis: readonly Point[], form: UprightForm) {
   const { tailHalf, tailThick } = form;
-  const part: Part = closed('tail', 'fur-deep', limb(axis, [tailHalf, tailThick, 0.42 * tailThick]));
+  const part: Part = closed('tail', 'fur', limb(axis, [tailHalf, tailThick, 0.3 * tailThick]));
   const [base, thick] = [station(axis, 0.12), station(axis, 0.52)];
   const places = {
     tailTop: point((axis[0] ?? point(0, 0)).x, (axis[0] ?? point(0, 0)).y - tailHalf),

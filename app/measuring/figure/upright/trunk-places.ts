@@ -6,12 +6,18 @@ import type { UprightForm } from './form';
 import { trunkOutline } from './trunk';
 
 /** Where tapes lie on the trunk, from the front or the back; one-sided places on the viewer's right. */
-export function trunkPlaces(form: UprightForm, seenFrom: 'front' | 'back', shoulderEnd: Point, ground: number) {
+export function trunkPlaces(
+  form: UprightForm,
+  seenFrom: 'front' | 'back',
+  { shoulderEnd, underarm }: { readonly shoulderEnd: Point; readonly underarm: Point },
+  ground: number,
+) {
   const { neckHalf } = form;
   const inShoulder = point((neckHalf + shoulderEnd.x) / 2, form.chestHeight);
   const [shoulderMiddle] = across(smoothPoints(trunkOutline(form), true), inShoulder, point(0, 1));
   const strapEnd = Math.max(form.bandTop, form.shoulderHeight + 10);
   const plumb = shoulderEnd.x + Math.max(form.tummyHalf - shoulderEnd.x, 4) * form.sideInset;
+  const armhole = Math.min(shoulderEnd.x, underarm.x) - 6;
   const skirtHem = skirtHemHeight(form, ground);
   const skirtSide = point(form.hipHalf + 0.3 * (skirtHem - form.waistHeight), skirtHem - 6);
   const capeSide = point(1.5 * form.tummyHalf, form.capeLength - 8);
@@ -43,10 +49,13 @@ export function trunkPlaces(form: UprightForm, seenFrom: 'front' | 'back', shoul
     loopBack: point(0.78 * form.tummyHalf, 0.72 * form.trunkHeight),
     seatBack: point(0.24 * form.hipHalf, 0.8 * form.trunkHeight),
     waistBack: point(0.3 * form.waistHalf, form.waistHeight - 6),
-    strapFront: point(Math.min(0.5 * form.chestHalf, 0.62 * form.shoulderHalf), strapEnd + 0.12 * form.chestHalf),
+    strapFront: point(Math.min(0.34 * form.chestHalf, 0.42 * form.shoulderHalf), strapEnd + 0.12 * form.chestHalf),
     strapBack: point(Math.min(0.74 * form.chestHalf, 0.86 * form.shoulderHalf), strapEnd + form.strapBack),
+    armholeTop: point(armhole, shoulderEnd.y),
+    armholeFoot: point(armhole, Math.max(underarm.y, shoulderEnd.y + 8)),
     plumbTop: point(plumb, shoulderEnd.y),
     plumbFoot: point(plumb, form.tummyHeight),
+    plumbMiddle: point(plumb, (shoulderEnd.y + form.chestHeight) / 2),
     skirtHem: point(0.72 * skirtSide.x, skirtHem - 2),
     skirtMiddle: point(0, skirtHem),
     skirtSide,

@@ -17,7 +17,7 @@ export function TraitPicks({ toy, trait }: { readonly toy: Toy; readonly trait: 
       picks={traitValues[trait].map((value) => ({
         value: String(value),
         words: say(`trait.${trait}.${value}`),
-        picture: <TraitPicture kind={toy.kind} trait={trait} value={value} />,
+        picture: <TraitPicture kind={toy.kind} trait={trait} value={value} looks={toy.traits} />,
       }))}
     />
   );

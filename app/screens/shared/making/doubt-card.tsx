@@ -1,6 +1,7 @@
 import type { Flag } from '../../../body';
 import { Icon, useWords } from '../../../parts';
 import { keepFlag } from '../../../storage';
+import { DoubtPair } from '../doubt/doubt-pair';
 import { to } from '../route';
 import { useAttempt } from '../trouble/attempt';
 import { flagWords } from './flag-words';
@@ -22,6 +23,7 @@ export function DoubtCard({ making, flag, then = 'review' }: DoubtCardProps) {
         <Icon name="warn" />
         {say(`screen.flag.${flag.severity}`)}
       </h2>
+      <DoubtPair making={making} flag={flag} />
       <p>{flagWords(words, flag, body)}</p>
       <div class="slip-acts">
         {remedy && (

@@ -5,8 +5,17 @@ import { type Speech, sayFirst, shownLength } from '../../../parts';
  * A flag as a sentence: its numbers, and the names of its measures as `first`, `second`, `third`. What the maker typed is
  * quoted in the unit she typed it in, and what is worked out beside it in that of the number most doubted.
  */
-export function flagWords({ say, hand }: Speech, flag: Flag, { sizes }: Pick<Body, 'sizes'>): string {
-  const { code, measures, about = measures, values } = flag;
+export function flagWords(words: Speech, flag: Flag, body: Pick<Body, 'sizes'>): string {
+  return said(words, flag, body, [`flag.${flag.code}`, 'flag.other']);
+}
+
+/** The same where the number stands above, in a picture of the toy as it would be: what remains to be said. */
+export function doubtWords(words: Speech, flag: Flag, body: Pick<Body, 'sizes'>): string {
+  return said(words, flag, body, [`doubt.${flag.code}`, `flag.${flag.code}`, 'flag.other']);
+}
+
+function said({ say, hand }: Speech, flag: Flag, { sizes }: Pick<Body, 'sizes'>, codes: readonly string[]): string {
+  const { measures, about = measures, values } = flag;
   const [first = '', second = '', third = ''] = about.map((id) => say(`measure.${id}.name`));
   const typed = measures.flatMap((id) => (sizes[id]?.from === 'tape' ? (sizes[id]?.value ?? []) : []));
   const quoted = Object.entries(values).map(([name, value]) => {
@@ -14,11 +23,12 @@ export function flagWords({ say, hand }: Speech, flag: Flag, { sizes }: Pick<Bod
     return [name, own === undefined ? value : shownLength(own, inTypedUnit(own, hand))] as const;
   });
   const { unit } = inTypedUnit(typed[0], hand);
-  return sayFirst(say, [`flag.${code}`, 'flag.other'], { ...Object.fromEntries(quoted), unit, first, second, third });
+  return sayFirst(say, codes, { ...Object.fromEntries(quoted), unit, first, second, third });
 }
 
 /** Numbers that are the same to anyone with a tape. */
 const SAME_MM = 1e-3;
 
-const inTypedUnit = (value: Mm | undefined, hand: Hand): Hand =>
+/** The unit a reading was typed in, for quoting it. */
+export const inTypedUnit = (value: Mm | undefined, hand: Hand): Hand =>
   value === undefined ? hand : { ...hand, unit: typedUnit(value, hand.unit) };

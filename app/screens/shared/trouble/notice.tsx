@@ -18,6 +18,9 @@ export type Notice = {
   readonly act?: { readonly words: string; readonly run: () => void };
 };
 
+/** Where she has the tape in hand, or fields under her thumb. */
+const MEASURING = ['marks', 'measure', 'wishes', 'typed'];
+
 /** A notice is put up on the way to another screen, and stays for that one. */
 const SCREENS_SHOWN = 2;
 
@@ -30,7 +33,7 @@ export function NoticeBoard({ children }: { readonly children: ComponentChildren
   const [notice, setNotice] = useState<Notice | null>(null);
   const [staying, setStaying] = useState<readonly Notice[]>([]);
   const seenOn = useRef(0);
-  const measuring = useRoute().parts[3] === 'measure';
+  const measuring = MEASURING.includes(useRoute().parts[3] ?? '');
   const told = [...staying, ...(notice ? [notice] : [])].filter(({ kind }) => kind === 'trouble' || !measuring);
   const place = useRoomFor();
   const show = useCallback((next: Notice | null) => {

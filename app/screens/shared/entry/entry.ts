@@ -1,10 +1,10 @@
 import { useCallback, useEffect, useRef, useState } from 'preact/hooks';
-import { type Hand, type LengthFault, type MeasureId, type Mm, parseLength } from '../../body';
-import { settle } from '../../measuring';
-import { fieldText } from '../../parts';
-import { type Reading, type StoreError, saveReading, type Typed } from '../../storage';
-import { forgetTyped, noteTyped, typedFor } from '../../storage/typed';
-import { noteHappening } from '../shared/trouble/happened';
+import { type Hand, type LengthFault, type MeasureId, type Mm, parseLength } from '../../../body';
+import { settle } from '../../../measuring';
+import { fieldText } from '../../../parts';
+import { type Reading, type StoreError, saveReading, type Typed } from '../../../storage';
+import { forgetTyped, noteTyped, typedFor } from '../../../storage/typed';
+import { noteHappening } from '../trouble/happened';
 import { useLeaving, usePause } from './moments';
 
 /** What the line under the field says. */

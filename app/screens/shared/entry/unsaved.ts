@@ -1,6 +1,6 @@
-import { formatLength, type Hand, type MeasureId, type Say } from '../../body';
-import type { Making } from '../shared/making/making';
-import { saveFile } from '../shared/save-file';
+import { formatLength, type Hand, type MeasureId, type Say } from '../../../body';
+import type { Making } from '../making/making';
+import { saveFile } from '../save-file';
 
 /** Hands the maker a plain text of what could not be kept, with every reading that is on the screen's mind. */
 export function saveUnsaved(

@@ -1,0 +1,155 @@
+import type { Mm, Say, Unit } from '../../body';
+import { ENGINE } from '../engine';
+import { line, type Path, type Point, point, polyline } from '../geometry';
+import type { Box } from '../packing';
+import { papers } from '../sheets/papers';
+import { clippedInk } from './clip';
+import { type DrawnFigure, figureInk, type InkLooks } from './figure-ink';
+import { type Paragraph, type Setting, setIn, wordsOf } from './flow';
+import { type Ink, stroke, type TextWidth } from './ink';
+import { blankPdf, type PdfOptions } from './pdf';
+import { pdfBrush } from './pdf-brush';
+
+/** A sheet to write numbers on away from the phone: what is measured for a garment of a toy, in the order of the steps. */
+export type NumbersSheet = {
+  readonly toy: string;
+  readonly garment: string;
+  /** Things to put on the toy first, by the codes of their words. */
+  readonly marks: readonly string[];
+  readonly rows: readonly {
+    readonly measure: string;
+    /** The side of the toy that faces her, where it changes. */
+    readonly turn: string | null;
+    readonly picture: DrawnFigure;
+  }[];
+};
+
+const MARGIN_MM = 14;
+const GUTTER_MM = 6;
+const BETWEEN_MM = 5;
+const COLUMNS = 2;
+const TEXT_PT = 9;
+const PICTURE = { width: 46, height: 25.6 } as const;
+/** Room for a number by hand, and its line. */
+const WRITING = { height: 10, width: 26 } as const;
+
+const LOOKS: InkLooks = {
+  fur: { grey: 1, pen: 'rule' },
+  'fur-deep': { grey: 1, pen: 'rule' },
+  'fur-pale': { grey: 1, pen: 'rule' },
+  edge: { pen: 'rule' },
+  ink: { grey: 0, pen: 'rule' },
+  thread: { pen: 'rule' },
+  patch: { grey: 1, pen: 'rule' },
+  'side-line': { pen: 'inner' },
+  tape: { grey: 0.78, pen: 'rule' },
+  'tape-ticks': { pen: 'rule' },
+  'tape-hidden': { pen: 'seam' },
+  ruler: { grey: 0.92, pen: 'rule' },
+  pencil: { pen: 'stitch' },
+  guide: { pen: 'trim' },
+  mark: { grey: 0, pen: 'rule' },
+};
+
+/** The sheet as PDF: a picture, what to do, and a line to write on for each number, in the maker's unit. */
+export function toNumbersPdf(
+  sheet: NumbersSheet,
+  { say, units, glyphs, date }: PdfOptions & { readonly date: string },
+) {
+  const { width, height } = papers[units === 'in' ? 'letter' : 'a4'];
+  const title = say('sheet.title', {
+    whose: say('screen.making.whose', { name: sheet.toy, garment: say(`garment.${sheet.garment}.name`) }),
+  });
+  const pdf = blankPdf(
+    [width, height],
+    { engine: ENGINE, order: { date } },
+    { id: JSON.stringify(['numbers', units, sheet]), title },
+  );
+  const brush = pdfBrush(pdf, 1, glyphs);
+  const column = (width - 2 * MARGIN_MM - GUTTER_MM * (COLUMNS - 1)) / COLUMNS;
+  const wide = { x: MARGIN_MM, width: width - 2 * MARGIN_MM };
+  const put = (inks: readonly Ink[]) => inks.forEach(brush.draw);
+  let y = MARGIN_MM;
+
+  const head = setIn(headOf(sheet, title, say), TEXT_PT, wide.width, brush.widthOf);
+  put(wordsOf(head, { ...wide, y, height: head.height }, 'words'));
+  y += head.height + BETWEEN_MM;
+
+  for (const { cells, turn } of bandsOf(sheet)) {
+    const turned = turn
+      ? setIn([{ text: say(`screen.step.turn.${turn}`), bold: true }], TEXT_PT, wide.width, brush.widthOf)
+      : null;
+    const set = cells.map((cell) => ({ ...cell, words: wordsIn(cell, column, say, brush.widthOf) }));
+    const high = Math.max(PICTURE.height, ...set.map(({ words }) => words.height + WRITING.height));
+    const above = turned ? turned.height + BETWEEN_MM / 2 : 0;
+    if (y + above + high > height - MARGIN_MM) {
+      pdf.addPage([width, height]);
+      y = MARGIN_MM;
+    }
+    if (turned) put(wordsOf(turned, { ...wide, y, height: turned.height }, 'words'));
+    y += above;
+    set.forEach(({ words, row }, index) => {
+      const box = { x: MARGIN_MM + index * (column + GUTTER_MM), y, width: column, height: high };
+      put(cellInk(row.picture, words, box, { units, widthOf: brush.widthOf }));
+    });
+    y += high + BETWEEN_MM;
+  }
+  return new Uint8Array(pdf.output('arraybuffer'));
+}
+
+type Row = NumbersSheet['rows'][number];
+type Cell = { readonly row: Row; readonly at: number };
+
+function headOf({ marks }: NumbersSheet, title: string, say: Say): readonly Paragraph[] {
+  const first = marks.map((mark) => say(`screen.marks.${mark}`));
+  return [
+    { text: title, bold: true, large: 1.8 },
+    { text: say('sheet.how'), before: 1 },
+    ...(first.length > 0 ? [{ text: [...first, say('screen.marks.care')].join(' '), before: 1 }] : []),
+  ];
+}
+
+/** Rows side by side; where the toy is turned a new band begins. */
+function bandsOf({ rows }: NumbersSheet): { readonly cells: readonly Cell[]; readonly turn: string | null }[] {
+  const bands: { cells: Cell[]; turn: string | null }[] = [];
+  rows.forEach((row, index) => {
+    const last = bands.at(-1);
+    if (!last || row.turn || last.cells.length === COLUMNS)
+      bands.push({ cells: [{ row, at: index + 1 }], turn: row.turn });
+    else last.cells.push({ row, at: index + 1 });
+  });
+  return bands;
+}
+
+const wordsIn = ({ row, at }: Cell, column: Mm, say: Say, widthOf: TextWidth): Setting =>
+  setIn(
+    [
+      { text: `${at}. ${say(`measure.${row.measure}.name`)}`, bold: true, large: 1.15 },
+      { text: say(`measure.${row.measure}.how`), before: 0.4 },
+    ],
+    TEXT_PT,
+    column - PICTURE.width - BETWEEN_MM / 2,
+    widthOf,
+  );
+
+type Written = { readonly units: Unit; readonly widthOf: TextWidth };
+
+function cellInk(picture: DrawnFigure, words: Setting, box: Box, { units, widthOf }: Written): readonly Ink[] {
+  const beside = box.x + PICTURE.width + BETWEEN_MM / 2;
+  const foot = box.y + Math.max(words.height + WRITING.height, PICTURE.height) - 1;
+  const scale = Math.min(PICTURE.width / picture.frame.width, PICTURE.height / picture.frame.height);
+  const to = ({ x, y }: Point): Point => point(box.x + x * scale, box.y + y * scale);
+  const end = point(beside + WRITING.width, foot);
+  return [
+    ...clippedInk(figureInk(picture, LOOKS, to), { ...box, ...PICTURE }, widthOf),
+    stroke('marks', 'trim', edgeOf({ ...box, ...PICTURE })),
+    ...wordsOf(words, { ...box, x: beside, width: box.width - PICTURE.width }, 'words'),
+    stroke('marks', 'rule', [line(point(beside, foot), end)]),
+    { kind: 'words', layer: 'words', at: point(end.x + 1.5, foot), turn: 0, size: TEXT_PT, bold: false, text: units },
+  ];
+}
+
+function edgeOf({ x, y, width, height }: Box): Path {
+  const [right, bottom] = [x + width, y + height];
+  return polyline([point(x, y), point(right, y), point(right, bottom), point(x, bottom), point(x, y)]);
+}
