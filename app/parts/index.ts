@@ -18,3 +18,4 @@ export { TableScene } from './table-scene';
 export { TapeLine } from './tape-line';
 export { TapedFigure } from './taped-figure';
 export { UnitToggle } from './unit-toggle';
+export { WayPage } from './way-page';

@@ -2,10 +2,9 @@ import type { ComponentChildren } from 'preact';
 import { useEffect, useRef } from 'preact/hooks';
 import { Icon } from './icon';
 import { useWords } from './say';
-import { TapeLine } from './tape-line';
 import './page.css';
 
-type PageProps = {
+export type PageProps = {
   readonly title: string;
   /** The address of the screen this one was opened from. */
   readonly back?: string;
@@ -14,6 +13,8 @@ type PageProps = {
   readonly detail?: ComponentChildren;
   readonly end?: ComponentChildren;
   readonly progress?: { readonly done: number; readonly all: number };
+  /** What lies right under the header. */
+  readonly under?: ComponentChildren;
   /** What to do next, always within reach of the thumb. */
   readonly acts?: ComponentChildren;
   readonly wide?: boolean;
@@ -26,7 +27,7 @@ export function Page(props: PageProps) {
   return (
     <div class={props.wide ? 'page wide' : 'page'}>
       <Header {...props} />
-      {props.progress && <TapeLine {...props.progress} />}
+      {props.under}
       <main class="page-main">
         <h1 tabIndex={-1} ref={heading}>
           {props.title}

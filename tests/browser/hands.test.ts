@@ -59,6 +59,10 @@ describe('a doubt', () => {
       .waitFor();
     const ways = await slip().locator('.doubt-acts > *').allTextContents();
     expect(ways.length).toBeLessThanOrEqual(3);
+    expect(await slip().getByRole('figure').allTextContents()).toEqual([
+      expect.stringContaining('as typed'),
+      expect.stringMatching(/usual|goes with the rest/),
+    ]);
     expect(ways[0]).toBe('Measure again');
   });
 
@@ -91,6 +95,18 @@ describe('a doubt', () => {
     }
     expect(seen.length).toBeGreaterThan(1);
   });
+});
+
+test('numbers typed in from a sheet are kept one after the other, and the list of steps has them', async () => {
+  await her.atStep('height');
+  await her.maker.go('typed');
+  await her.page.getByRole('textbox', { name: /Height/ }).fill('16');
+  await her.page.keyboard.press('Enter');
+  await her.page.keyboard.type('17 1/2');
+  await her.page.keyboard.press('Enter');
+  await her.maker.go('steps', 'Save the sheet');
+  await her.page.getByRole('link', { name: /^Head girth 17½ in/ }).waitFor();
+  await her.page.getByRole('link', { name: /^Height 16 in/ }).waitFor();
 });
 
 test('two quick taps on Next do not run through a whole screen', async () => {

@@ -1,6 +1,6 @@
 import { useState } from 'preact/hooks';
 import { type MarkId, markPicture } from '../../measuring';
-import { FigurePicture, Page, useWords } from '../../parts';
+import { FigurePicture, useWords, WayPage } from '../../parts';
 import { type Making, marksOpen, measureOf } from '../shared/making/making';
 import { chosenAddress, makingWords } from '../shared/making/outfit';
 import { WithMaking } from '../shared/making/with-making';
@@ -25,7 +25,7 @@ function MarksPage({ making }: { readonly making: Making }) {
   const [now, setNow] = useState<MarkId | undefined>(marks[0]);
   usePlace(toy.id, garment.id, 'marks');
   return (
-    <Page
+    <WayPage
       title={say('screen.marks.title')}
       back={chosenAddress(making)}
       whose={<a href={to('toy', toy.id)}>{toy.name}</a>}
@@ -60,6 +60,6 @@ function MarksPage({ making }: { readonly making: Making }) {
         </ol>
         <p class="marks-care">{say('screen.marks.care')}</p>
       </div>
-    </Page>
+    </WayPage>
   );
 }

@@ -1,5 +1,5 @@
 import { type BodyKind, usualTraits } from '../../body';
-import { Page, Picks, Portrait, useWords } from '../../parts';
+import { Picks, Portrait, useWords, WayPage } from '../../parts';
 import { changeToy } from '../../storage';
 import { kindsDressed, kindsWithLittle, useGarments } from '../shared/making/garments-known';
 import { to } from '../shared/route';
@@ -24,7 +24,7 @@ export function KindScreen({ params, query }: ScreenProps) {
           return count === undefined ? note : `${note} ${say('screen.kind.few', { count })}`;
         };
         return (
-          <Page
+          <WayPage
             title={say('screen.kind.title')}
             back={to('toy', toy.id)}
             whose={toy.name}
@@ -49,7 +49,7 @@ export function KindScreen({ params, query }: ScreenProps) {
                 picture: <Portrait body={{ kind, traits: usualTraits, sizes: {} }} />,
               }))}
             />
-          </Page>
+          </WayPage>
         );
       }}
     </WithToy>

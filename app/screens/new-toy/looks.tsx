@@ -1,4 +1,4 @@
-import { Page, useWords } from '../../parts';
+import { useWords, WayPage } from '../../parts';
 import { TraitPicks } from '../shared/looks/trait-picks';
 import { traitsOf } from '../shared/looks/traits-of';
 import { to } from '../shared/route';
@@ -12,7 +12,7 @@ export function LooksScreen({ params, query }: ScreenProps) {
   return (
     <WithToy toyId={params.toy ?? ''}>
       {({ toy }) => (
-        <Page
+        <WayPage
           wide
           title={say('screen.looks.title', { name: toy.name })}
           back={editing ? to('toy', toy.id) : to('toy', toy.id, 'kind')}
@@ -30,7 +30,7 @@ export function LooksScreen({ params, query }: ScreenProps) {
               <TraitPicks key={trait} toy={toy} trait={trait} />
             ))}
           </div>
-        </Page>
+        </WayPage>
       )}
     </WithToy>
   );

@@ -1,5 +1,5 @@
 import { useEffect, useId, useState } from 'preact/hooks';
-import { Page, useWords } from '../../parts';
+import { useWords, WayPage } from '../../parts';
 import { freeName, listToys, saveToy, tidyName } from '../../storage';
 import { kindsDressed, loadGarments } from '../shared/making/garments-known';
 import { go, to } from '../shared/route';
@@ -27,7 +27,7 @@ export function NameScreen() {
     });
   };
   return (
-    <Page
+    <WayPage
       title={say('screen.name.title')}
       back={to()}
       whose={say('screen.new-toy')}
@@ -70,7 +70,7 @@ export function NameScreen() {
           {free !== tidyName(name) && say('screen.name.same', { name: tidyName(name), free })}
         </p>
       </form>
-    </Page>
+    </WayPage>
   );
 }
 

@@ -58,10 +58,10 @@ function ReviewPage({ making }: { readonly making: Making }) {
           all: taped.length,
         })}
       </p>
-      <Telling making={making} />
       {doubts.map((flag) => (
         <DoubtCard key={flag.code + flag.measures.join()} making={making} flag={flag} />
       ))}
+      <Telling making={making} />
       <ul class="measures">
         {steps.map(({ measure }) => (
           <li key={measure}>

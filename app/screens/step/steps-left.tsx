@@ -17,10 +17,10 @@ export function StepsLeft({ making, measure }: { readonly making: Making; readon
     <a
       class="steps-left"
       href={`${to('toy', making.toy.id, making.garment.id, 'steps')}?from=${measure}`}
-      aria-label={[...said, say('screen.steps.title')].join(', ')}
+      title={say('screen.steps.title')}
     >
       {said.map((words) => (
-        <span key={words}>{words}</span>
+        <span key={words}>{words} </span>
       ))}
     </a>
   );

@@ -45,7 +45,7 @@ function StepsPage({ making, from }: { readonly making: Making; readonly from: s
       <p class="soft">{left.count === 0 ? say('screen.garments.no-more') : say('screen.steps.left', left)}</p>
       <div class="columns">
         <div class="column">
-          {marksOpen(making).length > 0 && (
+          {left.count > 0 && marksOpen(making).length > 0 && (
             <a class="step-row" href={address('marks')}>
               <span class="step-row-tick" />
               {say('screen.place.marks')}

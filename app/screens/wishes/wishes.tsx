@@ -1,7 +1,7 @@
 import { useMemo, useState } from 'preact/hooks';
 import type { MeasureId } from '../../body';
 import { diagram } from '../../measuring';
-import { DiagramPicture, Page, useWords } from '../../parts';
+import { DiagramPicture, useWords, WayPage } from '../../parts';
 import { type Making, tapedOf, wishesOf } from '../shared/making/making';
 import { chosenAddress, makingWords } from '../shared/making/outfit';
 import { WishInputs } from '../shared/making/wish-inputs';
@@ -29,7 +29,7 @@ function WishesPage({ making }: { readonly making: Making }) {
   usePlace(toy.id, garment.id, 'wishes');
   const last = tapedOf(steps).at(-1)?.measure;
   return (
-    <Page
+    <WayPage
       title={say('screen.wishes.title')}
       back={last ? to('toy', toy.id, garment.id, 'measure', last) : chosenAddress(making)}
       whose={<a href={to('toy', toy.id)}>{toy.name}</a>}
@@ -48,6 +48,6 @@ function WishesPage({ making }: { readonly making: Making }) {
           <WishInputs making={making} onLook={setNow} />
         </div>
       </div>
-    </Page>
+    </WayPage>
   );
 }
