@@ -20,7 +20,7 @@ test.each(['bramble', 'sorrel'])(
     const needs = (['height', 'neck-girth', 'foot-girth', 'bib-length'] as const).map((measure) => ({ measure }));
     const { steps } = plan(asking(body, needs).asked, body);
     const say = await createSay('en');
-    const sheet = sheetOf({ toy: card.toy, garment: { order: { garment: 'bib' } }, body, steps });
+    const sheet = sheetOf({ toy: card.toy, garment: { order: { garment: 'bib' } }, also: [], body, steps });
     const { pages } = await readPdf(toNumbersPdf(sheet, { say, units: 'cm', date: '2026-11-26' }));
     const texts = pages.flatMap((page) => page.texts.map(({ text }) => text));
     const written = texts.join(' ').replace(/\s+/g, ' ');

@@ -13,7 +13,8 @@ import { pdfBrush } from './pdf-brush';
 /** A sheet to write numbers on away from the phone: what is measured for a garment of a toy, in the order of the steps. */
 export type NumbersSheet = {
   readonly toy: string;
-  readonly garment: string;
+  /** One, or all of an outfit. */
+  readonly garments: readonly string[];
   /** Things to put on the toy first, by the codes of their words. */
   readonly marks: readonly string[];
   readonly rows: readonly {
@@ -58,7 +59,7 @@ export function toNumbersPdf(
 ) {
   const { width, height } = papers[units === 'in' ? 'letter' : 'a4'];
   const title = say('sheet.title', {
-    whose: say('screen.making.whose', { name: sheet.toy, garment: say(`garment.${sheet.garment}.name`) }),
+    whose: say('screen.making.whose', { name: sheet.toy, garment: namesOf(sheet, say) }),
   });
   const pdf = blankPdf(
     [width, height],
@@ -96,6 +97,9 @@ export function toNumbersPdf(
   }
   return new Uint8Array(pdf.output('arraybuffer'));
 }
+
+const namesOf = ({ garments }: NumbersSheet, say: Say): string =>
+  garments.map((id) => say(`garment.${id}.name`)).reduce((one, two) => say('screen.making.and', { one, two }));
 
 type Row = NumbersSheet['rows'][number];
 type Cell = { readonly row: Row; readonly at: number };

@@ -2,17 +2,17 @@ import type { NumbersSheet } from '../../drafting/output';
 import { type Diagram, diagram, marksFor } from '../../measuring';
 import type { Making } from '../shared/making/making';
 
-type Listed = Pick<Making, 'body' | 'steps'> & {
+type Listed = Pick<Making, 'body' | 'steps' | 'also'> & {
   readonly toy: Pick<Making['toy'], 'name'>;
   readonly garment: Pick<Making['garment'], 'order'>;
 };
 
 /** What is asked for a garment as a sheet to write on: every number, whether taken already or not, in the order of the steps. */
-export function sheetOf({ toy, garment, body, steps }: Listed): NumbersSheet {
+export function sheetOf({ toy, garment, also, body, steps }: Listed): NumbersSheet {
   const { kind, traits, sizes } = body;
   return {
     toy: toy.name,
-    garment: garment.order.garment,
+    garments: [garment, ...also.map((each) => each.garment)].map(({ order }) => order.garment),
     marks: marksFor(
       kind,
       steps.map(({ measure }) => measure),

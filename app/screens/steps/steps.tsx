@@ -4,6 +4,7 @@ import { Icon, Page, shownLength, useWords } from '../../parts';
 import { printNumbers } from '../../work/bridge';
 import { afterTape, type Making, marksOpen, measureOf, tapedOf, wishesOf } from '../shared/making/making';
 import { stepsLeft } from '../shared/making/numbers-left';
+import { chosenAddress, makingWords } from '../shared/making/outfit';
 import { WithMaking } from '../shared/making/with-making';
 import { PdfAct } from '../shared/pdf-act';
 import { to } from '../shared/route';
@@ -13,7 +14,7 @@ import './steps.css';
 
 /** Every step of measuring, to jump about in: what is taken, what is left; and the way without the phone. */
 export function StepsScreen({ params, query }: ScreenProps) {
-  return <WithMaking params={params}>{(making) => <StepsPage making={making} from={query.get('from')} />}</WithMaking>;
+  return <WithMaking params={params} several>{(making) => <StepsPage making={making} from={query.get('from')} />}</WithMaking>;
 }
 
 const views: readonly View[] = ['front', 'side', 'back'];
@@ -26,12 +27,12 @@ function StepsPage({ making, from }: { readonly making: Making; readonly from: s
   const here = taped.find(({ measure }) => measure === from)?.measure;
   const left = stepsLeft(making);
   const [next = '', measure] = measureOf(making);
-  const name = say(`garment.${garment.order.garment}.name`);
+  const name = makingWords(say, making);
   return (
     <Page
       wide
       title={say('screen.steps.title')}
-      back={here ? address('measure', here) : address('choices')}
+      back={here ? address('measure', here) : chosenAddress(making)}
       whose={<a href={to('toy', toy.id)}>{toy.name}</a>}
       detail={name}
       acts={

@@ -1,17 +1,18 @@
 import { Page, UnitToggle, useWords } from '../../parts';
-import { setSetting } from '../../storage';
 import type { Making } from '../shared/making/making';
+import { makingWords } from '../shared/making/outfit';
 import { WithMaking } from '../shared/making/with-making';
 import { usePlace } from '../shared/places';
 import { to } from '../shared/route';
 import type { ScreenProps } from '../shared/screen-props';
+import { setUnit } from '../shared/set-unit';
 import { useAttempt } from '../shared/trouble/attempt';
 import { NumberRow } from './number-row';
 import './typed.css';
 
 /** Numbers from a sheet of paper, typed in one under the other, numbered as there. */
 export function TypedScreen({ params }: ScreenProps) {
-  return <WithMaking params={params}>{(making) => <TypedPage making={making} />}</WithMaking>;
+  return <WithMaking params={params} several>{(making) => <TypedPage making={making} />}</WithMaking>;
 }
 
 function TypedPage({ making }: { readonly making: Making }) {
@@ -24,7 +25,7 @@ function TypedPage({ making }: { readonly making: Making }) {
       title={say('screen.type-in.title')}
       back={to('toy', toy.id, garment.id, 'steps')}
       whose={<a href={to('toy', toy.id)}>{toy.name}</a>}
-      detail={say(`garment.${garment.order.garment}.name`)}
+      detail={makingWords(say, making)}
       acts={
         <a class="go" href={to('toy', toy.id, garment.id, 'review')}>
           {say('screen.wishes.next')}
@@ -33,7 +34,7 @@ function TypedPage({ making }: { readonly making: Making }) {
     >
       <div class="typed-head">
         <p class="soft small">{say('screen.type-in.what')}</p>
-        <UnitToggle onUnit={(unit) => void attempt(() => setSetting('unit', unit))} />
+        <UnitToggle onUnit={(unit) => void attempt(() => setUnit(toy, unit))} />
       </div>
       <ol class="typed-list">
         {steps.map((step, index) => (
