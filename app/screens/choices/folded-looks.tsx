@@ -19,7 +19,7 @@ export function FoldedLooks({ toy, row }: { readonly toy: Toy; readonly row: Hea
   );
   return (
     <Folded
-      picture={<TraitPicture kind={kind} trait={shown} value={traits[shown]} />}
+      picture={<TraitPicture kind={kind} trait={shown} value={traits[shown]} looks={traits} />}
       title={say('screen.theme.looks')}
       stands={stands.join(', ') || say('screen.theme.like-most')}
     >

@@ -14,7 +14,11 @@ import './steps.css';
 
 /** Every step of measuring, to jump about in: what is taken, what is left; and the way without the phone. */
 export function StepsScreen({ params, query }: ScreenProps) {
-  return <WithMaking params={params} several>{(making) => <StepsPage making={making} from={query.get('from')} />}</WithMaking>;
+  return (
+    <WithMaking params={params} several>
+      {(making) => <StepsPage making={making} from={query.get('from')} />}
+    </WithMaking>
+  );
 }
 
 const views: readonly View[] = ['front', 'side', 'back'];

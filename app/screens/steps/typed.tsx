@@ -12,7 +12,11 @@ import './typed.css';
 
 /** Numbers from a sheet of paper, typed in one under the other, numbered as there. */
 export function TypedScreen({ params }: ScreenProps) {
-  return <WithMaking params={params} several>{(making) => <TypedPage making={making} />}</WithMaking>;
+  return (
+    <WithMaking params={params} several>
+      {(making) => <TypedPage making={making} />}
+    </WithMaking>
+  );
 }
 
 function TypedPage({ making }: { readonly making: Making }) {
