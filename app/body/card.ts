@@ -1,3 +1,4 @@
+import type { OwnCloth } from './cloths';
 import type { BodyKind, TraitId, Traits } from './kinds';
 import type { MeasureId } from './measures';
 import type { SizeId } from './sizes';
@@ -11,6 +12,8 @@ export type Order = {
   readonly cloth?: string;
   /** The cloth of what is worn beneath it; nothing where left out. */
   readonly over?: string;
+  /** A cloth of her own, otherwise like `cloth`. */
+  readonly ownCloth?: OwnCloth;
   readonly allowances?: Readonly<Record<string, Mm>>;
   readonly paper?: string;
   readonly date?: string;

@@ -14,6 +14,17 @@ export type Cloth = {
   readonly easesIn: number;
 };
 
+/** A cloth of the maker's own: otherwise like the preset beside it, with her numbers. */
+export type OwnCloth = Pick<Cloth, 'stretch' | 'thickness'> & {
+  readonly name: string;
+};
+
+/** How far a maker's numbers may go: no cloth stretches or is more than that. */
+export const CLOTH_LIMITS = {
+  stretch: { min: 0, max: 1 },
+  thickness: { min: 0.05, max: 8 },
+} as const satisfies Readonly<Record<string, { readonly min: number; readonly max: number }>>;
+
 export const cloths: readonly Cloth[] = [
   {
     id: 'quilting-cotton',
@@ -128,3 +139,18 @@ export const GATHERS_UP_TO_MM = 1;
 
 /** Cloth over this thickness wants single hems and thin facings (common practice, no source). */
 export const THICK_FROM_MM = 2;
+
+/** Cloth from this thickness on eases next to nothing in (common practice, no source). */
+const FIRM_FROM_MM = 1.2;
+const FIRM_EASES_IN = 0.009;
+
+/** The cloth of an order, with her own numbers where she gave them; undefined where nobody knows it. */
+export function clothOf({ cloth = USUAL_CLOTH, ownCloth }: ClothOrdered): Cloth | undefined {
+  const like = cloths.find(({ id }) => id === cloth);
+  if (!like || !ownCloth) return like;
+  const { stretch, thickness } = ownCloth;
+  const easesIn = thickness >= FIRM_FROM_MM ? Math.min(like.easesIn, FIRM_EASES_IN) : like.easesIn;
+  return { ...like, stretch, thickness, easesIn };
+}
+
+type ClothOrdered = { readonly cloth?: string; readonly ownCloth?: OwnCloth };

@@ -7,7 +7,16 @@ export { BANK_CARD_MM } from './bank-card';
 export type { Body, Known, Knowns, Origin, Taught } from './body';
 export type { Card, Order } from './card';
 export { characters, cleanLine, cleanLines, NAME_CHARACTERS, NOTE_CHARACTERS } from './clean-text';
-export { type Cloth, cloths, GATHERS_UP_TO_MM, THICK_FROM_MM, USUAL_CLOTH } from './cloths';
+export {
+  CLOTH_LIMITS,
+  type Cloth,
+  clothOf,
+  cloths,
+  GATHERS_UP_TO_MM,
+  type OwnCloth,
+  THICK_FROM_MM,
+  USUAL_CLOTH,
+} from './cloths';
 export type { Flag, Severity } from './flag';
 export { judge } from './judge';
 export {

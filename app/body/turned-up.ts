@@ -1,5 +1,5 @@
 import type { Order } from './card';
-import { type Cloth, cloths, USUAL_CLOTH } from './cloths';
+import { type Cloth, clothOf } from './cloths';
 import type { ByScale, Scale } from './scale';
 import type { Mm } from './units';
 
@@ -13,9 +13,9 @@ export const hemOf = (cloth: Pick<Cloth, 'frays' | 'stretch'>, scale: Scale): Mm
   cloth.frays || cloth.stretch > 0 ? USUAL_HEM_MM[scale] : 0;
 
 /** What an order takes of every length at its hem, sleeves and legs included, mm. */
-export function turnedUp({ cloth, choices = {}, allowances = {} }: Partial<Order>, scale: Scale): Mm {
+export function turnedUp({ choices = {}, allowances = {}, ...ordered }: Partial<Order>, scale: Scale): Mm {
   if (choices.hem === 'raw') return 0;
   if (choices.hem === 'casing') return allowances.casing ?? USUAL_CASING_MM[scale];
-  const found = cloths.find(({ id }) => id === (cloth ?? USUAL_CLOTH));
+  const found = clothOf(ordered);
   return allowances.hem ?? (found ? hemOf(found, scale) : USUAL_HEM_MM[scale]);
 }

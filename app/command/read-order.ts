@@ -1,5 +1,5 @@
 import * as v from 'valibot';
-import type { Card, Order } from '../body';
+import { type Card, characters, cleanLine, NAME_CHARACTERS, type Order } from '../body';
 import { checkCard } from '../sharing';
 import { readFile } from './read-file';
 
@@ -13,12 +13,18 @@ export type OrderFile =
 const LARGEST_BYTES = 1024 * 1024;
 
 const CALENDAR_DATE = v.pipe(v.string(), v.isoDate());
+const OWN_NAME = v.pipe(
+  v.string(),
+  v.minLength(1),
+  v.check((name) => cleanLine(name) === name && characters(name) <= NAME_CHARACTERS),
+);
 const ORDER = v.object({
   garment: v.string(),
   choices: v.optional(v.record(v.string(), v.union([v.string(), v.boolean(), v.number()]))),
   fit: v.optional(v.string()),
   cloth: v.optional(v.string()),
   over: v.optional(v.string()),
+  ownCloth: v.optional(v.object({ name: OWN_NAME, stretch: v.number(), thickness: v.number() })),
   allowances: v.optional(v.record(v.string(), v.number())),
   paper: v.optional(v.string()),
   date: v.optional(CALENDAR_DATE),

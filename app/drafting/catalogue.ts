@@ -7,5 +7,12 @@ export { type Choice, type GarmentId, type Head, heads, type Offered, offered } 
 export { notionWords } from './notions/words';
 export { ofCloth } from './pieces/how-many';
 export { allowanceRoles, usualAllowances } from './sizes/allowances';
-export { type Cloth, cloths, USUAL_CLOTH } from './sizes/cloths';
-export { fitIds, fits, USUAL_FIT } from './sizes/ease';
+export {
+  CLOTH_LIMITS,
+  type Cloth,
+  clothOf,
+  cloths,
+  type OwnCloth,
+  USUAL_CLOTH,
+} from './sizes/cloths';
+export { fitIds, fits, USUAL_FIT, usualFit } from './sizes/ease';

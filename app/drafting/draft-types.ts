@@ -81,7 +81,17 @@ export type Adjustment = {
 };
 export type SewingStep = { readonly step: string; readonly seams: readonly string[] };
 
-export const notionKinds = ['cloth', 'bias', 'strip', 'hook-and-loop', 'elastic', 'thread'] as const;
+export const notionKinds = [
+  'cloth',
+  'bias',
+  'strip',
+  'hook-and-loop',
+  'snaps',
+  'ribbon',
+  'buttons',
+  'elastic',
+  'thread',
+] as const;
 export type NotionKind = (typeof notionKinds)[number];
 /**
  * What is not a piece: how much cloth, strips joined, what closes it, elastic, thread. `place` is a seam's name for what lies
@@ -97,8 +107,8 @@ export type Notion = {
 };
 
 /** The order with every default filled in. */
-export type FullOrder = Required<Omit<Order, 'choices' | 'allowances' | 'over'>> &
-  Pick<Order, 'over'> & {
+export type FullOrder = Required<Omit<Order, 'choices' | 'allowances' | 'over' | 'ownCloth'>> &
+  Pick<Order, 'over' | 'ownCloth'> & {
     readonly choices: Readonly<Record<string, string | boolean | number>>;
     readonly allowances: Readonly<Record<string, Mm>>;
   };

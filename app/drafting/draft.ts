@@ -20,8 +20,8 @@ import { walk } from './seams/walk';
 import { settleGarment, suit } from './settling/settle';
 import { sewingOrder } from './sewing/order';
 import { allowancesFor } from './sizes/allowances';
-import { cloths } from './sizes/cloths';
-import { type Fit, fits } from './sizes/ease';
+import { clothOf, cloths } from './sizes/cloths';
+import { type Fit, fits, softPass } from './sizes/ease';
 import { wearerOf } from './sizes/wearer';
 
 export type { Draft, FullOrder, Outcome } from './draft-types';
@@ -40,7 +40,7 @@ const VAGUEST = 1;
  */
 export function draft(body: Body, order: FullOrder, garment: Garment, toy: string): Outcome {
   if (!garment.bodies.includes(body.kind)) return refuse([impossible('body-not-suited', []), ...wearsInstead(body)]);
-  const cloth = cloths.find((each) => each.id === order.cloth);
+  const cloth = clothOf(order);
   if (!cloth) return refuse([impossible('unknown-cloth', [])]);
   const scale = scaleOf(body);
   const allowances = allowancesFor(cloth, order.allowances, scale);
@@ -55,7 +55,15 @@ export function draft(body: Body, order: FullOrder, garment: Garment, toy: strin
   const share = fits[order.fit as Fit];
   const beneath = cloths.find(({ id }) => id === order.over)?.thickness ?? 0;
   const dress = (choices: FullOrder['choices']) =>
-    wearerOf({ kind, traits, sizes }, needed, { cloth, share, choices, scale, hem: allowances.hem, beneath });
+    wearerOf({ kind, traits, sizes }, needed, {
+      cloth,
+      share,
+      choices,
+      scale,
+      hem: allowances.hem,
+      beneath,
+      softPass: softPass(choices),
+    });
   const { matched, opened, adjustments, stopped } = settleGarment(garment, suited.choices, dress, corrections);
   if (stopped.length > 0) return refuse(stopped);
   if (matched.failed) return refuse([impossible(`${matched.failed.what}-cannot-match`, matched.failed.check)]);
@@ -78,7 +86,6 @@ export function draft(body: Body, order: FullOrder, garment: Garment, toy: strin
   const pieces = [...drawing.drawn.values()].map((drawn) =>
     pieceOf(drawn, drawing, { allowances, bound, hems }, walked.notches.get(drawn.row.name) ?? []),
   );
-  const measured = { chest: sizes['chest-girth']?.value, elastic: allowances.casing - CASING_OVER_MM };
   return {
     ok: true,
     draft: {
@@ -92,7 +99,7 @@ export function draft(body: Body, order: FullOrder, garment: Garment, toy: strin
       adjustments: [...suited.adjustments, ...adjustments, ...widerThanAsked(garment, drawing, body)],
       flags: [...flags, ...opened.flags, ...notesOf(garment, drawing)],
       sewing: sewingOrder(walked.seams, rows, drawing),
-      notions: notionsOf(garment, drawing, { pieces, seams: walked.seams }, measured),
+      notions: notionsOf(garment, drawing, { pieces, seams: walked.seams }, allowances.casing - CASING_OVER_MM),
     },
   };
 }

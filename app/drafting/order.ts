@@ -4,8 +4,8 @@ import { findGarment } from './garments';
 import type { Choice } from './heads';
 import type { Garment } from './rows/garment';
 import { allowanceRoles } from './sizes/allowances';
-import { cloths, USUAL_CLOTH } from './sizes/cloths';
-import { fitIds, USUAL_FIT } from './sizes/ease';
+import { CLOTH_LIMITS, cloths, USUAL_CLOTH } from './sizes/cloths';
+import { fitIds, usualFit } from './sizes/ease';
 
 /** Where an order cannot be read: a stable code and the place in it. */
 export type OrderFault = { readonly code: string; readonly where: string };
@@ -19,11 +19,16 @@ export const USUAL_PAPER = 'a4';
 export function fullOrder(order: Order, taken: string): OrderResult {
   const garment = findGarment(order.garment);
   if (!garment) return fault('unknown-garment', 'garment');
-  const fit = order.fit ?? USUAL_FIT;
+  const fit = order.fit ?? usualFit(order.choices);
   if (!(fitIds as readonly string[]).includes(fit)) return fault('unknown-fit', 'fit');
   const cloth = order.cloth ?? USUAL_CLOTH;
   if (!cloths.some((each) => each.id === cloth)) return fault('unknown-cloth', 'cloth');
   if (order.over !== undefined && !cloths.some((each) => each.id === order.over)) return fault('unknown-cloth', 'over');
+  const { ownCloth } = order;
+  for (const [number, { min, max }] of Object.entries(CLOTH_LIMITS)) {
+    const given = ownCloth?.[number as keyof typeof CLOTH_LIMITS] ?? min;
+    if (!(given >= min && given <= max)) return fault('bad-cloth', `ownCloth.${number}`);
+  }
   for (const [role, length] of Object.entries(order.allowances ?? {})) {
     const known = (allowanceRoles as readonly string[]).includes(role) && role !== 'fold';
     if (!known) return fault('unknown-allowance', `allowances.${role}`);
@@ -48,6 +53,7 @@ export function fullOrder(order: Order, taken: string): OrderResult {
       fit,
       cloth,
       ...(order.over !== undefined && { over: order.over }),
+      ...(ownCloth ? { ownCloth } : {}),
       allowances: order.allowances ?? {},
       paper: order.paper ?? USUAL_PAPER,
       date: order.date ?? taken,

@@ -98,6 +98,16 @@ function orderShape() {
       fit: exactOptional(word),
       cloth: exactOptional(word),
       over: exactOptional(word),
+      ownCloth: exactOptional(
+        object(
+          {
+            name: text(NAME_CHARACTERS, cleanLine),
+            stretch: amount,
+            thickness: amount,
+          },
+          missingOr('not-an-object'),
+        ),
+      ),
       allowances: exactOptional(keyed(amount)),
       paper: exactOptional(word),
       date: exactOptional(word),

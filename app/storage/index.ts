@@ -19,6 +19,7 @@ export { freeName } from './free-name';
 export { changeGarment, type GarmentChange, garmentsOf, removeGarment, saveGarment } from './garments';
 export { askToPersist, backedUp, type Health, health } from './health';
 export { forgetEverything, openStore, type StoreState } from './open';
+export { forgetCloth, type KeptCloth, keepCloth, ownCloths } from './own-cloths';
 export { setPlace, whereWasI } from './places';
 export { historyOf, type ReadingsByMeasure, readingsOf, removeReading, saveReading } from './readings';
 export {

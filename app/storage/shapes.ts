@@ -5,6 +5,7 @@ import {
   NAME_CHARACTERS,
   NOTE_CHARACTERS,
   type Order,
+  type OwnCloth,
   SHORTEST_MM,
   traitValues,
   usualTraits,
@@ -60,12 +61,19 @@ const shapeOf =
   ) =>
     v.object<Entries>(entries);
 
+const ownCloth = shapeOf<OwnCloth>()({
+  name: v.pipe(v.string(), v.maxLength(NAME_UNITS), v.transform(tidyName)),
+  stretch: finite,
+  thickness: finite,
+});
+
 const order = shapeOf<Order>()({
   garment: word,
   choices: v.exactOptional(v.record(word, simple)),
   fit: v.exactOptional(word),
   cloth: v.exactOptional(word),
   over: v.exactOptional(word),
+  ownCloth: v.exactOptional(ownCloth),
   allowances: v.exactOptional(v.record(word, finite)),
   paper: v.exactOptional(word),
   date: v.exactOptional(word),

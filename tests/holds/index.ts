@@ -10,27 +10,30 @@ import { brokenSeams } from './seams';
 import { turnedTooFar } from './turned';
 
 /**
- * Allowances by role, mm, on a toy of the usual size and on one under 220 mm round the chest (drafting: ¼ in seams, 20 folded
- * back behind a closure); only hems may take less. What is bound or left as cut has none.
+ * Allowances by role, mm, on a toy of the usual size, on one under 220 mm round the chest and on one of 450 or more (drafting:
+ * ¼ in seams, 20 folded back behind a closure, 25 where its tape is 20 wide); only hems may take less. What is bound or left as
+ * cut has none.
  */
-const ALLOWANCES: Readonly<Record<string, readonly [usual: number, small: number]>> = {
-  seam: [6, 5],
-  neckline: [6, 5],
-  opening: [6, 5],
-  closure: [20, 10],
-  edge: [0, 0],
-  fold: [0, 0],
+const ALLOWANCES: Readonly<Record<string, readonly [usual: number, small: number, large: number]>> = {
+  seam: [6, 5, 6],
+  neckline: [6, 5, 6],
+  opening: [6, 5, 6],
+  closure: [20, 10, 25],
+  edge: [0, 0, 0],
+  fold: [0, 0, 0],
 };
 const SMALL_UNDER_MM = 220;
+const LARGE_FROM_MM = 450;
 
 /** Every edge has the allowance that was ordered, or its role's; on one toy all go by one size. */
 function lostAllowances(draft: Draft): string[] {
   const chest = draft.fit.find(({ place }) => place === 'chest');
-  const small = chest && chest.from !== 'estimate' && chest.body < SMALL_UNDER_MM;
-  const sizes = chest === undefined ? [0, 1] : [small ? 1 : 0];
+  const sizes = chest === undefined ? [0, 1, 2] : [chest.from === 'estimate' ? 0 : sizeOf(chest.body)];
   const off = sizes.map((size) => offBy(draft, (role) => ALLOWANCES[role]?.[size]));
   return off.find((faults) => faults.length === 0) ?? off[0] ?? [];
 }
+
+const sizeOf = (chest: number) => (chest < SMALL_UNDER_MM ? 1 : chest < LARGE_FROM_MM ? 0 : 2);
 
 function offBy({ pieces, order }: Draft, usual: (role: string) => number | undefined): string[] {
   return pieces.flatMap((piece) =>

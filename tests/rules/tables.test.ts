@@ -43,9 +43,8 @@ const wanted: Record<string, readonly string[]> = {
       ...(rest === 'gather' ? [`adjustment.${what}-gathered`] : []),
       ...turn.flatMap(({ code }) => (code ? [`adjustment.${code}`] : [])),
     ]),
-    ...[...unsuited, ...instead].flatMap(({ choice, code }) =>
-      code ? [`adjustment.${code}`, `because.${choice}`] : [],
-    ),
+    ...unsuited.flatMap(({ choice, code }) => (code ? [`adjustment.${code}`, `because.${choice}`] : [])),
+    ...instead.flatMap(({ choice, code, because = choice }) => [`adjustment.${code}`, `because.${because}`]),
   ]),
   notes: garments.flatMap(({ notes }) => notes.map(({ code }) => `flag.${code}`)),
   places: garments.flatMap(({ fit, passages }) =>

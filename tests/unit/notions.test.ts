@@ -1,6 +1,7 @@
 import { readFileSync } from 'node:fs';
 import { Ajv2020 } from 'ajv/dist/2020.js';
 import { describe, expect, test } from 'vitest';
+import { longestTie, scaleOf } from '../../app/body';
 import { cutsOf } from '../../app/drafting/cloth';
 import type { Draft, Notion, NotionKind } from '../../app/drafting/draft-types';
 import { garments } from '../../app/drafting/garments';
@@ -8,9 +9,10 @@ import { notionWords } from '../../app/drafting/notions/words';
 import { toJson } from '../../app/drafting/output';
 import { ringArea } from '../../app/drafting/packing';
 import { howMany } from '../../app/drafting/pieces/how-many';
-import { elasticFor, tapeWidth } from '../../app/drafting/sizes/fastening';
+import { elasticFor, fastened } from '../../app/drafting/sizes/fastening';
+import { PAST_CENTRE_MM, TAPE_MM } from '../../app/drafting/sizes/scale';
 import { createSay } from '../../app/words';
-import { made } from '../measured/made';
+import { made, reading } from '../measured/made';
 import { buildCard, builds } from '../toys/builds';
 import { demoDrafts } from '../toys/demo-drafts';
 
@@ -46,13 +48,75 @@ test('elastic for a girth is shorter than the girth where the girth is not tiny'
   expect(elasticFor(300)).not.toBe(300 * 0.9);
 });
 
-// Hook and loop 6, 10 and 20 wide by the chest; common practice, no source.
+// Hook and loop 6, 10 and 20 wide by the chest, and edges that lap by 3 more; common practice, no source.
 test.each([
   [219.9, 6],
   [220, 10],
   [449.9, 10],
   [450, 20],
-])('a chest of %d has hook and loop %d wide', (chest, wide) => expect(tapeWidth(chest)).toBe(wide));
+])('a chest of %d has hook and loop %d wide, and laps by 3 more', (value, wide) => {
+  const scale = scaleOf({
+    sizes: { 'chest-girth': { value, from: 'tape', give: 0 } },
+  });
+  expect(TAPE_MM[scale]).toBe(wide);
+  expect(2 * PAST_CENTRE_MM[scale]).toBe(wide + 3);
+});
+
+test.each(['small', 'usual', 'large'] as const)(
+  'what closes a %s toy fits its lap, and no tie is over 220',
+  (scale) => {
+    for (const kind of ['hook-and-loop', 'snaps', 'ribbon'] as const)
+      expect(fastened(kind, 100, scale).width).toBeLessThan(2 * PAST_CENTRE_MM[scale]);
+    expect(fastened('ribbon', 100, scale).length).toBeLessThanOrEqual(longestTie('cm'));
+  },
+);
+
+test('snaps stand at both ends and at even distances between, or one alone', () => {
+  expect(fastened('snaps', 20, 'small')).toEqual({
+    length: 6,
+    width: 6,
+    count: 1,
+  });
+  expect(fastened('snaps', 50, 'small').count).toBe(3);
+  expect(fastened('snaps', 51, 'small').count).toBe(4);
+});
+
+describe('who dresses it', () => {
+  const tee = (choices: Record<string, string | boolean>) => drafted('rabbit', 'tee', choices);
+  const kinds = (draft: Draft) => of(draft, 'snaps').length + of(draft, 'ribbon').length + of(draft, 'buttons').length;
+
+  test('a small child: roomy, open all the way, heads as they are, and nothing that comes off', () => {
+    const draft = tee({
+      dresser: 'small-child',
+      closedBy: 'snaps',
+      buttons: true,
+    });
+    expect(draft.order.fit).toBe('roomy');
+    expect(['front', 'back']).toContain(draft.order.choices.opening);
+    expect(draft.openings.find(({ through }) => through === 'neck')?.needs).toBe(
+      draft.fit.length > 0 ? reading(cards.get('rabbit') ?? expect.fail('no rabbit'), 'head-girth') : 0,
+    );
+    expect(kinds(draft)).toBe(0);
+    expect(of(draft, 'hook-and-loop')).toHaveLength(1);
+  });
+
+  test('what she chose herself stays: a close fit, no opening', () => {
+    const draft = made(cards.get('rabbit') ?? expect.fail('no rabbit'), 'tee', {
+      fit: 'close',
+      choices: { dresser: 'small-child', opening: 'none' },
+    });
+    expect(draft?.order.fit).toBe('close');
+    expect(draft?.order.choices.opening).toBe('none');
+  });
+
+  test('on a shelf it closes with snaps; buttons lie over them, never over ties', () => {
+    const shown = tee({ dresser: 'display', opening: 'front', buttons: true });
+    expect(only(shown, 'snaps').count).toBe(only(shown, 'buttons').count);
+    expect(of(shown, 'hook-and-loop')).toEqual([]);
+    const tied = tee({ opening: 'front', closedBy: 'ties', buttons: true });
+    expect([of(tied, 'buttons'), of(tied, 'ribbon').length]).toEqual([[], 1]);
+  });
+});
 
 // Cloth over 1.5 mm makes no binding; common practice, no source.
 test.each([

@@ -5,6 +5,7 @@ import { part } from '../rows/part';
 import { type EdgesOf, piece } from '../rows/piece-row';
 import { bibSizes } from '../sizes/cape';
 import type { SizesOf } from '../sizes/maker';
+import { fastenedPart } from './parts/fastened';
 import { scrapNeck } from './parts/thick';
 
 type Gives = { readonly size: SizesOf<typeof bibSizes>; readonly edge: EdgesOf<'bib', typeof bibBlock> };
@@ -14,6 +15,7 @@ const self = <E extends string>(edge: E) =>
   ({ first: [{ piece: 'bib', edge }], second: [{ piece: 'bib', edge }] }) as const;
 
 export const bib = assemble(bibHead, [
+  fastenedPart,
   part<{ choices: object; size: never; edge: never }, Gives>({
     sizes: [bibSizes],
     pieces: [

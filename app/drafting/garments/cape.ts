@@ -12,6 +12,7 @@ import type { SizesOf } from '../sizes/maker';
 import { CAPE_PAST_MM } from '../sizes/scale';
 import { bindingPart } from './parts/binding';
 import { earsPart } from './parts/ears';
+import { fastenedPart } from './parts/fastened';
 import { hemRole } from './parts/hem';
 import { hoodPart } from './parts/hood';
 import { leavesChin } from './parts/hood-match';
@@ -126,6 +127,7 @@ const capePart = part<Takes, Gives>({
 });
 
 export const cape = assemble(capeHead, [
+  fastenedPart,
   capePart,
   only(hooded, hoodPart<Hoods, RefTo<CapeNeck>>({ front: before, back: behind, chin, opensBehind: () => false })),
   only(hooded, earsPart),

@@ -8,6 +8,7 @@ import { part } from '../rows/part';
 import { type EdgesOf, piece } from '../rows/piece-row';
 import { easedNeck } from '../sizes/ease';
 import { maker, type SizesOf } from '../sizes/maker';
+import { fastenedPart } from './parts/fastened';
 import { scrapNeck } from './parts/thick';
 
 /** Tabs lap by a quarter of the chest: 4 in on 16 in (common practice, no source). */
@@ -66,6 +67,7 @@ const self = <P extends 'coat' | 'belly-band', E extends string>(on: P, edge: E)
   ({ first: [{ piece: on, edge }], second: [{ piece: on, edge }] }) as const;
 
 export const coat = assemble(coatHead, [
+  fastenedPart,
   part<{ choices: object; size: never; edge: never }, Gives>({
     sizes: [coatSizes],
     pieces: [

@@ -21,6 +21,7 @@ import { backCasingPart } from './parts/back-casing';
 import { type BandGives, bandPart } from './parts/band';
 import { bandTopParts } from './parts/band-top';
 import { type BodiceGives, bodicePart } from './parts/bodice';
+import { fastenedPart } from './parts/fastened';
 import { neckParts } from './parts/neck';
 import {
   type Hangs,
@@ -147,7 +148,13 @@ const waist = part<Waist>({
 });
 
 export const dress = assemble(dressHead, [
-  only(hangs, bodicePart(top, { below: ({ skirtOpen }: Sizes<'skirtOpen'>) => skirtOpen })),
+  fastenedPart,
+  only(
+    hangs,
+    bodicePart(top, {
+      below: ({ skirtOpen }: Sizes<'skirtOpen'>) => skirtOpen,
+    }),
+  ),
   only(hangs, cutOff),
   only(isTank, tankPart),
   only(hangs, sleevePart),

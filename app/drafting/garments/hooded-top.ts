@@ -6,6 +6,7 @@ import type { Sizes } from '../sizes/maker';
 import { armholeParts } from './parts/armhole';
 import { bodicePart } from './parts/bodice';
 import { earsPart } from './parts/ears';
+import { fastenedPart } from './parts/fastened';
 import { hoodPart } from './parts/hood';
 import { pocketPart, pocketPlace } from './parts/pocket';
 import { sleevePart } from './parts/sleeve';
@@ -23,6 +24,7 @@ const top: Top<Choices> = {
 };
 
 export const hoodedTop = assemble(hoodedTopHead, [
+  fastenedPart,
   bodicePart(top, { chin: ({ chinGap }: Sizes<'chinGap'>) => chinGap }),
   sleevePart,
   hoodPart<Choices, NeckRef>({

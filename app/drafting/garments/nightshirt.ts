@@ -5,6 +5,7 @@ import { longSizes } from '../sizes/long';
 import type { SizesOf } from '../sizes/maker';
 import { drawnGirth } from '../sizes/trunk';
 import { type BodiceGives, bodicePart } from './parts/bodice';
+import { fastenedPart } from './parts/fastened';
 import { neckParts } from './parts/neck';
 import { sleevePart } from './parts/sleeve';
 import { slitPart } from './parts/slit';
@@ -22,6 +23,7 @@ const long = part<
 });
 
 export const nightshirt = assemble(nightshirtHead, [
+  fastenedPart,
   bodicePart(top, { swings: true }),
   long,
   sleevePart,

@@ -2,6 +2,7 @@ import type { Skirts } from '../heads/choices';
 import { skirtHead } from '../heads/skirt';
 import { assemble } from '../rows/garment';
 import { part } from '../rows/part';
+import { fastenedPart } from './parts/fastened';
 import { type Hangs, isElastic, panelsPart, type SkirtChoices, type SkirtGives, skirtPart } from './parts/skirt';
 import { tiersPart } from './parts/tiers';
 import { waistbandPart } from './parts/waistband';
@@ -24,4 +25,11 @@ const hips = part<{ choices: Skirts; size: SkirtGives['size']; edge: never }>({
   ],
 });
 
-export const skirt = assemble(skirtHead, [skirtPart(hung), panelsPart(hung), tiersPart, waistbandPart, hips]);
+export const skirt = assemble(skirtHead, [
+  fastenedPart,
+  skirtPart(hung),
+  panelsPart(hung),
+  tiersPart,
+  waistbandPart,
+  hips,
+]);

@@ -3,6 +3,7 @@ import { tankHead } from '../heads/tank';
 import { assemble } from '../rows/garment';
 import { armholeParts } from './parts/armhole';
 import { bodicePart } from './parts/bodice';
+import { fastenedPart } from './parts/fastened';
 import { neckParts } from './parts/neck';
 import { slitPart } from './parts/slit';
 import { tankPart } from './parts/tank';
@@ -19,6 +20,7 @@ const top: Top<Necks & Opens & Hems> = {
 };
 
 export const tank = assemble(tankHead, [
+  fastenedPart,
   bodicePart(top),
   tankPart,
   ...neckParts(top),

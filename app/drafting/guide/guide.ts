@@ -1,5 +1,5 @@
 import type { Draft, Ref, Seam } from '../draft-types';
-import { cloths, isKnit } from '../sizes/cloths';
+import { clothOf, isKnit } from '../sizes/cloths';
 import { finishesOf } from './finishes';
 import type { Guide, GuideStep } from './guide-types';
 import { isHollow } from './hollow';
@@ -60,7 +60,7 @@ const longest = (seams: readonly Seam[]): Seam => seams.reduce((most, each) => (
 
 /** Hollow edges of woven cloth give before they are sewn: a line of stitches in each piece holds them. */
 function stayed(known: Known): readonly GuideStep[] {
-  const cloth = cloths.find(({ id }) => id === known.draft.order.cloth);
+  const cloth = clothOf(known.draft.order);
   if (!cloth || isKnit(cloth) || !cloth.frays) return [];
   const refs = known.draft.pieces.flatMap(({ name, edges }): Ref[] =>
     known.isStrip(name) ? [] : edges.flatMap(({ name: edge, path }) => (isHollow(path) ? [{ piece: name, edge }] : [])),

@@ -1,6 +1,6 @@
 import type { Mm } from '../../body';
-import type { Ref, Seam } from '../draft-types';
-import { cloths, THICK_FROM_MM } from '../sizes/cloths';
+import type { NotionKind, Ref, Seam } from '../draft-types';
+import { clothOf, THICK_FROM_MM } from '../sizes/cloths';
 import { handOf } from './cloth-hand';
 import type { Kind, Note } from './guide-types';
 import { isHollow, isRound } from './hollow';
@@ -21,6 +21,9 @@ export type Standing = {
   readonly closed: boolean;
 };
 
+/** What closes an opening, or lies over it. */
+const closings: readonly NotionKind[] = ['hook-and-loop', 'snaps', 'ribbon', 'buttons'];
+
 const joined: readonly Kind[] = ['join', 'ease', 'gather', 'stretch', 'pleat', 'ring', 'place'];
 const seamed: readonly Kind[] = ['join', 'ease', 'gather', 'stretch', 'pleat', 'ring'];
 
@@ -29,7 +32,7 @@ const stitchedInside: readonly Kind[] = ['inside', 'bind-over', 'turn-in'];
 
 /** What to mind at a step, in the order it is done: before, while and after the stitches. */
 export function notesOf(kind: Kind, seams: readonly Seam[], standing: Standing, known: Known): readonly Note[] {
-  const cloth = cloths.find(({ id }) => id === known.draft.order.cloth);
+  const cloth = clothOf(known.draft.order);
   const refs = seams.flatMap(({ first, second }) => [...first, ...second]);
   const edges = refs.flatMap((ref) => known.edge(ref) ?? []);
   const hollow = edges.some(({ path, allowance }) => allowance > SNIP_TO_MM && isHollow(path));
@@ -42,6 +45,7 @@ export function notesOf(kind: Kind, seams: readonly Seam[], standing: Standing, 
   return [
     ...note(standing.closes && seamed.includes(kind), 'try-closing'),
     ...note(kind === 'closure', 'try-closure'),
+    ...(kind === 'closure' ? closing(seams, known) : []).flatMap((each) => note(true, `close-${each}`)),
     ...note(turns && standing.closed && !standing.closes, 'try-hem'),
     ...note(kind === 'gather', 'two-threads'),
     ...note(kind === 'ease', 'ease-below'),
@@ -66,6 +70,12 @@ function holdsElastic(seams: readonly Seam[], { draft }: Known): boolean {
   return draft.notions.some(
     ({ kind, place }) => kind === 'elastic' && seams.some(({ name }) => name === place || name.startsWith(`${place}-`)),
   );
+}
+
+/** What closes these edges, and what is sewn on over that. */
+function closing(seams: readonly Seam[], { draft }: Known): readonly string[] {
+  const here = draft.notions.filter(({ place }) => seams.some(({ name }) => name === place));
+  return here.map(({ kind }) => kind).filter((kind) => closings.includes(kind));
 }
 
 /** Sewn once on the left and once on the right, rather than on over the middle. */

@@ -1,3 +1,4 @@
+import { dressedAuto, dressedChoices, looseSuits } from './dressed';
 import { head, needs } from './head';
 
 /** A bib of two layers sewn together all round, turned, and closed behind the neck: no ties. */
@@ -6,7 +7,8 @@ export const bibHead = head({
   bodies: ['upright', 'four-legged', 'round'],
   level: 'first',
   looks: [],
-  choices: {},
-  auto: {},
+  choices: dressedChoices,
+  auto: dressedAuto,
+  suits: looseSuits,
   needs: needs(['neck-girth', 'bib-length']),
 });

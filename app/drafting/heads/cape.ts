@@ -1,5 +1,6 @@
 import { one } from './choice';
 import { chinChoice, type Ears, earsChoice, type Hoods, hemChoice } from './choices';
+import { dressedAuto, dressedChoices, looseSuits } from './dressed';
 import { head, needs, quietly } from './head';
 import { earNeeds, hoodNeeds } from './needed';
 
@@ -11,9 +12,19 @@ export const capeHead = head({
   bodies: ['upright', 'four-legged', 'round'],
   level: 'first',
   looks: ['ears', 'stuffing'],
-  choices: { hood: one(['auto', 'none', 'two', 'three'], 'none'), chin: chinChoice, ears: earsChoice, hem: hemChoice },
-  auto: { hood: 'two' },
-  suits: { chin: ({ hood }) => hood !== 'none', ears: ({ hood }) => hood !== 'none' },
+  choices: {
+    hood: one(['auto', 'none', 'two', 'three'], 'none'),
+    chin: chinChoice,
+    ears: earsChoice,
+    ...dressedChoices,
+    hem: hemChoice,
+  },
+  auto: { ...dressedAuto, hood: 'two' },
+  suits: {
+    ...looseSuits,
+    chin: ({ hood }) => hood !== 'none',
+    ears: ({ hood }) => hood !== 'none',
+  },
   needs: [
     ...needs(['neck-girth', 'cape-length']),
     ...needs(['over-arms-girth'], (_, looks) => (looks?.kind ?? 'upright') === 'upright'),

@@ -5,6 +5,8 @@ export const openingChoice = one(['auto', 'none', 'slit', 'front', 'back'], 'aut
 export const armholeChoice = one(['auto', 'set-in', 'raglan', 'in-one'], 'auto');
 /** How a neckline is finished: concave, so never simply turned. */
 export const neckChoice = one(['bound', 'faced', 'lined', 'band', 'flat'], 'bound');
+/** The same where there may be no sleeves: what opens is then lined in thin woven cloth, else bound. */
+export const bareNeckChoice = one(['auto', ...neckChoice.of], 'auto');
 /** Under the chin a hood's front edges leave a gap, or meet. */
 export const chinChoice = one(['open', 'meet'], 'open');
 export const earsChoice = one(['covered', 'open'], 'covered');
@@ -21,12 +23,19 @@ export const gussetChoice = one(['auto', 'diamond', 'none'], 'auto');
 export const tailChoice = one(['auto', 'open', 'covered'], 'auto');
 /** A hat covers the ears, or they come through its seams. */
 export const hatEarsChoice = one(['auto', 'open', 'covered'], 'auto');
+/** Whose hands dress the toy: they say what closes a garment, how far it opens and how easily it goes on. */
+export const dresserChoice = one(['older-child', 'small-child', 'display'], 'older-child');
+/** What closes an opening. */
+export const closedByChoice = one(['auto', 'hook-and-loop', 'snaps', 'ties'], 'auto');
+/** Buttons for looks, sewn on over what closes it. */
+export const buttonsChoice = yes(false);
+
 /** How the casing of an elastic waist is made: turned, or of a strip where its edge is too curved for that. */
 export const waistChoice = one(['auto', 'turned', 'faced'], 'auto');
 
 type Value<C extends { readonly of: readonly string[] }> = C['of'][number];
 export type Opens = { readonly opening: Value<typeof openingChoice> };
-export type Necks = { readonly neck: Value<typeof neckChoice> };
+export type Necks = { readonly neck: Value<typeof bareNeckChoice> };
 export type Ears = { readonly ears: Value<typeof earsChoice> };
 export type Pockets = { readonly pocket: boolean };
 export type Panels = { readonly panels: Value<typeof panelsChoice> };
@@ -53,6 +62,11 @@ export type Skirts = {
 };
 export type Bodices = { readonly bodice: 'shoulder' | 'tank' | 'band' | 'dipped' | 'half-circle' | 'halter' };
 export type Straps = { readonly straps: 'straight' | 'crossed' | 'neck' | 'none' };
+export type Dressed = {
+  readonly dresser: Value<typeof dresserChoice>;
+  readonly closedBy: Value<typeof closedByChoice>;
+  readonly buttons: boolean;
+};
 export type Linings = { readonly lining: boolean };
 
 /** A front that opens, or a back: what lies on either side of it is a mirrored pair. */
@@ -61,3 +75,6 @@ export const isOpen = (side: 'front' | 'back') => (choices: Opens) => choices.op
 export const isRound = ({ bodice }: Bodices) => bodice === 'half-circle';
 /** The bodices that hang from straps. */
 export const isBand = ({ bodice }: Bodices) => bodice !== 'shoulder' && bodice !== 'tank';
+/** Straps that are fastened behind the neck. */
+export const isRoundNeck = (choices: Bodices & Straps) =>
+  choices.straps === 'neck' || choices.bodice === 'halter' || isRound(choices);

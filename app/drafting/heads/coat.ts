@@ -1,3 +1,4 @@
+import { dressedAuto, dressedChoices, dressedSuits } from './dressed';
 import { head, needs } from './head';
 
 /** The simple coat for four legs: a flat back, tabs that lap on the chest, a band under the belly. */
@@ -6,7 +7,8 @@ export const coatHead = head({
   bodies: ['four-legged'],
   level: 'first',
   looks: [],
-  choices: {},
-  auto: {},
+  choices: dressedChoices,
+  auto: dressedAuto,
+  suits: dressedSuits(() => true),
   needs: needs(['neck-girth', 'chest-girth', 'back-length']),
 });

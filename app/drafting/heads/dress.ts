@@ -2,15 +2,19 @@ import { one, yes } from './choice';
 import {
   armholeChoice,
   type Bodices,
+  bareNeckChoice,
+  type Dressed,
   hemChoice,
   isBand,
   isRound,
-  neckChoice,
+  isRoundNeck,
+  type Opens,
   panelsChoice,
   type Skirts,
   type Sleeves,
   type Straps,
 } from './choices';
+import { dressedAuto, dressedChoices, dressedSuits } from './dressed';
 import { head, needs, quietly } from './head';
 import { bareNeeds, bareQuiet, belowNeeds, belowQuiet, sleeveNeeds, sleeveQuiet, yokeNeeds, yokeQuiet } from './needed';
 
@@ -19,8 +23,10 @@ const hasSleeve = (choices: Bodices & Sleeves) => hasShoulders(choices) && choic
 const isBare = (choices: Bodices & Sleeves) => hasShoulders(choices) && choices.sleeve === 'none';
 
 type Hung = Bodices & Straps;
-/** Held round the neck instead of over the shoulders. */
-const isRoundNeck = ({ bodice, straps }: Hung) => bodice === 'halter' || bodice === 'half-circle' || straps === 'neck';
+/** It opens behind, or straps close behind the neck. */
+const closes = (choices: Hung & Dressed & Pick<Opens, 'opening'>) =>
+  (isBand(choices) && choices.straps !== 'none' && isRoundNeck(choices)) ||
+  (!isRound(choices) && choices.opening !== 'none');
 /** The hips pass the opening, or an A-line goes round them. */
 const hipMatters = ({ skirt, opening, bodice }: Pick<Skirts, 'skirt'> & Bodices & { readonly opening: string }) =>
   skirt === 'a-line' || (opening !== 'none' && bodice !== 'half-circle');
@@ -39,13 +45,21 @@ export const dressHead = head({
     sleeve: one(['short', 'long', 'puffed', 'none'], 'short'),
     armhole: armholeChoice,
     straps: one(['straight', 'crossed', 'neck', 'none'], 'straight'),
-    neck: neckChoice,
+    neck: bareNeckChoice,
     lining: yes(false),
     opening: one(['auto', 'back', 'none'], 'auto'),
+    ...dressedChoices,
     hem: hemChoice,
   },
-  auto: { panels: 'two', armhole: 'set-in', opening: 'none' },
+  auto: {
+    ...dressedAuto,
+    neck: 'bound',
+    panels: 'two',
+    armhole: 'set-in',
+    opening: 'none',
+  },
   suits: {
+    ...dressedSuits(closes),
     sleeve: (choices) => !isBand(choices),
     armhole: (choices, value) =>
       !isBand(choices) && choices.sleeve !== 'none' && (choices.sleeve !== 'puffed' || value !== 'in-one'),

@@ -9,6 +9,7 @@ import {
   pocketChoice,
   type Sleeves,
 } from './choices';
+import { dressedAuto, dressedChoices, dressedSuits, mayOpen } from './dressed';
 import { head, needs, quietly } from './head';
 import { bareNeeds, bareQuiet, earNeeds, hoodNeeds, sleeveNeeds, sleeveQuiet, topNeeds } from './needed';
 
@@ -24,6 +25,7 @@ export const hoodedTopHead = head({
   opensAt: 'front',
   choices: {
     opening: openingChoice,
+    ...dressedChoices,
     sleeve: one(['long', 'short', 'none'], 'long'),
     armhole: armholeChoice,
     hood: one(['auto', 'two', 'three'], 'auto'),
@@ -32,8 +34,11 @@ export const hoodedTopHead = head({
     pocket: pocketChoice,
     hem: casedHemChoice,
   },
-  auto: { opening: 'none', armhole: 'set-in', hood: 'two' },
-  suits: { armhole: ({ sleeve }) => sleeve !== 'none' },
+  auto: { ...dressedAuto, opening: 'none', armhole: 'set-in', hood: 'two' },
+  suits: {
+    ...dressedSuits(mayOpen),
+    armhole: ({ sleeve }) => sleeve !== 'none',
+  },
   needs: [
     ...topNeeds,
     ...needs(sleeveNeeds, hasSleeve),

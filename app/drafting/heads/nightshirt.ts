@@ -1,5 +1,6 @@
 import { one } from './choice';
 import { armholeChoice, hemChoice, neckChoice, openingChoice } from './choices';
+import { dressedAuto, dressedChoices, dressedSuits, mayOpen } from './dressed';
 import { head, needs, quietly } from './head';
 import { belowNeeds, belowQuiet, sleeveNeeds, sleeveQuiet, yokeNeeds, yokeQuiet } from './needed';
 
@@ -13,13 +14,14 @@ export const nightshirtHead = head({
   opensFirmAt: 'back',
   choices: {
     opening: openingChoice,
+    ...dressedChoices,
     sleeve: one(['long', 'short', 'puffed'], 'long'),
     armhole: armholeChoice,
     neck: neckChoice,
     hem: hemChoice,
   },
-  auto: { opening: 'none', armhole: 'set-in' },
-  suits: { armhole: ({ sleeve }, value) => sleeve !== 'puffed' || value !== 'in-one' },
+  auto: { ...dressedAuto, opening: 'none', armhole: 'set-in' },
+  suits: { ...dressedSuits(mayOpen), armhole: ({ sleeve }, value) => sleeve !== 'puffed' || value !== 'in-one' },
   needs: [
     ...needs([...yokeNeeds, ...belowNeeds.filter((id) => id !== 'hem-girth')]),
     ...quietly([...yokeQuiet, ...belowQuiet, 'hem-girth']),

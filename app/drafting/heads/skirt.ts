@@ -1,5 +1,6 @@
 import { one } from './choice';
-import { hemChoice, panelsChoice } from './choices';
+import { type Dressed, hemChoice, panelsChoice, type Skirts } from './choices';
+import { dressedAuto, dressedChoices, dressedSuits } from './dressed';
 import { head, needs } from './head';
 import { skirtNeeds } from './needed';
 
@@ -12,8 +13,10 @@ export const skirtHead = head({
   choices: {
     skirt: one(['gathered', 'knife', 'box', 'elastic', 'a-line', 'half-circle', 'circle', 'tiers'], 'gathered'),
     panels: panelsChoice,
+    ...dressedChoices,
     hem: hemChoice,
   },
-  auto: { panels: 'two' },
+  auto: { ...dressedAuto, panels: 'two' },
+  suits: dressedSuits(({ skirt }: Pick<Skirts, 'skirt'> & Dressed) => skirt !== 'elastic'),
   needs: needs(skirtNeeds),
 });

@@ -1,4 +1,5 @@
-import { casedHemChoice, neckChoice, openingChoice } from './choices';
+import { bareNeckChoice, casedHemChoice, openingChoice } from './choices';
+import { dressedAuto, dressedChoices, dressedSuits, mayOpen } from './dressed';
 import { head, needs, quietly } from './head';
 import { bareNeeds, bareQuiet, topNeeds } from './needed';
 
@@ -9,7 +10,13 @@ export const tankHead = head({
   level: 'practice',
   looks: ['shoulders', 'arms', 'posture', 'stuffing', 'head'],
   opensAt: 'back',
-  choices: { opening: openingChoice, neck: neckChoice, hem: casedHemChoice },
-  auto: { opening: 'none' },
+  choices: {
+    opening: openingChoice,
+    ...dressedChoices,
+    neck: bareNeckChoice,
+    hem: casedHemChoice,
+  },
+  auto: { ...dressedAuto, neck: 'bound', opening: 'none' },
+  suits: dressedSuits(mayOpen),
   needs: [...topNeeds, ...needs(bareNeeds), ...quietly(bareQuiet)],
 });

@@ -1,5 +1,6 @@
 import { one } from './choice';
 import { armholeChoice, casedHemChoice, neckChoice, openingChoice } from './choices';
+import { dressedAuto, dressedChoices, dressedSuits, mayOpen } from './dressed';
 import { head, needs, quietly } from './head';
 import { sleeveNeeds, sleeveQuiet, topNeeds } from './needed';
 
@@ -12,12 +13,13 @@ export const teeHead = head({
   opensAt: 'back',
   choices: {
     opening: openingChoice,
+    ...dressedChoices,
     sleeve: one(['short', 'long', 'puffed'], 'short'),
     armhole: armholeChoice,
     neck: neckChoice,
     hem: casedHemChoice,
   },
-  auto: { opening: 'none', armhole: 'set-in' },
-  suits: { armhole: ({ sleeve }, value) => sleeve !== 'puffed' || value !== 'in-one' },
+  auto: { ...dressedAuto, opening: 'none', armhole: 'set-in' },
+  suits: { ...dressedSuits(mayOpen), armhole: ({ sleeve }, value) => sleeve !== 'puffed' || value !== 'in-one' },
   needs: [...topNeeds, ...needs(sleeveNeeds), ...quietly(sleeveQuiet)],
 });

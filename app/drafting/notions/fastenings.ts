@@ -2,18 +2,28 @@ import type { Mm } from '../../body';
 import type { Notion } from '../draft-types';
 import type { Drawing } from '../drawing/draw';
 import { active, type Garment } from '../rows/garment';
-import { tapeWidth } from '../sizes/fastening';
+import { type Fastening, fastened } from '../sizes/fastening';
 
-/** How wide an elastic is, and how large the toy. */
-export type Measured = { readonly chest: Mm | undefined; readonly elastic: Mm };
+/** What is bought for each way of closing. */
+const bought: Readonly<Record<string, Fastening>> = {
+  snaps: 'snaps',
+  ties: 'ribbon',
+};
 
-/** What closes each opening, and the elastics: by the garment's own rows. What is shorter than it is wide is cut square. */
-export function fasteningsOf(garment: Garment, drawing: Drawing, { chest, elastic }: Measured): readonly Notion[] {
-  const tape = tapeWidth(chest);
-  return active(garment.notions, drawing.choices).map(({ kind, place, length, count }): Notion => {
-    const long = length(drawing);
-    const many = count ? { count } : {};
-    if (kind === 'elastic') return { kind, place, length: long, width: elastic, ...many };
-    return { kind: 'hook-and-loop', place, length: Math.max(long, tape), width: tape, ...many };
+/** What closes each opening, buttons over it, and the elastics, so wide: by the garment's own rows. */
+export function fasteningsOf(garment: Garment, drawing: Drawing, elastic: Mm): readonly Notion[] {
+  const { choices, wearer } = drawing;
+  const closes: readonly Fastening[] = [
+    bought[String(choices.closedBy)] ?? 'hook-and-loop',
+    ...(choices.buttons === true ? (['buttons'] as const) : []),
+  ];
+  return active(garment.notions, choices).flatMap(({ kind, place, length, count: sides = 1 }): Notion[] => {
+    const along = length(drawing);
+    const several = (count: number) => (count > 1 ? { count } : {});
+    if (kind === 'elastic') return [{ kind, place, length: along, width: elastic, ...several(sides) }];
+    return closes.map((each) => {
+      const { length, width, count } = fastened(each, along, wearer.scale);
+      return { kind: each, place, length, width, ...several(count * sides) };
+    });
   });
 }

@@ -6,7 +6,7 @@ import type { Draft, Notion } from '../draft-types';
 import type { Drawing } from '../drawing/draw';
 import type { Garment } from '../rows/garment';
 import { clothOf } from './cloth';
-import { fasteningsOf, type Measured } from './fastenings';
+import { fasteningsOf } from './fastenings';
 import { stripsOf } from './strips';
 
 /** A seam takes about three times its length in thread, upper and lower together (common practice, no source). */
@@ -17,13 +17,13 @@ export function notionsOf(
   garment: Garment,
   drawing: Drawing,
   made: Pick<Draft, 'pieces' | 'seams'>,
-  measured: Measured,
+  elastic: Mm,
 ): readonly Notion[] {
   const sewn: Mm = made.seams.reduce((sum, { firstLength, sewn }) => sum + firstLength * sewn, 0);
   return [
     ...clothOf(made),
     ...stripsOf(made.pieces),
-    ...fasteningsOf(garment, drawing, measured),
+    ...fasteningsOf(garment, drawing, elastic),
     { kind: 'thread', place: 'all', length: sewn * THREAD_SHARE },
   ];
 }

@@ -59,7 +59,10 @@ function titleInk(draft: Draft, layout: Layout, cover: Cover, say: Say, widthOf:
   const box = cover.title;
   const garment = garmentWords(draft, say);
   const madeOf = ({ order }: Draft) =>
-    say('print.made-of', { fit: say(`fit.${order.fit}`), cloth: say(`cloth.${order.cloth}`) });
+    say('print.made-of', {
+      fit: say(`fit.${order.fit}`),
+      cloth: order.ownCloth?.name ?? say(`cloth.${order.cloth}`),
+    });
   const values = { date: draft.order.date, count: layout.pages.length, engine: draft.engine };
   const paragraphs: readonly Paragraph[] = [
     { text: draft.toy, bold: true, large: 2 },

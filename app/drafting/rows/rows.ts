@@ -58,6 +58,8 @@ export type Instead<N extends Names = Names> = Change<N['choices']> & {
   readonly code: string;
   readonly check: readonly MeasureId[];
   readonly when: (look: Look<N>, failed: string | null) => boolean;
+  /** Why, where the choice's own name does not say it. */
+  readonly because?: string;
   /** Only where the maker left the choice to us. */
   readonly onlyAuto?: true;
 };

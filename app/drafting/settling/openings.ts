@@ -2,7 +2,6 @@ import type { Flag, Mm, Traits } from '../../body';
 import type { OpeningRow } from '../draft-types';
 import type { Drawing } from '../drawing/draw';
 import type { AnyNames, Centre, Passage } from '../rows/rows';
-import { SOFT_PASS } from '../sizes/ease';
 import type { Sizes } from '../sizes/maker';
 import type { Wearer } from '../sizes/wearer';
 
@@ -24,6 +23,10 @@ export type Ways = {
   readonly wish: string;
   readonly opensAt: 'front' | 'back';
   readonly opensFirmAt: 'front' | 'back';
+  /** Small hands: whatever opens, opens all the way. */
+  readonly fully: boolean;
+  /** What closes it. */
+  readonly closedBy: string;
 };
 
 export type Opened = {
@@ -53,13 +56,28 @@ export function openingFor(ways: Ways, wearer: Wearer<AnyNames['choices']>, size
   const slitNeeded = Math.max(0, ...tight.map((each) => (each.needs - each.gives) / 2 + SLIT_ROOM_MM));
   const longest = centre * LONGEST_SLIT;
   const slits = neckOnly && slitNeeded <= longest && offered.includes('slit') && !guessed;
-  const automatic = tight.length === 0 && !guessed ? 'none' : slits ? 'slit' : openAllTheWay(ways, wearer.traits);
+  const fully = ways.fully && opens.length > 0;
+  const stays = tight.length === 0 && !guessed && !fully;
+  const automatic = stays ? 'none' : slits && !fully ? 'slit' : openAllTheWay(ways, wearer.traits);
   const opening = wish === 'auto' ? automatic : wish;
   const wished = Math.max(slitNeeded, centre * WISHED_SLIT, LEAST_SLIT_MM);
   const slit = opening === 'slit' ? Math.min(wished, longest) : null;
-  const rows = passings.map((each) => rowOf(each, opening, slit, sizes));
+  const rows = passings.map((each) => rowOf(each, { opening, slit, closedBy: ways.closedBy }, sizes));
   const blocked = rows.flatMap((row, index) => (row.gives < row.needs ? [willNotPass(row, passings[index])] : []));
-  return { opening, slit, rows, flags: [...notes(wish, opening, slit, guessed), ...blocked] };
+  return {
+    opening,
+    slit,
+    rows,
+    flags: [
+      ...notes({
+        wish,
+        opening,
+        slit,
+        why: guessed ? 'guess' : fully ? 'hands' : null,
+      }),
+      ...blocked,
+    ],
+  };
 }
 
 function openAllTheWay({ offered, opensAt, opensFirmAt }: Ways, traits: Traits): string {
@@ -79,25 +97,34 @@ function passingOf(
   const girth = wearer.of(passage.measure);
   const { traits } = wearer;
   const firm = traits.stuffing === 'firm' || (passage.measure === 'head-girth' && traits.head === 'firm');
-  const needs = firm ? girth + FIRM_ROOM_MM : girth * SOFT_PASS;
+  const needs = firm ? girth + FIRM_ROOM_MM : girth * wearer.softPass;
   const stretch = wearer.cloth.stretch * (passage.seamed ? 0.5 : 1);
   return { passage, needs, gives: gives * (1 + stretch) };
 }
 
 /** With the front or back open all the way, every place that this opens is as much wider as its row says. */
-function rowOf({ passage, needs, gives }: Passing, opening: string, slit: Mm | null, sizes: Sizes): OpeningRow {
+function rowOf(
+  { passage, needs, gives }: Passing,
+  { opening, slit, closedBy }: Pick<Opened, 'opening' | 'slit'> & Pick<Ways, 'closedBy'>,
+  sizes: Sizes,
+): OpeningRow {
   const opened = ['front', 'back'].includes(opening) ? passage.opened : undefined;
   const through = { passes: passage.measure, through: passage.through, needs };
-  if (opened) return { ...through, gives: gives + opened(sizes), closure: 'hook-and-loop' };
+  if (opened) return { ...through, gives: gives + opened(sizes), closure: closedBy };
   if (passage.slit && slit !== null) return { ...through, gives: gives + 2 * slit, closure: 'slit' };
   return { ...through, gives, closure: 'none' };
 }
 
-function notes(wish: string, opening: string, slit: Mm | null, guessed: boolean): Flag[] {
+type Told = Pick<Opened, 'opening' | 'slit'> & {
+  readonly wish: string;
+  readonly why: 'guess' | 'hands' | null;
+};
+
+function notes({ wish, opening, slit, why }: Told): Flag[] {
   return wish === 'auto' && opening !== 'none'
     ? [
         {
-          code: guessed ? 'opening-for-guess' : 'opening-added',
+          code: why ? `opening-for-${why}` : 'opening-added',
           severity: 'note',
           measures: ['head-girth', 'neck-girth'],
           values: { slit: slit ?? 0 },

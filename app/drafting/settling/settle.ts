@@ -61,7 +61,12 @@ export function settleGarment(
       return { matched, opened, adjustments, stopped: made.stops };
     }
     choices = { ...choices, [change.choice]: change.to };
-    changes.push({ code: change.code, by: 0, because: change.choice, check: change.check });
+    changes.push({
+      code: change.code,
+      by: 0,
+      because: change.because ?? change.choice,
+      check: change.check,
+    });
   }
 }
 
@@ -93,5 +98,7 @@ function waysOf(garment: Garment, choices: Choices, asked: Choices): Ways {
     wish,
     opensAt: garment.opensAt ?? 'front',
     opensFirmAt: garment.opensFirmAt ?? garment.opensAt ?? 'front',
+    fully: choices.dresser === 'small-child',
+    closedBy: String(choices.closedBy ?? 'hook-and-loop'),
   };
 }

@@ -1,6 +1,9 @@
-import { hemOf, type Mm, type Scale, USUAL_CASING_MM, USUAL_HEM_MM } from '../../body';
+import { type ByScale, hemOf, type Mm, type Scale, USUAL_CASING_MM, USUAL_HEM_MM } from '../../body';
 import type { Role } from '../draft-types';
 import type { Cloth } from './cloths';
+
+/** Folded back behind a closure: what is sewn on there, sewn through both layers (common practice, no source). */
+const FOLDED_BACK_MM: ByScale = { small: 10, usual: 20, large: 25 };
 
 /** Usual allowances by role, mm (¼ in seams, ½ in hems; common practice, no source): narrower on a small toy. */
 export function usualAllowances(scale: Scale): Readonly<Record<Role, Mm>> {
@@ -11,8 +14,7 @@ export function usualAllowances(scale: Scale): Readonly<Record<Role, Mm>> {
     hem: USUAL_HEM_MM[scale],
     neckline: seam,
     opening: seam,
-    /** Folded back behind the closure. */
-    closure: small ? 10 : 20,
+    closure: FOLDED_BACK_MM[scale],
     casing: USUAL_CASING_MM[scale],
     fold: 0,
     edge: 0,

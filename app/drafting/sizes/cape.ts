@@ -2,6 +2,7 @@ import type { Mm } from '../../body';
 import { BIB_REACH } from '../curves/shares';
 import { easedNeck } from './ease';
 import { maker } from './maker';
+import { PAST_CENTRE_MM } from './scale';
 
 /** A cape's hem stands off its neck by at least this much for each mm of its length: enough to hang in folds. */
 const FULLNESS = 2.4;
@@ -24,7 +25,6 @@ export const capeSizes = maker([], ['neck', 'capeNeck', 'capeHem', 'capeLength']
 });
 
 /** A bib's arms lap behind the neck; they are this share of the neck wide, within limits (common practice, no source). */
-const BIB_PAST_MM = 10;
 const ARM = { share: 0.09, least: 16, most: 28 } as const;
 
 /** A bib: arms round the neck that lap behind it, and a front as long as wished. */
@@ -34,7 +34,7 @@ export const bibSizes = maker([], ['neck', 'bibNeck', 'bibLength', 'bibArm'], (w
   return {
     sizes: {
       neck,
-      bibNeck: Math.max(neck / 2 + BIB_PAST_MM, TIGHTEST_MM * BIB_REACH),
+      bibNeck: Math.max(neck / 2 + PAST_CENTRE_MM[wearer.scale], TIGHTEST_MM * BIB_REACH),
       bibLength: Math.max(wearer.of('bib-length'), bibArm),
       bibArm,
     },

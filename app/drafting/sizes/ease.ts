@@ -10,6 +10,11 @@ export const USUAL_FIT: Fit = 'easy';
 /** A finished girth this much over what the fit asked for is said (a share). */
 export const MOST_OVER = 0.03;
 
+/** A small child's hands are given room. */
+const isForSmallHands = ({ dresser }: Readonly<Record<string, unknown>>): boolean => dresser === 'small-child';
+export const usualFit = (choices: Readonly<Record<string, unknown>> = {}): Fit =>
+  isForSmallHands(choices) ? 'roomy' : USUAL_FIT;
+
 /** No girth has less ease than this; limbs, which must slide through, have more. */
 export const LEAST_EASE_MM = 6;
 export const LEAST_LIMB_EASE_MM = 10;
@@ -34,3 +39,7 @@ export function easedLength(length: Mm, share: number, least: Mm): Mm {
 
 /** Soft stuffing gives way by about a tenth when it is pushed through (common practice, no source). */
 export const SOFT_PASS = 0.9;
+
+/** What of its girth a soft part still needs; a small child does not push. */
+export const softPass = (choices: Readonly<Record<string, unknown>>): number =>
+  isForSmallHands(choices) ? 1 : SOFT_PASS;

@@ -1,16 +1,42 @@
-import type { Mm } from '../../body';
+import type { ByScale, Mm, Scale } from '../../body';
+import { TAPE_MM } from './scale';
 
-/** Hook and loop this wide, by the toy's chest: under the first, under the second, over both (common practice, no source). */
-const TAPES: readonly (readonly [under: Mm, wide: Mm])[] = [
-  [220, 6],
-  [450, 10],
-];
-const WIDEST_MM = 20;
+/** What closes an opening, and what is sewn on over it. */
+export type Fastening = 'hook-and-loop' | 'snaps' | 'ribbon' | 'buttons';
 
-/** How wide hook and loop is on a toy with this chest, mm. */
-export function tapeWidth(chest: Mm | undefined): Mm {
-  if (chest === undefined) return 10;
-  return TAPES.find(([under]) => chest < under)?.[1] ?? WIDEST_MM;
+/** How wide each is, and how far apart they stand; hook and loop runs all along (common practice, no source). */
+const WIDE_MM: Readonly<Record<Fastening, ByScale>> = {
+  'hook-and-loop': TAPE_MM,
+  snaps: { small: 6, usual: 9, large: 12 },
+  ribbon: { small: 4, usual: 6, large: 10 },
+  buttons: { small: 8, usual: 11, large: 15 },
+};
+const APART_MM: Readonly<Record<Exclude<Fastening, 'hook-and-loop'>, ByScale>> = {
+  snaps: { small: 25, usual: 40, large: 60 },
+  ribbon: { small: 40, usual: 70, large: 100 },
+  buttons: { small: 25, usual: 40, large: 60 },
+};
+/** A ribbon is cut so long, what is sewn down included: no tie hangs free by more than 220 mm (`longestTie`). */
+const TIE_MM: ByScale = { small: 120, usual: 180, large: 220 };
+/** It takes two to tie. */
+const RIBBONS_A_TIE = 2;
+
+export type Fastened = {
+  readonly length: Mm;
+  readonly width: Mm;
+  readonly count: number;
+};
+
+/** What closes an edge so long, mm: tape along all of it, or so many at even distances, one at each end. */
+export function fastened(kind: Fastening, along: Mm, scale: Scale): Fastened {
+  const width = WIDE_MM[kind][scale];
+  // What is shorter than it is wide is cut square.
+  if (kind === 'hook-and-loop') return { length: Math.max(along, width), width, count: 1 };
+  const apart = APART_MM[kind][scale];
+  const places = along < apart ? 1 : Math.ceil(along / apart) + 1;
+  return kind === 'ribbon'
+    ? { length: TIE_MM[scale], width, count: places * RIBBONS_A_TIE }
+    : { length: width, width, count: places };
 }
 
 /** An elastic is a tenth shorter than what it goes round, and laps where its ends are joined (common practice, no source). */

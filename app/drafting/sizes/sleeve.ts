@@ -1,7 +1,7 @@
 import type { Mm } from '../../body';
 import type { Sleeves } from '../heads/choices';
 import { LEAST_SIDE_MM } from './bodice';
-import { LEAST_LIMB_EASE_MM, SOFT_PASS } from './ease';
+import { LEAST_LIMB_EASE_MM } from './ease';
 import { maker } from './maker';
 import type { Wearer } from './wearer';
 
@@ -26,7 +26,7 @@ export const sleeveSizes = maker(
   ['bicep', 'cuff', 'cuffBand', 'capHeight', 'sleeveLength', 'underarmLength', 'armhole'],
   (wearer: Wearer<Pick<Sleeves, 'sleeve'>>) => {
     const paw = wearer.girth('paw-girth', ONE_SEAM, LEAST_LIMB_EASE_MM);
-    const passes = paw * (wearer.traits.stuffing === 'soft' ? SOFT_PASS : 1);
+    const passes = paw * (wearer.traits.stuffing === 'soft' ? wearer.softPass : 1);
     const [outer, under] = [wearer.taken('arm-length'), wearer.taken('underarm-length')];
     const armLength = outer || !under ? wearer.of('arm-length') : wearer.of('underarm-length') / USUAL_UNDERARM;
     const underarm = under || !outer ? wearer.of('underarm-length') : armLength * USUAL_UNDERARM;

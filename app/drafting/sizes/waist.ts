@@ -4,6 +4,7 @@ import type { Bodices, Straps } from '../heads/choices';
 import { DEEPEST_NECK, LEAST_SIDE_MM } from './bodice';
 import { STEEPEST_SIDE } from './lean';
 import { maker } from './maker';
+import { PAST_CENTRE_MM } from './scale';
 import { frontShare } from './trunk';
 import type { Wearer } from './wearer';
 
@@ -149,8 +150,6 @@ function sideBackOf(wearer: Wearer, { topHalf, hemHalf }: Record<'topHalf' | 'he
   return Math.max(-MOST_BACK * topHalf, Math.min(back, MOST_BACK * topHalf));
 }
 
-/** What a strap laps at its closure behind the neck. */
-const LAP_MM = 10;
 /** How much of the armhole's depth a halter and a half circle reach up already, and how much of the neck a strap goes round. */
 type Kind = Bodices['bodice'];
 const REACHED: { readonly [K in Kind]?: number } = {
@@ -171,7 +170,9 @@ function strapOf(wearer: Wearer<Bodices & Straps>, attached: Attached): Mm {
   const kind = wearer.choices.bodice;
   if (wearer.choices.straps === 'neck' || kind in REACHED) {
     const up = wearer.of('armhole-depth') * (1 - (REACHED[kind] ?? 0));
-    return below(kind, attached) + up + roundNeck(kind, wearer.of('neck-girth'), attached) + LAP_MM;
+    return (
+      below(kind, attached) + up + roundNeck(kind, wearer.of('neck-girth'), attached) + 2 * PAST_CENTRE_MM[wearer.scale]
+    );
   }
   const over = wearer.of('strap-length');
   const across = 2 * attached.topHalf * STRAP_AT + attached.strapWidth;

@@ -14,6 +14,8 @@ export type Wearer<C extends object = object> = {
   readonly scale: Scale;
   /** Hem allowance at a straight edge, mm: what a side or sleeve must at least leave room for. */
   readonly hem: Mm;
+  /** What of a soft part's girth an opening has to give when it is pushed through. */
+  readonly softPass: number;
   /** How thick the cloth of what is worn beneath is, mm; 0 over nothing. */
   readonly beneath: Mm;
   /** A measure as it was taken. */
@@ -26,7 +28,7 @@ export type Wearer<C extends object = object> = {
   readonly surface: (id: MeasureId, least?: Mm) => Mm;
 };
 
-type Settings<C extends object> = Pick<Wearer<C>, 'cloth' | 'share' | 'choices' | 'scale' | 'hem'> & {
+type Settings<C extends object> = Pick<Wearer<C>, 'cloth' | 'share' | 'choices' | 'scale' | 'hem' | 'softPass'> & {
   readonly beneath?: Mm;
 };
 

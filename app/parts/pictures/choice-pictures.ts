@@ -25,6 +25,15 @@ const long = [longSleeves, trunk, neckHole];
 const hooded = [longSleeves, trunk, hood, face];
 const fromBehind = [shortSleeves, trunk];
 const buttons = line('M33 34h6m-6 8h6m-6 8h6');
+/** The right edge lies over the left. */
+const lapped: Picture = [cloth('M28 12h36v48H28z'), cloth('M8 12h34v48H8z')];
+/** An open hand over the edge of some cloth, larger or smaller. */
+const hand = (size: number): string => {
+  const at = (x: number, y: number) => `${36 + x * size} ${50 + y * size}`;
+  const finger = (x: number, high: number) =>
+    `L${at(x, -18)}L${at(x, high)}Q${at(x + 2.5, high - 4)} ${at(x + 5, high)}L${at(x + 5, -18)}`;
+  return `M${at(-11, 0)}L${at(-12, -14)}L${at(-20, -22)}Q${at(-21, -28)} ${at(-16, -27)}L${at(-11, -20)}${finger(-10.5, -36)}${finger(-5, -40)}${finger(0.5, -39)}${finger(6, -34)}L${at(11, -10)}L${at(9, 0)}z`;
+};
 const side = cloth('M14 60C10 14 58 2 58 34v26z');
 /** A circle round the middle of the frame: the toy's tummy seen from above, and the cloth round it. */
 const round = (size: number): string => `M36 ${38 - size}a${size} ${size} 0 1 1-.1 0z`;
@@ -69,6 +78,23 @@ export const choicePictures: Readonly<Record<string, Picture>> = {
   'pocket.false': hooded,
   'lining.true': [cloth('M16 26h40v32H16z'), deep('M16 26h40v9q-20 9-40 0z'), line('M22 27v9m9-9v11m10-11v11m9-11v9')],
   'lining.false': [cloth('M16 26h40v32H16z'), stitch('M16 31h40')],
+  // Two edges that lap, seen close, and what lies between them.
+  'closedBy.auto': [...lapped, line('M40 12v48'), measured],
+  'closedBy.hook-and-loop': [...lapped, deep('M31 14h9v44h-9z'), line('M32 20h7m-7 6h7m-7 6h7m-7 6h7m-7 6h7m-7 6h7')],
+  'closedBy.snaps': [...lapped, deep([20, 34, 48].map((y) => `M31 ${y}a4 4 0 1 1 8 0a4 4 0 1 1-8 0z`).join(''))],
+  'closedBy.ties': [
+    cloth('M8 12h24v48H8zM40 12h24v48H40z'),
+    line([24, 46].map((y) => `M30 ${y}q-8-8-9-1 1 5 9 1h12q8-8 9-1-1 5-9 1M34 ${y + 1}l-5 9M38 ${y + 1}l5 9`).join('')),
+  ],
+  'buttons.true': [
+    ...lapped,
+    skin([20, 34, 48].map((y) => `M30 ${y}a5 5 0 1 1 10 0a5 5 0 1 1-10 0z`).join('')),
+    line([20, 34, 48].map((y) => `M34 ${y - 1}v2m2-2v2`).join('')),
+  ],
+  'buttons.false': [...lapped, line('M40 12v48')],
+  'dresser.older-child': [skin(hand(1)), cloth('M8 44h56v18H8z'), stitch('M10 50h52')],
+  'dresser.small-child': [skin(hand(0.68)), cloth('M8 44h56v18H8z'), stitch('M10 50h52')],
+  'dresser.display': [cloth('M14 54h44v8H14z'), skin('M28 54V40q-6-4-4-12 12-14 24 0 2 8-4 12v14z'), line('M8 62h56')],
   'hem.turned': [cloth('M10 14h52v44H10z'), deep('M10 46h52v12H10z'), stitch('M12 48h48')],
   'hem.casing': [
     cloth('M10 14h52l-6 28 4 6-4 10H16l-4-10 4-6z'),

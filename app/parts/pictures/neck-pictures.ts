@@ -1,10 +1,11 @@
-import { cloth, deep, line, type Picture, stitch } from './strokes';
+import { cloth, deep, line, measured, type Picture, stitch } from './strokes';
 
 const base = cloth('M8 18q28 40 56 0v42H8z');
 const inside = deep('M8 18q28 12 56 0-28 40-56 0z');
 
 /** How a neck edge is finished, seen close. */
 export const neckPictures: Readonly<Record<string, Picture>> = {
+  'neck.auto': [inside, base, measured],
   'neck.bound': [inside, base, deep('M8 18q28 40 56 0v7q-28 40-56 0z')],
   'neck.faced': [inside, base, stitch('M8 29q28 39 56 0')],
   'neck.lined': [inside, base, line('M20 22v8m8-6v12m8-11v14m8-15v12m8-14v8')],

@@ -42,7 +42,10 @@ function ChoicesPage({ making, then }: { readonly making: Making; readonly then:
     setOrder(changed);
     void attempt(async () => void (await saveGarment(toy.id, changed, garment.id)));
   };
-  const change = (more: Partial<Order>) => replace({ ...order, ...more });
+  const change = (more: Partial<Order>, left?: 'ownCloth') => {
+    const { ownCloth: _, ...rest } = order;
+    replace({ ...(left ? rest : order), ...more });
+  };
   const { first, themes } = sorted(offered(row, order.choices));
   const picks = ({ name, choice, value }: Offered) => (
     <ChoicePicks

@@ -7,7 +7,7 @@ const FIRST: readonly string[] = ['bodice', 'skirt', 'trousers', 'pants'];
 
 /** What belongs together, in the order it is thought of; a choice that is in none comes last, with the finish. */
 const THEMES: Readonly<Record<string, readonly string[]>> = {
-  opening: ['opening', 'straps'],
+  opening: ['dresser', 'opening', 'closedBy', 'buttons', 'straps'],
   sleeves: ['sleeve', 'armhole', 'covers'],
   legs: ['legs', 'waist', 'gusset', 'tail'],
   head: ['hood', 'chin', 'ears', 'hatEars', 'neck'],

@@ -1,6 +1,15 @@
 import { type BandTop, band } from '../../blocks/band';
 import { flare } from '../../blocks/flare';
-import { type Bodices, isBand, isOpen, isRound, type Linings, type Opens, type Straps } from '../../heads/choices';
+import {
+  type Bodices,
+  isBand,
+  isOpen,
+  isRound,
+  isRoundNeck,
+  type Linings,
+  type Opens,
+  type Straps,
+} from '../../heads/choices';
 import { part } from '../../rows/part';
 import { type EdgesOf, piece } from '../../rows/piece-row';
 import type { SeamRow } from '../../rows/rows';
@@ -20,7 +29,7 @@ const tops: { readonly [Kind in Bodices['bodice']]?: BandTop } = {
 export const isHalter = ({ bodice }: Bodices) => bodice === 'halter';
 const isStrapped = ({ straps }: Straps) => straps !== 'none';
 /** A strap behind the neck leaves the back alone, and so do a halter's and a half circle's. */
-const behindNeck = (choices: Bodices & Straps) => choices.straps === 'neck' || isHalter(choices) || isRound(choices);
+const behindNeck = isRoundNeck;
 
 /** A lining is sewn to it round the top and the opening, and turned inside; else the top is bound. */
 export const isLined = ({ lining }: Linings) => lining;

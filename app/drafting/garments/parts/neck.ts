@@ -1,13 +1,20 @@
 import { neckFacing } from '../../blocks/neck-facing';
 import { isOpen, type Necks } from '../../heads/choices';
+import type { Look } from '../../rows/names';
 import { only, part } from '../../rows/part';
 import { type EdgesOf, piece } from '../../rows/piece-row';
+import { LEAST_BARE_SHOULDER_MM } from '../../sizes/bare';
+import { isThinWoven } from '../../sizes/cloths';
 import { bindingPart } from './binding';
 import type { BodiceGives } from './bodice';
 import { type Ends, flatPart, isClosed, standingPart } from './collars';
 import { liningPart } from './lining';
 import { halfNeckline, type Side, type Top, type TopChoices, wholeHalfNeckline } from './top';
 
+/** What a shoulder is short of its least by rounding, mm. */
+const ROUNDED_MM = 0.01;
+
+type Looked = Look<{ choices: Necks; size: 'shoulder'; edge: never }>;
 const finished = (way: Necks['neck']) => (choices: Necks) => choices.neck === way;
 const endsAt =
   (slit: Side): Ends =>
@@ -105,18 +112,35 @@ export function neckParts<C extends TopChoices & Necks>(top: Top<C>) {
     only(finished('band'), standingPart(top, endsAt(slit))),
     only(finished('flat'), flatPart(top, endsAt(slit))),
     part<{ choices: Necks; size: 'shoulder'; edge: never }>({
-      instead: (['faced', 'lined'] as const).map((from) => ({
-        choice: 'neck',
-        from,
-        to: 'bound',
-        code: 'bound-instead',
-        check: [],
-        when: ({ choices, sizes }) =>
-          // Every part beside this one asks for the top's own choices too.
-          arm(choices as C) === 'raglan' ||
-          (from === 'lined' && arm(choices as C) === 'in-one') ||
-          (from === 'faced' && sizes.shoulder < NARROWEST_FACING_MM),
-      })),
+      instead: [
+        ...(['faced', 'lined'] as const).map((from) => ({
+          choice: 'neck' as const,
+          from,
+          to: 'bound' as const,
+          code: 'bound-instead',
+          check: [],
+          when: ({ choices, sizes }: Looked) =>
+            // Every part beside this one asks for the top's own choices too.
+            arm(choices as C) === 'raglan' ||
+            (from === 'lined' && arm(choices as C) === 'in-one') ||
+            (from === 'faced' && sizes.shoulder < NARROWEST_FACING_MM),
+        })),
+        {
+          choice: 'neck',
+          from: 'bound',
+          to: 'lined',
+          code: 'lined-usual',
+          because: 'thin-cloth',
+          check: [],
+          onlyAuto: true,
+          when: ({ choices, sizes, wearer }) =>
+            arm(choices as C) === 'bare' &&
+            !isClosed(choices as C) &&
+            (choices as C).opening !== 'slit' &&
+            isThinWoven(wearer.cloth) &&
+            sizes.shoulder >= LEAST_BARE_SHOULDER_MM - ROUNDED_MM,
+        },
+      ],
     }),
   ] as const;
 }
