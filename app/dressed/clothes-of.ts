@@ -1,6 +1,7 @@
 import type { Body, Mm } from '../body';
 import type { Draft, Piece } from '../drafting/draft-types';
-import type { Band, Clothes, Hat, Hood, Hung, Opening, Pocket, Skirt, Top } from './clothes';
+import type { Band, Clothes, Hat, Hood, Opening, Pocket, Skirt, Top } from './clothes';
+import { hungOf } from './hung-of';
 import { legsOf, sleeveOf, wristOf } from './limbs-of';
 import { type Read, reader } from './reader';
 
@@ -166,31 +167,4 @@ function skirtOf({ piece, choice, long }: Read): Skirt | null {
     tiers: [first, ...tiers],
     band: piece('waistband') ? long('waistband', 'side') / 2 : 0,
   };
-}
-
-function hungOf({ piece, long }: Read): Hung | null {
-  const bib = piece('bib');
-  if (bib) {
-    const low = bib.cutLine.filter(({ from }) => from.y > 0).map(({ from }) => from.x);
-    return {
-      kind: 'bib',
-      long: long('bib', 'centre'),
-      half: Math.max(0, ...low),
-    };
-  }
-  if (piece('bag-front'))
-    return { kind: 'bag', long: long('bag-front', 'centre'), girth: 4 * long('bag-front', 'top') };
-  if (piece('cape'))
-    return {
-      kind: 'cape',
-      long: long('cape', 'side'),
-      girth: 2 * long('cape', 'bottom'),
-    };
-  if (piece('scarf'))
-    return {
-      kind: 'scarf',
-      long: long('scarf', 'side'),
-      wide: long('scarf', 'top'),
-    };
-  return null;
 }

@@ -113,6 +113,18 @@ export type Hung =
   | { readonly kind: 'bag'; readonly long: Mm; readonly girth: Mm }
   | { readonly kind: 'cape'; readonly long: Mm; readonly girth: Mm }
   | { readonly kind: 'bib'; readonly long: Mm; readonly half: Mm }
+  | { readonly kind: 'bow'; readonly wide: Mm; readonly deep: Mm }
+  | ApronHung
   | { readonly kind: 'scarf'; readonly long: Mm; readonly wide: Mm };
+
+/** An apron, half its widths; its top so far below the neck as its strap goes up to it. */
+export type ApronHung = {
+  readonly kind: 'apron';
+  readonly below: Mm;
+  readonly bib: Mm;
+  readonly bibHigh: Mm;
+  readonly half: Mm;
+  readonly long: Mm;
+};
 
 export type Wrist = { readonly long: Mm; readonly girth: number };

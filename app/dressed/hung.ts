@@ -1,7 +1,7 @@
 import { type Point, point } from '../body/point';
 import type { Part } from '../measuring/figure';
 import { bothHalves, cloth, corner, drawnSeam, fold, inside, otherHalf, stitches } from './cloth';
-import type { Hung } from './clothes';
+import type { ApronHung, Hung } from './clothes';
 
 /** Where something hangs: the crease of a neck, half its width, and mm in the figure's units. */
 export type Neck = {
@@ -26,6 +26,10 @@ export function hungParts(hung: Hung, neck: Neck): Part[] {
       return bibParts(hung, neck);
     case 'scarf':
       return scarfParts(hung, neck);
+    case 'bow':
+      return bowParts(hung, neck);
+    case 'apron':
+      return apronParts(hung, neck);
   }
 }
 
@@ -143,5 +147,67 @@ function scarfParts(
       point(knot.x + thick * 0.7, knot.y + thick * 0.62),
       point(knot.x - thick * 0.45, knot.y + thick * 0.66),
     ]),
+  ];
+}
+
+/** A bow on its band: two loops and a knot. */
+function bowParts({ wide, deep }: { wide: number; deep: number }, { crease, half, down, view }: Neck): Part[] {
+  const band = [point(-half, crease - 2), point(half, crease - 2), point(half, crease + 3), point(-half, crease + 3)];
+  if (view === 'back') return [cloth(band.flatMap(corner)), drawnSeam([point(3, crease - 2), point(3, crease + 3)])];
+  const [out, high] = [Math.max(down(wide) / 2, 8), Math.max(down(deep) / 2, 5)];
+  const middle = crease + 1;
+  const loop = [
+    ...corner(point(0, middle - high * 0.35)),
+    ...corner(point(out, middle - high)),
+    point(out * 1.06, middle),
+    ...corner(point(out, middle + high)),
+    ...corner(point(0, middle + high * 0.35)),
+  ];
+  const pleat = [point(out * 0.25, middle), point(out * 0.75, middle - high * 0.2)];
+  const [knot, tall] = [out * 0.2, high * 0.55];
+  return [
+    cloth(band.flatMap(corner)),
+    cloth(loop),
+    cloth(otherHalf(loop)),
+    fold(pleat),
+    fold(otherHalf(pleat)),
+    cloth(
+      [
+        point(-knot, middle - tall),
+        point(knot, middle - tall),
+        point(knot, middle + tall),
+        point(-knot, middle + tall),
+      ].flatMap(corner),
+    ),
+  ];
+}
+
+/** In front the apron with its pocket, straps up to the neck; behind, what closes it. */
+function apronParts(apron: ApronHung, { crease, half, shoulder, down, lowest, view }: Neck): Part[] {
+  const top = crease + down(apron.below) * 0.6;
+  const waist = top + down(apron.bibHigh);
+  const low = Math.min(top + down(apron.long), lowest);
+  const wide = Math.min(down(apron.half) * 0.92, shoulder * 1.15);
+  const bib = Math.min(down(apron.bib), wide * 0.7);
+  const strap = (from: Point, to: Point) => drawnSeam([from, to]);
+  if (view === 'back')
+    return [
+      drawnSeam([point(-half, crease + 2), point(half, crease + 2)]),
+      drawnSeam([point(-shoulder, waist), point(shoulder, waist)]),
+      stitches([point(0, waist - 3), point(0, waist + 3)]),
+    ];
+  const right = [...corner(point(bib, top)), ...corner(point(wide, waist)), ...corner(point(wide, low))];
+  const pocket = [
+    point(-wide * 0.55, waist + (low - waist) * 0.25),
+    point(wide * 0.55, waist + (low - waist) * 0.25),
+    point(wide * 0.55, waist + (low - waist) * 0.7),
+    point(-wide * 0.55, waist + (low - waist) * 0.7),
+  ];
+  return [
+    strap(point(-bib + 3, top), point(-half, crease)),
+    strap(point(bib - 3, top), point(half, crease)),
+    cloth(bothHalves([point(0, top), ...right, point(0, low)])),
+    drawnSeam([...pocket, pocket[0] ?? point(0, waist)]),
+    stitches([-0.9, -0.4, 0, 0.4, 0.9].map((share) => point(share * wide, low - 4))),
   ];
 }

@@ -18,6 +18,7 @@ export function reader(draft: Draft, body: Body) {
     piece,
     edge,
     ofBody,
+    of: (measure: MeasureId): Mm => body.sizes[measure]?.value ?? 0,
     long: (name: string, of: string): Mm => edge(name, of)?.length ?? 0,
     choice: (name: string) => draft.order.choices[name],
     fit: (place: string): number => {

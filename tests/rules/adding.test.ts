@@ -6,16 +6,16 @@ import { localeBreaches } from '../../.config/locales.mjs';
 import { demoCards } from '../../app/measuring';
 import { copyOfTheCode } from './copy';
 
-/** An apron, added to a copy as DEVELOPERS.md says: a head, how it is made, a line in both lists, a picture, words. */
+/** A towel, added to a copy as DEVELOPERS.md says: a head, how it is made, a line in both lists, a picture, words. */
 const copy = copyOfTheCode();
 afterAll(copy.remove);
 
 const HEAD = `import { hemChoice } from './choices';
 import { head, needs } from './head';
 
-/** A half apron: a wide strip from the waist. */
-export const apronHead = head({
-  id: 'apron',
+/** A towel round the waist. */
+export const towelHead = head({
+  id: 'towel',
   bodies: ['upright'],
   level: 'first',
   looks: [],
@@ -26,7 +26,7 @@ export const apronHead = head({
 `;
 
 const MADE = `import { flare } from '../blocks/flare';
-import { apronHead } from '../heads/apron';
+import { towelHead } from '../heads/towel';
 import type { Hems } from '../heads/choices';
 import { assemble } from '../rows/garment';
 import { part } from '../rows/part';
@@ -34,30 +34,30 @@ import { type EdgesOf, piece } from '../rows/piece-row';
 import { maker, type SizesOf } from '../sizes/maker';
 import { hemRole } from './parts/hem';
 
-const apronSizes = maker([], ['apronHalf', 'apronLength'], (wearer) => ({
-  sizes: { apronHalf: wearer.of('waist-girth') / 3, apronLength: wearer.of('waist-to-hem') + wearer.hem },
+const towelSizes = maker([], ['towelHalf', 'towelLength'], (wearer) => ({
+  sizes: { towelHalf: wearer.of('waist-girth') / 3, towelLength: wearer.of('waist-to-hem') + wearer.hem },
 }));
 
-type Gives = { readonly size: SizesOf<typeof apronSizes>; readonly edge: EdgesOf<'apron', typeof flare> };
+type Gives = { readonly size: SizesOf<typeof towelSizes>; readonly edge: EdgesOf<'towel', typeof flare> };
 type Names = Gives & { readonly choices: Hems };
 
-export const apron = assemble(apronHead, [
+export const towel = assemble(towelHead, [
   part<{ choices: Hems; size: never; edge: never }, Gives>({
-    sizes: [apronSizes],
+    sizes: [towelSizes],
     pieces: [
-      piece<Names>()('apron', flare, {
+      piece<Names>()('towel', flare, {
         copies: 1,
         mirrored: false,
         onFold: true,
-        sizes: { flareTop: 'apronHalf', flareBottom: 'apronHalf', flareHeight: 'apronLength' },
+        sizes: { flareTop: 'towelHalf', flareBottom: 'towelHalf', flareHeight: 'towelLength' },
         roles: (choices) => ({ top: 'casing', side: hemRole(choices), bottom: hemRole(choices), centre: 'fold' }),
       }),
     ],
     seams: (['side', 'bottom', 'top'] as const).map((edge) => ({
-      name: \`apron-\${edge}\`,
+      name: \`towel-\${edge}\`,
       sewn: 2,
       kind: 'folded',
-      first: [{ piece: 'apron', edge }],
+      first: [{ piece: 'towel', edge }],
       second: [],
     })),
   }),
@@ -65,10 +65,10 @@ export const apron = assemble(apronHead, [
 `;
 
 const WORDS = {
-  garment: { apron: { name: 'Apron', note: 'A strip from the waist.' } },
-  flag: { 'wears-apron': 'An apron would suit it.' },
-  piece: { apron: 'Apron' },
-  seam: { 'apron-side': 'Sides', 'apron-bottom': 'Hem', 'apron-top': 'Top' },
+  garment: { towel: { name: 'Towel', note: 'A strip round the waist.' } },
+  flag: { 'wears-towel': 'A towel would suit it.' },
+  piece: { towel: 'Towel' },
+  seam: { 'towel-side': 'Sides', 'towel-bottom': 'Hem', 'towel-top': 'Top' },
 };
 
 /** Puts one text for another in a file of the copy. */
@@ -86,32 +86,32 @@ const tables = () =>
 beforeAll(() => {
   for (const name of ['tests', 'README.md', 'DEVELOPERS.md'])
     cpSync(join(import.meta.dirname, '../..', name), join(copy.root, name), { recursive: true });
-  writeFileSync(join(copy.root, 'app/drafting/heads/apron.ts'), HEAD);
-  writeFileSync(join(copy.root, 'app/drafting/garments/apron.ts'), MADE);
+  writeFileSync(join(copy.root, 'app/drafting/heads/towel.ts'), HEAD);
+  writeFileSync(join(copy.root, 'app/drafting/garments/towel.ts'), MADE);
 });
 
-describe('adding an apron', { timeout: 240_000 }, () => {
+describe('adding a towel', { timeout: 240_000 }, () => {
   test('a head does not compile without a picture, nor until it is made', () => {
     change(
       'app/drafting/heads/index.ts',
       'import { bibHead }',
-      "import { apronHead } from './apron';\nimport { bibHead }",
+      "import { towelHead } from './towel';\nimport { bibHead }",
     );
-    change('app/drafting/heads/index.ts', '  bibHead,', '  apronHead,\n  bibHead,');
+    change('app/drafting/heads/index.ts', '  bibHead,', '  towelHead,\n  bibHead,');
     const said = types();
     expect(said).toMatch('garment-pictures.ts');
     expect(said).toMatch('app/drafting/garments/index.ts');
   });
 
   test('with a picture and made, it compiles', () => {
-    change('app/parts/pictures/garment-pictures.ts', '  bib: [', "  apron: [cloth('M18 20h36v40H18z')],\n  bib: [");
-    change('app/drafting/garments/index.ts', 'import { bib }', "import { apron } from './apron';\nimport { bib }");
-    change('app/drafting/garments/index.ts', '  bib,', '  apron,\n  bib,');
+    change('app/parts/pictures/garment-pictures.ts', '  bib: [', "  towel: [cloth('M18 20h36v40H18z')],\n  bib: [");
+    change('app/drafting/garments/index.ts', 'import { bib }', "import { towel } from './towel';\nimport { bib }");
+    change('app/drafting/garments/index.ts', '  bib,', '  towel,\n  bib,');
     expect(types()).toBe('');
   });
 
   test('without words the tables of tests are red, and green with them', () => {
-    expect(tables()).toMatch('garment.apron.name');
+    expect(tables()).toMatch('garment.towel.name');
     const file = join(copy.root, 'locales/en.json');
     const english = JSON.parse(readFileSync(file, 'utf8'));
     for (const [topic, words] of Object.entries(WORDS)) Object.assign(english[topic], words);
@@ -126,13 +126,13 @@ describe('adding an apron', { timeout: 240_000 }, () => {
         cwd: copy.root,
         encoding: 'utf8',
       });
-    const listed = JSON.parse(command('--list').stdout).garments.find(({ id }: { id: string }) => id === 'apron');
+    const listed = JSON.parse(command('--list').stdout).garments.find(({ id }: { id: string }) => id === 'towel');
     expect(listed).toMatchObject({ bodies: ['upright'], needs: ['waist-girth', 'waist-to-hem'] });
     const card = demoCards.find(({ toy }) => toy.body === 'upright');
     mkdirSync(join(copy.root, 'made'));
-    writeFileSync(join(copy.root, 'order.json'), JSON.stringify({ card, garment: 'apron' }));
+    writeFileSync(join(copy.root, 'order.json'), JSON.stringify({ card, garment: 'towel' }));
     expect(command('order.json', '--out', 'made')).toMatchObject({ status: 0 });
     const { pieces } = JSON.parse(readFileSync(join(copy.root, 'made/draft.json'), 'utf8'));
-    expect(pieces.map(({ name }: { name: string }) => name)).toEqual(['apron']);
+    expect(pieces.map(({ name }: { name: string }) => name)).toEqual(['towel']);
   });
 });

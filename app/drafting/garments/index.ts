@@ -2,8 +2,10 @@
 
 import { type GarmentId, heads } from '../heads';
 import type { Garment } from '../rows/garment';
+import { apron } from './apron';
 import { bib } from './bib';
 import { bonnet } from './bonnet';
+import { bowTie } from './bow-tie';
 import { cape } from './cape';
 import { coat } from './coat';
 import { dress } from './dress';
@@ -48,7 +50,9 @@ const made: Readonly<Record<GarmentId, Garment>> = {
   hat,
   bonnet,
   cape,
+  apron,
   bib,
+  'bow-tie': bowTie,
   scarf,
   'wrist-warmers': wristWarmers,
   vest,

@@ -2,8 +2,10 @@
  * The heads of all garments: for whom, what may be chosen, what is measured. Plain data, light to load: no block, no size and
  * no seam ever lives here. How a garment is made stands in garments/, under the same name.
  */
+import { apronHead } from './apron';
 import { bibHead } from './bib';
 import { bonnetHead } from './bonnet';
+import { bowTieHead } from './bow-tie';
 import { capeHead } from './cape';
 import { coatHead } from './coat';
 import { dressHead } from './dress';
@@ -47,7 +49,9 @@ const listed = [
   hatHead,
   bonnetHead,
   capeHead,
+  apronHead,
   bibHead,
+  bowTieHead,
   scarfHead,
   wristWarmersHead,
   vestHead,

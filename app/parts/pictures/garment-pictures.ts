@@ -85,10 +85,22 @@ export const garmentPictures: Readonly<Record<GarmentId, Picture>> = {
     deep('M29 14q7-6 14 0-7 5-14 0z'),
     line('M36 18v44'),
   ],
+  apron: [
+    line('M27 16C24 4 48 4 45 16M18 36 8 40m46-4 10 4'),
+    cloth('M27 14h18l9 22v26q-18 4-36 0V36z'),
+    cloth('M26 42h20v11H26z'),
+    stitch('M27 45h18'),
+  ],
   bib: [
     deep('M22 22a14 12 0 0 1 28 0l-4 4a10 8 0 0 0-20 0z'),
     cloth('M22 22c-8 6-10 20-6 30 4 12 36 12 40 0 4-10 2-24-6-30-2 14-26 14-28 0z'),
     stitch('M21 27c-5 6-6 16-3 23 4 8 32 8 36 0 3-7 2-17-3-23'),
+  ],
+  'bow-tie': [
+    line('M6 30q30-8 60 0M6 37q30-8 60 0'),
+    cloth('M34 36 12 24q-5 12 0 24zM38 36l22-12q5 12 0 24z'),
+    deep('M31 30q5-3 10 0v12q-5 3-10 0z'),
+    line('M18 32l12 4-12 4M54 32l-12 4 12 4'),
   ],
   scarf: [
     cloth('M14 20q22 14 44 0l3 11q-25 16-50 0z'),

@@ -30,6 +30,9 @@ function dress(choices: Choices): number {
 /** Waist and hems, and a hole for a tail. */
 const trousers = ({ legs, tail }: Choices) => 1 + (legs === 'tube' ? 1 : 2) + (tail === 'open' ? 1 : 0);
 
+/** One edge all round; a pocket and straps are stitched on. */
+const APRON = 1;
+
 /** How many openings each garment has, once it is sewn: worked out from what it is, a row a garment. */
 const expected: Readonly<Record<string, (choices: Choices) => number>> = {
   // Hem, face and two wrists; opened in front hem and face are one, opened behind the hem and the crown's opening are.
@@ -52,7 +55,10 @@ const expected: Readonly<Record<string, (choices: Choices) => number>> = {
   pants: ({ pants, legs, tail }) => (legs === 'tube' ? 2 : pants === 'nappy' ? 1 : 3) + (tail === 'open' ? 1 : 0),
   // Neck, fronts and hem are one; under a hood so are they and the face.
   cape: (choices) => 1 + ears(choices),
+  apron: () => APRON,
   bib: () => GAP,
+  // The band's edge, both edges of the knot, and the two ends of the bow's tube.
+  'bow-tie': () => 1 + 2 + 2,
   coat: () => GAP,
   scarf: () => 1,
   // The edge round face and neck is one; slits for ears are cut once their facings are on.

@@ -1,0 +1,139 @@
+import type { Mm } from '../../body';
+import { flare } from '../blocks/flare';
+import { bowTieHead } from '../heads/bow-tie';
+import { assemble } from '../rows/garment';
+import { part } from '../rows/part';
+import { type EdgesOf, piece } from '../rows/piece-row';
+import { easedNeck } from '../sizes/ease';
+import { maker, type SizesOf } from '../sizes/maker';
+import { PAST_CENTRE_MM } from '../sizes/scale';
+import { fastenedPart } from './parts/fastened';
+
+/** A bow is this share of the neck wide, half of that deep, within what can be turned and looks like one (common practice, no source). */
+const BOW = { share: 0.34, least: 44, most: 170 } as const;
+const DEEP_SHARE = 0.5;
+/** Where the ends of the folded bow lap behind, under the knot. */
+const BOW_LAPS_MM = 10;
+/** The knot goes round the pinched bow, a little over half as deep as it lies flat; it is so wide for the bow (common practice, no source). */
+const PINCHED = 0.55;
+const KNOT_SHARE = 0.3;
+/** The band is this share of the neck wide, and never too narrow to be folded. */
+const BAND_SHARE = 0.045;
+const NARROWEST_MM = 10;
+
+const within = (value: Mm, { least, most }: { readonly least: Mm; readonly most: Mm }): Mm =>
+  Math.min(Math.max(value, least), most);
+
+/** All of it from the neck: the bow's tube, the knot round it, the band that both sit on. */
+const bowSizes = maker(
+  [],
+  ['neck', 'bowDeep', 'bowRound', 'knotWide', 'knotRound', 'neckBand', 'neckBandWide'],
+  (wearer) => {
+    const neck = easedNeck(wearer.of('neck-girth'), wearer.cloth);
+    const wide = within(neck * BOW.share, BOW);
+    const deep = wide * DEEP_SHARE;
+    return {
+      sizes: {
+        neck,
+        bowDeep: deep,
+        bowRound: 2 * wide + BOW_LAPS_MM,
+        knotWide: Math.max(deep * KNOT_SHARE, NARROWEST_MM),
+        knotRound: 2 * deep * PINCHED + Math.PI * 4 * wearer.cloth.thickness,
+        neckBand: neck + 2 * PAST_CENTRE_MM[wearer.scale],
+        neckBandWide: Math.max(neck * BAND_SHARE, NARROWEST_MM),
+      },
+    };
+  },
+);
+
+type Gives = {
+  readonly size: SizesOf<typeof bowSizes>;
+  readonly edge: EdgesOf<'bow' | 'knot' | 'neck-band', typeof flare>;
+};
+type Names = Gives & { readonly choices: object };
+
+/** A strip whose long edges are folded in. */
+const folded = { side: 'opening', centre: 'opening' } as const;
+const whole = { copies: 1, mirrored: false, onFold: false } as const;
+const longEdges = <P extends 'knot' | 'neck-band'>(on: P) =>
+  ({
+    name: `${on}-long`,
+    sewn: 1,
+    kind: 'folded',
+    first: [
+      { piece: on, edge: 'side' },
+      { piece: on, edge: 'centre' },
+    ],
+    second: [],
+  }) as const;
+
+export const bowTie = assemble(bowTieHead, [
+  fastenedPart,
+  part<{ choices: object; size: never; edge: never }, Gives>({
+    sizes: [bowSizes],
+    pieces: [
+      piece<Names>()('bow', flare, {
+        copies: 1,
+        mirrored: false,
+        onFold: true,
+        sizes: { flareTop: 'bowDeep', flareBottom: 'bowDeep', flareHeight: 'bowRound' },
+        roles: () => ({ top: 'edge', side: 'seam', bottom: 'edge', centre: 'fold' }),
+      }),
+      piece<Names>()('knot', flare, {
+        ...whole,
+        sizes: { flareTop: 'knotWide', flareBottom: 'knotWide', flareHeight: 'knotRound' },
+        roles: () => ({ top: 'seam', bottom: 'seam', ...folded }),
+      }),
+      piece<Names>()('neck-band', flare, {
+        ...whole,
+        sizes: { flareTop: 'neckBandWide', flareBottom: 'neckBandWide', flareHeight: 'neckBand' },
+        roles: () => ({ top: 'opening', bottom: 'opening', ...folded }),
+      }),
+    ],
+    seams: [
+      {
+        name: 'bow-long',
+        sewn: 1,
+        first: [{ piece: 'bow', edge: 'side' }],
+        second: [{ piece: 'bow', edge: 'side' }],
+      },
+      {
+        // Turned out, folded so that its ends lap in the middle behind.
+        name: 'bow-ends',
+        sewn: 2,
+        kind: 'laid',
+        after: () => ['bow-long'],
+        first: [{ piece: 'bow', edge: 'top' }],
+        second: [{ piece: 'bow', edge: 'bottom', back: true }],
+      },
+      longEdges('neck-band'),
+      {
+        name: 'neck-band-end',
+        sewn: 1,
+        kind: 'folded',
+        first: [
+          { piece: 'neck-band', edge: 'top' },
+          { piece: 'neck-band', edge: 'bottom' },
+        ],
+        second: [],
+      },
+      longEdges('knot'),
+      {
+        name: 'knot-end',
+        sewn: 1,
+        after: () => ['bow-ends', 'neck-band-end', 'knot-long'],
+        first: [{ piece: 'knot', edge: 'top' }],
+        second: [{ piece: 'knot', edge: 'bottom', back: true }],
+      },
+    ],
+    notes: [{ code: 'bow-pinched', measures: [], told: ({ sizes }) => ({ round: sizes.knotRound }) }],
+    fit: [
+      {
+        place: 'neck',
+        measure: 'neck-girth',
+        garment: ({ length, wearer }) => length('neck-band.side') - 2 * PAST_CENTRE_MM[wearer.scale],
+      },
+    ],
+    notions: [{ kind: 'closure', place: 'neck-band-end', length: ({ sizes }) => sizes.neckBandWide }],
+  }),
+]);
