@@ -152,8 +152,8 @@ function scarfParts(
 
 /** A bow on its band: two loops and a knot. */
 function bowParts({ wide, deep }: { wide: number; deep: number }, { crease, half, down, view }: Neck): Part[] {
-  const band = [point(-half, crease - 2), point(half, crease - 2), point(half, crease + 3), point(-half, crease + 3)];
-  if (view === 'back') return [cloth(band.flatMap(corner)), drawnSeam([point(3, crease - 2), point(3, crease + 3)])];
+  const band = cloth(bandOf(half, crease - 2));
+  if (view === 'back') return [band, drawnSeam([point(3, crease - 2), point(3, crease - 2 + STRAP)])];
   const [out, high] = [Math.max(down(wide) / 2, 8), Math.max(down(deep) / 2, 5)];
   const middle = crease + 1;
   const loop = [
@@ -166,7 +166,7 @@ function bowParts({ wide, deep }: { wide: number; deep: number }, { crease, half
   const pleat = [point(out * 0.25, middle), point(out * 0.75, middle - high * 0.2)];
   const [knot, tall] = [out * 0.2, high * 0.55];
   return [
-    cloth(band.flatMap(corner)),
+    band,
     cloth(loop),
     cloth(otherHalf(loop)),
     fold(pleat),
@@ -182,6 +182,11 @@ function bowParts({ wide, deep }: { wide: number; deep: number }, { crease, half
   ];
 }
 
+/** How deep a strap is drawn, and a strap straight across. */
+const STRAP = 5;
+const bandOf = (half: number, top: number): Point[] =>
+  [point(-half, top), point(half, top), point(half, top + STRAP), point(-half, top + STRAP)].flatMap(corner);
+
 /** In front the apron with its pocket, straps up to the neck; behind, what closes it. */
 function apronParts(apron: ApronHung, { crease, half, shoulder, down, lowest, view }: Neck): Part[] {
   const top = crease + down(apron.below) * 0.6;
@@ -192,9 +197,9 @@ function apronParts(apron: ApronHung, { crease, half, shoulder, down, lowest, vi
   const strap = (from: Point, to: Point) => drawnSeam([from, to]);
   if (view === 'back')
     return [
-      drawnSeam([point(-half, crease + 2), point(half, crease + 2)]),
-      drawnSeam([point(-shoulder, waist), point(shoulder, waist)]),
-      stitches([point(0, waist - 3), point(0, waist + 3)]),
+      cloth(bandOf(half, crease - 1)),
+      cloth(bandOf(shoulder, waist)),
+      drawnSeam([point(3, waist), point(3, waist + STRAP)]),
     ];
   const right = [...corner(point(bib, top)), ...corner(point(wide, waist)), ...corner(point(wide, low))];
   const pocket = [

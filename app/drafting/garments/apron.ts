@@ -23,7 +23,7 @@ const STRAP = { share: 1 / 26, least: 10, most: 32 } as const;
 /** Beside the neck a strap has so much of its way behind it. */
 const ROUND_NECK = 0.42;
 /** A pocket is so wide for the apron, lets a paw in by this share of its girth, and so high for its width (common practice, no source). */
-const POCKET = { wide: 0.62, paw: 0.55, high: 0.8, below: 0.16, least: 24 } as const;
+const POCKET = { wide: 0.5, paw: 0.55, high: 0.85, below: 0.16, least: 24 } as const;
 const ABOVE_HEM_MM = 6;
 
 const apronSizes = maker(

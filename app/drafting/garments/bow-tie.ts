@@ -52,17 +52,17 @@ type Gives = {
 };
 type Names = Gives & { readonly choices: object };
 
-/** A strip whose long edges are folded in. */
-const folded = { side: 'opening', centre: 'opening' } as const;
-const whole = { copies: 1, mirrored: false, onFold: false } as const;
+/** A strip on the fold, its long edges folded in. */
+const folded = { top: 'opening', bottom: 'opening', centre: 'fold' } as const;
+const strip = { copies: 1, mirrored: false, onFold: true } as const;
 const longEdges = <P extends 'knot' | 'neck-band'>(on: P) =>
   ({
     name: `${on}-long`,
-    sewn: 1,
+    sewn: 2,
     kind: 'folded',
     first: [
-      { piece: on, edge: 'side' },
-      { piece: on, edge: 'centre' },
+      { piece: on, edge: 'top' },
+      { piece: on, edge: 'bottom' },
     ],
     second: [],
   }) as const;
@@ -80,14 +80,22 @@ export const bowTie = assemble(bowTieHead, [
         roles: () => ({ top: 'edge', side: 'seam', bottom: 'edge', centre: 'fold' }),
       }),
       piece<Names>()('knot', flare, {
-        ...whole,
-        sizes: { flareTop: 'knotWide', flareBottom: 'knotWide', flareHeight: 'knotRound' },
-        roles: () => ({ top: 'seam', bottom: 'seam', ...folded }),
+        ...strip,
+        sizes: {
+          flareTop: ({ sizes }) => sizes.knotRound / 2,
+          flareBottom: ({ sizes }) => sizes.knotRound / 2,
+          flareHeight: 'knotWide',
+        },
+        roles: () => ({ ...folded, side: 'seam' }),
       }),
       piece<Names>()('neck-band', flare, {
-        ...whole,
-        sizes: { flareTop: 'neckBandWide', flareBottom: 'neckBandWide', flareHeight: 'neckBand' },
-        roles: () => ({ top: 'opening', bottom: 'opening', ...folded }),
+        ...strip,
+        sizes: {
+          flareTop: ({ sizes }) => sizes.neckBand / 2,
+          flareBottom: ({ sizes }) => sizes.neckBand / 2,
+          flareHeight: 'neckBandWide',
+        },
+        roles: () => ({ ...folded, side: 'opening' }),
       }),
     ],
     seams: [
@@ -107,23 +115,14 @@ export const bowTie = assemble(bowTieHead, [
         second: [{ piece: 'bow', edge: 'bottom', back: true }],
       },
       longEdges('neck-band'),
-      {
-        name: 'neck-band-end',
-        sewn: 1,
-        kind: 'folded',
-        first: [
-          { piece: 'neck-band', edge: 'top' },
-          { piece: 'neck-band', edge: 'bottom' },
-        ],
-        second: [],
-      },
+      { name: 'neck-band-end', sewn: 2, kind: 'folded', first: [{ piece: 'neck-band', edge: 'side' }], second: [] },
       longEdges('knot'),
       {
         name: 'knot-end',
         sewn: 1,
         after: () => ['bow-ends', 'neck-band-end', 'knot-long'],
-        first: [{ piece: 'knot', edge: 'top' }],
-        second: [{ piece: 'knot', edge: 'bottom', back: true }],
+        first: [{ piece: 'knot', edge: 'side' }],
+        second: [{ piece: 'knot', edge: 'side' }],
       },
     ],
     notes: [{ code: 'bow-pinched', measures: [], told: ({ sizes }) => ({ round: sizes.knotRound }) }],
@@ -131,7 +130,7 @@ export const bowTie = assemble(bowTieHead, [
       {
         place: 'neck',
         measure: 'neck-girth',
-        garment: ({ length, wearer }) => length('neck-band.side') - 2 * PAST_CENTRE_MM[wearer.scale],
+        garment: ({ length, wearer }) => 2 * length('neck-band.top') - 2 * PAST_CENTRE_MM[wearer.scale],
       },
     ],
     notions: [{ kind: 'closure', place: 'neck-band-end', length: ({ sizes }) => sizes.neckBandWide }],

@@ -7,6 +7,7 @@ export const apronHead = head({
   id: 'apron',
   bodies: ['upright'],
   level: 'first',
+  looks: [],
   choices: { pocket: pocketChoice, ...dressedChoices, hem: hemChoice },
   auto: dressedAuto,
   suits: dressedSuits(() => true),

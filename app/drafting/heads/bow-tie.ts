@@ -6,6 +6,7 @@ export const bowTieHead = head({
   id: 'bow-tie',
   bodies: ['upright', 'four-legged', 'round'],
   level: 'first',
+  looks: [],
   choices: dressedChoices,
   auto: dressedAuto,
   suits: looseSuits,
