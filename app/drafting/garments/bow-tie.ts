@@ -8,6 +8,7 @@ import { easedNeck } from '../sizes/ease';
 import { maker, type SizesOf } from '../sizes/maker';
 import { PAST_CENTRE_MM } from '../sizes/scale';
 import { fastenedPart } from './parts/fastened';
+import { scrapNeck } from './parts/thick';
 
 /** A bow is this share of the neck wide, half of that deep, within what can be turned and looks like one (common practice, no source). */
 const BOW = { share: 0.34, least: 44, most: 170 } as const;
@@ -125,7 +126,7 @@ export const bowTie = assemble(bowTieHead, [
         second: [{ piece: 'knot', edge: 'side' }],
       },
     ],
-    notes: [{ code: 'bow-pinched', measures: [], told: ({ sizes }) => ({ round: sizes.knotRound }) }],
+    notes: [scrapNeck, { code: 'bow-pinched', measures: [], told: ({ sizes }) => ({ round: sizes.knotRound }) }],
     fit: [
       {
         place: 'neck',
