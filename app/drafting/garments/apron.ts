@@ -55,7 +55,12 @@ const apronSizes = maker(
         bibHalf: apronHalf * BIB_SHARE,
         bibHigh: Math.max(wearer.of('bodice-height'), LEAST_LENGTH_MM),
         apronLong,
-        strapWidth: Math.min(Math.max(waist * STRAP.share, STRAP.least), STRAP.most, apronHalf * BIB_SHARE, apronLong / 2),
+        strapWidth: Math.min(
+          Math.max(waist * STRAP.share, STRAP.least),
+          STRAP.most,
+          apronHalf * BIB_SHARE,
+          apronLong / 2,
+        ),
         neckStrap: wearer.of('armhole-depth') + wearer.of('neck-girth') * ROUND_NECK + laps,
         waistStrap: waist / 2 - apronHalf + laps,
         pocketHalf,
