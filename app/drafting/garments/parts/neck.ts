@@ -3,7 +3,6 @@ import { isOpen, type Necks } from '../../heads/choices';
 import type { Look } from '../../rows/names';
 import { only, part } from '../../rows/part';
 import { type EdgesOf, piece } from '../../rows/piece-row';
-import { LEAST_BARE_SHOULDER_MM } from '../../sizes/bare';
 import { isThinWoven } from '../../sizes/cloths';
 import { bindingPart } from './binding';
 import type { BodiceGives } from './bodice';
@@ -11,6 +10,8 @@ import { type Ends, flatPart, isClosed, standingPart } from './collars';
 import { liningPart } from './lining';
 import { halfNeckline, type Side, type Top, type TopChoices, wholeHalfNeckline } from './top';
 
+/** A shoulder finished narrower than this is not lined and turned: its tube would not turn out (common practice, no source). */
+const NARROWEST_LINED_MM = 14;
 /** What a shoulder is short of its least by rounding, mm. */
 const ROUNDED_MM = 0.01;
 
@@ -138,7 +139,7 @@ export function neckParts<C extends TopChoices & Necks>(top: Top<C>) {
             !isClosed(choices as C) &&
             (choices as C).opening !== 'slit' &&
             isThinWoven(wearer.cloth) &&
-            sizes.shoulder >= LEAST_BARE_SHOULDER_MM - ROUNDED_MM,
+            sizes.shoulder >= NARROWEST_LINED_MM - ROUNDED_MM,
         },
       ],
     }),
