@@ -50,6 +50,7 @@ const wanted: Record<string, readonly string[]> = {
   places: garments.flatMap(({ fit, passages }) =>
     [...fit.map(({ place }) => place), ...passages.map(({ through }) => through)].map((place) => `place.${place}`),
   ),
+  'what must pass': garments.flatMap(({ passages }) => passages.map(({ measure }) => `passes.${measure}`)),
   notions: [
     ...notionKinds.map((kind) => `notion.${kind}`),
     ...layers.map((layer) => `layer.${layer}`),
