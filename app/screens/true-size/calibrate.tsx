@@ -23,16 +23,18 @@ export function Calibrate({ dotsPerMm, onMeasured }: CalibrateProps) {
   return (
     <section class="calibrate">
       <p id={id}>{say('screen.true-size.how')}</p>
-      <svg
-        class="calibrate-card"
-        width={(height + 2) * scale}
-        height={SHOWN_MM * scale}
-        viewBox={`-1 -1 ${height + 2} ${SHOWN_MM}`}
-        role="img"
-        aria-label={say('screen.true-size.card')}
-      >
-        <rect width={height} height={width} rx={corner} />
-      </svg>
+      <div class="calibrate-window">
+        <svg
+          class="calibrate-card"
+          width={(height + 2) * scale}
+          height={SHOWN_MM * scale}
+          viewBox={`-1 -1 ${height + 2} ${SHOWN_MM}`}
+          role="img"
+          aria-label={say('screen.true-size.card')}
+        >
+          <rect width={height} height={width} rx={corner} />
+        </svg>
+      </div>
       <div class="calibrate-acts">
         <button
           type="button"
