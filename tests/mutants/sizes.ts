@@ -66,8 +66,8 @@ export const sizeBreaks = breaksIn('app/drafting', [
   { what: 'a nightshirt without swing', from: 'const SWING = 1.12', to: 'const SWING = 1.05', tests: byHand },
   {
     what: 'a closure too narrow to fold',
-    from: 'closure: small ? 10 : 20',
-    to: 'closure: small ? 10 : 12',
+    from: 'small: 10, usual: 20, large: 25',
+    to: 'small: 10, usual: 12, large: 25',
     tests: byHand,
   },
   {

@@ -13,6 +13,8 @@ import { bodyFrom } from '../../app/measuring';
 const inch = (length: number) => length * MM_PER_INCH;
 const NEAR = 1 / 16;
 const ROUND_WAIST = 1 / 8;
+/** Tape of 10 mm for a chest under 450 mm, and 3 (common practice, no source). */
+const LAP = 13 / MM_PER_INCH;
 
 type Inches = Partial<Record<MeasureId, number>>;
 const toy: Inches = {
@@ -87,10 +89,10 @@ describe('a bodice on straps, its waist 13 in, finished', () => {
   );
   const strap = made.pieces.find((piece) => piece.name === 'strap');
 
-  test('13 in and at least 1 for the hook-and-loop overlap: 14', () => {
+  test('13 in and the overlap of its hook and loop: 1 in by hand, tape and 3 mm here, for a toy’s tape is narrow', () => {
     const round = 2 * (edge(made, 'front', 'hem').length + edge(made, 'back', 'hem').length);
     near(round, 13, ROUND_WAIST);
-    near(round + 2 * edge(made, 'back', 'hem-end').length, 14, ROUND_WAIST);
+    near(round + 2 * edge(made, 'back', 'hem-end').length, 13 + LAP, ROUND_WAIST);
   });
 
   test('1 3/4 in from underarm to waist, and 1/2 for its two seams', () => {
