@@ -40,7 +40,10 @@ export function hasNap(draft: Draft): boolean {
 
 /** The toy and garment, or all garments of an outfit, as titles have it. */
 export function madeFor(draft: Draft, say: Say): string {
-  return say('label.made-for', { garment: garmentWords(draft, say), toy: draft.toy });
+  const garment = garmentsIn(draft)
+    .map(({ order }) => say('label.within', { name: say(`garment.${order.garment}.name`) }))
+    .join(', ');
+  return say('label.made-for', { garment, toy: draft.toy });
 }
 
 export const garmentWords = (draft: Draft, say: Say): string =>
