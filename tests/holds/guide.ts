@@ -14,8 +14,12 @@ export function guideFaults(draft: Draft): readonly string[] {
   ];
 }
 
-/** A casing named after its piece, and where its elastic is said to lie. */
-const PLACED: Readonly<Record<string, string>> = { 'skirt-casing': 'waist' };
+/** Casings named after their pieces, and where their elastic is said to lie. */
+const PLACED: Readonly<Record<string, string>> = {
+  'skirt-casing': 'waist',
+  'dress-front-casing': 'dress-neck',
+  'dress-back-casing': 'dress-neck',
+};
 
 /** Every elastic is drawn in at a step: in a casing that is turned, or behind a strip. */
 function elastics({ notions }: Draft, { steps }: Guide): readonly string[] {
