@@ -19,7 +19,7 @@ type Axe = {
 
 let site: Site;
 beforeAll(async () => {
-  site = await openSite();
+  site = await openSite({ keeps: false });
 });
 afterAll(() => site.close());
 

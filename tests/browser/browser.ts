@@ -51,6 +51,7 @@ type Served = {
   readonly folder?: string;
   readonly font?: Font;
   readonly instead?: Instead;
+  readonly keeps?: boolean;
 };
 
 /**
@@ -58,8 +59,15 @@ type Served = {
  * @param under begins and ends with a slash
  * @param font the only letters there are; none: those of this device
  * @param instead what a bad network answers in a file's place
+ * @param keeps whether pages keep the app for offline use, which takes its time; what is only looked at need not
  */
-export async function openSite({ under = '/', folder = DIST, font, instead }: Served = {}): Promise<Site> {
+export async function openSite({
+  under = '/',
+  folder = DIST,
+  font,
+  instead,
+  keeps = true,
+}: Served = {}): Promise<Site> {
   const executablePath = findBrowser();
   if (!executablePath) throw new Error('no-browser');
   const how = { folder, under, ...(instead && { instead }) };
@@ -74,7 +82,7 @@ export async function openSite({ under = '/', folder = DIST, font, instead }: Se
     address,
     browser,
     visit: async (options = phone) => {
-      const visited = await visit(browser, address, options);
+      const visited = await visit(browser, address, keeps ? options : { ...options, serviceWorkers: 'block' });
       if (font) await visited.page.addInitScript(saveData);
       return visited;
     },
@@ -136,7 +144,10 @@ async function visit(browser: Browser, address: string, options: BrowserContextO
   const context = await browser.newContext(options);
   const page = await context.newPage();
   const wrong: string[] = [];
-  page.on('pageerror', (error) => wrong.push(`error: ${error.message}`));
+  page.on('pageerror', ({ message }) => {
+    // Playwright's way of blocking service workers is an error to whoever registers one.
+    if (options.serviceWorkers !== 'block' || !message.includes("reading 'waiting'")) wrong.push(`error: ${message}`);
+  });
   page.on('console', (message) => {
     if (message.type() === 'error') wrong.push(`console: ${message.text()}`);
   });

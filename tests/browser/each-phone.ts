@@ -9,7 +9,7 @@ export function eachPhone() {
   let visit: Visit;
   let maker: Maker;
   beforeAll(async () => {
-    site = await openSite();
+    site = await openSite({ keeps: false });
   });
   afterAll(() => site.close());
   beforeEach(async () => {

@@ -11,7 +11,7 @@ const { sizes } = bodyFrom(card);
 
 let site: Site;
 beforeAll(async () => {
-  site = await openSite();
+  site = await openSite({ keeps: false });
 });
 afterAll(() => site.close());
 

@@ -38,7 +38,7 @@ const toys = ['Bramble', 'Sorrel'];
 describe.each(fonts)('in letters that are %s', (font) => {
   let site: Site;
   beforeAll(async () => {
-    site = await openSite({ font });
+    site = await openSite({ font, keeps: false });
   });
   afterAll(() => site.close());
 

@@ -1,4 +1,3 @@
-import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, expect, test } from 'vitest';
 import { openSite, phone, type Site } from './browser';
 import { Maker } from './maker';
@@ -8,21 +7,6 @@ beforeAll(async () => {
   site = await openSite();
 });
 afterAll(() => site.close());
-
-test('a doubt takes the place of the keys, and nothing else moves', async () => {
-  const { page, close } = await site.visit(phone);
-  const maker = new Maker(page, site.address);
-  await maker.borrow('Bramble');
-  await maker.press('Make something');
-  await maker.choose(/hooded top/i);
-  await maker.step('front-width');
-  const before = await topsOf(page);
-  await maker.type('30');
-  await maker.press(/^Next:/);
-  await page.getByRole('button', { name: 'Measure again' }).waitFor();
-  expect(await topsOf(page)).toEqual(before);
-  await close();
-});
 
 test('a doubt leads to the other measure and back', async () => {
   const { page, close } = await site.visit(phone);
@@ -49,7 +33,7 @@ test('"keep it" puts a doubt aside for good, as long as the number stays', async
   await maker.step('neck-girth');
   await maker.type('17');
   await maker.press(/^Next:/);
-  const keep = page.getByRole('button', { name: 'Keep it' });
+  const keep = page.getByRole('button', { name: /^Keep / });
   await keep.waitFor();
   const left = page.waitForURL((url) => !url.href.endsWith('neck-girth'));
   while (page.url().endsWith('neck-girth')) await keep.click({ timeout: 1000 }).catch(() => left);
@@ -73,7 +57,7 @@ test('a slip of the unit is put right in one tap', async () => {
   const right = await maker.field().inputValue();
   await maker.type(`${right} cm`);
   await maker.press(/^Next:/);
-  await maker.press(`Use ${right} in`);
+  await maker.press(`It is ${right} in`);
   await page.getByText('saved', { exact: true }).waitFor();
   expect(await maker.field().inputValue()).toBe(right);
   await maker.next();
@@ -91,13 +75,6 @@ test('a toy that was removed comes back with one tap', async () => {
   await page.getByText('Head girth').waitFor();
   await close();
 });
-
-const topsOf = (page: Page) =>
-  page.evaluate(() =>
-    ['.step-figure', '.step-words', '.length-field', '.step-acts'].map((part) =>
-      Math.round(document.querySelector(part)?.getBoundingClientRect().top ?? -1),
-    ),
-  );
 
 test('first projects and what needs no sewing can be asked for, and still are on the way back', async () => {
   const { page, close } = await site.visit(phone);

@@ -185,7 +185,7 @@ test('the pattern says what passes, each once and with one number', async () => 
 test('no word and no fraction is broken, in the widest letters on the narrowest phone', {
   timeout: 240_000,
 }, async () => {
-  const wide = await openSite({ font: 'wide' });
+  const wide = await openSite({ font: 'wide', keeps: false });
   onTestFinished(() => wide.close());
   const { page } = await wide.visit({ ...phone, viewport: { width: 320, height: 568 }, locale: 'en-US' });
   const walker = new Maker(page, wide.address);
