@@ -15,7 +15,7 @@ export const apron = block({
   lines: ['neck-strap', 'waist-strap', 'pocket-side', 'pocket-bottom'],
   draw: ({ bibHalf, apronHalf, bibHigh, apronLong, strapWidth, pocketHalf, pocketHigh, pocketFrom }) => {
     const low = bibHigh + apronLong;
-    const within = apronHalf - STITCHED_DOWN_MM;
+    const within = Math.max(apronHalf - STITCHED_DOWN_MM, apronHalf / 2);
     const down = Math.min(STITCHED_DOWN_MM, bibHigh / 3);
     const right = bibHalf + ((apronHalf - bibHalf) * down) / bibHigh;
     const pocket =
