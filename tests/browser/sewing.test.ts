@@ -75,7 +75,7 @@ test('sewn through all steps, tried on, made better, and the next garment with i
   await maker.at(`toy/${toy}`);
   await expect.poll(() => page.getByText(/^on paper/).count()).toBe(2);
   await maker.press('About: Tee');
-  await page.getByText('Nothing is another way.').waitFor();
+  await page.getByText('Nothing has changed.').waitFor();
   await maker.press('Make again');
   await maker.heading(/for whom/);
   await page.getByRole('button', { name: /^Bramble/ }).click();

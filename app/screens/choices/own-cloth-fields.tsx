@@ -3,6 +3,7 @@ import type { OwnCloth } from '../../body';
 import { CLOTH_LIMITS, clothOf } from '../../drafting/catalogue';
 import { useWords } from '../../parts';
 import { AmountField } from '../shared/making/amount-field';
+import { NameInput } from '../shared/name-input';
 import './own-cloth.css';
 
 /** One layer is too thin for a tape: so many are folded and measured. */
@@ -52,15 +53,13 @@ export function OwnClothFields({ like, own, onKeep, onForget }: OwnClothFieldsPr
       <div class="amount">
         <label for={id}>{say('screen.own-cloth.name')}</label>
         <span class="amount-field own-name">
-          <input
+          <NameInput
             id={id}
             value={name}
-            maxLength={40}
-            autoComplete="off"
-            aria-invalid={wrong}
-            aria-describedby={`${id}-wrong`}
-            onInput={(event) => {
-              setName(event.currentTarget.value);
+            longest={40}
+            wrong={wrong}
+            onName={(typed) => {
+              setName(typed);
               setWrong(false);
             }}
           />

@@ -115,7 +115,7 @@ function OtherWays({ toyId, garmentId }: { readonly toyId: string; readonly garm
           {say('screen.print.sew')}
         </a>
       </p>
-      <p class="print-state">
+      <p>
         <a class="plain" href={to('toy', toyId, garmentId, 'pencil')}>
           <Icon name="pencil" />
           {say('screen.print.pencil')}

@@ -41,7 +41,7 @@ export function NumberRow({ making, step: { measure, suggested }, at }: NumberRo
           </span>
         )}
       </label>
-      <span class="typed-field">
+      <span class="amount-field typed-field">
         <input
           id={id}
           type="text"

@@ -8,6 +8,7 @@ import type { ScreenProps } from '../shared/screen-props';
 import { setUnit } from '../shared/set-unit';
 import { useAttempt } from '../shared/trouble/attempt';
 import { NumberRow } from './number-row';
+import '../shared/making/amount-field.css';
 import './typed.css';
 
 /** Numbers from a sheet of paper, typed in one under the other, numbered as there. */

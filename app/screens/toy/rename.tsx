@@ -1,6 +1,7 @@
 import { useEffect, useId, useRef, useState } from 'preact/hooks';
 import { useWords } from '../../parts';
 import { changeToy, type Toy } from '../../storage';
+import { NameInput } from '../shared/name-input';
 import { useAttempt } from '../shared/trouble/attempt';
 
 /** Another name for a toy. */
@@ -26,16 +27,14 @@ export function Rename({ toy, onDone }: { readonly toy: Toy; readonly onDone: ()
       }}
     >
       <label for={id}>{say('screen.name.label')}</label>
-      <input
-        ref={field}
+      <NameInput
+        field={field}
         id={id}
         value={name}
-        maxLength={80}
-        autoComplete="off"
-        aria-invalid={wrong}
-        aria-describedby={`${id}-wrong`}
-        onInput={(event) => {
-          setName(event.currentTarget.value);
+        longest={80}
+        wrong={wrong}
+        onName={(typed) => {
+          setName(typed);
           setWrong(false);
         }}
       />

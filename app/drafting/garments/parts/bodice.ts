@@ -152,7 +152,11 @@ export function bodicePart<C extends TopChoices, S extends string = never>(
       ]),
     ),
     seams: [
-      dartSeam('front'),
+      dartSeam<'front.dart-near' | 'front.dart-far'>(
+        'front-dart',
+        { piece: 'front', edge: 'dart-near' },
+        { piece: 'front', edge: 'dart-far' },
+      ),
       {
         name: 'shoulder',
         sewn: 2,

@@ -6,8 +6,7 @@ import type { SideSize, TrunkSize } from '../../sizes/trunk';
 
 type Size = TrunkSize | SideSize;
 type Seen = { readonly sizes: Parameters<typeof frontDart>[0] };
-type Legs<P extends string> = `${P}.dart-${'near' | 'far'}`;
-type Names<P extends string> = { readonly choices: object; readonly size: Size; readonly edge: Legs<P> };
+type Names<E extends string> = { readonly choices: object; readonly size: Size; readonly edge: E };
 
 const fed =
   (part: keyof Dart) =>
@@ -27,10 +26,8 @@ export const darted = {
   },
 } as const;
 
-/** The two lines of a front's darts, or of its lining's, sewn to each other. */
-export function dartSeam<P extends 'front' | 'front-lining'>(piece: P): SeamRow<Names<P>> {
-  const leg = (edge: 'dart-near' | 'dart-far') => (_: object, sizes: Seen['sizes']) =>
-    (frontDart(sizes) ? [{ piece, edge }] : []) as unknown as readonly RefTo<Legs<P>>[];
-  const name = piece === 'front' ? 'front-dart' : 'lining-dart';
-  return { name, sewn: 2, kind: 'laid', first: leg('dart-near'), second: leg('dart-far') };
+/** The two lines of a front's darts, or of its lining's, sewn to each other where there are any. */
+export function dartSeam<E extends string>(name: string, near: RefTo<E>, far: RefTo<E>): SeamRow<Names<E>> {
+  const leg = (ref: RefTo<E>) => (_: object, sizes: Seen['sizes']) => (frontDart(sizes) ? [ref] : []);
+  return { name, sewn: 2, kind: 'laid', first: leg(near), second: leg(far) };
 }

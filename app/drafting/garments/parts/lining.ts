@@ -75,7 +75,11 @@ export function liningPart<C extends TopChoices>(top: Top<C>) {
     part<Takes<C>, Gives>({
       pieces: sides.flatMap((side) => [row(top, side, false), row(top, side, true)]),
       seams: [
-        dartSeam('front-lining'),
+        dartSeam<'front-lining.dart-near' | 'front-lining.dart-far'>(
+          'lining-dart',
+          { piece: 'front-lining', edge: 'dart-near' },
+          { piece: 'front-lining', edge: 'dart-far' },
+        ),
         own('lining-shoulder', 'shoulder'),
         twin<C, NeckEdge>('lining-neck', wholeHalfNeckline(top)),
         ...sides.map((side) =>
