@@ -3,6 +3,7 @@ import { type Order, scaleOf } from '../../body';
 import { type Offered, offered } from '../../drafting/catalogue';
 import { Page, useWords } from '../../parts';
 import { saveGarment } from '../../storage';
+import { forPlayer } from '../shared/care/for-player';
 import { DressedPanel } from '../shared/dressed/dressed-panel';
 import { bodyShown } from '../shared/making/body-of';
 import { type Making, onwardOf } from '../shared/making/making';
@@ -92,7 +93,13 @@ function ChoicesPage({ making, then }: { readonly making: Making; readonly then:
                 replace(over ? { ...bare, over } : bare);
               }}
             />
-            <CarePicks toy={toy} />
+            <CarePicks
+              toy={toy}
+              onPlayer={(player) => {
+                const suited = forPlayer(order, row, player);
+                if (suited !== order) replace(suited);
+              }}
+            />
           </div>
           {then !== 'pattern' && <WayPicks making={making} />}
         </div>

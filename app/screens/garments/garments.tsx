@@ -2,6 +2,7 @@ import type { Order } from '../../body';
 import type { Head } from '../../drafting/catalogue';
 import { Page, Segments, useWords } from '../../parts';
 import { saveGarment } from '../../storage';
+import { forPlayer } from '../shared/care/for-player';
 import { Worn } from '../shared/dressed/worn';
 import { bodyOf, bodyShown } from '../shared/making/body-of';
 import { useGarments } from '../shared/making/garments-known';
@@ -52,7 +53,11 @@ export function GarmentsScreen({ params, query }: ScreenProps) {
             <ul class="garments">
               {askedFor(ask, suited).map((row) => (
                 <li key={row.id}>
-                  <button type="button" class="garment" onClick={() => begin(orderFor(ask, row))}>
+                  <button
+                    type="button"
+                    class="garment"
+                    onClick={() => begin(forPlayer(orderFor(ask, row), row, toy.plays))}
+                  >
                     <Worn body={body} order={orderFor(ask, row)} />
                     <b>{say(`garment.${row.id}.name`)}</b>
                     <span class="soft small">{say(`garment.${row.id}.note`)}</span>
