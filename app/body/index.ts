@@ -43,6 +43,7 @@ export { rules } from './rules';
 export type { Say } from './say';
 export { type ByScale, type Scale, scaleOf } from './scale';
 export { type SizeId, sizeIds } from './sizes';
+export { takingOf } from './taking';
 export { teach } from './teach';
 export { mostTelling, type Telling } from './telling';
 export { longestTie } from './ties';

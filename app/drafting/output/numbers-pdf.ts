@@ -19,6 +19,8 @@ export type NumbersSheet = {
   readonly marks: readonly string[];
   readonly rows: readonly {
     readonly measure: string;
+    /** The code of the words that tell how it is taken. */
+    readonly how: string;
     /** The side of the toy that faces her, where it changes. */
     readonly turn: string | null;
     readonly picture: DrawnFigure;
@@ -129,7 +131,7 @@ const wordsIn = ({ row, at }: Cell, column: Mm, say: Say, widthOf: TextWidth): S
   setIn(
     [
       { text: `${at}. ${say(`measure.${row.measure}.name`)}`, bold: true, large: 1.15 },
-      { text: say(`measure.${row.measure}.how`), before: 0.4 },
+      { text: say(row.how), before: 0.4 },
     ],
     TEXT_PT,
     column - PICTURE.width - BETWEEN_MM / 2,

@@ -1,5 +1,5 @@
 import { useEffect, useMemo, useState } from 'preact/hooks';
-import type { MeasureId } from '../../body';
+import { type MeasureId, takingOf } from '../../body';
 import { diagram, SNUG, WIDE } from '../../measuring';
 import { DiagramPicture, useWords } from '../../parts';
 import type { Making } from '../shared/making/making';
@@ -14,6 +14,7 @@ export function StepFigure({ making, measure }: { readonly making: Making; reado
   const { say } = useWords();
   const { kind, traits, sizes } = making.body;
   const step = making.steps.find((each) => each.measure === measure);
+  const { how, mind } = takingOf(kind, measure);
   const frame = useMatches(BESIDE) ? SNUG : WIDE;
   const drawn = useMemo(() => diagram(kind, traits, sizes, measure, frame), [kind, traits, sizes, measure, frame]);
   return (
@@ -21,7 +22,7 @@ export function StepFigure({ making, measure }: { readonly making: Making; reado
       {drawn && <DiagramPicture diagram={drawn} say={say} />}
       {step?.turn && <p class="step-turn">{say(`screen.step.turn.${step.view}`)}</p>}
       <PhotoLink making={making} measure={measure} />
-      <SpeakAct text={['name', 'how', 'mind'].map((part) => say(`measure.${measure}.${part}`)).join('. ')} />
+      <SpeakAct text={[`measure.${measure}.name`, how, mind].map((code) => say(code)).join('. ')} />
     </section>
   );
 }

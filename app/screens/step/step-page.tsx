@@ -1,5 +1,5 @@
 import { useLayoutEffect, useRef, useState } from 'preact/hooks';
-import { type Flag, findMeasure, type MeasureId } from '../../body';
+import { type Flag, findMeasure, type MeasureId, takingOf } from '../../body';
 import { Header, Icon, Keypad, LengthField, TapeLine, useHeading, useWords } from '../../parts';
 import { useEntry } from '../shared/entry/entry';
 import { useLost } from '../shared/entry/lost';
@@ -30,6 +30,7 @@ export function StepPage({ making, measure, then }: StepPageProps) {
   const attempt = useAttempt();
   const taken = readings[measure] ?? [];
   const name = say(`measure.${measure}.name`);
+  const taking = takingOf(toy.kind, measure);
   const entry = useEntry({
     toyId: toy.id,
     garmentId: garment.id,
@@ -136,7 +137,7 @@ export function StepPage({ making, measure, then }: StepPageProps) {
             {name}
           </h1>
           <p id="step-how">
-            {say(`measure.${measure}.how`)} <span class="step-mind">{say(`measure.${measure}.mind`)}</span>
+            {say(taking.how)} <span class="step-mind">{say(taking.mind)}</span>
           </p>
         </div>
         <div class="step-hand">

@@ -1,3 +1,4 @@
+import { takingOf } from '../../body';
 import type { NumbersSheet } from '../../drafting/output';
 import { type Diagram, diagram, marksFor } from '../../measuring';
 import type { Making } from '../shared/making/making';
@@ -19,7 +20,9 @@ export function sheetOf({ toy, garment, also, body, steps }: Listed): NumbersShe
     ),
     rows: steps.flatMap(({ measure, turn, view }) => {
       const drawn = diagram(kind, traits, sizes, measure);
-      return drawn ? [{ measure, turn: turn ? view : null, picture: pictureOf(drawn) }] : [];
+      return drawn
+        ? [{ measure, how: takingOf(kind, measure).how, turn: turn ? view : null, picture: pictureOf(drawn) }]
+        : [];
     }),
   };
 }

@@ -1,5 +1,5 @@
 import { useEffect, useId, useRef, useState } from 'preact/hooks';
-import { type MeasureId, parseLength } from '../../body';
+import { type MeasureId, parseLength, takingOf } from '../../body';
 import { Icon, Keypad, LengthField, useWords } from '../../parts';
 import { saveReading, type Toy } from '../../storage';
 import { passOverTaps } from '../shared/second-taps';
@@ -41,6 +41,7 @@ function Anew({ toy, measure, onDone }: AnewProps) {
   const id = useId();
   const [text, setText] = useState('');
   const [wrong, setWrong] = useState('');
+  const taking = takingOf(toy.kind, measure);
   const place = useRef<HTMLDivElement>(null);
   useEffect(() => place.current?.scrollIntoView({ block: 'nearest' }), []);
   const keep = async () => {
@@ -56,7 +57,7 @@ function Anew({ toy, measure, onDone }: AnewProps) {
   return (
     <div class="measure-anew" ref={place}>
       <p id={`${id}-how`}>
-        {say(`measure.${measure}.how`)} <span class="soft">{say(`measure.${measure}.mind`)}</span>
+        {say(taking.how)} <span class="soft">{say(taking.mind)}</span>
       </p>
       <span id={`${id}-name`} class="unseen">
         {say(`measure.${measure}.name`)}
