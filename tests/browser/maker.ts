@@ -114,6 +114,16 @@ export class Maker {
     if (shown) await this.named(shown).first().waitFor({ timeout: 60_000 });
   }
 
+  /** Begins another garment for the toy under way, and goes to where several are chosen to be made at once. */
+  async together(other: RegExp): Promise<void> {
+    const [, toy] = /#\/toy\/(\w+)/.exec(this.page.url()) ?? [];
+    await this.at(`toy/${toy}`);
+    await this.press(/^Make something/);
+    await this.choose(other);
+    await this.at(`toy/${toy}/outfit`);
+    await this.heading('Several at once');
+  }
+
   async toys(): Promise<void> {
     await this.at('');
     await this.heading('Your toys');

@@ -18,6 +18,8 @@ export const screenWalk: readonly (readonly [name: string, reach: (maker: Maker)
   ['kept', (maker) => maker.go('kept', 'Make again')],
   ['again', async (maker) => maker.press('Make again').then(() => maker.heading(/for whom/))],
   ['fits', (maker) => maker.go('fits', 'Make it so')],
+  ['together', (maker) => maker.together(/^Cape/)],
+  ['outfit', async (maker) => maker.press(/together$/).then(() => maker.named('Put it on paper').waitFor())],
   ['settings', (maker) => maker.at('settings')],
   ['backup', (maker) => maker.at('settings/backup')],
   ['about', (maker) => maker.at('settings/about')],

@@ -2,11 +2,14 @@ import { useMemo, useState } from 'preact/hooks';
 import { cloths } from '../../drafting/catalogue';
 import type { Layer } from '../../drafting/cloth';
 import type { Draft } from '../../drafting/draft-types';
+import { garmentsIn } from '../../drafting/outfit';
 import { Page, useWords } from '../../parts';
 import { printCloth } from '../../work/bridge';
 import { Checks } from '../shared/checks/checks';
-import { bodyKnown, type Making } from '../shared/making/making';
-import { draftOf, useDraft } from '../shared/making/use-draft';
+import type { Making } from '../shared/making/making';
+import { makingWords, wholeAddress } from '../shared/making/outfit';
+import { draftOf } from '../shared/making/use-draft';
+import { useWholeDraft } from '../shared/making/use-whole-draft';
 import { WithPattern } from '../shared/making/with-pattern';
 import { PdfAct } from '../shared/pdf-act';
 import { usePlace } from '../shared/places';
@@ -29,12 +32,16 @@ const LONGER_S = 30;
 
 /** Is this cloth enough? On cloth sold by its width, or on a scrap. */
 export function ClothScreen({ params }: ScreenProps) {
-  return <WithPattern params={params}>{(making) => <Cloth making={making} />}</WithPattern>;
+  return (
+    <WithPattern params={params} several>
+      {(making) => <Cloth making={making} />}
+    </WithPattern>
+  );
 }
 
 function Cloth({ making }: { readonly making: Making }) {
   const { toy, garment } = making;
-  const drawn = useDraft(bodyKnown(making), garment.order, toy.name);
+  const drawn = useWholeDraft(making);
   const own = draftOf(drawn);
   usePlace(toy.id, garment.id, 'cloth');
   return own ? <OnCloth making={making} own={own} /> : <main class="loading" aria-busy="true" />;
@@ -42,18 +49,19 @@ function Cloth({ making }: { readonly making: Making }) {
 
 function OnCloth({ making, own }: { readonly making: Making; readonly own: Draft }) {
   const { say, hand } = useWords();
-  const { toy, garment } = making;
+  const { toy } = making;
+  const made = useMemo(() => ofOneCloth(own), [own]);
   const known = useAlso(making);
   const [also, setAlso] = useState<readonly Making[]>([]);
-  const drafts = useDrafts(own, also);
-  const layers = useMemo(() => layersOf(drafts ?? [own]), [drafts, own]);
+  const drafts = useDrafts(made, also);
+  const layers = useMemo(() => layersOf(drafts ?? made), [drafts, made]);
   const [without, setWithout] = useState<readonly Layer[]>(['lining', 'rib']);
   const [picked, setPicked] = useState<Piecework>({
     kind: 'width',
     width: soldWidths(hand.unit)[0] ?? 1100,
     ...usualScrap(hand.unit),
   });
-  const [nap, setNap] = useState(isNapped(own));
+  const [nap, setNap] = useState(made.some(isNapped));
   const [seconds, setSeconds] = useState(FIRST_S);
   const taken = layers.filter((layer) => !without.includes(layer));
   const stuff = useMemo(() => stuffOf(picked, nap), [picked, nap]);
@@ -69,12 +77,12 @@ function OnCloth({ making, own }: { readonly making: Making; readonly own: Draft
       setSeconds(FIRST_S);
       set(value);
     };
-  const name = say(`garment.${garment.order.garment}.name`);
+  const name = makingWords(say, making);
   return (
     <Page
       wide
       title={say('screen.cloth.title')}
-      back={to('toy', toy.id, garment.id, 'pattern')}
+      back={wholeAddress(making)}
       whose={<a href={to('toy', toy.id)}>{toy.name}</a>}
       detail={name}
       acts={
@@ -100,7 +108,7 @@ function OnCloth({ making, own }: { readonly making: Making; readonly own: Draft
           {lay.is === 'looking' && (
             <progress class="lay-progress" value={lay.share} aria-label={say('screen.cloth.looking')} />
           )}
-          <Said lay={lay} stuff={stuff} drafts={drafts ?? [own]} />
+          <Said lay={lay} stuff={stuff} drafts={drafts ?? made} />
           {lay.is === 'ended' && answer && answer.kind !== 'cannot' && seconds < LONGER_S && (
             <button type="button" class="quiet" onClick={() => setSeconds(LONGER_S)}>
               {say('screen.cloth.longer', { seconds: LONGER_S })}
@@ -146,5 +154,8 @@ function layersOf(drafts: readonly Draft[]): readonly Layer[] {
   );
   return LAYERS.filter((layer) => places.includes(layer));
 }
+
+/** Of an outfit what is cut from the first garment's cloth; whatever is of another may still be cut along. */
+const ofOneCloth = (own: Draft) => garmentsIn(own).filter(({ order }) => order.cloth === own.order.cloth);
 
 const isNapped = ({ order }: Draft): boolean => cloths.some(({ id, nap }) => id === order.cloth && nap);

@@ -16,8 +16,13 @@ export function Said({ lay, stuff, drafts }: SaidProps) {
     () => answer?.kind === 'fits' && <LayPicture laid={answer.laid} length={answer.length} stuff={stuff} />,
     [answer, stuff],
   );
-  const nameOf = ({ draft, piece }: { readonly draft: number; readonly piece: number }) =>
-    say(`piece.${drafts[draft]?.pieces[piece]?.name}`);
+  const nameOf = ({ draft, piece }: { readonly draft: number; readonly piece: number }) => {
+    const from = drafts[draft];
+    const name = say(`piece.${from?.pieces[piece]?.name}`);
+    return drafts.length < 2
+      ? name
+      : say('screen.cloth.whose', { garment: say(`garment.${from?.order.garment}.name`), piece: name });
+  };
   return (
     <section class="lay-said">
       <p class="lay-answer" role="status">

@@ -53,14 +53,13 @@ export function useLay(wanted: Wanted | null, seconds: number): Lay {
   return lay;
 }
 
-/** What others are drawn as, to be cut along; those that cannot be drawn are left out. */
-export function useDrafts(own: Draft | null, also: readonly Making[]): readonly Draft[] | null {
+/** What is made, a draft a garment, and others to be cut along with it; those that cannot be drawn are left out. */
+export function useDrafts(made: readonly Draft[], also: readonly Making[]): readonly Draft[] | null {
   const [drafts, setDrafts] = useState<readonly Draft[] | null>(null);
   useEffect(() => {
-    if (!own) return;
     const end = new AbortController();
     const draw = async () => {
-      const all = [own];
+      const all = [...made];
       for (const { body, garment, toy } of also) {
         const outcome = await draft(body, garment.order, toy.name, { signal: end.signal, lane: 'draft to cut along' });
         if (outcome.ok) all.push(outcome.draft);
@@ -69,6 +68,6 @@ export function useDrafts(own: Draft | null, also: readonly Making[]): readonly 
     };
     draw().catch((error) => end.signal.aborted || noteHappening(error));
     return () => end.abort();
-  }, [own, also]);
+  }, [made, also]);
   return drafts;
 }

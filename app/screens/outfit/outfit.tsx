@@ -71,6 +71,11 @@ function OutfitPage({ making }: { readonly making: Making }) {
             {drawn.is === 'refused' && <p>{say('screen.outfit.refused')}</p>}
           </div>
           <ul class="outfit-links">
+            {!lacking && (
+              <li>
+                <a href={here('cloth')}>{say('screen.pattern.cloth')}</a>
+              </li>
+            )}
             {idsOf(garment.id, true).map((id, index) => (
               <li key={id}>
                 <a href={to('toy', toy.id, id, 'pattern')}>
