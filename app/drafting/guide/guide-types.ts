@@ -52,11 +52,8 @@ export type Part = {
   readonly ticks: readonly Path[];
   /** Arrows from what is folded to where it comes to lie. */
   readonly folds: readonly Path[];
-  readonly label: Point;
-  /** Room for the label, mm. */
-  readonly room: Mm;
-  /** There is none: its name stands under it, a line below the label's place. */
-  readonly beneath: boolean;
+  /** Where its name may stand on it, the best first, and how wide, mm. */
+  readonly inside: readonly { readonly at: Point; readonly room: Mm }[];
 };
 
 /** A picture of a step: the pieces side by side, what is joined, and the places that meet, numbered alike. */

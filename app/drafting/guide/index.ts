@@ -3,6 +3,7 @@
 
 export { guideOf } from './guide';
 export type { Guide, GuideStep, Kind, Part, Scene } from './guide-types';
+export { placeNames } from './names';
 export { CHECK_STRIPS_MM, seamFrom } from './seam-check';
 export { type Term, termsAt, termsIn, termsOnPaper } from './terms';
 export { timeOf, type Way, ways } from './time';

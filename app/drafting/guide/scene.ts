@@ -2,8 +2,8 @@ import type { Ref, Seam } from '../draft-types';
 import { type Path, type Point, pathLength, pointAtLength, polyline } from '../geometry';
 import { type Arranged, arrange } from './arrange';
 import type { Part, Scene } from './guide-types';
+import { insideOf } from './inside';
 import type { Known } from './known';
-import { labelOf } from './label-place';
 import { foldsOf, type LaidPart, pathOf, placed, runOf, ticksOf } from './laid-part';
 import { type Mark, marksAlong } from './marks';
 
@@ -100,7 +100,7 @@ function partOf(
     sewnEdges: before,
     lines: [...piece.lines.map(({ path }) => placed(part, path)), ...piece.cuts.map((cut) => placed(part, cut))],
     ticks: ticksOf(part, now),
-    ...labelOf(part),
+    inside: insideOf(part),
   };
 }
 

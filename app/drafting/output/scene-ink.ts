@@ -2,18 +2,16 @@
 
 import type { Say } from '../../body';
 import { arc, type Path, type Point, transformPath } from '../geometry';
-import type { Part, Scene } from '../guide';
+import { type Part, placeNames, type Scene } from '../guide';
 import type { Box } from '../packing';
 import { centred } from './flow';
-import { type Ink, SMALLEST_PT, stroke, type TextWidth } from './ink';
+import { type Ink, MM_PER_PT, SMALLEST_PT, stroke, type TextWidth } from './ink';
 
 /** Room for numbers and thick lines at the picture's edge, mm. */
 const MARGIN_MM = 3.5;
 const NUMBER_MM = 2.3;
 const NUMBER_PT = 8;
 const NAME_PT = 9;
-/** From the foot of a strip to the middle of the name under it. */
-const BENEATH_MM = 3;
 /** No piece is drawn larger than life. */
 const LARGEST_SCALE = 1;
 
@@ -25,24 +23,32 @@ export function sceneInk(scene: Scene, box: Box, say: Say, widthOf: TextWidth): 
   const top = box.y + (box.height - scene.height * scale) / 2;
   const at = (p: Point): Point => ({ x: left + p.x * scale, y: top + p.y * scale });
   const put = (path: Path) => transformPath(path, at);
+  const nameOf = ({ piece }: Part) => say(`piece.${piece}`);
+  const names = placeNames(scene, {
+    widthOf: (part) => widthOf(nameOf(part), NAME_PT, false) / scale,
+    letters: (NAME_PT * MM_PER_PT) / scale,
+    smallest: SMALLEST_PT / NAME_PT,
+    ring: NUMBER_MM / scale,
+    edge: {
+      left: (box.x - left) / scale,
+      right: (box.x + box.width - left) / scale,
+      top: (box.y - top) / scale,
+      bottom: (box.y + box.height - top) / scale,
+    },
+  });
   return [
-    ...scene.parts.flatMap((part) => partInk(part, put, at, say, widthOf)),
+    ...scene.parts.flatMap((part) => partInk(part, put)),
     ...scene.threads.map(({ path }) => stroke('marks', 'inner', put(path))),
     ...scene.ties.map((tie) => stroke('marks', 'trim', put(tie))),
     ...scene.meets.flatMap((meet) => numberInk(meet.number, at(meet.at), widthOf)),
+    ...scene.parts.flatMap((part, index): readonly Ink[] => {
+      const place = names[index];
+      return place ? [centred(nameOf(part), at(place.at), NAME_PT * place.share, false, widthOf)] : [];
+    }),
   ];
 }
 
-function partInk(
-  part: Part,
-  put: (path: Path) => Path,
-  at: (p: Point) => Point,
-  say: Say,
-  widthOf: TextWidth,
-): readonly Ink[] {
-  const name = say(`piece.${part.piece}`);
-  const room = at({ x: part.room, y: 0 }).x - at({ x: 0, y: 0 }).x;
-  const size = widthOf(name, NAME_PT, false) <= room ? NAME_PT : SMALLEST_PT;
+function partInk(part: Part, put: (path: Path) => Path): readonly Ink[] {
   const strokes = (pen: Parameters<typeof stroke>[1], paths: readonly Path[]) =>
     paths.map((path) => stroke('marks', pen, put(path)));
   return [
@@ -53,11 +59,8 @@ function partInk(
     ...strokes('inner', [...(part.middle.length > 0 ? [part.middle] : []), ...part.lines]),
     ...strokes('stitch', [...part.now, ...part.sewn]),
     ...strokes('notch', [...part.ticks, ...part.folds]),
-    centred(name, part.beneath ? below(at(part.label)) : at(part.label), size, false, widthOf),
   ];
 }
-
-const below = ({ x, y }: Point): Point => ({ x, y: y + BENEATH_MM });
 
 function numberInk(number: number, at: Point, widthOf: TextWidth): readonly Ink[] {
   const ring = arc(at, NUMBER_MM, 0, 2 * Math.PI);

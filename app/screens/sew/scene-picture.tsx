@@ -1,4 +1,4 @@
-import type { Part, Scene } from '../../drafting/guide';
+import { type Part, placeNames, type Scene } from '../../drafting/guide';
 import { useWords } from '../../parts';
 import { pathData } from '../shared/pieces/piece-drawing';
 import './scene.css';
@@ -11,14 +11,24 @@ const LETTERS_PX = 14;
 /** A letter is about so wide, as a share of its height. */
 const LETTER_SHARE = 0.58;
 const SMALLEST_SHARE = 0.7;
-/** From the foot of a strip to the name under it. */
-const BENEATH_PX = 19;
+/** From the middle of a letter down to the line it stands on, as a share of its height. */
+const BASELINE_SHARE = 0.35;
 
 /** A step's pieces on the table: what is sewn now, what has been sewn, and what meets. */
 export function ScenePicture({ scene, text }: { readonly scene: Scene; readonly text: string }) {
+  const { say } = useWords();
   const { width, height, parts, meets, ties, threads } = scene;
   const px = Math.max(width / (ROOM.width - 2 * MARGIN_PX), height / (ROOM.height - 2 * MARGIN_PX));
   const edge = MARGIN_PX * px;
+  const nameOf = ({ piece }: Part) => say(`piece.${piece}`);
+  const aside = { x: (ROOM.width * px - width) / 2, y: (ROOM.height * px - height) / 2 };
+  const names = placeNames(scene, {
+    widthOf: (part) => nameOf(part).length * LETTER_SHARE * LETTERS_PX * px,
+    letters: LETTERS_PX * px,
+    smallest: SMALLEST_SHARE,
+    ring: NUMBER_PX * px,
+    edge: { left: -aside.x, right: width + aside.x, top: -aside.y, bottom: height + aside.y },
+  });
   return (
     <svg
       class="scene"
@@ -43,15 +53,22 @@ export function ScenePicture({ scene, text }: { readonly scene: Scene; readonly 
           </text>
         </g>
       ))}
+      {names.map(({ at, share }, index) => (
+        <text
+          key={`${parts[index]?.piece} ${index}`}
+          class="scene-name"
+          x={at.x}
+          y={at.y + BASELINE_SHARE * LETTERS_PX * share * px}
+          font-size={LETTERS_PX * share * px}
+        >
+          {parts[index] && nameOf(parts[index])}
+        </text>
+      ))}
     </svg>
   );
 }
 
 function PartDrawing({ part, px }: { readonly part: Part; readonly px: number }) {
-  const { say } = useWords();
-  const name = say(`piece.${part.piece}`);
-  const wide = name.length * LETTER_SHARE * LETTERS_PX * px;
-  const size = LETTERS_PX * px * Math.min(1, Math.max(SMALLEST_SHARE, part.room / wide));
   const lines = (look: string, paths: Part['now']) =>
     paths.map((path) => <path key={`${look}${pathData(path)}`} class={`scene-${look}`} d={pathData(path)} />);
   return (
@@ -68,14 +85,6 @@ function PartDrawing({ part, px }: { readonly part: Part; readonly px: number })
       {lines('stitch', part.now)}
       {lines('tick', part.ticks)}
       {lines('fold', part.folds)}
-      <text
-        class="scene-name"
-        x={part.label.x}
-        y={part.label.y + (part.beneath ? BENEATH_PX * px : 0)}
-        font-size={size}
-      >
-        {name}
-      </text>
     </g>
   );
 }

@@ -1,32 +1,25 @@
 import type { Mm } from '../../body';
 import type { Point } from '../geometry';
 import type { Part } from './guide-types';
-import { isStripLike, type LaidPart, widthOf } from './laid-part';
+import { isStripLike, type LaidPart } from './laid-part';
 
 /** Down a piece its name may stand at so many heights. */
 const HEIGHTS = 9;
 
-/** Where a piece's name stands, and how wide it may be, mm: where the piece is widest, nearest its middle. */
-export function labelOf(part: LaidPart): Pick<Part, 'label' | 'room' | 'beneath'> {
+/** Where in a piece its name may stand, and how wide it may be there, mm: best where the piece is wide, near its middle. None in a strip. */
+export function insideOf(part: LaidPart): Part['inside'] {
   const { outline, box, move } = part;
-  if (isStripLike(part))
-    return {
-      label: { x: (box.left + box.right) / 2 + move.x, y: box.bottom + move.y },
-      room: widthOf(part),
-      beneath: true,
-    };
+  if (isStripLike(part)) return [];
   const corners = outline.map(({ from }) => from);
-  const height = box.bottom - box.top;
-  const places = Array.from({ length: HEIGHTS }, (_, index) => {
+  return Array.from({ length: HEIGHTS }, (_, index) => {
     const share = (index + 1) / (HEIGHTS + 1);
-    const y = box.top + height * share;
+    const y = box.top + (box.bottom - box.top) * share;
     const { from, to } = widestAt(corners, y);
-    return {
-      label: { x: (from + to) / 2 + move.x, y: y + move.y },
-      room: (to - from) * (1 - Math.abs(share - 0.5) / 2),
-    };
-  });
-  return { ...places.reduce((best, each) => (each.room > best.room ? each : best)), beneath: false };
+    const room = to - from;
+    return { at: { x: (from + to) / 2 + move.x, y: y + move.y }, room, worth: room * (1 - Math.abs(share - 0.5) / 2) };
+  })
+    .sort((a, b) => b.worth - a.worth)
+    .map(({ at, room }) => ({ at, room }));
 }
 
 /** The widest run inside the outline at a height. */
