@@ -86,6 +86,7 @@ export const notionKinds = [
   'bias',
   'strip',
   'hook-and-loop',
+  'zip',
   'snaps',
   'ribbon',
   'buttons',

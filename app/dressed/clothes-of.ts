@@ -35,11 +35,12 @@ function topOf(front: Piece, { piece, edge, choice, fit, ofBody, long }: Read): 
     backDrop: back ? highest(back) : 0,
     shoulder: shoulder ? Math.min(ofBody(shoulder.length, 'shoulder-length'), 1.1) : piece('sleeve') ? null : 0.2,
     levels: levelsOf(front, back),
-    opening: openingOf(front, back, choice('opening')),
+    opening: openingOf(front, back, choice),
     collar: piece('collar') ? 'flat' : long('collar-band', 'top') > 0 ? 'band' : null,
     skirted: piece('skirt-front') !== undefined || piece('leg') !== undefined,
     drawnIn: front.name === 'dress-front',
     pocket: pocketOf(front),
+    rib: long('hem-rib', 'side') / 2,
   };
 }
 
@@ -57,11 +58,12 @@ function vestOf({ piece, long, fit }: Read): Top | null {
       { down: 0.42 * high, girth },
       { down: high, girth },
     ],
-    opening: { side: 'front', long: 'all' },
+    opening: { side: 'front', long: 'all', zip: false },
     collar: null,
     skirted: true,
     drawnIn: false,
     pocket: null,
+    rib: 0,
   };
 }
 
@@ -85,11 +87,12 @@ function levelsOf(front: Piece, back: Piece | undefined) {
   });
 }
 
-function openingOf(front: Piece, back: Piece | undefined, chosen: unknown): Opening | null {
-  if (chosen === 'front' || chosen === 'back') return { side: chosen, long: 'all' };
+function openingOf(front: Piece, back: Piece | undefined, choice: Read['choice']): Opening | null {
+  const chosen = choice('opening');
+  if (chosen === 'front' || chosen === 'back') return { side: chosen, long: 'all', zip: choice('closedBy') === 'zip' };
   for (const [side, piece] of [['front', front] as const, ['back', back] as const]) {
     const slit = piece?.lines.find(({ name }) => name === 'slit');
-    if (slit) return { side, long: slit.length };
+    if (slit) return { side, long: slit.length, zip: false };
   }
   return null;
 }
@@ -100,8 +103,10 @@ function pocketOf(front: Piece): Pocket | null {
     .flatMap(({ path }) => path.map(({ from }) => from));
   const side = front.edges.find(({ name }) => name === 'side')?.path[0]?.from.x ?? 1;
   if (corners.length < 3) return null;
+  const inner = front.lines.find(({ name }) => name === 'pocket-centre')?.path[0]?.from;
+  if (corners.length === 3) return inner ? { corners: [...corners, inner], half: side, patch: true } : null;
   const [top, hand, edge, bottom] = corners;
-  return top && hand && edge && bottom ? { corners: [top, hand, edge, bottom], half: side } : null;
+  return top && hand && edge && bottom ? { corners: [top, hand, edge, bottom], half: side, patch: false } : null;
 }
 
 function bandOf(front: Piece, { piece, edge, choice, long }: Read): Band {
@@ -125,7 +130,8 @@ function hoodOf({ piece, choice, fit }: Read): Hood | null {
     face: fit('face'),
     strip: piece('strip') !== undefined,
     earsOut: choice('ears') === 'open',
-    meets: choice('chin') === 'meet',
+    meets: choice('chin') === 'meet' && !piece('face-rib'),
+    rib: piece('face-rib') !== undefined,
   };
 }
 

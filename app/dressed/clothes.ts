@@ -22,6 +22,8 @@ export type Level = { readonly down: Mm; readonly girth: Mm };
 export type Opening = {
   readonly side: 'front' | 'back';
   readonly long: Mm | 'all';
+  /** Closed edge to edge by a zip, not by what two edges lap over. */
+  readonly zip: boolean;
 };
 
 /** A bodice with shoulders: a shirt, or the upper half of a dress. */
@@ -41,12 +43,15 @@ export type Top = {
   /** Drawn in at the neck by an elastic. */
   readonly drawnIn: boolean;
   readonly pocket: Pocket | null;
+  /** How deep a band of rib ends it; 0 without. */
+  readonly rib: Mm;
 };
 
-/** Corners of the pocket's right half in the front's own places, x from the centre; `split` in two by an opening. */
+/** Corners of the pocket's right half in the front's own places, x from the centre; `patch`: a pocket of its own on either side, open above. */
 export type Pocket = {
   readonly corners: readonly { readonly x: Mm; readonly y: Mm }[];
   readonly half: Mm;
+  readonly patch: boolean;
 };
 
 /** A bodice that ends under the arms and hangs from straps. */
@@ -69,6 +74,9 @@ export type Sleeve = {
   readonly cuff: number;
   readonly puffed: boolean;
   readonly raglan: boolean;
+  /** What it ends in: a hem, a band of rib so much of its length, or an elastic. */
+  readonly rib: number;
+  readonly elastic: boolean;
 };
 
 export type Hood = {
@@ -76,6 +84,8 @@ export type Hood = {
   readonly strip: boolean;
   readonly earsOut: boolean;
   readonly meets: boolean;
+  /** A band of rib ends it round the face. */
+  readonly rib: boolean;
 };
 
 /** `brim`: how far it stands out, of the head's girth; 0 without. */

@@ -1,6 +1,6 @@
 import { type Point, point } from '../body/point';
 import { closed, headOutline, onHead, type Part } from '../measuring/figure';
-import { cloth, drawnSeam, otherHalf, stitches } from './cloth';
+import { cloth, drawnSeam, fold, otherHalf, stitches } from './cloth';
 import type { Hood } from './clothes';
 import type { Wearer } from './wearer';
 
@@ -35,7 +35,9 @@ export function hoodParts(hood: Hood, { form, view, stage }: Wearer): Part[] {
     closed('face', 'fur', face),
     ...stage.parts.filter(({ name }) => FEATURES.includes(name)),
     ...(strip.length > 0 ? [drawnSeam(strip), drawnSeam(otherHalf(strip))] : []),
-    stitches([...rim, ...rim.slice(0, 1)]),
+    ...(hood.rib
+      ? [drawnSeam([...rim, ...rim.slice(0, 1)]), ...rim.map((at, index) => fold([at, face[index] ?? at]))]
+      : [stitches([...rim, ...rim.slice(0, 1)])]),
   ];
 }
 

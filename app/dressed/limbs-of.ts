@@ -3,16 +3,19 @@ import type { Read } from './reader';
 
 /** What lies on the arms and legs, read off a draft. */
 export function sleeveOf({ piece, choice, long, ofBody }: Read): Sleeve | null {
+  const rib = long('cuff-rib', 'side') / 2;
+  const ends = { rib: ofBody(rib, 'underarm-length'), elastic: choice('wrist') === 'elastic' };
   if (long('front', 'underarm') > 0)
     return {
-      reach: ofBody(long('front', 'underarm'), 'underarm-length'),
+      reach: ofBody(long('front', 'underarm') + rib, 'underarm-length'),
       upper: ofBody(2 * long('front', 'cuff'), 'upper-arm-girth'),
       cuff: ofBody(2 * long('front', 'cuff'), 'upper-arm-girth'),
       puffed: false,
       raglan: false,
+      ...ends,
     };
   if (!piece('sleeve')) return null;
-  const under = long('sleeve', 'front-underarm') + long('cuff-band', 'side') / 2;
+  const under = long('sleeve', 'front-underarm') + long('cuff-band', 'side') / 2 + rib;
   const cuff = piece('cuff-band') ? 2 * long('cuff-band', 'top') : long('sleeve', 'cuff');
   const widest = Math.max(cuff, ...(piece('sleeve')?.cutLine.map(({ from }) => 2 * Math.abs(from.x)) ?? []));
   return {
@@ -21,6 +24,7 @@ export function sleeveOf({ piece, choice, long, ofBody }: Read): Sleeve | null {
     cuff: ofBody(cuff, 'upper-arm-girth'),
     puffed: choice('sleeve') === 'puffed',
     raglan: choice('armhole') === 'raglan',
+    ...ends,
   };
 }
 

@@ -7,6 +7,9 @@ import { hemOf, OFF, type Wearer } from './wearer';
 /** From a sewn hem's edge to its stitches, in figure units. */
 const HEM = 4.5;
 
+/** So many lines show a band of rib. */
+const RIBS = 15;
+
 /** What else of a garment decides how its top is drawn. */
 type With = { readonly sleeved: boolean; readonly raglan: boolean; readonly hooded: boolean };
 
@@ -37,11 +40,24 @@ export function topParts(top: Top, { sleeved, raglan, hooded }: With, wearer: We
     ...(raglan
       ? line([point(0.9 * neck.x, neck.y + 3), lerp(lerp(neck, underarm, 0.55), point(0, underarm.y), 0.16), underarm])
       : []),
-    ...(top.skirted ? [] : [stitches(hoop(hem.half - 1, hem.y - HEM))]),
+    ...hemParts(top, hem, wearer),
     ...(top.drawnIn ? gathersUnder(0.9 * neck.x, neck.y + 3, 9, 5) : []),
     ...openingParts(top.opening, dip.y, hem.y + 0.12 * hem.half, wearer),
     ...(view === 'front' ? pocketParts(top, underarm, hem, wearer) : []),
     ...collarParts(top, neck, dip),
+  ];
+}
+
+/** The stitches of a hem, or the ribs of a band. */
+function hemParts(top: Top, hem: Places['hem'], { down }: Wearer): Part[] {
+  if (top.skirted) return [];
+  if (top.rib === 0) return [stitches(hoop(hem.half - 1, hem.y - HEM))];
+  const deep = Math.max(down(top.rib), 4);
+  const ribs = Array.from({ length: RIBS }, (_, index) => ((index + 0.5) / RIBS) * 2 - 1);
+  const low = (x: number) => hem.y + 0.12 * hem.half * (1 - x * x);
+  return [
+    drawnSeam(hoop(hem.half, hem.y - deep)),
+    ...ribs.map((x) => fold([point(x * hem.half, low(x) - deep + 0.6), point(x * hem.half, low(x) - 0.6)])),
   ];
 }
 
@@ -57,7 +73,7 @@ function placesOf(top: Top, sleeved: boolean, wearer: Wearer) {
   const shoulder = point(form.shoulderHalf + (sleeved ? OFF + 1 : 0), form.shoulderHeight - OFF);
   const tip = lerp(neck, shoulder, sleeved ? 1 : (top.shoulder ?? 1));
   const [first, last] = [top.levels[0], top.levels.at(-1)];
-  const lowest = hemOf(wearer, last?.down ?? 0);
+  const lowest = hemOf(wearer, (last?.down ?? 0) + top.rib);
   const high = Math.min(Math.max(down(first?.down ?? 0), 0.75 * form.chestHeight), form.chestHeight + 4, lowest - 6);
   const half = (share: number): number => {
     const y = high + (lowest - high) * share;
@@ -77,6 +93,10 @@ function placesOf(top: Top, sleeved: boolean, wearer: Wearer) {
 function openingParts(opening: Opening | null, from: number, to: number, { view, down }: Wearer): Part[] {
   if (!opening || opening.side !== view) return [];
   const end = opening.long === 'all' ? to : Math.min(from + down(opening.long), to);
+  if (opening.zip) {
+    const beside = [-1.6, 1.6].map((x) => stitches([point(x, from + 1), point(x, end - 1)]));
+    return [drawnSeam([point(0, from), point(0, end)]), ...beside];
+  }
   const dots = opening.long === 'all' ? [0.2, 0.5, 0.8] : [];
   return [
     drawnSeam([point(0, from), point(0, end)]),
@@ -91,6 +111,12 @@ function pocketParts({ pocket }: Top, underarm: Point, hem: Places['hem'], { dow
   if (!pocket) return [];
   const wide = Math.min(underarm.x, hem.half) / pocket.half;
   const corners = pocket.corners.map(({ x, y }) => point(x * wide, Math.min(down(y), hem.y - 2)));
+  if (pocket.patch) {
+    const [inner, outer] = corners;
+    const hem = [inner, outer].map((at) => point(at?.x ?? 0, (at?.y ?? 0) + 2));
+    const patch = corners.flatMap(corner);
+    return [cloth(patch), stitches(hem), cloth(otherHalf(patch)), stitches(otherHalf(hem))];
+  }
   return [
     cloth([...corners, ...corners.map(({ x, y }) => point(-x, y)).reverse()].flatMap(corner)),
     stitches([corners[1] ?? underarm, corners[2] ?? underarm].map(({ x, y }) => point(x - 3, y))),

@@ -9,6 +9,7 @@ const each = upright.map((garment) => [garment.id, garment] as const);
 /** Looks that only some choices ask about. */
 const ASKED: Readonly<Record<string, readonly Chosen[]>> = {
   'hooded-top': [{ ears: 'open' }],
+  jacket: [{ ears: 'open' }],
   cape: [{ hood: 'auto', ears: 'open' }],
 };
 

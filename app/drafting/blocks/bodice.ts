@@ -24,7 +24,7 @@ import {
 import { block, type Fed, type Shape } from './block';
 import { dartIn, dartLines, dartSizes } from './dart';
 import { gapAtEnd } from './gap';
-import { pocketLines, pocketPlace, pocketSizes } from './pocket';
+import { pocketedBy, pocketLines, pocketPlace, pocketSizes } from './pocket';
 
 const SIZES = [
   'neckHalfWidth',
@@ -97,23 +97,31 @@ function draw(cut: Cut, s: Sized): Shape<(typeof EDGES)[number], (typeof LINES)[
     cut === 'in-one' && s.sideGather > 0 ? leavingAlike(drawn, sideSeam(underarm, { ...s, sideGather: 0 })) : drawn;
   const arm = armOf(cut, s, { wholeNeck, underarm, side });
   const edge = past === null ? 0 : -past;
+  // A zip joins edge to edge: nothing lies past the centre.
+  const lap = past === null || past === 0 ? null : past;
   const hem = hemLine(side, point(0, centreLength));
   const under = arm.armhole ?? arm.underarm ?? [];
-  const pocket = pocketLines(s, { armhole: under, side, hem, high: neckDrop + (slitLength ?? 0) });
+  const pocket = pocketLines(s, {
+    armhole: under,
+    side,
+    hem,
+    high: neckDrop + (slitLength ?? 0),
+    darted: s.dartWidth !== null,
+  });
   const above = [...arm.neckline, ...(arm.shoulder ?? []), ...(arm.armhole ?? [])];
   return {
     edges: {
-      ...(past === null ? {} : { 'neck-end': [line(point(-past, neckDrop), point(0, neckDrop))] }),
+      ...(lap === null ? {} : { 'neck-end': [line(point(-lap, neckDrop), point(0, neckDrop))] }),
       ...withChin(arm, s.chinGap),
       side,
       ...(s.turnGap === null ? { hem } : gapAtEnd('hem', hem, s.turnGap)),
-      ...(past === null ? {} : { 'hem-end': [line(point(0, centreLength), point(-past, centreLength))] }),
+      ...(lap === null ? {} : { 'hem-end': [line(point(0, centreLength), point(-lap, centreLength))] }),
       centre: [line(point(edge, centreLength), point(edge, neckDrop))],
     },
     lines: {
       ...pocket,
-      ...dartIn(s, { above, underarm, hem, pocketHand: pocket['pocket-hand'] }),
-      ...(past !== null ? { 'centre-line': [line(point(0, neckDrop), point(0, centreLength))] } : {}),
+      ...dartIn(s, { above, underarm, hem, pocket: pocketedBy(pocket) }),
+      ...(lap !== null ? { 'centre-line': [line(point(0, neckDrop), point(0, centreLength))] } : {}),
       ...(slitLength !== null ? { slit: [line(point(0, neckDrop), point(0, neckDrop + slitLength))] } : {}),
     },
   };

@@ -1,4 +1,4 @@
-import { end, line, type Path, type Point, point, start } from '../geometry';
+import { line, type Path, type Point, point } from '../geometry';
 import type { Fed } from './block';
 import { heightAt } from './height';
 
@@ -23,8 +23,11 @@ export type DartGround = {
   readonly above: Path;
   readonly underarm: Point;
   readonly hem: Path;
-  readonly pocketHand: Path | undefined;
+  readonly pocket: Pocketed | null;
 };
+
+/** A pocket on the same front: how far out its top reaches, and where the open edge ends that a dart runs out under, if one does. */
+export type Pocketed = { readonly out: number; readonly ends: number | null };
 
 /** A dart with two points, upright, on a half front. */
 export function dartIn(
@@ -32,14 +35,14 @@ export function dartIn(
   ground: DartGround,
 ): Lines {
   if (dartWidth === null || dartUp === null || dartDown === null) return {};
-  const { above, underarm, hem, pocketHand } = ground;
+  const { above, underarm, hem, pocket } = ground;
   const half = dartWidth / 2;
-  const from = pocketHand ? start(pocketHand).x + half + BESIDE_MM : 0;
+  const from = pocket ? pocket.out + half + BESIDE_MM : 0;
   const places = PLACES.map((share) => Math.max(share * underarm.x, from));
   const highest = (x: number) => Math.max(underarm.y - dartUp, heightAt(above, x) + CLEAR_MM);
   const x = places.reduce((best, each) => (highest(each) < highest(best) ? each : best));
   const top = point(x, Math.min(highest(x), underarm.y - LEAST_REACH_MM));
-  const open = pocketHand ? end(pocketHand).y - underarm.y : dartDown;
+  const open = pocket?.ends ? pocket.ends - underarm.y : dartDown;
   const down = Math.min(dartDown, Math.max(open, dartDown * LEAST_LEG));
   const low = Math.min(underarm.y + Math.max(down, LEAST_REACH_MM), heightAt(hem, x) - BESIDE_MM);
   const foot = point(x, Math.max(low, underarm.y + LEAST_REACH_MM / 2));

@@ -12,24 +12,38 @@ const SIDE_SHARE = 0.22;
 const LEAST_SIDE_MM = 8;
 /** Clear of seams, neckline and slit by this much, so that its own hems lie free. */
 const CLEAR_MM = 12;
+/** A patch is so high for its width, takes at most this share of a half front, and lies so far from a centre that does not open (common practice, no source). */
+const PATCH_HIGH = 1.15;
+const PATCH_SHARE = 0.7;
+/** A patch beside a dart reaches so far out, as a share of the half front: the dart stands between it and the side. */
+const BESIDE_DART = 0.58;
+const BESIDE_CENTRE_MM = 8;
 /** What is drawn where there is no room at all: too small to be kept. */
 const NO_ROOM_MM = 4;
 const FLAT_MM = 0.5;
 
 /**
  * Sizes a front places a pocket by: `pocketHand` the wished hand edge, `pocketFrom` the hem and, where the front opens,
- * `pocketBeside` the centre line to its near edge, mm.
+ * `pocketBeside` the centre line to its near edge; `pocketPatch` the wished width of a patch on either side instead, mm.
  */
-export const pocketSizes = ['pocketHand', 'pocketFrom', 'pocketBeside'] as const;
+export const pocketSizes = ['pocketHand', 'pocketFrom', 'pocketBeside', 'pocketPatch'] as const;
 export const pocketPlace = ['pocket-top', 'pocket-hand', 'pocket-side', 'pocket-bottom', 'pocket-centre'] as const;
 type Place = Partial<Record<(typeof pocketPlace)[number], Path>>;
 type Wished = Fed<never, (typeof pocketSizes)[number]>;
 
-/** Seam lines of a half front that a pocket keeps clear of; `high` is where it may begin, mm below the shoulder. */
-export type Ground = { readonly armhole: Path; readonly side: Path; readonly hem: Path; readonly high: number };
+/** Seam lines of a half front that a pocket keeps clear of; `high` is where it may begin, mm below the shoulder; `darted`: a dart stands beside it. */
+export type Ground = {
+  readonly armhole: Path;
+  readonly side: Path;
+  readonly hem: Path;
+  readonly high: number;
+  readonly darted: boolean;
+};
 
 /** Where the pocket is stitched on a half front: a straight top, a slanted hand edge left open, a side and a bottom. */
 export function pocketLines(wished: Wished, ground: Ground): Place {
+  if (wished.pocketPatch !== null && wished.pocketFrom !== null)
+    return patchLines(wished.pocketPatch, wished.pocketFrom, wished.pocketBeside ?? BESIDE_CENTRE_MM, ground);
   if (wished.pocketHand === null || wished.pocketFrom === null) return {};
   const { pocketHand, pocketFrom } = wished;
   const pocketBeside = wished.pocketBeside ?? 0;
@@ -55,6 +69,36 @@ export function pocketLines(wished: Wished, ground: Ground): Place {
     'pocket-bottom': [line(point(out, low), point(pocketBeside, low))],
     ...(pocketBeside > 0 ? { 'pocket-centre': [line(point(pocketBeside, low), point(pocketBeside, top))] } : {}),
   };
+}
+
+/** A patch between the centre line, or what is folded back beside it, and the side; a little higher than wide, clear of the armhole. */
+function patchLines(wished: number, from: number, beside: number, { armhole, side, hem, high, darted }: Ground): Place {
+  const narrowest = Math.min(start(side).x, end(side).x);
+  const far = Math.min(narrowest - CLEAR_MM, darted ? start(side).x * BESIDE_DART : narrowest);
+  const wide = Math.max(Math.min(wished, (far - beside) * PATCH_SHARE), NO_ROOM_MM);
+  const low = lowest(hem, beside + wide) - from;
+  const arm = pathBounds(armhole);
+  const top = Math.max(low - wide * PATCH_HIGH, high + CLEAR_MM, (arm.top + arm.bottom) / 2);
+  const upper = Math.min(top, low - NO_ROOM_MM);
+  const within = flatten(armhole, FLAT_MM).filter((p) => p.y > upper - CLEAR_MM);
+  const out = Math.max(Math.min(far, ...within.map((p) => p.x - CLEAR_MM)), beside + NO_ROOM_MM);
+  const across = Math.min(wide, out - beside);
+  const inner = beside + (out - beside - across) / 2;
+  return {
+    'pocket-top': [line(point(inner, upper), point(inner + across, upper))],
+    'pocket-side': [line(point(inner + across, upper), point(inner + across, low))],
+    'pocket-bottom': [line(point(inner + across, low), point(inner, low))],
+    'pocket-centre': [line(point(inner, low), point(inner, upper))],
+  };
+}
+
+/** What a dart on the same front keeps clear of: a wide pocket lets it run out under its open edge, a patch does not. */
+export function pocketedBy({
+  'pocket-hand': hand,
+  'pocket-side': side,
+}: Place): { readonly out: number; readonly ends: number | null } | null {
+  if (hand) return { out: start(hand).x, ends: end(hand).y };
+  return side ? { out: start(side).x, ends: null } : null;
 }
 
 /** The hem's highest place under the pocket. */

@@ -9,6 +9,7 @@ const ENDINGS: readonly (readonly [ending: string, layer: Layer])[] = [
   ['lining', 'lining'],
   ['facing', 'facing'],
   ['cuff-band', 'rib'],
+  ['-rib', 'rib'],
   ['binding', 'bias'],
 ];
 

@@ -8,6 +8,7 @@ import {
   type Opens,
   type Skirts,
   type Sleeves,
+  type Wrists,
 } from '../heads/choices';
 import { dressHead } from '../heads/dress';
 import { assemble } from '../rows/garment';
@@ -22,6 +23,7 @@ import { type BandGives, bandPart } from './parts/band';
 import { bandTopParts } from './parts/band-top';
 import { type BodiceGives, bodicePart } from './parts/bodice';
 import { fastenedPart } from './parts/fastened';
+import { wristRole } from './parts/hem';
 import { neckParts } from './parts/neck';
 import {
   type Hangs,
@@ -32,7 +34,7 @@ import {
   type SkirtGives,
   skirtWaist,
 } from './parts/skirt';
-import { sleevePart } from './parts/sleeve';
+import { sleeveParts } from './parts/sleeves';
 import { tankPart } from './parts/tank';
 import { tiersPart } from './parts/tiers';
 import { armOf, type Top } from './parts/top';
@@ -43,11 +45,12 @@ const isTank = ({ bodice }: Bodices) => bodice === 'tank';
 /** The bodice goes all the way round; behind a half circle the skirt hangs from an elastic. */
 const isAround = (choices: Bodices) => !isRound(choices);
 
-const top: Top<Sleeves & Necks & Opens & Hems> = {
+const top: Top<Sleeves & Wrists & Necks & Opens & Hems> = {
   arm: armOf,
   lined: isLinedAtNeck,
   neckEndBound: isBoundAtNeck,
   neckBanded: isBandedAtNeck,
+  cuff: wristRole,
   waisted: true,
   slit: 'back',
 };
@@ -157,7 +160,7 @@ export const dress = assemble(dressHead, [
   ),
   only(hangs, cutOff),
   only(isTank, tankPart),
-  only(hangs, sleevePart),
+  ...allOnly(hangs, sleeveParts),
   ...allOnly(hangs, neckParts(top)),
   ...allOnly(hangs, armholeParts(top)),
   ...allOnly(isBand, [bandPart, ...bandTopParts]),

@@ -1,4 +1,4 @@
-import type { Hems, Opens, Pockets, Sleeves } from '../heads/choices';
+import type { Hems, HoodEdges, Opens, PocketCut, Pockets, Sleeves, Wrists } from '../heads/choices';
 import { hoodedTopHead } from '../heads/hooded-top';
 import { assemble } from '../rows/garment';
 import type { RefTo } from '../rows/names';
@@ -7,17 +7,21 @@ import { armholeParts } from './parts/armhole';
 import { bodicePart } from './parts/bodice';
 import { earsPart } from './parts/ears';
 import { fastenedPart } from './parts/fastened';
+import { wristRole } from './parts/hem';
 import { hoodPart } from './parts/hood';
-import { pocketPart, pocketPlace } from './parts/pocket';
-import { sleevePart } from './parts/sleeve';
+import { pocketParts, pocketPlace } from './parts/pocket';
+import { ribbedHemParts } from './parts/ribbed-hem';
+import { isRibbedHood, ribbedHoodParts } from './parts/ribbed-hood';
+import { sleeveParts } from './parts/sleeves';
 import { slitPart } from './parts/slit';
 import { armOf, frontNeckline, type NeckRef, type Top } from './parts/top';
 
-type Choices = Sleeves & Opens & Hems & Pockets;
+type Choices = Sleeves & Wrists & HoodEdges & Opens & Hems & Pockets & PocketCut;
 const top: Top<Choices> = {
   arm: armOf,
   lined: () => false,
   neckEndBound: () => false,
+  cuff: wristRole,
   waisted: false,
   slit: 'front',
   pocket: pocketPlace,
@@ -26,15 +30,18 @@ const top: Top<Choices> = {
 export const hoodedTop = assemble(hoodedTopHead, [
   fastenedPart,
   bodicePart(top, { chin: ({ chinGap }: Sizes<'chinGap'>) => chinGap }),
-  sleevePart,
+  ...ribbedHemParts(top),
+  ...sleeveParts,
   hoodPart<Choices, NeckRef>({
     front: frontNeckline(top),
     back: (): RefTo<'back.neckline'>[] => [{ piece: 'back', edge: 'neckline', back: true }],
     chin: (): RefTo<'front.chin'>[] => [{ piece: 'front', edge: 'chin' }],
     opensBehind: ({ opening }: Choices) => opening === 'back',
+    ribbed: isRibbedHood,
   }),
+  ...ribbedHoodParts,
   ...armholeParts(top),
   slitPart('front', top.lined),
-  pocketPart,
+  ...pocketParts,
   earsPart,
 ]);

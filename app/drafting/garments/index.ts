@@ -12,6 +12,7 @@ import { dress } from './dress';
 import { dungarees } from './dungarees';
 import { hat } from './hat';
 import { hoodedTop } from './hooded-top';
+import { jacket } from './jacket';
 import { nightshirt } from './nightshirt';
 import { pants } from './pants';
 import { romper } from './romper';
@@ -35,6 +36,7 @@ export { fitIds, fits } from '../sizes/ease';
 /** How each garment is made, by its head's name: one that is missing does not compile. */
 const made: Readonly<Record<GarmentId, Garment>> = {
   'hooded-top': hoodedTop,
+  jacket,
   tee,
   'simple-top': simpleTop,
   tank,

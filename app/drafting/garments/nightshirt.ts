@@ -7,7 +7,7 @@ import { drawnGirth } from '../sizes/trunk';
 import { type BodiceGives, bodicePart } from './parts/bodice';
 import { fastenedPart } from './parts/fastened';
 import { neckParts } from './parts/neck';
-import { sleevePart } from './parts/sleeve';
+import { sleeveParts } from './parts/sleeves';
 import { slitPart } from './parts/slit';
 import { isFacedInside, sleevedTop } from './parts/tops';
 
@@ -26,7 +26,7 @@ export const nightshirt = assemble(nightshirtHead, [
   fastenedPart,
   bodicePart(top, { swings: true }),
   long,
-  sleevePart,
+  ...sleeveParts,
   ...neckParts(top),
   slitPart('front', isFacedInside),
 ]);

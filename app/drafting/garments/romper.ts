@@ -1,4 +1,4 @@
-import type { Hems, Necks, Opens, Sleeves } from '../heads/choices';
+import type { Hems, Necks, Opens, Sleeves, Wrists } from '../heads/choices';
 import { romperHead } from '../heads/romper';
 import { assemble } from '../rows/garment';
 import { part } from '../rows/part';
@@ -8,18 +8,20 @@ import { drawnGirth } from '../sizes/trunk';
 import { waistOf, waistSizes } from '../sizes/waist';
 import { armholeParts } from './parts/armhole';
 import { type BodiceGives, bodicePart } from './parts/bodice';
+import { wristRole } from './parts/hem';
 import { hasLegs, type LegChoices, type LegGives } from './parts/leg-names';
 import { legsPart } from './parts/legs';
 import { neckParts } from './parts/neck';
-import { sleevePart } from './parts/sleeve';
+import { sleeveParts } from './parts/sleeves';
 import { armOf, type Top } from './parts/top';
 import { isBandedAtNeck, isBoundAtNeck, isLinedAtNeck } from './parts/tops';
 
-const top: Top<Sleeves & Necks & Opens & Hems> = {
+const top: Top<Sleeves & Wrists & Necks & Opens & Hems> = {
   arm: armOf,
   lined: isLinedAtNeck,
   neckEndBound: isBoundAtNeck,
   neckBanded: isBandedAtNeck,
+  cuff: wristRole,
   waisted: true,
   slit: 'back',
 };
@@ -77,7 +79,7 @@ const joined = part<Takes, { size: SizesOf<typeof romperSizes>; edge: never }>({
 export const romper = assemble(romperHead, [
   bodicePart(top, { below: ({ legOpen }: Sizes<'legOpen'>) => legOpen, steppedInto: true }),
   cutOff,
-  sleevePart,
+  ...sleeveParts,
   ...neckParts(top),
   ...armholeParts(top),
   legsPart,

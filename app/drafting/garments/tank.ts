@@ -5,6 +5,7 @@ import { armholeParts } from './parts/armhole';
 import { bodicePart } from './parts/bodice';
 import { fastenedPart } from './parts/fastened';
 import { neckParts } from './parts/neck';
+import { ribbedHemParts } from './parts/ribbed-hem';
 import { slitPart } from './parts/slit';
 import { tankPart } from './parts/tank';
 import type { Top } from './parts/top';
@@ -22,6 +23,7 @@ const top: Top<Necks & Opens & Hems> = {
 export const tank = assemble(tankHead, [
   fastenedPart,
   bodicePart(top),
+  ...ribbedHemParts(top),
   tankPart,
   ...neckParts(top),
   ...armholeParts(top),

@@ -3,7 +3,8 @@ import { assemble } from '../rows/garment';
 import { bodicePart } from './parts/bodice';
 import { fastenedPart } from './parts/fastened';
 import { neckParts } from './parts/neck';
-import { sleevePart } from './parts/sleeve';
+import { ribbedHemParts } from './parts/ribbed-hem';
+import { sleeveParts } from './parts/sleeves';
 import { slitPart } from './parts/slit';
 import { isFacedInside, sleevedTop } from './parts/tops';
 
@@ -12,7 +13,8 @@ const top = sleevedTop('back');
 export const tee = assemble(teeHead, [
   fastenedPart,
   bodicePart(top),
-  sleevePart,
+  ...ribbedHemParts(top),
+  ...sleeveParts,
   ...neckParts(top),
   slitPart('back', isFacedInside),
 ]);

@@ -22,7 +22,7 @@ export type Standing = {
 };
 
 /** What closes an opening, or lies over it. */
-const closings: readonly NotionKind[] = ['hook-and-loop', 'snaps', 'ribbon', 'buttons'];
+const closings: readonly NotionKind[] = ['hook-and-loop', 'zip', 'snaps', 'ribbon', 'buttons'];
 
 const joined: readonly Kind[] = ['join', 'ease', 'gather', 'stretch', 'pleat', 'ring', 'place'];
 const seamed: readonly Kind[] = ['join', 'ease', 'gather', 'stretch', 'pleat', 'ring'];

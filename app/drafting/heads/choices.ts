@@ -9,11 +9,19 @@ export const neckChoice = one(['bound', 'faced', 'lined', 'band', 'flat'], 'boun
 export const bareNeckChoice = one(['auto', ...neckChoice.of], 'auto');
 /** Under the chin a hood's front edges leave a gap, or meet. */
 export const chinChoice = one(['open', 'meet'], 'open');
+/** How a hood ends round the face. */
+export const hoodEdgeChoice = one(['turned', 'rib'], 'turned');
 export const earsChoice = one(['covered', 'open'], 'covered');
 export const pocketChoice = yes(true);
+export const pocketCutChoice = one(['wide', 'patch'], 'wide');
 export const panelsChoice = one(['auto', 'two', 'four'], 'auto');
 export const hemChoice = one(['turned', 'raw'], 'turned');
 export const casedHemChoice = one(['turned', 'casing', 'raw'], 'turned');
+/** A band of rib is sewn to it, and stretched to its length. */
+export const ribbedHemChoice = one(['turned', 'casing', 'rib', 'raw'], 'turned');
+/** How a sleeve ends: as the hem does, or by itself. */
+export const plainWristChoice = one(['turned', 'elastic', 'rib'], 'turned');
+export const wristChoice = one(['auto', ...plainWristChoice.of], 'auto');
 
 /** Two legs; or one tube where the toy's are sewn together, or are to be kept warm together. */
 export const legsChoice = one(['auto', 'two', 'tube'], 'auto');
@@ -27,6 +35,8 @@ export const hatEarsChoice = one(['auto', 'open', 'covered'], 'auto');
 export const dresserChoice = one(['older-child', 'small-child', 'display'], 'older-child');
 /** What closes an opening. */
 export const closedByChoice = one(['auto', 'hook-and-loop', 'snaps', 'ties'], 'auto');
+/** The same down a whole front, where a zip may. */
+export const frontClosedByChoice = one([...closedByChoice.of, 'zip'], 'auto');
 /** Buttons for looks, sewn on over what closes it. */
 export const buttonsChoice = yes(false);
 
@@ -38,8 +48,10 @@ export type Opens = { readonly opening: Value<typeof openingChoice> };
 export type Necks = { readonly neck: Value<typeof bareNeckChoice> };
 export type Ears = { readonly ears: Value<typeof earsChoice> };
 export type Pockets = { readonly pocket: boolean };
+export type PocketCut = { readonly pocketCut: Value<typeof pocketCutChoice> };
 export type Panels = { readonly panels: Value<typeof panelsChoice> };
-export type Hems = { readonly hem: Value<typeof casedHemChoice> };
+export type Hems = { readonly hem: Value<typeof ribbedHemChoice> };
+export type Wrists = { readonly wrist: Value<typeof wristChoice> };
 export type Sleeves = {
   readonly sleeve: 'long' | 'short' | 'puffed' | 'none';
   readonly armhole: Value<typeof armholeChoice>;
@@ -48,6 +60,7 @@ export type Hoods = {
   readonly hood: 'auto' | 'none' | 'two' | 'three';
   readonly chin: Value<typeof chinChoice>;
 };
+export type HoodEdges = { readonly hoodEdge: Value<typeof hoodEdgeChoice> };
 export type LegCount = { readonly legs: Value<typeof legsChoice> };
 export type Gussets = { readonly gusset: Value<typeof gussetChoice> };
 export type Tails = { readonly tail: Value<typeof tailChoice> };
@@ -64,11 +77,13 @@ export type Bodices = { readonly bodice: 'shoulder' | 'tank' | 'band' | 'dipped'
 export type Straps = { readonly straps: 'straight' | 'crossed' | 'neck' | 'none' };
 export type Dressed = {
   readonly dresser: Value<typeof dresserChoice>;
-  readonly closedBy: Value<typeof closedByChoice>;
+  readonly closedBy: Value<typeof frontClosedByChoice>;
   readonly buttons: boolean;
 };
 export type Linings = { readonly lining: boolean };
 
+/** Edges that open lap, but for those that a zip joins edge to edge. */
+export const laps = ({ closedBy }: Pick<Dressed, 'closedBy'>): boolean => closedBy !== 'zip';
 /** A front that opens, or a back: what lies on either side of it is a mirrored pair. */
 export const isOpen = (side: 'front' | 'back') => (choices: Opens) => choices.opening === side;
 /** Half a circle stands on the waist in front; behind it the skirt hangs from an elastic. */

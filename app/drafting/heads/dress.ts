@@ -10,6 +10,7 @@ import {
   isRoundNeck,
   type Opens,
   panelsChoice,
+  plainWristChoice,
   type Skirts,
   type Sleeves,
   type Straps,
@@ -44,6 +45,7 @@ export const dressHead = head({
     panels: panelsChoice,
     sleeve: one(['short', 'long', 'puffed', 'none'], 'short'),
     armhole: armholeChoice,
+    wrist: plainWristChoice,
     straps: one(['straight', 'crossed', 'neck', 'none'], 'straight'),
     neck: bareNeckChoice,
     lining: yes(false),
@@ -59,6 +61,7 @@ export const dressHead = head({
     opening: 'none',
   },
   suits: {
+    wrist: (choices) => !isBand(choices) && choices.sleeve !== 'none' && choices.sleeve !== 'puffed',
     ...dressedSuits(closes),
     sleeve: (choices) => !isBand(choices),
     armhole: (choices, value) =>

@@ -1,13 +1,16 @@
 import { one } from './choice';
 import {
   armholeChoice,
-  casedHemChoice,
   chinChoice,
   type Ears,
   earsChoice,
+  hoodEdgeChoice,
   openingChoice,
   pocketChoice,
+  pocketCutChoice,
+  ribbedHemChoice,
   type Sleeves,
+  wristChoice,
 } from './choices';
 import { dressedAuto, dressedChoices, dressedSuits, mayOpen } from './dressed';
 import { head, needs, quietly } from './head';
@@ -28,14 +31,19 @@ export const hoodedTopHead = head({
     ...dressedChoices,
     sleeve: one(['long', 'short', 'none'], 'long'),
     armhole: armholeChoice,
+    wrist: wristChoice,
     hood: one(['auto', 'two', 'three'], 'auto'),
     chin: chinChoice,
+    hoodEdge: hoodEdgeChoice,
     ears: earsChoice,
     pocket: pocketChoice,
-    hem: casedHemChoice,
+    pocketCut: pocketCutChoice,
+    hem: ribbedHemChoice,
   },
-  auto: { ...dressedAuto, opening: 'none', armhole: 'set-in', hood: 'two' },
+  auto: { ...dressedAuto, opening: 'none', armhole: 'set-in', wrist: 'turned', hood: 'two' },
   suits: {
+    pocketCut: ({ pocket }) => pocket,
+    wrist: ({ sleeve }) => sleeve !== 'none',
     ...dressedSuits(mayOpen),
     armhole: ({ sleeve }) => sleeve !== 'none',
   },

@@ -13,6 +13,7 @@ import { dungareesHead } from './dungarees';
 import { hatHead } from './hat';
 import type { Head } from './head';
 import { hoodedTopHead } from './hooded-top';
+import { jacketHead } from './jacket';
 import { nightshirtHead } from './nightshirt';
 import { pantsHead } from './pants';
 import { romperHead } from './romper';
@@ -34,6 +35,7 @@ export { type Offered, offered } from './offered';
 /** In the order they are offered, a line each. */
 const listed = [
   hoodedTopHead,
+  jacketHead,
   teeHead,
   simpleTopHead,
   tankHead,

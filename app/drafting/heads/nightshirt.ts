@@ -1,5 +1,5 @@
 import { one } from './choice';
-import { armholeChoice, hemChoice, neckChoice, openingChoice } from './choices';
+import { armholeChoice, hemChoice, neckChoice, openingChoice, plainWristChoice } from './choices';
 import { dressedAuto, dressedChoices, dressedSuits, mayOpen } from './dressed';
 import { head, needs, quietly } from './head';
 import { belowNeeds, belowQuiet, sleeveNeeds, sleeveQuiet, yokeNeeds, yokeQuiet } from './needed';
@@ -17,11 +17,16 @@ export const nightshirtHead = head({
     ...dressedChoices,
     sleeve: one(['long', 'short', 'puffed'], 'long'),
     armhole: armholeChoice,
+    wrist: plainWristChoice,
     neck: neckChoice,
     hem: hemChoice,
   },
   auto: { ...dressedAuto, opening: 'none', armhole: 'set-in' },
-  suits: { ...dressedSuits(mayOpen), armhole: ({ sleeve }, value) => sleeve !== 'puffed' || value !== 'in-one' },
+  suits: {
+    wrist: ({ sleeve }) => sleeve !== 'puffed',
+    ...dressedSuits(mayOpen),
+    armhole: ({ sleeve }, value) => sleeve !== 'puffed' || value !== 'in-one',
+  },
   needs: [
     ...needs([...yokeNeeds, ...belowNeeds.filter((id) => id !== 'hem-girth')]),
     ...quietly([...yokeQuiet, ...belowQuiet, 'hem-girth']),

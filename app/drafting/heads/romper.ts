@@ -5,6 +5,7 @@ import {
   gussetChoice,
   type LegCount,
   legsChoice,
+  plainWristChoice,
   type Sleeves,
   tailChoice,
 } from './choices';
@@ -26,6 +27,7 @@ export const romperHead = head({
     trousers: one(['short', 'long', 'elastic'], 'short'),
     sleeve: one(['short', 'long', 'puffed', 'none'], 'short'),
     armhole: armholeChoice,
+    wrist: plainWristChoice,
     neck: one(['bound', 'faced'], 'bound'),
     legs: legsChoice,
     gusset: gussetChoice,
@@ -37,6 +39,7 @@ export const romperHead = head({
   },
   auto: { armhole: 'set-in', legs: 'two', gusset: 'none', tail: 'covered' },
   suits: {
+    wrist: ({ sleeve }) => sleeve !== 'none' && sleeve !== 'puffed',
     armhole: ({ sleeve }, value) => sleeve !== 'none' && (sleeve !== 'puffed' || value !== 'in-one'),
     hem: ({ trousers }) => trousers !== 'elastic',
   },

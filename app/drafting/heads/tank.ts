@@ -1,4 +1,4 @@
-import { bareNeckChoice, casedHemChoice, openingChoice } from './choices';
+import { bareNeckChoice, openingChoice, ribbedHemChoice } from './choices';
 import { dressedAuto, dressedChoices, dressedSuits, mayOpen } from './dressed';
 import { head, needs, quietly } from './head';
 import { bareNeeds, bareQuiet, topNeeds } from './needed';
@@ -14,7 +14,7 @@ export const tankHead = head({
     opening: openingChoice,
     ...dressedChoices,
     neck: bareNeckChoice,
-    hem: casedHemChoice,
+    hem: ribbedHemChoice,
   },
   auto: { ...dressedAuto, neck: 'bound', opening: 'none' },
   suits: dressedSuits(mayOpen),

@@ -1,5 +1,5 @@
 import { one } from './choice';
-import { armholeChoice, casedHemChoice, neckChoice, openingChoice } from './choices';
+import { armholeChoice, neckChoice, openingChoice, ribbedHemChoice, wristChoice } from './choices';
 import { dressedAuto, dressedChoices, dressedSuits, mayOpen } from './dressed';
 import { head, needs, quietly } from './head';
 import { sleeveNeeds, sleeveQuiet, topNeeds } from './needed';
@@ -16,10 +16,15 @@ export const teeHead = head({
     ...dressedChoices,
     sleeve: one(['short', 'long', 'puffed'], 'short'),
     armhole: armholeChoice,
+    wrist: wristChoice,
     neck: neckChoice,
-    hem: casedHemChoice,
+    hem: ribbedHemChoice,
   },
-  auto: { ...dressedAuto, opening: 'none', armhole: 'set-in' },
-  suits: { ...dressedSuits(mayOpen), armhole: ({ sleeve }, value) => sleeve !== 'puffed' || value !== 'in-one' },
+  auto: { ...dressedAuto, opening: 'none', armhole: 'set-in', wrist: 'turned' },
+  suits: {
+    wrist: ({ sleeve }) => sleeve !== 'puffed',
+    ...dressedSuits(mayOpen),
+    armhole: ({ sleeve }, value) => sleeve !== 'puffed' || value !== 'in-one',
+  },
   needs: [...topNeeds, ...needs(sleeveNeeds), ...quietly(sleeveQuiet)],
 });

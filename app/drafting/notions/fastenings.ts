@@ -8,6 +8,7 @@ import { type Fastening, fastened } from '../sizes/fastening';
 const bought: Readonly<Record<string, Fastening>> = {
   snaps: 'snaps',
   ties: 'ribbon',
+  zip: 'zip',
 };
 
 /** What closes each opening, buttons over it, and the elastics, so wide: by the garment's own rows. */

@@ -111,6 +111,8 @@ export type Passage<N extends Names = Names> = When<N> & {
   readonly drawn?: (look: Look<N>) => Mm;
   /** How much wider the place is once front or back are opened all the way; left out where that opens nothing here. */
   readonly opened?: (sizes: Sizes<N['size']>) => Mm;
+  /** Opened, nothing of it stays closed round what has to pass. */
+  readonly whole?: true;
   /** A slit down from the neck makes this place larger. */
   readonly slit?: true;
   /** Seamed all round: stretches half as far. */

@@ -36,10 +36,11 @@ export function notchesOf(seam: Seam, drawing: Drawing): Placed[] {
   const apart = halves.filter((half) =>
     breaks.every((each) => Math.abs(each - half) * seam.firstLength > CLEAR_OF_BREAKS_MM),
   );
+  const longest = Math.max(seam.firstLength, seam.secondLength);
   return [...apart, ...breaks, ...ENDS].flatMap((share) => {
     const [one, two] = [
-      markAt(first, share * seam.firstLength, drawing),
-      markAt(second, share * seam.secondLength, drawing),
+      markAt(first, share, seam.firstLength / longest, drawing),
+      markAt(second, share, seam.secondLength / longest, drawing),
     ];
     const ticks = isBack(one.span.ref, drawing) ? 2 : 1;
     return [one, two].flatMap(({ span, at, marked }) =>
@@ -59,14 +60,24 @@ function spansOf(refs: readonly Ref[], drawing: Drawing): Span[] {
   return spans;
 }
 
-/** The place at `s` mm along a chain, as a distance along its edge; not marked where a corner of the piece shows it. */
-function markAt(spans: readonly Span[], s: Mm, drawing: Drawing): { span: Span; at: Mm; marked: boolean } {
+/**
+ * The place at a share of a chain, as a distance along its edge; not marked where a corner of the piece shows it. `scale`: how long
+ * the chain is beside the longer of the two, so that what is near an end of one is near the same end of the other.
+ */
+function markAt(
+  spans: readonly Span[],
+  share: number,
+  scale: number,
+  drawing: Drawing,
+): { span: Span; at: Mm; marked: boolean } {
+  const s = share * (spans[spans.length - 1]?.to ?? 0);
+  const clear = CLEAR_OF_ENDS_MM * scale;
   const span = spans.find((each) => s <= each.to + 1e-6) ?? spans[spans.length - 1];
   if (!span) throw new RangeError('a seam without edges');
   const length = span.to - span.from;
   const walked = Math.min(Math.max(s - span.from, 0), length);
-  const nearStart = walked < CLEAR_OF_ENDS_MM && bent(span.ref, 'start', drawing);
-  const nearEnd = length - walked < CLEAR_OF_ENDS_MM && bent(span.ref, 'end', drawing);
+  const nearStart = walked < clear && bent(span.ref, 'start', drawing);
+  const nearEnd = length - walked < clear && bent(span.ref, 'end', drawing);
   return { span, at: span.ref.back ? length - walked : walked, marked: !nearStart && !nearEnd };
 }
 

@@ -110,7 +110,8 @@ function rowOf(
 ): OpeningRow {
   const opened = ['front', 'back'].includes(opening) ? passage.opened : undefined;
   const through = { passes: passage.measure, through: passage.through, needs };
-  if (opened) return { ...through, gives: gives + opened(sizes), closure: closedBy };
+  if (opened)
+    return { ...through, gives: Math.max(gives + opened(sizes), passage.whole ? needs : 0), closure: closedBy };
   if (passage.slit && slit !== null) return { ...through, gives: gives + 2 * slit, closure: 'slit' };
   return { ...through, gives, closure: 'none' };
 }

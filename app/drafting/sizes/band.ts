@@ -17,3 +17,6 @@ export function bandOpening(cloth: Cloth): number {
 export function bandShare(cloth: Cloth): number {
   return isKnit(cloth) ? Math.min(Math.max(1 / (1 + TAKEN_UP * cloth.stretch), LEAST), MOST) : 1;
 }
+
+/** A band of rib is this much of the edge it is stretched to (handbooks of sewing knits). */
+export const RIB_SHARE = 0.85;

@@ -2,16 +2,17 @@ import type { ByScale, Mm, Scale } from '../../body';
 import { TAPE_MM } from './scale';
 
 /** What closes an opening, and what is sewn on over it. */
-export type Fastening = 'hook-and-loop' | 'snaps' | 'ribbon' | 'buttons';
+export type Fastening = 'hook-and-loop' | 'zip' | 'snaps' | 'ribbon' | 'buttons';
 
-/** How wide each is, and how far apart they stand; hook and loop runs all along (common practice, no source). */
+/** How wide each is, and how far apart they stand; hook and loop and a zip run all along (common practice, no source). */
 const WIDE_MM: Readonly<Record<Fastening, ByScale>> = {
   'hook-and-loop': TAPE_MM,
+  zip: { small: 20, usual: 24, large: 30 },
   snaps: { small: 6, usual: 9, large: 12 },
   ribbon: { small: 4, usual: 6, large: 10 },
   buttons: { small: 8, usual: 11, large: 15 },
 };
-const APART_MM: Readonly<Record<Exclude<Fastening, 'hook-and-loop'>, ByScale>> = {
+const APART_MM: Readonly<Record<Exclude<Fastening, 'hook-and-loop' | 'zip'>, ByScale>> = {
   snaps: { small: 25, usual: 40, large: 60 },
   ribbon: { small: 40, usual: 70, large: 100 },
   buttons: { small: 25, usual: 40, large: 60 },
@@ -31,6 +32,7 @@ export type Fastened = {
 export function fastened(kind: Fastening, along: Mm, scale: Scale): Fastened {
   const width = WIDE_MM[kind][scale];
   // What is shorter than it is wide is cut square.
+  if (kind === 'zip') return { length: along, width, count: 1 };
   if (kind === 'hook-and-loop') return { length: Math.max(along, width), width, count: 1 };
   const apart = APART_MM[kind][scale];
   const places = along < apart ? 1 : Math.ceil(along / apart) + 1;

@@ -3,6 +3,10 @@ import type { ByScale, Scale } from '../../body';
 
 /** What a binding shows; its strip is cut four times as wide (handbooks of dressmaking). */
 export const BINDING_MM: ByScale = { small: 4, usual: 6, large: 8 };
+/** A band of rib shows so much, at a sleeve and at a hem; it is cut twice as wide and folded (common practice, no source). */
+export const WRIST_RIB_MM: ByScale = { small: 9, usual: 14, large: 24 };
+export const HEM_RIB_MM: ByScale = { small: 12, usual: 18, large: 32 };
+
 /** Hook and loop is so wide, and what is sewn on instead of it no wider (common practice, no source). */
 export const TAPE_MM: ByScale = { small: 6, usual: 10, large: 20 };
 /** Two edges that close lap by the tape and this much (common practice, no source). */

@@ -25,6 +25,8 @@ const long = [longSleeves, trunk, neckHole];
 const hooded = [longSleeves, trunk, hood, face];
 const fromBehind = [shortSleeves, trunk];
 const buttons = line('M33 34h6m-6 8h6m-6 8h6');
+/** The end of a sleeve. */
+const cuffed = cloth('M20 10h32l6 50H14z');
 /** The right edge lies over the left. */
 const lapped: Picture = [cloth('M28 12h36v48H28z'), cloth('M8 12h34v48H8z')];
 /** An open hand over the edge of some cloth, larger or smaller. */
@@ -67,6 +69,12 @@ export const choicePictures: Readonly<Record<string, Picture>> = {
   'hood.two': [side, stitch('M18 58C15 20 54 8 54 34')],
   'hood.three': [side, deep('M14 60C10 14 58 2 58 34l-7 2C50 14 20 20 23 60z'), stitch('M23 60C20 20 50 14 51 36')],
   'chin.open': [trunk, cloth('M14 40C2 0 70 0 58 40L46 50Q36 14 26 50z'), line('M26 50q10 6 20 0')],
+  'hoodEdge.turned': [side, stitch('M20 60V36')],
+  'hoodEdge.rib': [
+    side,
+    deep('M14 60C13 44 20 30 28 22l5 7C27 36 23 46 23 60z'),
+    line('M14 54h9M14 46l9 2M17 38l8 4M21 31l7 5'),
+  ],
   'chin.meet': [trunk, cloth('M14 40C2 0 70 0 58 40L36 54z'), deep('M36 54C14 20 58 20 36 54z')],
   'ears.covered': [cloth('M26 44C12 10 60 10 46 44c-4 4-16 4-20 0z'), deep('M29 43c-6-17 20-17 14 0-3 2-11 2-14 0z')],
   'ears.open': [
@@ -76,6 +84,33 @@ export const choicePictures: Readonly<Record<string, Picture>> = {
   ],
   'pocket.true': [...hooded, cloth('M28 42h16l3 12H25z')],
   'pocket.false': hooded,
+  'pocketCut.wide': [...hooded, cloth('M28 42h16l3 12H25z')],
+  'pocketCut.patch': [...hooded, cloth('M25 44h8v10h-8zM39 44h8v10h-8z'), stitch('M25 46h8m6 0h8')],
+  'collar.hood': hooded,
+  'collar.band': [...long, cloth('M28 18q8 5 16 0l2 6q-10 6-20 0z')],
+  'collar.flat': [...long, cloth('M26 23q4 6 10 6l-1 7Q24 33 23 25zM46 23q-4 6-10 6l1 7q11-3 12-11z')],
+  'wrist.auto': [cuffed, stitch('M14 52h44'), measured],
+  'wrist.turned': [cuffed, stitch('M14 52h44')],
+  'wrist.elastic': [
+    cloth('M20 10h32l8 34-4 6 4 10H12l4-10-4-6z'),
+    line('M18 50h36M20 44l-2 12m8-12-2 12m8-12-2 12m8-12-2 12m8-12-2 12m8-12-2 12'),
+  ],
+  'wrist.rib': [
+    cloth('M20 10h32l8 36H12z'),
+    deep('M15 46h42v14H15z'),
+    line('M20 46v14m5-14v14m5-14v14m5-14v14m5-14v14m5-14v14m5-14v14'),
+  ],
+  'closedBy.zip': [
+    cloth('M8 12h25v48H8zM39 12h25v48H39z'),
+    line('M36 12v48'),
+    stitch('M33 14v44M39 14v44'),
+    deep('M34 44h4v10h-4z'),
+  ],
+  'hem.rib': [
+    cloth('M10 12h52v34H10z'),
+    deep('M13 46h46v14H13z'),
+    line('M18 46v14m5-14v14m5-14v14m5-14v14m5-14v14m5-14v14m5-14v14m5-14v14'),
+  ],
   'lining.true': [cloth('M16 26h40v32H16z'), deep('M16 26h40v9q-20 9-40 0z'), line('M22 27v9m9-9v11m10-11v11m9-11v9')],
   'lining.false': [cloth('M16 26h40v32H16z'), stitch('M16 31h40')],
   // Two edges that lap, seen close, and what lies between them.

@@ -18,6 +18,15 @@ import {
 /** Each garment, seen from the front: a garment without a picture does not compile. */
 export const garmentPictures: Readonly<Record<GarmentId, Picture>> = {
   'hooded-top': [longSleeves, trunk, hood, face, cloth('M28 42h16l3 12H25z')],
+  jacket: [
+    longSleeves,
+    trunk,
+    hood,
+    face,
+    line('M36 27v33'),
+    cloth('M26 46h7v8h-7zM39 46h7v8h-7z'),
+    line('M23 56h26M10 46l6 3M62 46l-6 3'),
+  ],
   tee: [shortSleeves, trunk, neckHole],
   'simple-top': [
     cloth('M27 20q9 4 18 0l21 8-4 11-15-4q-3 2-3 6l1 19H27l1-19q0-4-3-6l-15 4-4-11z'),

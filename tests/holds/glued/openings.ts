@@ -37,6 +37,8 @@ const APRON = 1;
 const expected: Readonly<Record<string, (choices: Choices) => number>> = {
   // Hem, face and two wrists; opened in front hem and face are one, opened behind the hem and the crown's opening are.
   'hooded-top': (choices) => ARMS + (choices.opening === 'front' ? 1 : 2) + ears(choices),
+  // Opened in front: hem, face or neck, and the front are one, and two wrists.
+  jacket: (choices) => ARMS + 1 + (choices.collar === 'hood' ? ears(choices) : 0),
   tee: top,
   'simple-top': top,
   tank: top,

@@ -3,13 +3,15 @@ import type { Look } from '../../rows/names';
 import type { Sizes } from '../../sizes/maker';
 import { PAST_CENTRE_MM } from '../../sizes/scale';
 import { drawnTrunk } from '../../sizes/trunk';
+import type { Wearer } from '../../sizes/wearer';
 import { dartFeed } from './dart';
-import type { Side } from './top';
+import type { Side, Top } from './top';
 
+type Lapping<C> = { readonly choices: C; readonly wearer: Pick<Wearer, 'scale'> };
 type Trunked = { readonly sizes: Parameters<typeof drawnTrunk>[0] };
 
 /** What a front or back takes from the finished sizes; a lining, which has no pocket, the same. */
-export function bodiceFeed(side: Side, open: boolean, slit: Side) {
+export function bodiceFeed<C extends object>({ slit, zipped }: Top<C>, side: Side, open: boolean) {
   return {
     neckDrop: `${side}NeckDrop`,
     chestHalf: ({ sizes }: Trunked) => drawnTrunk(sizes)[side].chest,
@@ -19,7 +21,7 @@ export function bodiceFeed(side: Side, open: boolean, slit: Side) {
     centreLength: `${side}Length`,
     neckShare: `${side}NeckKept`,
     slitLength: side === slit && !open ? (look: Pick<Look, 'slit'>) => look.slit : null,
-    past: open ? ({ wearer }: Pick<Look, 'wearer'>) => PAST_CENTRE_MM[wearer.scale] : null,
+    past: open ? ({ choices, wearer }: Lapping<C>) => (zipped?.(choices) ? 0 : PAST_CENTRE_MM[wearer.scale]) : null,
     ...(side === 'front' ? dartFeed : {}),
   } as const;
 }

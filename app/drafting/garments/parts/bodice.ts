@@ -4,39 +4,30 @@ import { isOpen } from '../../heads/choices';
 import { type Look, sumOf } from '../../rows/names';
 import { type Part, part } from '../../rows/part';
 import { piece } from '../../rows/piece-row';
-import { bandOpening, bandShare } from '../../sizes/band';
+import { bandShare } from '../../sizes/band';
 import { bodiceSizes, fullestSizes } from '../../sizes/bodice';
-import { finishedChest } from '../../sizes/dart';
 import { elasticFor } from '../../sizes/fastening';
-import type { Sizes, SizesOf } from '../../sizes/maker';
+import type { Sizes } from '../../sizes/maker';
 import { neckSizes } from '../../sizes/neck';
-import { drawnGirth } from '../../sizes/trunk';
 import { bagged, turnGap } from './bag';
 import { bodiceFeed, sleeveFeed } from './bodice-feed';
+import type { BodiceGives, BodiceNames } from './bodice-names';
 import { darted, dartSeam } from './dart';
+import { headPasses } from './head-passes';
 import { hemRole } from './hem';
 import { scrapNeck } from './thick';
-import { type Arm, halfNeckline, type NeckEdge, type Side, type Sides, type Top, type TopChoices } from './top';
+import { type Arm, halfNeckline, lappedOf, type Side, type Top, type TopChoices } from './top';
 import { trunkFit } from './trunk-fit';
 
-export type BodiceGives = {
-  readonly size: SizesOf<typeof neckSizes> | SizesOf<typeof bodiceSizes> | SizesOf<typeof fullestSizes>;
-  /** A sleeve's neck is there only where the top has raglan sleeves, and only then asked for. */
-  readonly edge: Sides | NeckEdge;
-};
+export type { BodiceGives } from './bodice-names';
+
 type Takes<C extends object, S extends string = never> = {
   readonly choices: C;
   readonly size: S;
   readonly edge: never;
 };
-type Names<C extends object> = {
-  readonly choices: C;
-  readonly size: BodiceGives['size'];
-  readonly edge: BodiceGives['edge'];
-};
-
 /** What other parts of the garment ask of its bodice, by their own sizes. */
-type Asked<S extends string> = {
+type Asked<C extends object, S extends string> = {
   /** How much farther down an opening goes than the bodice. */
   readonly below?: (sizes: Sizes<S>) => Mm;
   /** Its hem is let down and swings. */
@@ -44,31 +35,33 @@ type Asked<S extends string> = {
   /** Put on feet first through its open back: no head has to pass. */
   readonly steppedInto?: true;
   /** Half of what a hood leaves free of the front neckline; 0: nothing. */
-  readonly chin?: (sizes: Sizes<S>) => Mm;
+  readonly chin?: (sizes: Sizes<S>, choices: C) => Mm | null;
 };
 
 function row<C extends TopChoices, S extends string>(
   top: Top<C>,
-  { chin }: Asked<S>,
+  { chin }: Asked<C, S>,
   side: Side,
   cut: Cut,
   open: boolean,
 ) {
   const { waisted, lined, pocket } = top;
+  const cuffRole = top.cuff ?? hemRole;
   const isBagged = bagged(top);
   const place = side === 'front' ? pocket : undefined;
-  const placed = (look: Look<Names<C>>) => place?.(look.choices, look.wearer) ?? null;
-  return piece<Names<C>>()(side, bodice(cut), {
+  const placed = (look: Look<BodiceNames<C>>) => place?.(look.choices, look.wearer) ?? null;
+  return piece<BodiceNames<C>>()(side, bodice(cut), {
     copies: open ? 2 : 1,
     mirrored: open,
     onFold: !open,
     sizes: {
-      ...bodiceFeed(side, open, top.slit),
+      ...bodiceFeed(top, side, open),
       ...(cut === 'in-one' ? sleeveFeed : {}),
-      chinGap: side === 'front' ? (look) => freeUnder(chin, look.sizes) : null,
+      chinGap: side === 'front' ? (look) => freeUnder(chin, look) : null,
       turnGap: turnGap(top, side),
       pocketHand: (look) => placed(look)?.hand ?? null,
       pocketFrom: (look) => placed(look)?.from ?? null,
+      pocketPatch: (look) => placed(look)?.patch ?? null,
       pocketBeside: open ? (look) => placed(look)?.beside ?? null : null,
     },
     roles: (choices) => ({
@@ -76,7 +69,7 @@ function row<C extends TopChoices, S extends string>(
       neckline: 'seam',
       shoulder: 'seam',
       armhole: 'seam',
-      cuff: hemRole(choices),
+      cuff: cuffRole(choices),
       underarm: 'seam',
       side: 'seam',
       hem: waisted || isBagged(choices) ? 'seam' : hemRole(choices),
@@ -93,58 +86,35 @@ function row<C extends TopChoices, S extends string>(
 
 const cutFor = (arm: Arm): Cut => (arm === 'bare' ? 'set-in' : arm);
 
-function freeUnder<S extends string>(chin: Asked<S>['chin'], sizes: object): Mm | null {
-  return chin?.(sizes as Sizes<S>) || null;
+function freeUnder<C extends object, S extends string>(
+  chin: Asked<C, S>['chin'],
+  { sizes, choices }: { readonly sizes: object; readonly choices: C },
+): Mm | null {
+  return chin?.(sizes as Sizes<S>, choices) || null;
 }
 
 /** Front and back hanging from the shoulders. Something is sewn to every neckline and armhole. */
 export function bodicePart<C extends TopChoices, S extends string = never>(
   top: Top<C>,
-  asked: Asked<S> = {},
+  asked: Asked<C, S> = {},
 ): Part<Takes<C, S>, BodiceGives> {
-  const { arm, lined, waisted, neckEndBound, neckBanded } = top;
+  const { arm, lined, waisted, neckEndBound, neckBanded, zipped } = top;
   const { below, chin, swings, steppedInto } = asked;
   /** With front or back open all the way, everything opens from the neck to the hem, and what opens below it. */
   const opened = (sizes: Sizes<'frontLength' | 'frontNeckDrop'>) =>
     2 * (sizes.frontLength - sizes.frontNeckDrop + (below?.(sizes as unknown as Sizes<S>) ?? 0));
-  const banded = ({ choices, wearer }: Pick<Look<Names<C>>, 'choices' | 'wearer'>) =>
+  const banded = ({ choices, wearer }: Pick<Look<BodiceNames<C>>, 'choices' | 'wearer'>) =>
     neckBanded?.(choices) ? bandShare(wearer.cloth) : 1;
   const hasHem = () => !waisted;
   const isBagged = bagged(top);
+  const lapped = lappedOf(top);
   const neckline = halfNeckline(top);
-  const finishedNeck = (look: Look<Names<C>>) =>
-    2 * (sumOf(neckline(look.choices), look) + (freeUnder(chin, look.sizes) ? look.length('front.chin') : 0));
+  const finishedNeck = (look: Look<BodiceNames<C>>) =>
+    2 * (sumOf(neckline(look.choices), look) + (freeUnder(chin, look) ? look.length('front.chin') : 0));
   const rows = part<Takes<C>, BodiceGives>({
     sizes: [neckSizes, bodiceSizes, ...(waisted ? [] : [fullestSizes])],
     centre: [{ length: ({ frontLength, frontNeckDrop }) => frontLength - frontNeckDrop }],
-    passages: steppedInto
-      ? []
-      : [
-          {
-            measure: 'head-girth',
-            through: 'hem',
-            gives: (sizes) => drawnGirth(sizes, 'hem'),
-            drawn: ({ sizes }) => drawnGirth(sizes, 'hem'),
-            opened,
-            when: hasHem,
-          },
-          {
-            measure: 'head-girth',
-            through: 'chest',
-            gives: finishedChest,
-            drawn: ({ sizes }) => finishedChest(sizes),
-            opened,
-          },
-          {
-            measure: 'head-girth',
-            through: 'neck',
-            gives: ({ neck }, { choices, cloth }) => neck * (neckBanded?.(choices) ? bandOpening(cloth) : 1),
-            drawn: (look) => finishedNeck(look) * (neckBanded?.(look.choices) ? bandOpening(look.wearer.cloth) : 1),
-            opened,
-            slit: true,
-            seamed: true,
-          },
-        ],
+    passages: steppedInto ? [] : headPasses(top, { opened, finishedNeck }),
     pieces: (['front', 'back'] as const).flatMap((side) =>
       (['set-in', 'raglan', 'in-one'] as const).flatMap((cut) => [
         row(top, asked, side, cut, false),
@@ -178,13 +148,13 @@ export function bodicePart<C extends TopChoices, S extends string = never>(
         sewn: 2,
         kind: 'folded',
         first: (choices) => [
-          ...(isOpen('front')(choices) ? [{ piece: 'front', edge: 'hem-end', back: true } as const] : []),
+          ...(lapped('front')(choices) ? [{ piece: 'front', edge: 'hem-end', back: true } as const] : []),
           { piece: 'front', edge: 'hem', back: true },
           { piece: 'back', edge: 'hem' },
-          ...(isOpen('back')(choices) ? [{ piece: 'back', edge: 'hem-end' } as const] : []),
+          ...(lapped('back')(choices) ? [{ piece: 'back', edge: 'hem-end' } as const] : []),
         ],
         second: [],
-        when: (choices) => !waisted && !isBagged(choices),
+        when: (choices) => !waisted && !isBagged(choices) && choices.hem !== 'rib',
       },
       ...(['front', 'back'] as const).flatMap((side) => [
         {
@@ -194,7 +164,7 @@ export function bodicePart<C extends TopChoices, S extends string = never>(
           // Folded over the end of a collar or hood; a strip is bound over it.
           first: (choices: C) => [
             { piece: side, edge: 'centre' } as const,
-            ...(neckEndBound(choices) ? [] : [{ piece: side, edge: 'neck-end' } as const]),
+            ...(neckEndBound(choices) || zipped?.(choices) ? [] : [{ piece: side, edge: 'neck-end' } as const]),
           ],
           second: [],
           when: (choices: C) => isOpen(side)(choices) && !lined(choices),
@@ -223,7 +193,7 @@ export function bodicePart<C extends TopChoices, S extends string = never>(
       ...(['front', 'back'] as const).map((side) => ({
         kind: 'closure' as const,
         place: `${side}-closure`,
-        length: (look: Look<Names<C>>) => look.length(`${side}.centre`),
+        length: (look: Look<BodiceNames<C>>) => look.length(`${side}.centre`),
         when: isOpen(side),
       })),
       {

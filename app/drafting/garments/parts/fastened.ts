@@ -18,7 +18,7 @@ export const fastenedPart = part<{
       to: 'snaps',
       when: (_, { dresser }) => dresser === 'display',
     },
-    ...(['snaps', 'ties'] as const).map((from) => ({
+    ...(['snaps', 'ties', 'zip'] as const).map((from) => ({
       choice: 'closedBy' as const,
       from,
       to: 'hook-and-loop' as const,
@@ -32,12 +32,12 @@ export const fastenedPart = part<{
       code: 'buttons-left-out',
       when: isSmallChild,
     },
-    // A button is sewn on over a fastening; over ties there is none.
+    // A button is sewn on where edges lap over a fastening: over ties and a zip they do not.
     {
       choice: 'buttons',
       from: true,
       to: false,
-      when: (_, { closedBy, dresser }) => closedBy === 'ties' && dresser !== 'small-child',
+      when: (_, { closedBy, dresser }) => (closedBy === 'ties' || closedBy === 'zip') && dresser !== 'small-child',
     },
   ],
 });

@@ -1,9 +1,16 @@
 import type { Role } from '../../draft-types';
-import type { Hems } from '../../heads/choices';
+import type { Hems, Wrists } from '../../heads/choices';
 
 /** How each way of finishing a hem is an edge. */
-const roles: Readonly<Record<Hems['hem'], Role>> = { turned: 'hem', casing: 'casing', raw: 'edge' };
+const roles: Readonly<Record<Hems['hem'], Role>> = { turned: 'hem', casing: 'casing', rib: 'seam', raw: 'edge' };
 
 export function hemRole({ hem }: Hems): Role {
   return roles[hem];
+}
+
+/** A sleeve is turned, unless the hem is left as it is cut. */
+export function wristRole({ hem, wrist }: Hems & Wrists): Role {
+  if (wrist === 'elastic') return 'casing';
+  if (wrist === 'rib') return 'seam';
+  return hem === 'raw' ? 'edge' : 'hem';
 }

@@ -5,7 +5,9 @@ import type { EdgeIn, Look, RefTo } from '../../rows/names';
 import { sumOf } from '../../rows/names';
 import { type Part, part } from '../../rows/part';
 import { piece } from '../../rows/piece-row';
+import { RIB_SHARE } from '../../sizes/band';
 import { hoodSizes } from '../../sizes/hood';
+import { WRIST_RIB_MM } from '../../sizes/scale';
 import { crown, inSeam, inSlit } from './ears';
 import {
   CROWN_OVER,
@@ -39,6 +41,8 @@ export type Under<C extends object, R extends Ref> = {
   readonly back: (choices: C) => readonly R[];
   readonly chin: (choices: C) => readonly R[];
   readonly opensBehind: (choices: C) => boolean;
+  /** A band of rib ends it round the face. */
+  readonly ribbed?: (choices: C) => boolean;
 };
 
 /** A hood in two halves, or with a strip over the head between them. Never a drawstring (ASTM F1816, EN 14682). */
@@ -48,6 +52,10 @@ export function hoodPart<C extends object, R extends Ref>(
   // What a hood asks of its garment it asks with that garment's own choices: whoever assembles them is held to have them.
   const told = under as unknown as Under<HoodChoices, RefTo<UnderEdge>>;
   const open = (choices: HoodChoices) => (told.opensBehind(choices) ? NAPE_OPEN : 0);
+  const ribbed = (choices: HoodChoices) => told.ribbed?.(choices) ?? false;
+  /** Stretched to the face edge, and before it. */
+  const band = ({ choices, wearer }: Pick<Look<HoodNames>, 'choices' | 'wearer'>) =>
+    ribbed(choices) ? { share: RIB_SHARE, deep: WRIST_RIB_MM[wearer.scale] } : { share: 1, deep: 0 };
   const neck = (look: Look<HoodNames>) =>
     neckOf(sumOf(told.front(look.choices), look), sumOf(told.back(look.choices), look), look.sizes);
   const side = (look: Look<HoodNames>) => sideOf(look, neck(look).hoodNeck);
@@ -80,7 +88,13 @@ export function hoodPart<C extends object, R extends Ref>(
           earSlit: ({ choices, sizes }) => (inSlit(choices) ? sizes.ear : null),
           earInset: ({ choices, sizes }) => (inSlit(choices) ? sizes.earInset : null),
         },
-        roles: () => ({ face: 'hem', ear: 'opening', opening: 'opening', 'neck-back': 'seam', 'neck-front': 'seam' }),
+        roles: (choices) => ({
+          face: ribbed(choices) ? 'seam' : 'hem',
+          ear: 'opening',
+          opening: 'opening',
+          'neck-back': 'seam',
+          'neck-front': 'seam',
+        }),
         cuts: ['ear'],
       }),
       piece<HoodNames>()('strip', hoodStrip, {
@@ -95,7 +109,7 @@ export function hoodPart<C extends object, R extends Ref>(
           earFrom: ({ choices, sizes }) => (inSeam(choices) ? sizes.earFrom : null),
           earOpen: ({ choices, sizes }) => (inSeam(choices) ? sizes.ear : null),
         },
-        roles: () => ({ face: 'hem', ear: 'opening', nape: 'seam', centre: 'fold' }),
+        roles: (choices) => ({ face: ribbed(choices) ? 'seam' : 'hem', ear: 'opening', nape: 'seam', centre: 'fold' }),
         when: threeParts,
       }),
     ],
@@ -123,6 +137,7 @@ export function hoodPart<C extends object, R extends Ref>(
           ...(threeParts(choices) ? [{ piece: 'strip', edge: 'face', times: 2 } as const] : []),
         ],
         second: [],
+        when: (choices) => !ribbed(choices),
       },
       {
         name: 'hood-opening',
@@ -137,6 +152,7 @@ export function hoodPart<C extends object, R extends Ref>(
         sewn: 2,
         first: told.front,
         second: [{ piece: 'hood', edge: 'neck-front', back: true }],
+        after: (choices) => (ribbed(choices) ? ['face-rib-inside'] : []),
         cornered: true,
       },
       {
@@ -151,7 +167,14 @@ export function hoodPart<C extends object, R extends Ref>(
         longer: 'pleated',
         cornered: true,
       },
-      { name: 'chin', sewn: 2, kind: 'folded', first: told.chin, second: [], when: leavesChin },
+      {
+        name: 'chin',
+        sewn: 2,
+        kind: 'folded',
+        first: told.chin,
+        second: [],
+        when: (choices) => leavesChin(choices) || ribbed(choices),
+      },
     ],
     match: [twoPart, threePartCrown],
     instead: [
@@ -178,9 +201,11 @@ export function hoodPart<C extends object, R extends Ref>(
         place: 'face',
         measure: 'face-edge',
         garment: (look) =>
-          2 * look.length('hood.face') + (threeParts(look.choices) ? 2 * look.length('strip.face') : 0),
+          band(look).share *
+          (2 * look.length('hood.face') + (threeParts(look.choices) ? 2 * look.length('strip.face') : 0)),
+        why: ({ choices }) => (ribbed(choices) ? 'band-stretches' : null),
       },
-      { place: 'hood-depth', measure: 'hood-depth', garment: (look) => look.sizes.hoodDepth },
+      { place: 'hood-depth', measure: 'hood-depth', garment: (look) => look.sizes.hoodDepth + band(look).deep },
       {
         place: 'crown',
         measure: 'crown-arc',

@@ -26,7 +26,8 @@ export const inOneSeams = [
     name: 'underarm',
     sewn: 2,
     // So short a sleeve is hemmed while it lies flat.
-    after: ({ sleeve }: Pick<Sleeves, 'sleeve'>) => (sleeve === 'short' ? ['cuff'] : []),
+    after: ({ sleeve }: Pick<Sleeves, 'sleeve'>) =>
+      sleeve === 'short' ? ['cuff', 'cuff-rib-edge'] : ['cuff-rib-edge'],
     first: [{ piece: 'back', edge: 'underarm' }],
     second: [{ piece: 'front', edge: 'underarm' }],
   },

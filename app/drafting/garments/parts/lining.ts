@@ -34,7 +34,7 @@ function row<C extends TopChoices>(top: Top<C>, side: Side, open: boolean) {
     copies: open ? 2 : 1,
     mirrored: open,
     onFold: !open,
-    sizes: { ...bodiceFeed(side, open, top.slit), turnGap: turnGap(top, side) },
+    sizes: { ...bodiceFeed(top, side, open), turnGap: turnGap(top, side) },
     roles: () => ({ gap: 'seam', 'hem-end': top.waisted ? 'opening' : 'seam', centre: open ? 'seam' : 'fold' }),
     cuts: ['slit'],
     ...(side === 'back' ? { back: true as const } : {}),

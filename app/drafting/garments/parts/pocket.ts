@@ -1,6 +1,7 @@
 import type { Mm } from '../../../body';
+import { flare } from '../../blocks/flare';
 import { pocket } from '../../blocks/pocket';
-import { isOpen, type Opens, type Pockets } from '../../heads/choices';
+import { isOpen, type Opens, type PocketCut, type Pockets } from '../../heads/choices';
 import type { Look } from '../../rows/names';
 import { only, part } from '../../rows/part';
 import { type EdgesOf, piece } from '../../rows/piece-row';
@@ -31,16 +32,16 @@ type Takes = {
 };
 type Names = { readonly choices: Takes['choices']; readonly size: never; readonly edge: Takes['edge'] | Gives['edge'] };
 
-/** Where a front has its pocket: told to the bodice, which draws the place. */
-export function pocketPlace(choices: Pockets, wearer: Wearer): PocketPlace | null {
-  return hasPocket(choices)
-    ? { hand: handOf(wearer), from: wearer.hem + ABOVE_HEM_MM, beside: besideOf(wearer) }
-    : null;
+/** Where a front has its pocket: told to the bodice, which draws the place. `lapped`: where it opens its edges lap. */
+export function pocketPlace(choices: Pockets & PocketCut, wearer: Wearer, lapped = true): PocketPlace | null {
+  if (!hasPocket(choices)) return null;
+  const place = { hand: handOf(wearer), from: wearer.hem + ABOVE_HEM_MM, beside: besideOf(wearer, lapped) };
+  return choices.pocketCut === 'patch' ? { ...place, patch: place.hand } : place;
 }
 
 /** Clear of the fold-back: past the centre line by as much as it is deeper than the front laps. */
-function besideOf({ scale }: Wearer): Mm {
-  return usualAllowances(scale).closure - PAST_CENTRE_MM[scale] + BESIDE_FOLD_MM;
+function besideOf({ scale }: Wearer, lapped: boolean): Mm {
+  return usualAllowances(scale).closure - (lapped ? PAST_CENTRE_MM[scale] : 0) + BESIDE_FOLD_MM;
 }
 
 const handOf = (wearer: Pick<Wearer, 'of'>): Mm => wearer.of('paw-girth') * PAW_SHARE;
@@ -64,8 +65,8 @@ const stitched = (choices: Opens) =>
   ['top', 'side', 'bottom', ...(isFrontOpen(choices) ? (['centre'] as const) : [])] as const;
 
 /** One wide pocket on the front, both hands from the sides; in two halves where the front opens. */
-export const pocketPart = only(
-  hasPocket,
+const widePart = only(
+  (choices: Pockets & PocketCut) => hasPocket(choices) && choices.pocketCut !== 'patch',
   part<Takes, Gives>({
     pieces: [row(false), row(true)],
     seams: [
@@ -108,3 +109,64 @@ function smallest({ length }: Look<Names>): Mm {
   const hand = Math.sqrt(Math.max(length('pocket.hand') ** 2 - (bottom - top) ** 2, 0));
   return Math.min(bottom, hand + length('pocket.side'));
 }
+
+type Patch = { readonly size: never; readonly edge: EdgesOf<'patch-pocket', typeof flare> };
+type PatchNames = {
+  readonly choices: Takes['choices'];
+  readonly size: never;
+  readonly edge: Takes['edge'] | Patch['edge'];
+};
+
+/** A patch on either side, open above. */
+const patchPart = only(
+  (choices: Pockets & PocketCut) => hasPocket(choices) && choices.pocketCut === 'patch',
+  part<Takes, Patch>({
+    pieces: [
+      piece<PatchNames>()('patch-pocket', flare, {
+        copies: 2,
+        mirrored: false,
+        onFold: false,
+        narrowHem: true,
+        sizes: {
+          flareTop: (look) => look.length('front.pocket-top'),
+          flareBottom: (look) => look.length('front.pocket-bottom'),
+          flareHeight: (look) => look.length('front.pocket-side'),
+        },
+        roles: () => ({ top: 'hem', side: 'seam', bottom: 'seam', centre: 'seam' }),
+      }),
+    ],
+    seams: [
+      { name: 'patch-top', sewn: 2, kind: 'folded', first: [{ piece: 'patch-pocket', edge: 'top' }], second: [] },
+      {
+        name: 'patch',
+        sewn: 2,
+        kind: 'laid',
+        first: (['side', 'bottom', 'centre'] as const).map((edge) => ({ piece: 'front', edge: `pocket-${edge}` })),
+        second: (['side', 'bottom', 'centre'] as const).map((edge) => ({ piece: 'patch-pocket', edge })),
+      },
+    ],
+    instead: [
+      {
+        choice: 'pocket',
+        from: true,
+        to: false,
+        code: 'pocket-left-out',
+        check: [],
+        when: ({ length }) => Math.min(length('patch-pocket.top'), length('patch-pocket.side')) < LEAST_MM,
+      },
+    ],
+    notes: [
+      {
+        code: 'pocket-for-looks',
+        measures: ['paw-girth'],
+        told: (look) => {
+          const [hand, needs] = [look.length('patch-pocket.top'), handOf(look.wearer)];
+          return hand < needs - 0.5 ? { hand, needs } : null;
+        },
+      },
+    ],
+  }),
+);
+
+/** One wide pocket, or a patch on either side. */
+export const pocketParts = [widePart, patchPart] as const;

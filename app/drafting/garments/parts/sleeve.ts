@@ -1,16 +1,20 @@
 import { flare } from '../../blocks/flare';
 import { raglanSleeve } from '../../blocks/raglan';
 import { sleeve } from '../../blocks/sleeve';
-import type { Hems, Sleeves } from '../../heads/choices';
+import type { Hems, Sleeves, Wrists } from '../../heads/choices';
 import { part } from '../../rows/part';
 import { type EdgesOf, piece } from '../../rows/piece-row';
+import { RIB_SHARE } from '../../sizes/band';
+import { elasticFor } from '../../sizes/fastening';
 import { inOneSizes } from '../../sizes/in-one';
 import type { Sizes, SizesOf } from '../../sizes/maker';
 import { BINDING_MM } from '../../sizes/scale';
 import { sleeveSizes } from '../../sizes/sleeve';
+import { wristSizes } from '../../sizes/wrist';
 import { isCutAslant, STRIP_WIDTHS } from './binding';
-import { hemRole } from './hem';
+import { wristRole } from './hem';
 import { type InOneTakes, inOneSeams } from './in-one';
+import { isRibbed } from './ribbed-wrist';
 import { sleeveInstead } from './sleeve-instead';
 import {
   type Armholes,
@@ -35,7 +39,7 @@ type Gives = {
   readonly edge: EdgesOf<'sleeve', typeof sleeve | typeof raglanSleeve> | EdgesOf<'cuff-band', typeof flare>;
 };
 type Takes = {
-  readonly choices: Sleeves & Hems;
+  readonly choices: Sleeves & Hems & Wrists;
   readonly size: Bodiced | InOneTakes['size'];
   readonly edge: Armholes | InOneTakes['edge'];
 };
@@ -65,7 +69,7 @@ const pieces = [
       'front-cap': 'seam',
       'back-cap': 'seam',
       'back-underarm': 'seam',
-      cuff: isPuffed(choices) ? 'seam' : hemRole(choices),
+      cuff: isPuffed(choices) ? 'seam' : wristRole(choices),
       'front-underarm': 'seam',
     }),
     when: setIn,
@@ -81,7 +85,7 @@ const pieces = [
       neck: 'seam',
       'back-raglan': 'seam',
       'back-underarm': 'seam',
-      cuff: hemRole(choices),
+      cuff: wristRole(choices),
       'front-underarm': 'seam',
     }),
     when: isRaglan,
@@ -102,9 +106,10 @@ const pieces = [
 ];
 
 /** Sleeves set into an armhole, cut in one with front and back, or raglan ones where there is no shoulder to set them in. */
-export const sleevePart = part<Takes, Gives>({
+export const sleeves = part<Takes, Gives>({
   sizes: [
     { ...sleeveSizes, when: hasSleeve },
+    { ...wristSizes, when: hasSleeve },
     { ...inOneSizes, when: isInOne },
   ],
   passages: [
@@ -113,7 +118,10 @@ export const sleevePart = part<Takes, Gives>({
   ],
   pieces,
   seams: [
-    ...inOneSeams.map((seam) => ({ ...seam, when: isInOne })),
+    ...inOneSeams.map((seam) => ({
+      ...seam,
+      when: (choices: Names['choices']) => isInOne(choices) && !(seam.name === 'cuff' && isRibbed(choices)),
+    })),
     {
       name: 'armhole',
       sewn: 2,
@@ -149,7 +157,9 @@ export const sleevePart = part<Takes, Gives>({
       sewn: 2,
       // So short or so narrow a sleeve is hemmed while it lies flat.
       after: ({ sleeve }, { cuff }) =>
-        sleeve === 'short' || (sleeve === 'long' && cuff < HEMMED_FLAT_UNDER_MM) ? ['cuff'] : [],
+        sleeve === 'short' || (sleeve === 'long' && cuff < HEMMED_FLAT_UNDER_MM)
+          ? ['cuff', 'cuff-rib-edge']
+          : ['cuff-rib-edge'],
       first: [{ piece: 'sleeve', edge: 'back-underarm' }],
       second: [{ piece: 'sleeve', edge: 'front-underarm', back: true }],
       when: hasOwnSleeve,
@@ -160,7 +170,7 @@ export const sleevePart = part<Takes, Gives>({
       kind: 'folded',
       first: [{ piece: 'sleeve', edge: 'cuff' }],
       second: [],
-      when: (choices) => hasOwnSleeve(choices) && !isPuffed(choices),
+      when: (choices) => hasOwnSleeve(choices) && !isPuffed(choices) && !isRibbed(choices),
     },
     {
       name: 'cuff-band-end',
@@ -189,11 +199,23 @@ export const sleevePart = part<Takes, Gives>({
     },
   ],
   match: sleeveMatch,
+  notions: [
+    {
+      kind: 'elastic',
+      place: 'cuff',
+      count: 2,
+      length: ({ wearer, choices }) =>
+        elasticFor(wearer.of(choices.sleeve === 'long' ? 'paw-girth' : 'upper-arm-girth')),
+      when: (choices) => hasSleeve(choices) && !isPuffed(choices) && choices.wrist === 'elastic',
+    },
+  ],
   notes: [
     { code: 'too-thick-to-puff', measures: [], told: thickness, when: isPuffed },
     { ...thinBinding, when: isPuffed },
   ],
   unsuited: [
+    { choice: 'wrist', from: 'auto', to: 'elastic', when: (_, { hem }) => hem === 'casing' },
+    { choice: 'wrist', from: 'auto', to: 'rib', when: (_, { hem }) => hem === 'rib' },
     // Gathered into an armhole, or not at all.
     { choice: 'armhole', from: 'in-one', to: 'set-in', when: (_, { sleeve: kind }) => kind === 'puffed' },
   ],
@@ -203,7 +225,8 @@ export const sleevePart = part<Takes, Gives>({
     {
       place: 'cuff',
       measure: 'paw-girth',
-      garment: ({ sizes }) => sizes.cuff,
+      garment: ({ sizes, choices }) => sizes.cuff * (choices.wrist === 'rib' ? RIB_SHARE : 1),
+      why: ({ choices }) => (choices.wrist === 'rib' ? 'band-stretches' : null),
       when: (choices) => choices.sleeve === 'long',
     },
     {

@@ -1,7 +1,8 @@
 import type { Mm } from '../../../body';
 import type { bodice } from '../../blocks/bodice';
 import type { raglanSleeve } from '../../blocks/raglan';
-import type { Hems, Opens, Sleeves } from '../../heads/choices';
+import type { Role } from '../../draft-types';
+import { type Hems, isOpen, type Opens, type Sleeves } from '../../heads/choices';
 import type { RefTo } from '../../rows/names';
 import type { EdgesOf } from '../../rows/piece-row';
 import type { Wearer } from '../../sizes/wearer';
@@ -24,6 +25,10 @@ export type Top<C extends object> = {
   readonly neckEndBound: (choices: C) => boolean;
   /** A standing band closes its neck: of knit it is shorter than its edge. */
   readonly neckBanded?: (choices: C) => boolean;
+  /** What opens it meets edge to edge under a zip, and does not lap. */
+  readonly zipped?: (choices: C) => boolean;
+  /** What the end of a sleeve is, where that is not as the hem. */
+  readonly cuff?: (choices: C) => Role;
   /** A skirt is sewn to its waist: it has no hem of its own. */
   readonly waisted: boolean;
   /** Where a slit lies that lets the head in. */
@@ -33,8 +38,8 @@ export type Top<C extends object> = {
 };
 export type Side = 'front' | 'back';
 
-/** How long a pocket's hand edge is to be, and how far it stays from the hem and, where the front opens, from the centre line, mm. */
-export type PocketPlace = { readonly hand: Mm; readonly from: Mm; readonly beside: Mm };
+/** How wide a patch on either side is to be, or else how long a pocket's hand edge; how far it stays from the hem and, where the front opens, from the centre line, mm. */
+export type PocketPlace = { readonly hand: Mm; readonly from: Mm; readonly beside: Mm; readonly patch?: Mm };
 
 /** What every top lets its maker choose. */
 export type TopChoices = Opens & Hems;
@@ -65,3 +70,10 @@ export const wholeHalfNeckline =
     ...halfNeckline(top)(choices),
     ...(choices.opening === 'back' ? [{ piece: 'back', edge: 'neck-end', back: true } as const] : []),
   ];
+
+/** A side that opens and laps: it has ends of neck and hem beyond its centre. */
+export const lappedOf =
+  <C extends Opens>({ zipped }: Pick<Top<C>, 'zipped'>) =>
+  (side: Side) =>
+  (choices: C): boolean =>
+    isOpen(side)(choices) && !zipped?.(choices);

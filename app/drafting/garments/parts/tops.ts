@@ -1,4 +1,5 @@
-import type { Hems, Necks, Opens, Sleeves } from '../../heads/choices';
+import type { Hems, Necks, Opens, Sleeves, Wrists } from '../../heads/choices';
+import { wristRole } from './hem';
 import { armOf, type Side, type Top } from './top';
 
 /** A lining, or the neck's own facing, faces a slit by itself. */
@@ -8,11 +9,12 @@ export const isBandedAtNeck = ({ neck }: Necks) => neck === 'band';
 export const isLinedAtNeck = ({ neck }: Necks) => neck === 'lined';
 
 /** A top with a choice of sleeves and of necks, and a hem of its own. */
-export const sleevedTop = (slit: Side): Top<Sleeves & Necks & Opens & Hems> => ({
+export const sleevedTop = (slit: Side): Top<Sleeves & Wrists & Necks & Opens & Hems> => ({
   arm: armOf,
   lined: isLinedAtNeck,
   neckEndBound: isBoundAtNeck,
   neckBanded: isBandedAtNeck,
+  cuff: wristRole,
   waisted: false,
   slit,
 });

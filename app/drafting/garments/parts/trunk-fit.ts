@@ -1,11 +1,15 @@
 import type { MeasureId, Mm } from '../../../body';
+import type { Hems } from '../../heads/choices';
 import type { Look } from '../../rows/names';
 import type { FitPlace } from '../../rows/rows';
+import { RIB_SHARE } from '../../sizes/band';
 import { finishedChest } from '../../sizes/dart';
 import { drawnGirth, type SideSize, type TrunkSize } from '../../sizes/trunk';
 
 type Names = { readonly choices: object; readonly size: TrunkSize | SideSize; readonly edge: never };
 
+/** A band of rib at the hem is stretched to it. */
+const ribbed = (choices: Partial<Hems>): boolean => choices.hem === 'rib';
 const TWO_SIDE_SEAMS = 2;
 /** What sizes differ by from rounding, mm. */
 const ROUNDED_MM = 0.01;
@@ -38,7 +42,8 @@ export function trunkFit(hasHem: () => boolean, swings: true | undefined): reado
     {
       place: 'hem',
       measure: 'hem-girth',
-      garment: ({ sizes }) => drawnGirth(sizes, 'hem'),
+      garment: ({ sizes, choices }) => drawnGirth(sizes, 'hem') * (ribbed(choices) ? RIB_SHARE : 1),
+      why: ({ choices }) => (ribbed(choices) ? 'band-stretches' : null),
       asked: eased('hem-girth'),
       because: () => (swings ? 'swing' : 'lean'),
       when: hasHem,
