@@ -1,10 +1,12 @@
 import { type Part, placeNames, type Scene } from '../../drafting/guide';
 import { useWords } from '../../parts';
 import { pathData } from '../shared/pieces/piece-drawing';
+import { useSize } from '../shared/use-size';
 import './scene.css';
 
-/** The room a picture has on a small phone, px: names and numbers are sized for it. */
-const ROOM = { width: 330, height: 210 } as const;
+/** The room a picture has on a small phone, px: names and numbers are sized for it, and grow with more. */
+const IN_HAND = { width: 330, height: 210 } as const;
+const MOST_GROWTH = 1.5;
 const MARGIN_PX = 18;
 const NUMBER_PX = 9;
 const LETTERS_PX = 14;
@@ -18,10 +20,13 @@ const BASELINE_SHARE = 0.35;
 export function ScenePicture({ scene, text }: { readonly scene: Scene; readonly text: string }) {
   const { say } = useWords();
   const { width, height, parts, meets, ties, threads } = scene;
-  const px = Math.max(width / (ROOM.width - 2 * MARGIN_PX), height / (ROOM.height - 2 * MARGIN_PX));
-  const edge = MARGIN_PX * px;
+  const [svg, { width: across, height: high }] = useSize<SVGSVGElement>(IN_HAND);
+  const growth = Math.min(MOST_GROWTH, Math.max(1, Math.min(across / IN_HAND.width, high / IN_HAND.height)));
+  const margin = 2 * MARGIN_PX * growth;
+  const mm = Math.max(width / (across - margin), height / (high - margin));
+  const px = mm * growth;
   const nameOf = ({ piece }: Part) => say(`piece.${piece}`);
-  const aside = { x: (ROOM.width * px - width) / 2, y: (ROOM.height * px - height) / 2 };
+  const aside = { x: (across * mm - width) / 2, y: (high * mm - height) / 2 };
   const names = placeNames(scene, {
     widthOf: (part) => nameOf(part).length * LETTER_SHARE * LETTERS_PX * px,
     letters: LETTERS_PX * px,
@@ -32,7 +37,8 @@ export function ScenePicture({ scene, text }: { readonly scene: Scene; readonly 
   return (
     <svg
       class="scene"
-      viewBox={[-edge, -edge, width + 2 * edge, height + 2 * edge].map((mm) => mm.toFixed(1)).join(' ')}
+      ref={svg}
+      viewBox={[-aside.x, -aside.y, across * mm, high * mm].map((each) => each.toFixed(1)).join(' ')}
       role="img"
       aria-label={text}
     >

@@ -30,6 +30,7 @@ function SewPage({ making }: { readonly making: Making }) {
   const begun = sewing.sewn.length > 0;
   return (
     <Page
+      wide
       title={say('screen.sew.title', { garment: name, name: toy.name })}
       back={address('print')}
       whose={<a href={to('toy', toy.id)}>{toy.name}</a>}
@@ -60,79 +61,83 @@ function Ready({ sewing, address }: ReadyProps) {
   if (!draft || !guide) return null;
   const telling = { say, unit: hand.unit, way };
   return (
-    <>
-      <Picks
-        legend={say('screen.sew.way')}
-        chosen={way}
-        onPick={sewing.setWay}
-        picks={ways.map((value) => ({
-          value,
-          words: say(`screen.sew.by-${value}`),
-          note: say('screen.sew.about', { time: timeWords(timeOf(guide, value), hand.locale) }),
-        }))}
-      />
-      <section class="sew-part">
-        <h2>{say('screen.sew.cut')}</h2>
-        <ul class="sew-told">
-          {guide.cut.map((row) => (
-            <li key={row.piece}>{cutWords(row, say)}</li>
-          ))}
-        </ul>
-        <p>{say('screen.sew.cut-how')}</p>
-        <p>{say('screen.sew.paper-first')}</p>
-        <TermChips terms={termsOnPaper} />
-      </section>
-      <section class="sew-part">
-        <h2>{say('notion.title')}</h2>
-        <ul class="sew-told">
-          {draft.notions.map((notion) => (
-            <li key={`${notion.kind} ${notion.place}`}>{notionWords(notion, say, hand.unit)}</li>
-          ))}
-          <li>{settingWords(draft, telling)}</li>
-          <li>{say(`screen.sew.tools-${way}`)}</li>
-          <li>{say('screen.sew.kind-tools')}</li>
-        </ul>
-      </section>
-      <section class="slip ask">
-        <h2>{say('screen.sew.seam-title')}</h2>
-        <p>
-          {say(seam === null ? 'screen.sew.seam-why' : 'screen.sew.seam-known', { seam: seam ?? 0, unit: hand.unit })}
-        </p>
-        <a class="plain" href={address('seam')}>
-          {say('screen.sew.seam-check')}
-        </a>
-      </section>
-      <section class="sew-part">
-        <h2>{say('screen.sew.steps', { count: guide.steps.length })}</h2>
-        <ol class="sew-list">
-          {guide.steps.map((step) => (
-            <li key={step.id}>
-              <a href={address('sew', step.id)}>{titleOf(step, say)}</a>
-              {sewn.includes(step.id) && <span class="sew-done">{say('screen.sew.done')}</span>}
-            </li>
-          ))}
-        </ol>
-      </section>
-      <section class="slip">
-        <h2>{say('screen.care.title')}</h2>
-        <p>{say('screen.sew.care')}</p>
-        <p class="soft small">{say('screen.care.rules')}</p>
-      </section>
-      <section class="sew-part">
-        <h2>{say('screen.sew.tried')}</h2>
-        <a class="plain" href={address('tried')}>
-          {say('screen.sew.tried-go')}
-        </a>
-        <a class="plain" href={address('kept')}>
-          {say('screen.kept.title')}
-        </a>
-      </section>
-      <PdfAct
-        words={say('screen.sew.save')}
-        name={`${draft.toy} ${say(`garment.${draft.order.garment}.name`)} ${say('screen.sew.file')}`}
-        make={(asked) => printGuide(draft, { ...asked, way })}
-      />
-    </>
+    <div class="columns">
+      <div class="column">
+        <Picks
+          legend={say('screen.sew.way')}
+          chosen={way}
+          onPick={sewing.setWay}
+          picks={ways.map((value) => ({
+            value,
+            words: say(`screen.sew.by-${value}`),
+            note: say('screen.sew.about', { time: timeWords(timeOf(guide, value), hand.locale) }),
+          }))}
+        />
+        <section class="sew-part">
+          <h2>{say('screen.sew.cut')}</h2>
+          <ul class="sew-told">
+            {guide.cut.map((row) => (
+              <li key={row.piece}>{cutWords(row, say)}</li>
+            ))}
+          </ul>
+          <p>{say('screen.sew.cut-how')}</p>
+          <p>{say('screen.sew.paper-first')}</p>
+          <TermChips terms={termsOnPaper} />
+        </section>
+        <section class="sew-part">
+          <h2>{say('notion.title')}</h2>
+          <ul class="sew-told">
+            {draft.notions.map((notion) => (
+              <li key={`${notion.kind} ${notion.place}`}>{notionWords(notion, say, hand.unit)}</li>
+            ))}
+            <li>{settingWords(draft, telling)}</li>
+            <li>{say(`screen.sew.tools-${way}`)}</li>
+            <li>{say('screen.sew.kind-tools')}</li>
+          </ul>
+        </section>
+        <section class="slip ask">
+          <h2>{say('screen.sew.seam-title')}</h2>
+          <p>
+            {say(seam === null ? 'screen.sew.seam-why' : 'screen.sew.seam-known', { seam: seam ?? 0, unit: hand.unit })}
+          </p>
+          <a class="plain" href={address('seam')}>
+            {say('screen.sew.seam-check')}
+          </a>
+        </section>
+      </div>
+      <div class="column">
+        <section class="sew-part">
+          <h2>{say('screen.sew.steps', { count: guide.steps.length })}</h2>
+          <ol class="sew-list">
+            {guide.steps.map((step) => (
+              <li key={step.id}>
+                <a href={address('sew', step.id)}>{titleOf(step, say)}</a>
+                {sewn.includes(step.id) && <span class="sew-done">{say('screen.sew.done')}</span>}
+              </li>
+            ))}
+          </ol>
+        </section>
+        <section class="slip">
+          <h2>{say('screen.care.title')}</h2>
+          <p>{say('screen.sew.care')}</p>
+          <p class="soft small">{say('screen.care.rules')}</p>
+        </section>
+        <section class="sew-part">
+          <h2>{say('screen.sew.tried')}</h2>
+          <a class="plain" href={address('tried')}>
+            {say('screen.sew.tried-go')}
+          </a>
+          <a class="plain" href={address('kept')}>
+            {say('screen.kept.title')}
+          </a>
+        </section>
+        <PdfAct
+          words={say('screen.sew.save')}
+          name={`${draft.toy} ${say(`garment.${draft.order.garment}.name`)} ${say('screen.sew.file')}`}
+          make={(asked) => printGuide(draft, { ...asked, way })}
+        />
+      </div>
+    </div>
   );
 }
 

@@ -30,6 +30,7 @@ function WishesPage({ making }: { readonly making: Making }) {
   const last = tapedOf(steps).at(-1)?.measure;
   return (
     <WayPage
+      wide
       title={say('screen.wishes.title')}
       back={last ? to('toy', toy.id, garment.id, 'measure', last) : chosenAddress(making)}
       whose={<a href={to('toy', toy.id)}>{toy.name}</a>}

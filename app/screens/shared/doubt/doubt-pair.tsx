@@ -47,13 +47,15 @@ export function DoubtPair({ making, flag }: DoubtPairProps) {
 
 type CaptionProps = { readonly doubted: Doubted; readonly side: Side; readonly likely: boolean };
 
-function Caption({ doubted: { kind, sure }, side: { lengths }, likely }: CaptionProps) {
+function Caption({ doubted: { kind, sure, typed }, side: { lengths }, likely }: CaptionProps) {
   const { say, hand } = useWords();
+  // Beside what was typed in inches stand inches.
+  const beside = inTypedUnit(typed.lengths[0]?.mm, hand);
   const exact = !likely || sure || kind === 'readings';
   const shown = (mm: Mm) =>
     exact
       ? shownLength(mm, likely && sure ? hand : inTypedUnit(mm, hand))
-      : say('screen.doubt.about', { length: shownLength(roughly(mm, hand), hand) });
+      : say('screen.doubt.about', { length: shownLength(roughly(mm, beside), beside) });
   const [first] = lengths;
   const what = kind === 'readings' ? (likely ? 'second' : 'first') : likely ? (sure ? 'likely' : 'usual') : 'typed';
   return (
