@@ -18,6 +18,8 @@ export type Liking = {
   readonly halves: boolean;
   /** The maker's other toys help to guess what is not measured of the next. */
   readonly learns: boolean;
+  /** What a wardrobe is sorted by. */
+  readonly sorting: 'newest' | 'name' | 'made';
   /** Whether all is measured, or the few numbers that tell most. */
   readonly way: 'whole' | 'short';
   /** What this device's printer needs everything to be drawn larger by. */
@@ -46,6 +48,7 @@ export function likingFrom(settings: Settings, device: unknown): Liking {
     paper: typeof settings.paper === 'string' ? settings.paper : LETTER.includes(territory) ? 'letter' : 'a4',
     halves: settings.halves !== false,
     learns: settings.learns !== false,
+    sorting: oneOf(settings.sorting, ['newest', 'name', 'made']) ?? 'newest',
     way: settings.way === 'short' ? 'short' : 'whole',
     dotsPerMm: typeof dots === 'number' && dots > 1 && dots < MOST_DOTS_PER_MM ? dots : null,
     correction: typeof correction === 'number' && Math.abs(correction - 1) <= LARGEST_CORRECTION ? correction : 1,

@@ -1,13 +1,14 @@
-import { useState } from 'preact/hooks';
 import { Icon, Picks, useWords } from '../../parts';
-import type { Garment } from '../../storage';
+import { type Garment, setSetting } from '../../storage';
 import { Worn } from '../shared/dressed/worn';
 import { usePhoto } from '../shared/face/toy-face';
 import { Folded, RowLink } from '../shared/folded/folded';
+import { useLiking } from '../shared/liking';
 import { bodyOf, bodyShown } from '../shared/making/body-of';
 import { to } from '../shared/route';
+import { useAttempt } from '../shared/trouble/attempt';
 import type { Known } from '../shared/with-toy';
-import { orders, type Sorting, sorted } from './sorting';
+import { orders, sorted } from './sorting';
 import { useWhere } from './use-where';
 
 /** So few need no sorting. */
@@ -16,14 +17,15 @@ const FEW = 3;
 /** The wardrobe of a toy: what is being made, or was made, for it; what is put away folds. */
 export function GarmentRows({ known }: { readonly known: Known }) {
   const { say } = useWords();
-  const [order, setOrder] = useState<Sorting>('newest');
+  const { sorting } = useLiking();
+  const attempt = useAttempt();
   const { garments, toy } = known;
   const here = garments.filter(({ awayAt }) => awayAt === undefined);
   const away = garments.filter(({ awayAt }) => awayAt !== undefined);
   const nameOf = (garment: Garment) => say(`garment.${garment.order.garment}.name`);
   const rows = (some: readonly Garment[]) => (
     <ul class="garment-rows">
-      {sorted(some, order, nameOf).map((garment) => (
+      {sorted(some, sorting, nameOf).map((garment) => (
         <GarmentRow key={garment.id} known={known} garment={garment} />
       ))}
     </ul>
@@ -35,8 +37,8 @@ export function GarmentRows({ known }: { readonly known: Known }) {
         <Picks
           legend={say('screen.wardrobe.sort')}
           quietLegend
-          chosen={order}
-          onPick={setOrder}
+          chosen={sorting}
+          onPick={(order) => void attempt(() => setSetting('sorting', order))}
           picks={orders.map((value) => ({ value, words: say(`screen.wardrobe.by-${value}`) }))}
         />
       )}

@@ -1,7 +1,9 @@
 import type { Garment } from '../../storage';
+import type { Liking } from '../shared/defaults';
 
-export const orders = ['newest', 'name', 'made'] as const;
-export type Sorting = (typeof orders)[number];
+type Sorting = Liking['sorting'];
+
+export const orders: readonly Sorting[] = ['newest', 'name', 'made'];
 
 /** The garments in the order she likes: the newest first, by name, or what was made first and the rest after it. */
 export function sorted(
