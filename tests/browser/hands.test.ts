@@ -64,6 +64,9 @@ describe('a doubt', () => {
       expect.stringMatching(/usual|goes with the rest/),
     ]);
     expect(ways[0]).toBe('Measure again');
+    await her.page.keyboard.type('8 1/2');
+    await expect.poll(fieldText).toBe('8 1/2');
+    await her.maker.next();
   });
 
   test('that is kept makes way for the next, and the last for the next step', async () => {

@@ -45,7 +45,6 @@ export function StepPage({ making, measure, then }: StepPageProps) {
   const toField = useRef(false);
   const heading = useHeading(name);
   usePlace(toy.id, garment.id, `measure/${measure}`);
-  useTypingAnywhere(field);
 
   const at = steps.findIndex((step) => step.measure === measure);
   const following = nextStep(making, measure);
@@ -96,6 +95,11 @@ export function StepPage({ making, measure, then }: StepPageProps) {
     });
   const before = steps[at - 1]?.measure;
   const [doubt] = asked;
+  const anew = (digit: string) => {
+    again(doubt?.code === 'readings-apart');
+    type(digit);
+  };
+  useTypingAnywhere(field, doubt?.measures[0] === measure ? anew : null);
 
   const header = (
     <>
