@@ -14,7 +14,7 @@ export const hemOf = (cloth: Pick<Cloth, 'frays' | 'stretch'>, scale: Scale): Mm
 
 /** What an order takes of every length at its hem, sleeves and legs included, mm. */
 export function turnedUp({ choices = {}, allowances = {}, ...ordered }: Partial<Order>, scale: Scale): Mm {
-  if (choices.hem === 'raw') return 0;
+  if (choices.hem === 'raw' || choices.hem === 'ready') return 0;
   if (choices.hem === 'casing') return allowances.casing ?? USUAL_CASING_MM[scale];
   const found = clothOf(ordered);
   return allowances.hem ?? (found ? hemOf(found, scale) : USUAL_HEM_MM[scale]);

@@ -1,8 +1,8 @@
 import type { Flag, MeasureId, Mm, Order, Origin } from '../body';
 import type { Path, Point } from './geometry';
 
-/** What an edge is to the maker; allowances go by it. */
-export const roles = ['seam', 'hem', 'neckline', 'opening', 'closure', 'casing', 'fold', 'edge'] as const;
+/** What an edge is to the maker; allowances go by it. `finished`: laid on an edge of an old garment that is finished there. */
+export const roles = ['seam', 'hem', 'neckline', 'opening', 'closure', 'casing', 'fold', 'edge', 'finished'] as const;
 export type Role = (typeof roles)[number];
 
 /** How the second edge comes to the first: `laid` is stitched on a line, `folded` is turned on itself. */

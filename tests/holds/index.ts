@@ -3,7 +3,7 @@ import { clothUnheeded } from './cloth';
 import { brokenFit } from './fit';
 import { sewnRound } from './flat';
 import { gluedFaults } from './glued';
-import { strayLines } from './lines';
+import { bentOnFinished, strayLines } from './lines';
 import { foldedOverOpenings } from './openings';
 import { brokenRings } from './rings';
 import { brokenSeams } from './seams';
@@ -52,6 +52,7 @@ export function brokenIn(draft: Draft): string[] {
     ...draft.pieces.flatMap(brokenRings),
     ...lostAllowances(draft),
     ...draft.pieces.flatMap(strayLines),
+    ...draft.pieces.flatMap(bentOnFinished),
     ...draft.pieces.flatMap(turnedTooFar),
     ...brokenSeams(draft),
     ...foldedOverOpenings(draft),

@@ -1,8 +1,10 @@
 import type { Draft } from '../../app/drafting/draft-types';
 
+const FINISHED: readonly string[] = ['fold', 'edge', 'finished'];
+
 /**
  * Edges with no finish by name, as `piece.edge`: in no seam, not even folded or laid, and not said to be left as cut
- * (role `edge`). A stub at a neck's or hem's end, a skirt's opening, the end of a strap are such where nobody thought
+ * (role `edge`) or finished already. A stub at a neck's or hem's end, a skirt's opening, the end of a strap are such where nobody thought
  * of them.
  */
 export function looseEdges(draft: Draft): string[] {
@@ -11,7 +13,7 @@ export function looseEdges(draft: Draft): string[] {
   );
   return draft.pieces.flatMap((piece) =>
     piece.edges
-      .filter((edge) => edge.role !== 'fold' && edge.role !== 'edge')
+      .filter((edge) => !FINISHED.includes(edge.role))
       .map((edge) => `${piece.name}.${edge.name}`)
       .filter((name) => !used.has(name)),
   );

@@ -39,7 +39,16 @@ const SIZES = [
 ] as const;
 /** What a sleeve cut in one with it is drawn from besides. */
 const IN_ONE = ['armTurn', 'armReach', 'cuffHalf', 'armRadius'] as const;
-const OPTIONAL = ['past', 'slitLength', 'turnGap', 'chinGap', ...IN_ONE, ...pocketSizes, ...dartSizes] as const;
+const OPTIONAL = [
+  'past',
+  'slitLength',
+  'turnGap',
+  'chinGap',
+  'plumbHem',
+  ...IN_ONE,
+  ...pocketSizes,
+  ...dartSizes,
+] as const;
 const EDGES = [
   'neck-end',
   'chin',
@@ -77,7 +86,7 @@ const MOST_NECK_KEPT = 0.98;
  * Half a bodice hanging from the shoulder; x right from the centre line, y down from the high shoulder point. Curves
  * end square to the seam they end on. Sizes in mm, `slope` in radians, `past` how far an open centre lies past the
  * centre line, `neckShare` the length of neckline left beside a raglan sleeve, `slitLength` down the centre, `turnGap` what of
- * the hem a lining is turned through, beside the fold, `chinGap` what stays free of a hood under the chin, half of it. With
+ * the hem a lining is turned through, beside the fold, `chinGap` what stays free of a hood under the chin, half of it; with `plumbHem` the side ends upright on a straight hem. With
  * its sleeve cut in one it has no armhole: the shoulder runs on to a cuff, and the underarm from there into the side.
  */
 export function bodice(arm: Cut) {
@@ -92,14 +101,15 @@ function draw(cut: Cut, s: Sized): Shape<(typeof EDGES)[number], (typeof LINES)[
   const deep = armholeDepth + (cut === 'raglan' ? Math.min(RAGLAN_DEEPER_MM, armholeDepth * MOST_DEEPER) : 0);
   const underarm = point(chestHalf, armDrop + deep);
   // The side is as much shorter, so that it ends where any other does.
-  const drawn = sideSeam(underarm, { ...s, armholeDepth: deep });
+  const drawn = sideSeam(underarm, { ...s, armholeDepth: deep }, s.plumbHem !== null);
   const side =
     cut === 'in-one' && s.sideGather > 0 ? leavingAlike(drawn, sideSeam(underarm, { ...s, sideGather: 0 })) : drawn;
   const arm = armOf(cut, s, { wholeNeck, underarm, side });
   const edge = past === null ? 0 : -past;
   // A zip joins edge to edge: nothing lies past the centre.
   const lap = past === null || past === 0 ? null : past;
-  const hem = hemLine(side, point(0, centreLength));
+  const low = s.plumbHem === null ? centreLength : end(side).y;
+  const hem = hemLine(side, point(0, low));
   const under = arm.armhole ?? arm.underarm ?? [];
   const pocket = pocketLines(s, {
     armhole: under,
@@ -115,13 +125,13 @@ function draw(cut: Cut, s: Sized): Shape<(typeof EDGES)[number], (typeof LINES)[
       ...withChin(arm, s.chinGap),
       side,
       ...(s.turnGap === null ? { hem } : gapAtEnd('hem', hem, s.turnGap)),
-      ...(lap === null ? {} : { 'hem-end': [line(point(0, centreLength), point(-lap, centreLength))] }),
-      centre: [line(point(edge, centreLength), point(edge, neckDrop))],
+      ...(lap === null ? {} : { 'hem-end': [line(point(0, low), point(-lap, low))] }),
+      centre: [line(point(edge, low), point(edge, neckDrop))],
     },
     lines: {
       ...pocket,
       ...dartIn(s, { above, underarm, hem, pocket: pocketedBy(pocket) }),
-      ...(lap !== null ? { 'centre-line': [line(point(0, neckDrop), point(0, centreLength))] } : {}),
+      ...(lap !== null ? { 'centre-line': [line(point(0, neckDrop), point(0, low))] } : {}),
       ...(slitLength !== null ? { slit: [line(point(0, neckDrop), point(0, neckDrop + slitLength))] } : {}),
     },
   };

@@ -9,6 +9,7 @@ import { earsPart } from './parts/ears';
 import { fastenedPart } from './parts/fastened';
 import { wristRole } from './parts/hem';
 import { hoodPart } from './parts/hood';
+import { levelHemPart } from './parts/level-hem';
 import { pocketParts, pocketPlace } from './parts/pocket';
 import { ribbedHemParts } from './parts/ribbed-hem';
 import { isRibbedHood, ribbedHoodParts } from './parts/ribbed-hood';
@@ -32,6 +33,7 @@ export const hoodedTop = assemble(hoodedTopHead, [
   bodicePart(top, { chin: ({ chinGap }: Sizes<'chinGap'>) => chinGap }),
   ...ribbedHemParts(top),
   ...sleeveParts,
+  levelHemPart,
   hoodPart<Choices, NeckRef>({
     front: frontNeckline(top),
     back: (): RefTo<'back.neckline'>[] => [{ piece: 'back', edge: 'neckline', back: true }],

@@ -2,6 +2,7 @@ import {
   type Dressed,
   type Hems,
   type HoodEdges,
+  isOldBand,
   laps,
   type Opens,
   type PocketCut,
@@ -14,12 +15,14 @@ import { assemble } from '../rows/garment';
 import type { RefTo } from '../rows/names';
 import { allOnly, only, part } from '../rows/part';
 import type { Sizes } from '../sizes/maker';
+import { BAND_PAST_MM } from '../sizes/scale';
 import { bodicePart } from './parts/bodice';
 import { flatPart, standingPart } from './parts/collars';
 import { earsPart } from './parts/ears';
 import { fastenedPart } from './parts/fastened';
-import { wristRole } from './parts/hem';
+import { readyNote, wristRole } from './parts/hem';
 import { hoodPart } from './parts/hood';
+import { levelHemPart } from './parts/level-hem';
 import { pocketParts, pocketPlace } from './parts/pocket';
 import { ribbedHemParts } from './parts/ribbed-hem';
 import { isRibbedHood, ribbedHoodParts } from './parts/ribbed-hood';
@@ -37,6 +40,7 @@ const top: Top<Choices> = {
   neckEndBound: () => false,
   neckBanded: has('band'),
   zipped: (choices) => !laps(choices),
+  banded: isOldBand,
   cuff: wristRole,
   waisted: false,
   slit: 'back',
@@ -44,17 +48,29 @@ const top: Top<Choices> = {
 };
 const inFront = () => 'front' as const;
 
+/** Its front edges are those of an old garment: nothing but their upper ends is sewn. */
+const oldBandPart = only(
+  isOldBand,
+  part<{ choices: Choices; size: never; edge: 'front.neck-end' }>({
+    seams: [
+      { name: 'front-neck-end', sewn: 2, kind: 'folded', first: [{ piece: 'front', edge: 'neck-end' }], second: [] },
+    ],
+    notes: [readyNote, { code: 'band-middle', measures: [], told: () => ({ past: BAND_PAST_MM }) }],
+  }),
+);
+
 /** A zip shorter than this is not worth sewing in (common practice, no source). */
 const SHORTEST_ZIP_MM = 60;
 
 /** Where so short an opening would take a zip it is given hook and loop. */
-const zipParts = part<{ choices: Choices; size: never; edge: 'front.centre' }>({
+const zipPart = part<{ choices: Choices; size: never; edge: 'front.centre' }>({
   instead: [
     {
       choice: 'closedBy',
       from: 'zip',
       to: 'hook-and-loop',
       code: 'zip-too-short',
+      because: 'short-opening',
       check: [],
       when: ({ length }) => length('front.centre') < SHORTEST_ZIP_MM,
     },
@@ -66,9 +82,11 @@ export const jacket = assemble(jacketHead, [
   bodicePart(top, {
     chin: (sizes: Sizes<'chinGap'>, choices: Choices) => (isHooded(choices) ? sizes.chinGap : null),
   }),
-  zipParts,
+  zipPart,
+  oldBandPart,
   ...ribbedHemParts(top),
   ...sleeveParts,
+  levelHemPart,
   only(
     isHooded,
     hoodPart<Choices, NeckRef>({

@@ -4,6 +4,7 @@ import { assemble } from '../rows/garment';
 import { armholeParts } from './parts/armhole';
 import { bodicePart } from './parts/bodice';
 import { fastenedPart } from './parts/fastened';
+import { levelHemPart } from './parts/level-hem';
 import { neckParts } from './parts/neck';
 import { ribbedHemParts } from './parts/ribbed-hem';
 import { slitPart } from './parts/slit';
@@ -25,6 +26,7 @@ export const tank = assemble(tankHead, [
   bodicePart(top),
   ...ribbedHemParts(top),
   tankPart,
+  levelHemPart,
   ...neckParts(top),
   ...armholeParts(top),
   slitPart('back', isFacedInside),

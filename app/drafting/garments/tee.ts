@@ -2,6 +2,7 @@ import { teeHead } from '../heads/tee';
 import { assemble } from '../rows/garment';
 import { bodicePart } from './parts/bodice';
 import { fastenedPart } from './parts/fastened';
+import { levelHemPart } from './parts/level-hem';
 import { neckParts } from './parts/neck';
 import { ribbedHemParts } from './parts/ribbed-hem';
 import { sleeveParts } from './parts/sleeves';
@@ -15,6 +16,7 @@ export const tee = assemble(teeHead, [
   bodicePart(top),
   ...ribbedHemParts(top),
   ...sleeveParts,
+  levelHemPart,
   ...neckParts(top),
   slitPart('back', isFacedInside),
 ]);

@@ -18,9 +18,11 @@ export const panelsChoice = one(['auto', 'two', 'four'], 'auto');
 export const hemChoice = one(['turned', 'raw'], 'turned');
 export const casedHemChoice = one(['turned', 'casing', 'raw'], 'turned');
 /** A band of rib is sewn to it, and stretched to its length. */
-export const ribbedHemChoice = one(['turned', 'casing', 'rib', 'raw'], 'turned');
+export const ribbedHemChoice = one(['turned', 'casing', 'rib', 'ready', 'raw'], 'turned');
+/** `ready`: cut from an old garment, its edge laid on one that is finished there: a hem, a cuff, a rib. */
+export const straightHemChoice = one(['turned', 'ready', 'raw'], 'turned');
 /** How a sleeve ends: as the hem does, or by itself. */
-export const plainWristChoice = one(['turned', 'elastic', 'rib'], 'turned');
+export const plainWristChoice = one(['turned', 'elastic', 'rib', 'ready'], 'turned');
 export const wristChoice = one(['auto', ...plainWristChoice.of], 'auto');
 
 /** Two legs; or one tube where the toy's are sewn together, or are to be kept warm together. */
@@ -35,8 +37,8 @@ export const hatEarsChoice = one(['auto', 'open', 'covered'], 'auto');
 export const dresserChoice = one(['older-child', 'small-child', 'display'], 'older-child');
 /** What closes an opening. */
 export const closedByChoice = one(['auto', 'hook-and-loop', 'snaps', 'ties'], 'auto');
-/** The same down a whole front, where a zip may. */
-export const frontClosedByChoice = one([...closedByChoice.of, 'zip'], 'auto');
+/** The same down a whole front, where a zip may, or the button band of an old garment. */
+export const frontClosedByChoice = one([...closedByChoice.of, 'zip', 'band'], 'auto');
 /** Buttons for looks, sewn on over what closes it. */
 export const buttonsChoice = yes(false);
 
@@ -82,8 +84,12 @@ export type Dressed = {
 };
 export type Linings = { readonly lining: boolean };
 
+/** The button band of an old garment: its edges are finished, its buttons are there. */
+export const isOldBand = ({ closedBy }: Pick<Dressed, 'closedBy'>): boolean => closedBy === 'band';
 /** Edges that open lap, but for those that a zip joins edge to edge. */
 export const laps = ({ closedBy }: Pick<Dressed, 'closedBy'>): boolean => closedBy !== 'zip';
+/** A skirt that falls straight: its hem is as long as its top. */
+export const isStraight = (skirt: Skirts['skirt']): boolean => ['gathered', 'knife', 'box', 'elastic'].includes(skirt);
 /** A front that opens, or a back: what lies on either side of it is a mirrored pair. */
 export const isOpen = (side: 'front' | 'back') => (choices: Opens) => choices.opening === side;
 /** Half a circle stands on the waist in front; behind it the skirt hangs from an elastic. */

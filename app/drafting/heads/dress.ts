@@ -4,16 +4,17 @@ import {
   type Bodices,
   bareNeckChoice,
   type Dressed,
-  hemChoice,
   isBand,
   isRound,
   isRoundNeck,
+  isStraight,
   type Opens,
   panelsChoice,
   plainWristChoice,
   type Skirts,
   type Sleeves,
   type Straps,
+  straightHemChoice,
 } from './choices';
 import { dressedAuto, dressedChoices, dressedSuits } from './dressed';
 import { head, needs, quietly } from './head';
@@ -51,7 +52,7 @@ export const dressHead = head({
     lining: yes(false),
     opening: one(['auto', 'back', 'none'], 'auto'),
     ...dressedChoices,
-    hem: hemChoice,
+    hem: straightHemChoice,
   },
   auto: {
     ...dressedAuto,
@@ -64,6 +65,7 @@ export const dressHead = head({
     wrist: (choices) => !isBand(choices) && choices.sleeve !== 'none' && choices.sleeve !== 'puffed',
     ...dressedSuits(closes),
     sleeve: (choices) => !isBand(choices),
+    hem: ({ skirt }, value) => value !== 'ready' || isStraight(skirt),
     armhole: (choices, value) =>
       !isBand(choices) && choices.sleeve !== 'none' && (choices.sleeve !== 'puffed' || value !== 'in-one'),
     neck: (choices) => !isBand(choices),

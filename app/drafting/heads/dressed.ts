@@ -1,4 +1,4 @@
-import { buttonsChoice, closedByChoice, type Dressed, dresserChoice, laps, type Opens } from './choices';
+import { buttonsChoice, closedByChoice, type Dressed, dresserChoice, isOldBand, laps, type Opens } from './choices';
 
 /** What is asked of a garment that closes: by whom it is put on, and what with. */
 export const dressedChoices = {
@@ -13,7 +13,11 @@ export const dressedSuits = <C extends object>(closes: (choices: C) => boolean) 
   closedBy: (choices: C & Dressed, value: Dressed['closedBy']) =>
     closes(choices) && (choices.dresser !== 'small-child' || value === 'auto'),
   buttons: (choices: C & Dressed) =>
-    closes(choices) && choices.dresser !== 'small-child' && choices.closedBy !== 'ties' && laps(choices),
+    closes(choices) &&
+    choices.dresser !== 'small-child' &&
+    choices.closedBy !== 'ties' &&
+    laps(choices) &&
+    !isOldBand(choices),
 });
 
 /** The same for what has no ease, and so is made alike for everybody but for what closes it. */

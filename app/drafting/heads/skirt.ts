@@ -1,5 +1,5 @@
 import { one } from './choice';
-import { type Dressed, hemChoice, panelsChoice, type Skirts } from './choices';
+import { type Dressed, isStraight, panelsChoice, type Skirts, straightHemChoice } from './choices';
 import { dressedAuto, dressedChoices, dressedSuits } from './dressed';
 import { head, needs } from './head';
 import { skirtNeeds } from './needed';
@@ -14,9 +14,12 @@ export const skirtHead = head({
     skirt: one(['gathered', 'knife', 'box', 'elastic', 'a-line', 'half-circle', 'circle', 'tiers'], 'gathered'),
     panels: panelsChoice,
     ...dressedChoices,
-    hem: hemChoice,
+    hem: straightHemChoice,
   },
   auto: { ...dressedAuto, panels: 'two' },
-  suits: dressedSuits(({ skirt }: Pick<Skirts, 'skirt'> & Dressed) => skirt !== 'elastic'),
+  suits: {
+    ...dressedSuits(({ skirt }: Pick<Skirts, 'skirt'> & Dressed) => skirt !== 'elastic'),
+    hem: ({ skirt }, value) => value !== 'ready' || isStraight(skirt),
+  },
   needs: needs(skirtNeeds),
 });

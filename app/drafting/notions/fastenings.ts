@@ -21,6 +21,7 @@ export function fasteningsOf(garment: Garment, drawing: Drawing, elastic: Mm): r
   return active(garment.notions, choices).flatMap(({ kind, place, length, count: sides = 1 }): Notion[] => {
     const along = length(drawing);
     const several = (count: number) => (count > 1 ? { count } : {});
+    if (kind === 'closure' && choices.closedBy === 'band') return [];
     if (kind === 'elastic') return [{ kind, place, length: along, width: elastic, ...several(sides) }];
     return closes.map((each) => {
       const { length, width, count } = fastened(each, along, wearer.scale);

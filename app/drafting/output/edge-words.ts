@@ -19,22 +19,27 @@ const BESIDE_MM = 1;
 /** Small print and its air, as a share of its size: no band narrower than this has words in it. */
 const BAND_SHARE = 1.25;
 
+/** Where nothing is added, words stand so far inside the edge, mm. */
+const INSIDE = -SMALLEST_PT * MM_PER_PT * 0.8;
+
 type Shown = { readonly piece: Piece; readonly to: (p: Point) => Point; readonly units?: Unit };
 
 export function edgeWords({ piece, to, units }: Shown, ink: readonly Ink[], say: Say, widthOf: TextWidth) {
   if (isStrip(piece)) return [];
   return piece.edges.flatMap((edge): readonly Words[] => {
     const known = edgeName(edge, piece);
+    if (edge.role === 'finished') return wordsIn(edge, say('edge.finished'), INSIDE, to, ink, widthOf);
     if (!known || edge.role === 'fold' || edge.allowance < SMALLEST_PT * MM_PER_PT * BAND_SHARE) return [];
     const name = say(`edge.${known}`);
     const text = units ? say('edge.with', { edge: name, length: edge.allowance, unit: units }) : name;
-    return wordsIn(edge, text, to, ink, widthOf);
+    return wordsIn(edge, text, edge.allowance / 2, to, ink, widthOf);
   });
 }
 
 function wordsIn(
-  { path, length, allowance }: Edge,
+  { path, length }: Edge,
   text: string,
+  out: number,
   to: (p: Point) => Point,
   ink: readonly Ink[],
   widthOf: TextWidth,
@@ -43,7 +48,7 @@ function wordsIn(
   for (const share of PLACES) {
     if (Math.min(share, 1 - share) * length < half) continue;
     const { point, tangent } = pointAtLength(path, share * length);
-    const middle = to(add(point, scale(left(tangent), allowance / 2)));
+    const middle = to(add(point, scale(left(tangent), out)));
     const turn = readingTurn(to(point), to(add(point, tangent)));
     if (!crossesAny(boxRound(middle, half + BESIDE_MM, SMALLEST_PT, turn), ink, widthOf))
       return [centred(text, middle, SMALLEST_PT, false, widthOf, turn)];

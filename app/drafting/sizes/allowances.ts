@@ -18,10 +18,14 @@ export function usualAllowances(scale: Scale): Readonly<Record<Role, Mm>> {
     casing: USUAL_CASING_MM[scale],
     fold: 0,
     edge: 0,
+    finished: 0,
   };
 }
 
-export const allowanceRoles = Object.keys(usualAllowances('usual')) as readonly Role[];
+/** What is finished already has nothing to add, whoever asks. */
+export const allowanceRoles = (Object.keys(usualAllowances('usual')) as readonly Role[]).filter(
+  (role) => role !== 'finished',
+);
 
 /** Allowances by role with the maker's own laid over; cloth that does not fray has its hems cut off, not turned. */
 export function allowancesFor(

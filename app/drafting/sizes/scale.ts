@@ -20,6 +20,9 @@ export const PAST_CENTRE_MM: ByScale = {
 /** The fronts of a cape lap by twice this, 16 to 20 mm: enough for hook and loop or a snap (common practice, no source). */
 export const CAPE_PAST_MM: ByScale = { small: 8, usual: 9, large: 10 };
 
+/** The buttons of an old band stand about so far from its edge (common practice, no source). */
+export const BAND_PAST_MM = 12;
+
 function past(scale: Scale): number {
   return (TAPE_MM[scale] + LAP_OVER_TAPE_MM) / 2;
 }

@@ -4,18 +4,20 @@ import { maker } from './maker';
 import { WRIST_RIB_MM } from './scale';
 import type { Wearer } from './wearer';
 
-/** A sleeve that ends in an elastic is as wide there as above it; one that ends in rib is as much shorter, where its length allows. */
+/** A sleeve that ends in an elastic, or on a finished cuff, is as wide there as above it; one that ends in rib is as much shorter, where its length allows. */
 export const wristSizes = maker(
   ['bicep', 'cuff', 'cuffBand', 'underarmLength', 'sleeveLength'],
-  ['cuff', 'cuffBand', 'underarmLength', 'sleeveLength'],
+  ['bicep', 'cuff', 'cuffBand', 'underarmLength', 'sleeveLength'],
   (wearer: Wearer<Pick<Sleeves, 'sleeve'> & Wrists>, { bicep, cuff, cuffBand, underarmLength, sleeveLength }) => {
     const { sleeve, wrist } = wearer.choices;
     const ends = sleeve === 'puffed' ? 'turned' : wrist;
-    const wide = ends === 'elastic' ? Math.max(cuff, bicep) : cuff;
+    const even = Math.max(cuff, bicep);
+    const wide = ends === 'elastic' || ends === 'ready' ? even : cuff;
     const room = underarmLength - wearer.hem - LEAST_SIDE_MM;
     const by = ends === 'rib' ? Math.max(Math.min(WRIST_RIB_MM[wearer.scale], room), 0) : 0;
     return {
       sizes: {
+        bicep: ends === 'ready' ? even : bicep,
         cuff: wide,
         cuffBand: Math.max(cuffBand, wide / 2),
         underarmLength: underarmLength - by,

@@ -106,6 +106,13 @@ export const choicePictures: Readonly<Record<string, Picture>> = {
     stitch('M33 14v44M39 14v44'),
     deep('M34 44h4v10h-4z'),
   ],
+  'closedBy.band': [
+    ...lapped,
+    stitch('M39 14v44M31 14v44'),
+    deep('M35 20a2 2 0 1 0 .1 0zM35 34a2 2 0 1 0 .1 0zM35 48a2 2 0 1 0 .1 0z'),
+  ],
+  'wrist.ready': [cloth('M20 10h32l4 40H16z'), deep('M16 50h40v10H16z'), line('M10 50h52'), stitch('M17 57h38')],
+  'hem.ready': [cloth('M14 12h44v34H14z'), deep('M6 46h60v14H6z'), stitch('M8 56h56'), line('M14 46h44')],
   'hem.rib': [
     cloth('M10 12h52v34H10z'),
     deep('M13 46h46v14H13z'),

@@ -5,7 +5,7 @@ const ROUND = 2 * Math.PI;
 /** Corners of a trued joint add to 180° ± 3°; two joints meet at a point. */
 const EACH = (3 * Math.PI) / 180;
 /** Edges that show when the garment is worn: they cross a seam without a corner, turned equally far. */
-const SHOWN: readonly string[] = ['hem', 'casing', 'edge'];
+const SHOWN: readonly string[] = ['hem', 'casing', 'edge', 'finished'];
 /** Here pieces meet at an angle by design: chins, the ends of collars, bindings and slits, gathers, the points of a gusset. */
 const CORNERED =
   /^(hood-neck-.*|chin|collar-.*|bib-.*|bag-.*|lining-.*|facing-neck|.*binding.*|waist.*|tier-.*|cuff-band.*|back-casing|((lining|tail)-)?slit|gusset-.*)$/;

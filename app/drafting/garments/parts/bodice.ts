@@ -1,5 +1,6 @@
 import type { Mm } from '../../../body';
 import { bodice, type Cut } from '../../blocks/bodice';
+import type { Role } from '../../draft-types';
 import { isOpen } from '../../heads/choices';
 import { type Look, sumOf } from '../../rows/names';
 import { type Part, part } from '../../rows/part';
@@ -14,7 +15,7 @@ import { bodiceFeed, sleeveFeed } from './bodice-feed';
 import type { BodiceGives, BodiceNames } from './bodice-names';
 import { darted, dartSeam } from './dart';
 import { headPasses } from './head-passes';
-import { hemRole } from './hem';
+import { hemRole, isReady } from './hem';
 import { scrapNeck } from './thick';
 import { type Arm, halfNeckline, lappedOf, type Side, type Top, type TopChoices } from './top';
 import { trunkFit } from './trunk-fit';
@@ -47,6 +48,11 @@ function row<C extends TopChoices, S extends string>(
 ) {
   const { waisted, lined, pocket } = top;
   const cuffRole = top.cuff ?? hemRole;
+  const centreRole = (choices: C): Role => {
+    if (!open) return 'fold';
+    if (lined(choices)) return 'seam';
+    return top.banded?.(choices) ? 'finished' : 'closure';
+  };
   const isBagged = bagged(top);
   const place = side === 'front' ? pocket : undefined;
   const placed = (look: Look<BodiceNames<C>>) => place?.(look.choices, look.wearer) ?? null;
@@ -76,7 +82,7 @@ function row<C extends TopChoices, S extends string>(
       'neck-end': lined(choices) ? 'seam' : 'neckline',
       gap: 'seam',
       'hem-end': waisted ? 'opening' : isBagged(choices) ? 'seam' : hemRole(choices),
-      centre: !open ? 'fold' : lined(choices) ? 'seam' : 'closure',
+      centre: centreRole(choices),
     }),
     cuts: ['slit'],
     ...(side === 'back' ? { back: true as const } : {}),
@@ -154,7 +160,7 @@ export function bodicePart<C extends TopChoices, S extends string = never>(
           ...(lapped('back')(choices) ? [{ piece: 'back', edge: 'hem-end' } as const] : []),
         ],
         second: [],
-        when: (choices) => !waisted && !isBagged(choices) && choices.hem !== 'rib',
+        when: (choices) => !waisted && !isBagged(choices) && choices.hem !== 'rib' && !isReady(choices),
       },
       ...(['front', 'back'] as const).flatMap((side) => [
         {
@@ -167,7 +173,7 @@ export function bodicePart<C extends TopChoices, S extends string = never>(
             ...(neckEndBound(choices) || zipped?.(choices) ? [] : [{ piece: side, edge: 'neck-end' } as const]),
           ],
           second: [],
-          when: (choices: C) => isOpen(side)(choices) && !lined(choices),
+          when: (choices: C) => isOpen(side)(choices) && !lined(choices) && !top.banded?.(choices),
         },
         {
           name: `${side}-waist-end`,

@@ -18,7 +18,7 @@ export const fastenedPart = part<{
       to: 'snaps',
       when: (_, { dresser }) => dresser === 'display',
     },
-    ...(['snaps', 'ties', 'zip'] as const).map((from) => ({
+    ...(['snaps', 'ties', 'zip', 'band'] as const).map((from) => ({
       choice: 'closedBy' as const,
       from,
       to: 'hook-and-loop' as const,
@@ -37,7 +37,7 @@ export const fastenedPart = part<{
       choice: 'buttons',
       from: true,
       to: false,
-      when: (_, { closedBy, dresser }) => (closedBy === 'ties' || closedBy === 'zip') && dresser !== 'small-child',
+      when: (_, { closedBy, dresser }) => ['ties', 'zip', 'band'].includes(closedBy) && dresser !== 'small-child',
     },
   ],
 });

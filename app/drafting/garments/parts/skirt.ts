@@ -1,7 +1,7 @@
 import type { Mm } from '../../../body';
 import { flare } from '../../blocks/flare';
 import { pleated } from '../../blocks/pleats';
-import type { Hems, Panels, Skirts } from '../../heads/choices';
+import { type Hems, isStraight, type Panels, type Skirts } from '../../heads/choices';
 import type { Look } from '../../rows/names';
 import { type Part, part } from '../../rows/part';
 import { type EdgesOf, piece } from '../../rows/piece-row';
@@ -11,7 +11,7 @@ import { elasticFor } from '../../sizes/fastening';
 import { CLOTH_WIDE_MM, sectorReach } from '../../sizes/fullness';
 import type { SizesOf } from '../../sizes/maker';
 import { skirtSizes } from '../../sizes/skirt';
-import { hemRole } from './hem';
+import { hemRole, isReady, readyNote } from './hem';
 import { thickness } from './thick';
 import { isTiered } from './tiers';
 import type { Side } from './top';
@@ -149,10 +149,11 @@ function quarters<C extends SkirtChoices>(hung: Hung<C>) {
           { piece: 'skirt-back', edge: 'bottom' },
         ],
         second: [],
-        when: (choices) => !isTiered(choices),
+        when: (choices) => !isTiered(choices) && !isReady(choices),
       },
     ],
     notes: [
+      { ...readyNote, when: isReady },
       {
         code: 'wider-than-cloth',
         measures: ['waist-girth'],
@@ -197,9 +198,18 @@ function quarters<C extends SkirtChoices>(hung: Hung<C>) {
   });
 }
 
-/** In four panels where two would be wider than cloth. */
+/** In four panels where two would be wider than cloth; only a hem that is straight is laid on a finished one. */
 export function panelsPart<C extends SkirtChoices>(hung: Pick<Hangs<C>, 'opens'>) {
   return part<{ choices: SkirtChoices; size: SkirtGives['size']; edge: never }>({
+    unsuited: [
+      {
+        choice: 'hem',
+        from: 'ready',
+        to: 'turned',
+        code: 'hem-turned-instead',
+        when: (_, { skirt }) => !isStraight(skirt),
+      },
+    ],
     instead: [
       {
         choice: 'panels',

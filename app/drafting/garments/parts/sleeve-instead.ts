@@ -1,12 +1,12 @@
-import type { Hems, Sleeves } from '../../heads/choices';
+import type { Hems, Sleeves, Wrists } from '../../heads/choices';
 import type { Look } from '../../rows/names';
 import type { Instead } from '../../rows/rows';
 import { LEAST_LIMB_EASE_MM } from '../../sizes/ease';
 import { LEAST_INSET_MM, LEAST_SHOULDER_MM } from '../../sizes/shoulder';
-import { hasSleeve, isPuffed, isRaglan, setIn } from './sleeve-match';
+import { hasSleeve, isInOne, isPuffed, isRaglan, setIn } from './sleeve-match';
 
 type Names = {
-  readonly choices: Sleeves & Hems;
+  readonly choices: Sleeves & Hems & Wrists;
   readonly size: 'inset' | 'shoulder';
   readonly edge: never;
 };
@@ -29,6 +29,15 @@ export const sleeveInstead: readonly Instead<Names>[] = [
     when: ({ choices, wearer }: Look<Names>) => hasSleeve(choices) && !isPuffed(choices) && isNarrow(wearer),
     onlyAuto: true as const,
   })),
+  {
+    // Cut in one its cuff lies aslant: no finished edge does.
+    choice: 'wrist',
+    from: 'ready',
+    to: 'turned',
+    code: 'wrist-turned-instead',
+    check: [],
+    when: ({ choices }) => isInOne(choices),
+  },
   {
     choice: 'sleeve',
     from: 'puffed',

@@ -2,6 +2,7 @@ import { flare } from '../../blocks/flare';
 import { raglanSleeve } from '../../blocks/raglan';
 import { sleeve } from '../../blocks/sleeve';
 import type { Hems, Sleeves, Wrists } from '../../heads/choices';
+import type { Look } from '../../rows/names';
 import { part } from '../../rows/part';
 import { type EdgesOf, piece } from '../../rows/piece-row';
 import { RIB_SHARE } from '../../sizes/band';
@@ -12,7 +13,7 @@ import { BINDING_MM } from '../../sizes/scale';
 import { sleeveSizes } from '../../sizes/sleeve';
 import { wristSizes } from '../../sizes/wrist';
 import { isCutAslant, STRIP_WIDTHS } from './binding';
-import { wristRole } from './hem';
+import { readyNote, wristRole } from './hem';
 import { type InOneTakes, inOneSeams } from './in-one';
 import { isRibbed } from './ribbed-wrist';
 import { sleeveInstead } from './sleeve-instead';
@@ -57,10 +58,14 @@ function finishedCuff({ cuffBand, cuff }: Sizes<'cuffBand' | 'cuff'>) {
 }
 const endsOnArm = (choices: Sleeves) => hasSleeve(choices) && choices.sleeve !== 'long';
 
+/** Laid on a finished cuff, a sleeve is as wide there as above: straight. */
+const straightCuff = ({ choices, sizes }: Look<Names>) => (choices.wrist === 'ready' ? sizes.bicep : sizes.cuff);
+
 const pieces = [
   piece<Names>()('sleeve', sleeve, {
     ...pair,
     sizes: {
+      cuff: straightCuff,
       capShare: (look) => look.length('front.armhole') / armhole(look),
       // The top lies over the shoulder seam: as far to the front as the back's armhole is longer.
       capForward: (look) => (look.length('back.armhole') - look.length('front.armhole')) / 2,
@@ -77,6 +82,7 @@ const pieces = [
   piece<Names>()('sleeve', raglanSleeve, {
     ...pair,
     sizes: {
+      cuff: straightCuff,
       frontRaglan: (look) => look.length('front.armhole'),
       backRaglan: (look) => look.length('back.armhole'),
     },
@@ -170,7 +176,7 @@ export const sleeves = part<Takes, Gives>({
       kind: 'folded',
       first: [{ piece: 'sleeve', edge: 'cuff' }],
       second: [],
-      when: (choices) => hasOwnSleeve(choices) && !isPuffed(choices) && !isRibbed(choices),
+      when: (choices) => hasOwnSleeve(choices) && !isPuffed(choices) && !isRibbed(choices) && choices.wrist !== 'ready',
     },
     {
       name: 'cuff-band-end',
@@ -212,10 +218,13 @@ export const sleeves = part<Takes, Gives>({
   notes: [
     { code: 'too-thick-to-puff', measures: [], told: thickness, when: isPuffed },
     { ...thinBinding, when: isPuffed },
+    { ...readyNote, when: (choices) => hasSleeve(choices) && choices.wrist === 'ready' },
   ],
   unsuited: [
     { choice: 'wrist', from: 'auto', to: 'elastic', when: (_, { hem }) => hem === 'casing' },
     { choice: 'wrist', from: 'auto', to: 'rib', when: (_, { hem }) => hem === 'rib' },
+    // A band of its own ends a puffed one.
+    { choice: 'wrist', from: 'ready', to: 'turned', when: (_, { sleeve: kind }) => kind === 'puffed' },
     // Gathered into an armhole, or not at all.
     { choice: 'armhole', from: 'in-one', to: 'set-in', when: (_, { sleeve: kind }) => kind === 'puffed' },
   ],
@@ -225,7 +234,7 @@ export const sleeves = part<Takes, Gives>({
     {
       place: 'cuff',
       measure: 'paw-girth',
-      garment: ({ sizes, choices }) => sizes.cuff * (choices.wrist === 'rib' ? RIB_SHARE : 1),
+      garment: (look) => straightCuff(look) * (look.choices.wrist === 'rib' ? RIB_SHARE : 1),
       why: ({ choices }) => (choices.wrist === 'rib' ? 'band-stretches' : null),
       when: (choices) => choices.sleeve === 'long',
     },

@@ -27,6 +27,8 @@ export type Top<C extends object> = {
   readonly neckBanded?: (choices: C) => boolean;
   /** What opens it meets edge to edge under a zip, and does not lap. */
   readonly zipped?: (choices: C) => boolean;
+  /** Its front edges are those of an old button band: nothing is folded back, nothing sewn on. */
+  readonly banded?: (choices: C) => boolean;
   /** What the end of a sleeve is, where that is not as the hem. */
   readonly cuff?: (choices: C) => Role;
   /** A skirt is sewn to its waist: it has no hem of its own. */
