@@ -10,6 +10,7 @@ import { type EdgesOf, piece } from '../rows/piece-row';
 import { bonnetSizes } from '../sizes/bonnet';
 import type { SizesOf } from '../sizes/maker';
 import { bindingPart } from './parts/binding';
+import { fastenedPart } from './parts/fastened';
 import { thickness } from './parts/thick';
 
 type Gives = {
@@ -38,6 +39,7 @@ const ear =
     opens(choices) ? sizes[size] : null;
 
 export const bonnet = assemble(bonnetHead, [
+  fastenedPart,
   part<{ choices: HatEars; size: never; edge: never }, Gives>({
     sizes: [bonnetSizes],
     pieces: [

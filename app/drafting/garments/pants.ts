@@ -8,6 +8,7 @@ import { part } from '../rows/part';
 import { piece } from '../rows/piece-row';
 import { elasticFor } from '../sizes/fastening';
 import { pantsSizes } from '../sizes/pants';
+import { fastenedPart } from './parts/fastened';
 import { legCasingPart } from './parts/leg-casing';
 import {
   type PantsChoices as Choices,
@@ -39,6 +40,7 @@ const turned = (edge: 'front-side' | 'back-side' | 'front-waist' | 'back-waist',
 });
 
 export const pants = assemble(pantsHead, [
+  fastenedPart,
   part<{ choices: Choices; size: never; edge: never }, Gives>({
     sizes: [pantsSizes],
     passages: [

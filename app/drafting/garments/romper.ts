@@ -8,6 +8,7 @@ import { drawnGirth } from '../sizes/trunk';
 import { waistOf, waistSizes } from '../sizes/waist';
 import { armholeParts } from './parts/armhole';
 import { type BodiceGives, bodicePart } from './parts/bodice';
+import { fastenedPart } from './parts/fastened';
 import { wristRole } from './parts/hem';
 import { hasLegs, type LegChoices, type LegGives } from './parts/leg-names';
 import { legsPart } from './parts/legs';
@@ -77,6 +78,7 @@ const joined = part<Takes, { size: SizesOf<typeof romperSizes>; edge: never }>({
 });
 
 export const romper = assemble(romperHead, [
+  fastenedPart,
   bodicePart(top, { below: ({ legOpen }: Sizes<'legOpen'>) => legOpen, steppedInto: true }),
   cutOff,
   ...sleeveParts,

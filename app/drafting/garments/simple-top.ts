@@ -2,6 +2,7 @@ import type { Hems, Necks, Opens } from '../heads/choices';
 import { simpleTopHead } from '../heads/simple-top';
 import { assemble } from '../rows/garment';
 import { bodicePart } from './parts/bodice';
+import { fastenedPart } from './parts/fastened';
 import { inOnePart } from './parts/in-one';
 import { neckParts } from './parts/neck';
 import { slitPart } from './parts/slit';
@@ -17,6 +18,7 @@ const top: Top<Necks & Opens & Hems> = {
 };
 
 export const simpleTop = assemble(simpleTopHead, [
+  fastenedPart,
   bodicePart(top),
   inOnePart,
   ...neckParts(top),

@@ -1,4 +1,5 @@
 import { type HatEars, hatEarsChoice } from './choices';
+import { dressedAuto, dressedChoices, looseSuits } from './dressed';
 import { head, needs } from './head';
 
 /** A bonnet for any head: gathered to a round back, open round the face, closed under the chin. */
@@ -7,8 +8,9 @@ export const bonnetHead = head({
   bodies: ['upright', 'four-legged', 'round'],
   level: 'practice',
   looks: ['ears'],
-  choices: { hatEars: hatEarsChoice },
-  auto: { hatEars: 'covered' },
+  choices: { hatEars: hatEarsChoice, ...dressedChoices },
+  auto: { ...dressedAuto, hatEars: 'covered' },
+  suits: looseSuits,
   needs: [
     ...needs(['head-girth', 'over-head']),
     ...needs(

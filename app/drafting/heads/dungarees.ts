@@ -1,5 +1,6 @@
 import { one } from './choice';
 import { casedHemChoice, gussetChoice, legsChoice, tailChoice, waistChoice } from './choices';
+import { dressedAuto, dressedChoices, dressedSuits } from './dressed';
 import { head, needs } from './head';
 import { trouserNeeds } from './trousers';
 
@@ -17,7 +18,9 @@ export const dungareesHead = head({
     gusset: gussetChoice,
     tail: tailChoice,
     hem: casedHemChoice,
+    ...dressedChoices,
   },
-  auto: { legs: 'two', waist: 'turned', gusset: 'none', tail: 'covered' },
+  suits: dressedSuits(() => true),
+  auto: { ...dressedAuto, legs: 'two', waist: 'turned', gusset: 'none', tail: 'covered' },
   needs: [...trouserNeeds, ...needs(['chest-girth', 'bodice-height', 'strap-length'])],
 });

@@ -1,6 +1,10 @@
 import { one } from './choice';
 import { type LegCount, legsChoice, type Pants, type Tails, tailChoice } from './choices';
+import { dressedAuto, dressedChoices, dressedSuits, looseSuits } from './dressed';
 import { head, type Looks, needs } from './head';
+
+const closes = ({ pants }: Pants) => pants === 'nappy';
+const nappySuits = { ...looseSuits, ...dressedSuits(closes) };
 
 /** Pants in one piece, an elastic at the waist and round each leg; or a nappy that closes at its sides. */
 export const pantsHead = head({
@@ -8,9 +12,12 @@ export const pantsHead = head({
   bodies: ['upright'],
   level: 'first',
   looks: ['posture', 'legs', 'tail', 'stuffing'],
-  choices: { pants: one(['pants', 'nappy'], 'pants'), legs: legsChoice, tail: tailChoice },
-  auto: { legs: 'two', tail: 'covered' },
+  choices: { pants: one(['pants', 'nappy'], 'pants'), legs: legsChoice, tail: tailChoice, ...dressedChoices },
+  auto: { ...dressedAuto, legs: 'two', tail: 'covered' },
   suits: {
+    ...nappySuits,
+    // What is drawn on closes nowhere.
+    dresser: (choices) => closes(choices) && nappySuits.dresser(choices),
     // What closes at its sides goes between the legs.
     legs: ({ pants }) => pants === 'pants',
     tail: ({ legs }) => legs !== 'tube',

@@ -9,6 +9,7 @@ import {
   type Sleeves,
   tailChoice,
 } from './choices';
+import { dressedAuto, dressedChoices, dressedSuits } from './dressed';
 import { head, needs, quietly } from './head';
 import { bareNeeds, bareQuiet, belowNeeds, belowQuiet, sleeveNeeds, sleeveQuiet, yokeNeeds, yokeQuiet } from './needed';
 import { isTube, trouserNeeds } from './trousers';
@@ -36,9 +37,11 @@ export const romperHead = head({
     // Stepped into: there is no other way.
     opening: one(['back'], 'back'),
     waist: one(['bodice'], 'bodice'),
+    ...dressedChoices,
   },
-  auto: { armhole: 'set-in', legs: 'two', gusset: 'none', tail: 'covered' },
+  auto: { ...dressedAuto, armhole: 'set-in', legs: 'two', gusset: 'none', tail: 'covered' },
   suits: {
+    ...dressedSuits(() => true),
     wrist: ({ sleeve }) => sleeve !== 'none' && sleeve !== 'puffed',
     armhole: ({ sleeve }, value) => sleeve !== 'none' && (sleeve !== 'puffed' || value !== 'in-one'),
     hem: ({ trousers }) => trousers !== 'elastic',

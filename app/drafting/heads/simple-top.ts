@@ -1,5 +1,6 @@
 import { one } from './choice';
 import { hemChoice, openingChoice } from './choices';
+import { dressedAuto, dressedChoices, dressedSuits, mayOpen } from './dressed';
 import { head, needs, quietly } from './head';
 
 /** A top of a front and a back, its sleeves cut in one with them: from eight numbers with the height, front and back alike but for the neck. */
@@ -12,10 +13,12 @@ export const simpleTopHead = head({
   choices: {
     sleeve: one(['long', 'short'], 'long'),
     opening: openingChoice,
+    ...dressedChoices,
     neck: one(['bound', 'faced'], 'bound'),
     hem: hemChoice,
   },
-  auto: { opening: 'none' },
+  auto: { ...dressedAuto, opening: 'none' },
+  suits: dressedSuits(mayOpen),
   needs: [
     ...needs(['neck-girth', 'head-girth', 'chest-girth', 'body-girth']),
     ...needs(['body-length', 'arm-length', 'paw-girth']),

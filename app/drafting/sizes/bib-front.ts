@@ -1,7 +1,8 @@
-import { type Mm, USUAL_CASING_MM } from '../../body';
+import { type Mm, type Scale, USUAL_CASING_MM } from '../../body';
 import { STITCHED_DOWN_MM } from '../curves/shares';
 import type { Straps } from '../heads/choices';
 import { maker } from './maker';
+import { PAST_CENTRE_MM, TAPE_MM } from './scale';
 import { CROTCH_NOT_DRAWN } from './trousers';
 import type { Wearer } from './wearer';
 
@@ -19,8 +20,8 @@ const STRAP_OF_BIB = 0.5;
 const LEAST_WAIST_MM = 60;
 /** They are stitched on behind this far from the centre, of a quarter of the waist. */
 const STRAP_FROM = 0.35;
-/** On the bib they lap by so much, and closures may be moved by as much again, mm. */
-const LAP_MM = 20;
+/** On the bib they lap as any closure does, and it may be moved by its own width, mm (common practice, no source). */
+const lapOf = (scale: Scale): Mm => 2 * PAST_CENTRE_MM[scale] + TAPE_MM[scale];
 
 /** A bib on the waist of trousers, from the bodice's height, and its straps: over the shoulder and down to the waist behind. */
 export const bibFrontSizes = maker(
@@ -41,7 +42,7 @@ export const bibFrontSizes = maker(
         bibBelow: below,
         strapWidth,
         strapFrom,
-        strapLength: wayOf(wearer, high, strapFrom + bibHalf) + STITCHED_DOWN_MM + below + LAP_MM,
+        strapLength: wayOf(wearer, high, strapFrom + bibHalf) + STITCHED_DOWN_MM + below + lapOf(wearer.scale),
       },
       // On a waist as steep as that, or as small, neither bib nor straps have a place.
       stops: legRaised > legHalfHip || hip < LEAST_WAIST_MM ? [CROTCH_NOT_DRAWN] : [],
