@@ -10,6 +10,7 @@ import { cape } from './cape';
 import { coat } from './coat';
 import { dress } from './dress';
 import { dungarees } from './dungarees';
+import { fittedCoat } from './fitted-coat';
 import { hat } from './hat';
 import { hoodedTop } from './hooded-top';
 import { jacket } from './jacket';
@@ -49,6 +50,7 @@ const made: Readonly<Record<GarmentId, Garment>> = {
   romper,
   pants,
   coat,
+  'fitted-coat': fittedCoat,
   hat,
   bonnet,
   cape,

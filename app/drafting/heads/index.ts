@@ -10,6 +10,7 @@ import { capeHead } from './cape';
 import { coatHead } from './coat';
 import { dressHead } from './dress';
 import { dungareesHead } from './dungarees';
+import { fittedCoatHead } from './fitted-coat';
 import { hatHead } from './hat';
 import type { Head } from './head';
 import { hoodedTopHead } from './hooded-top';
@@ -48,6 +49,7 @@ const listed = [
   romperHead,
   pantsHead,
   coatHead,
+  fittedCoatHead,
   hatHead,
   bonnetHead,
   capeHead,

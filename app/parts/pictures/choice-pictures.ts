@@ -1,4 +1,5 @@
 import { bodicePictures } from './bodice-pictures';
+import { coatPictures } from './coat-pictures';
 import { hatPictures } from './hat-pictures';
 import { neckPictures } from './neck-pictures';
 import { skirtPictures } from './skirt-pictures';
@@ -47,6 +48,7 @@ export const choicePictures: Readonly<Record<string, Picture>> = {
   ...skirtPictures,
   ...trouserPictures,
   ...hatPictures,
+  ...coatPictures,
   'opening.auto': [...plain, measured],
   'opening.none': plain,
   'opening.slit': [...plain, stitch('M36 28v14')],

@@ -7,10 +7,10 @@ const FIRST: readonly string[] = ['collar', 'bodice', 'skirt', 'trousers', 'pant
 
 /** What belongs together, in the order it is thought of; a choice that is in none comes last, with the finish. */
 const THEMES: Readonly<Record<string, readonly string[]>> = {
-  opening: ['dresser', 'opening', 'closedBy', 'buttons', 'straps'],
+  opening: ['dresser', 'opening', 'closes', 'closedBy', 'buttons', 'straps'],
   sleeves: ['sleeve', 'armhole', 'wrist', 'covers'],
-  legs: ['legs', 'waist', 'gusset', 'tail'],
-  head: ['hood', 'chin', 'hoodEdge', 'ears', 'hatEars', 'neck'],
+  legs: ['legs', 'waist', 'gusset', 'tail', 'coatLegs'],
+  head: ['hood', 'chin', 'hoodEdge', 'ears', 'hatEars', 'neck', 'coatNeck'],
 };
 
 /** What a garment asks: what is to be decided first, and the rest by theme. */

@@ -62,6 +62,8 @@ const expected: Readonly<Record<string, (choices: Choices) => number>> = {
   // The bow is a tube; its knot and its band are apart from it.
   'bow-tie': () => 2,
   coat: () => GAP,
+  // Neck, opening and hem are one; two legs.
+  'fitted-coat': () => 1 + ARMS,
   scarf: () => 1,
   // The edge round face and neck is one; slits for ears are cut once their facings are on.
   bonnet: () => 1,

@@ -1,0 +1,99 @@
+import type { Mm } from '../../body';
+import { arc, brent, hermite, line, type Path, type Point, pathLength, point } from '../geometry';
+
+/** Both seams of a barrel are as long as each other within this, mm: far less than a pencil line. */
+const SOLVED_MM = 1e-5;
+/** No neck edge or hem turns farther than this from its fold to its corner, radians (70°; common practice, no source). */
+const MOST_TURN = 1.22;
+/** A seam goes at most so much sideways for each mm along: steeper it would be a shelf (common practice, no source). */
+const STEEPEST = 1.1;
+/** Arcs that turn less, radians, are drawn straight: their radii would be many metres. */
+const STRAIGHT = 1e-6;
+/** Leans of both seams at the corner that are tried in turn, radians: the less, the smoother the belly's edge. */
+const LEANS: readonly number[] = [0, 0.1, 0.2, 0.3, 0.4, 0.5];
+
+/** What the neck end of a barrel is solved from, mm: halves beside the folds of back and belly. */
+export type NeckAsked = {
+  /** Half widths of back and belly at the legs, and of the belly at the neck. */
+  readonly backHalf: Mm;
+  readonly bellyHalf: Mm;
+  readonly bellyNeck: Mm;
+  /** From the nape, and from the front of the neck, to the level of the legs. */
+  readonly backLong: Mm;
+  readonly bellyLong: Mm;
+  /** Half the finished neck. */
+  readonly neck: Mm;
+};
+
+/** How far the neck edges turn from fold to corner and how far both seams lean where they leave it, radians; the back's half width there. */
+export type NeckEnd = {
+  readonly backTurn: number;
+  readonly bellyTurn: number;
+  readonly lean: number;
+  readonly backNeck: Mm;
+};
+
+/**
+ * The neck corner of a barrel: a tube whose end is cut aslant. Both neck edges are arcs of circles, square to their folds; both
+ * seams reach the leg along the fold and leave the corner with the same lean, so that with the belly's edge turning by two
+ * leans more than the back's the angles at the corner add to 180° and the edge runs on across the seam. Solved: the
+ * turn at which the two seams are equally long, while the edges add up to the neck; with the least lean that allows it. Null
+ * where nothing within the limits does that.
+ */
+export function neckEnd(asked: NeckAsked): NeckEnd | null {
+  for (const lean of LEANS) {
+    const off = (turn: number): number => {
+      const { back, belly } = cornersAt(asked, turn, lean);
+      return pathLength(back) - pathLength(belly);
+    };
+    const solved = brent(off, -MOST_TURN, MOST_TURN - 2 * lean, { tolerance: SOLVED_MM });
+    const found = solved.ok ? cornersAt(asked, solved.x, lean) : null;
+    if (found && found.end.backNeck > 0 && [found.back, found.belly].every(isSewable)) return found.end;
+  }
+  return null;
+}
+
+/** With the back's edge turning so far: the end, and both seams from its corner to the leg. */
+function cornersAt({ bellyNeck, neck, ...legs }: NeckAsked, backTurn: number, lean: number) {
+  const bellyTurn = backTurn + 2 * lean;
+  const corner = arcEnd(neck - arcLong(bellyNeck, bellyTurn), backTurn);
+  const end: NeckEnd = { backTurn, bellyTurn, lean, backNeck: corner.x };
+  const below = point(bellyNeck, -bellyNeck * Math.tan(bellyTurn / 2));
+  const back: Path = [intoFold(corner, point(legs.backHalf, legs.backLong), lean)];
+  const belly: Path = [intoFold(below, point(legs.bellyHalf, legs.bellyLong), lean)];
+  return { end, back, belly };
+}
+
+/** A seam that leaves with a lean, radians off the fold's direction, and arrives along the fold. */
+export function intoFold(from: Point, to: Point, lean: number) {
+  return hermite(from, point(Math.sin(lean), Math.cos(lean)), to, point(0, 1), 1 / 3, 1 / 3);
+}
+
+function isSewable(seam: Path): boolean {
+  const [only] = seam;
+  if (!only) return false;
+  const { from, to } = only;
+  return to.y > from.y && Math.abs(to.x - from.x) <= STEEPEST * (to.y - from.y);
+}
+
+/** Length of an arc that leaves its fold square, turns so far and ends so far from it (geometry). */
+export function arcLong(half: Mm, turn: number): Mm {
+  return half / sinc(turn);
+}
+
+/** Where an arc so long ends that leaves the fold square at the origin and turns so far, down where positive. */
+function arcEnd(long: Mm, turn: number): Point {
+  return point(long * sinc(turn), long * sinc(turn / 2) * Math.sin(turn / 2));
+}
+
+/** The arc itself, from the fold at a height to so far from it. */
+export function foldArc(height: Mm, half: Mm, turn: number): Path {
+  if (Math.abs(turn) < STRAIGHT) return [line(point(0, height), point(half, height))];
+  const down = Math.sign(turn);
+  const radius = half / Math.sin(Math.abs(turn));
+  const top = (-down * Math.PI) / 2;
+  return arc(point(0, height + down * radius), radius, top, top + turn);
+}
+
+/** Half the chord of a unit arc beside its length: 1 for none. */
+const sinc = (angle: number): number => (Math.abs(angle) < STRAIGHT ? 1 - angle ** 2 / 6 : Math.sin(angle) / angle);
