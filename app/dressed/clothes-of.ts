@@ -1,6 +1,6 @@
 import type { Body, Mm } from '../body';
 import type { Draft, Piece } from '../drafting/draft-types';
-import type { Band, Clothes, Hat, Hood, Opening, Pocket, Skirt, Top } from './clothes';
+import type { Band, Clothes, Coat, Hat, Hood, Opening, Pocket, Skirt, Top } from './clothes';
 import { hungOf } from './hung-of';
 import { legsOf, sleeveOf, wristOf } from './limbs-of';
 import { type Read, reader } from './reader';
@@ -20,6 +20,7 @@ export function clothesOf(draft: Draft, body: Body): Clothes {
     legs: legsOf(read),
     hung: hungOf(read),
     wrist: wristOf(read),
+    coat: coatOf(read),
   };
 }
 
@@ -132,6 +133,18 @@ function hoodOf({ piece, choice, fit }: Read): Hood | null {
     earsOut: choice('ears') === 'open',
     meets: choice('chin') === 'meet' && !piece('face-rib'),
     rib: piece('face-rib') !== undefined,
+  };
+}
+
+function coatOf({ piece, long, choice }: Read): Coat | null {
+  const flat = piece('coat') !== undefined;
+  if (!flat && !piece('coat-back')) return null;
+  return {
+    flat,
+    tab: long('coat', 'side'),
+    sleeve: long('leg-sleeve', 'side'),
+    collar: piece('collar-band') !== undefined,
+    opens: flat ? null : choice('closes') === 'back' ? 'back' : 'belly',
   };
 }
 

@@ -14,6 +14,7 @@ export type Clothes = {
   readonly legs: Legs | null;
   readonly hung: Hung | null;
   readonly wrist: Wrist | null;
+  readonly coat: Coat | null;
 };
 
 /** Round the trunk at a height below the high shoulder point. */
@@ -135,6 +136,15 @@ export type ApronHung = {
   readonly bibHigh: Mm;
   readonly half: Mm;
   readonly long: Mm;
+};
+
+/** A coat for four legs: flat on the back with tabs `tab` mm wide, or round the body, with sleeves so long down the front legs. */
+export type Coat = {
+  readonly flat: boolean;
+  readonly tab: Mm;
+  readonly sleeve: Mm;
+  readonly collar: boolean;
+  readonly opens: 'belly' | 'back' | null;
 };
 
 export type Wrist = { readonly long: Mm; readonly girth: number };

@@ -18,6 +18,7 @@ import {
 } from '../measuring/figure';
 import { bandParts } from './band';
 import type { Clothes } from './clothes';
+import { coatParts } from './coat';
 import { hatParts } from './hat';
 import { coveredEars, hoodParts } from './hood';
 import { hungParts } from './hung';
@@ -50,6 +51,7 @@ const NOTHING: Clothes = {
   legs: null,
   hung: null,
   wrist: null,
+  coat: null,
 };
 
 /** What a garment lays over each of the toy's parts. */
@@ -131,28 +133,41 @@ function hooded(parts: readonly Part[], out: boolean): Part[] {
   return out ? [...rest, ...ears] : [...coveredEars(ears), ...rest];
 }
 
-/** A toy that is not upright wears what goes round its neck. */
-function roundTheNeck({ hung, hat }: Clothes, body: Body, side: Side): Stage {
+/** A toy that is not upright wears what goes round its neck or, on four legs, its body. */
+function roundTheNeck({ hung, hat, coat }: Clothes, body: Body, side: Side): Stage {
   const stage = bareStage(body.kind, body.traits, body.sizes, side);
   const end = stage.places.neckEnd ?? point(0, 0);
   const hem = stage.places.bibHem ?? point(0, 60);
-  if (!hung) return hat ? withParts(stage, [...stage.parts, ...hatParts(hat, stage, side)]) : stage;
   const known = body.sizes['bib-length']?.value ?? 85;
   const scale = (hem.y - end.y) / known;
-  const parts = hungParts(hung, {
-    crease: end.y,
-    half: end.x,
-    shoulder: end.x * 1.4,
-    down: (mm) => mm * scale,
-    round: (girth) => (girth * scale) / 5,
-    lowest: groundOf(stage) - 6,
-    ground: groundOf(stage) - 4,
-    view: side,
-  });
+  const down = (mm: number) => mm * scale;
+  const worn = coat ? coatParts(coat, stage, side, down) : null;
+  const hangs = hung
+    ? hungParts(hung, {
+        crease: end.y,
+        half: end.x,
+        shoulder: end.x * 1.4,
+        down,
+        round: (girth) => (girth * scale) / 5,
+        lowest: groundOf(stage) - 6,
+        ground: groundOf(stage) - 4,
+        view: side,
+      })
+    : [];
   const head = stage.parts.findIndex(({ name }) => name === 'head');
   const before = body.kind === 'round' ? stage.parts.findIndex(({ name }) => name === 'cheek') : head;
   const cut = before < 0 ? stage.parts.length : before;
-  return withParts(stage, [...stage.parts.slice(0, cut), ...parts, ...stage.parts.slice(cut)]);
+  const trunk = stage.parts.findIndex(({ name }) => name === 'trunk');
+  const seamOfTrunk = stage.parts.findIndex(({ name }, index) => index > trunk && name === 'seam');
+  const on = (after: number) =>
+    after === seamOfTrunk
+      ? (worn?.trunk ?? [])
+      : after === at(stage.parts, ['front-leg', 'front-leg-left'])
+        ? (worn?.legs ?? [])
+        : [];
+  const parts = stage.parts.flatMap((part, index) => [...(index === cut ? hangs : []), part, ...on(index)]);
+  const dressed = cut === stage.parts.length ? [...parts, ...hangs] : parts;
+  return withParts(stage, hat ? [...dressed, ...hatParts(hat, stage, side)] : dressed);
 }
 
 /** Where the table is. */

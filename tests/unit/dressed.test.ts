@@ -4,7 +4,7 @@ import { draft, fullOrder } from '../../app/drafting/draft';
 import type { Draft } from '../../app/drafting/draft-types';
 import { garments } from '../../app/drafting/garments';
 import { dressed } from '../../app/dressed';
-import { bodyFrom } from '../../app/measuring';
+import { bodyFrom, demoCards } from '../../app/measuring';
 import { buildCard, builds } from '../toys/builds';
 
 const FRAME = { width: 200, height: 240 };
@@ -29,6 +29,17 @@ it('a bear, a rabbit and a doll are dressed in every garment they wear, front an
       }
     }
   }
+});
+
+it('a dog wears both coats, and sleeves cover more of its legs', () => {
+  const card = demoCards.find(({ toy }) => toy.body === 'four-legged');
+  if (!card) throw new Error('no dog');
+  const dog = bodyFrom(card);
+  const cover = (id: string, choices: Draft['order']['choices']) =>
+    dressed(dog, drafted(dog, id, choices), 'front', FRAME).shapes.filter(({ look }) => look === 'cloth').length;
+  expect(cover('coat', {})).toBeGreaterThan(0);
+  expect(cover('fitted-coat', {})).toBeGreaterThan(0);
+  expect(cover('fitted-coat', { coatLegs: 'sleeves' })).toBe(cover('fitted-coat', {}) + 2);
 });
 
 it('is bare without a draft', () => {

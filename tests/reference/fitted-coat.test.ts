@@ -1,0 +1,66 @@
+import { expect, test } from 'vitest';
+import { neckEnd } from '../../app/drafting/curves/barrel';
+import { draft, fullOrder } from '../../app/drafting/draft';
+import { bodyFrom } from '../../app/measuring';
+import { brokenIn } from '../holds';
+import { gluedFaults } from '../holds/glued';
+import { guideFaults } from '../holds/guide';
+import { lengthNamed, made, reading } from '../measured/made';
+import { randomCard, seeded } from '../toys/random';
+
+/** Dogs, horses, dachshunds: any of these legs and lengths. */
+const cards = Array.from({ length: 6 }, (_, n) => randomCard(seeded(40 + n), 'four-legged', { full: true }));
+const ways = [
+  {},
+  { closes: 'back', coatNeck: 'collar', coatLegs: 'sleeves' },
+  { coatNeck: 'collar', hem: 'raw' },
+  { coatLegs: 'sleeves', dresser: 'small-child' },
+] as const;
+
+test('a tube cut aslant has its corner where geometry says: equal seams of a plain tube, both edges turned alike', () => {
+  // A tube 400 round, its end cut so that the back is 40 longer: unrolled with two seams, both edges fall 20 to the corner.
+  const [half, slant] = [200, 40];
+  const asked = { backHalf: 120, bellyHalf: 80, backLong: 100 + slant, bellyLong: 100 };
+  // The edge is longer than the tube is round by what the slant adds; each half is an arc of the same turn.
+  const turn = 2 * Math.atan(slant / half);
+  const edge = (half * turn) / Math.sin(turn);
+  const found = neckEnd({ ...asked, bellyNeck: 80, neck: edge });
+  expect(found?.lean).toBe(0);
+  expect(found?.backTurn).toBeCloseTo(turn, 6);
+  expect(found?.bellyTurn).toBeCloseTo(turn, 6);
+  expect(found?.backNeck).toBeCloseTo(120, 4);
+});
+
+test('no corner is found where the neck could not be reached', () => {
+  const asked = { backHalf: 120, bellyHalf: 80, bellyNeck: 20, backLong: 30, bellyLong: 25 };
+  expect(neckEnd({ ...asked, neck: 60 })).toBeNull();
+});
+
+test('seams match, holes go round the leg eased, the neck is as asked, and glued it is one surface with neck, hem and two holes', () => {
+  let drafted = 0;
+  for (const card of cards) {
+    for (const choices of ways) {
+      const coat = made(card, 'fitted-coat', { choices });
+      if (!coat) continue;
+      drafted++;
+      expect([...brokenIn(coat), ...gluedFaults(coat), ...guideFaults(coat)]).toEqual([]);
+      for (const side of ['fore-side', 'hind-side'])
+        expect(lengthNamed(coat, 'coat-back', side)).toBeCloseTo(lengthNamed(coat, 'coat-belly', side), 3);
+      const hole = lengthNamed(coat, 'coat-back', 'leg') + lengthNamed(coat, 'coat-belly', 'leg');
+      expect(hole).toBeGreaterThanOrEqual(1.12 * reading(card, 'front-leg-girth') - 0.01);
+      expect(lengthNamed(coat, 'coat-back', 'leg')).toBeCloseTo(hole / 2, 2);
+    }
+  }
+  expect(drafted).toBeGreaterThan(cards.length * 2);
+});
+
+test('a chest that falls too steeply to the neck is refused, and the simple coat named', () => {
+  const dog = cards[0];
+  if (!dog) throw new RangeError('no toys');
+  const long = { 'neck-to-leg': [20], 'nape-to-leg': [24] };
+  const order = fullOrder({ garment: 'fitted-coat' }, dog.taken);
+  if (!order.ok) throw new RangeError(order.fault.code);
+  const body = bodyFrom({ ...dog, readings: { ...dog.readings, ...long } });
+  const outcome = draft(body, order.order, order.garment, dog.toy.name);
+  expect(outcome.ok ? [] : outcome.flags.map(({ code }) => code)).toEqual(['coat-corner-not-drawn', 'wears-coat']);
+});
