@@ -5,6 +5,7 @@ import { type Choice, cloths, garments } from '../../app/drafting/garments';
 import { bodyFrom } from '../../app/measuring';
 import { brokenIn } from '../holds';
 import { pick } from '../holds/random-draft';
+import { unkindlyRefused } from '../holds/refused';
 import { randomCard, seeded } from '../toys/random';
 
 /** Unseen toys, 18 cm to 1 m tall, for each value; `npm run fuzz` tries as many as asked. */
@@ -35,7 +36,7 @@ test.each(rows)('%s, %s %s: every plausible toy is drafted, and nothing is broke
     const full = fullOrder(order, card.taken);
     if (!full.ok) throw new RangeError(full.fault.where);
     const outcome = draft(bodyFrom(card), full.order, full.garment, card.toy.name);
-    const found = outcome.ok ? brokenIn(outcome.draft) : outcome.flags.map((flag) => `refused: ${flag.code}`);
+    const found = outcome.ok ? brokenIn(outcome.draft) : unkindlyRefused(id, outcome.flags);
     if (found.length > 0) faults.push(`#${n} in ${order.cloth}: ${found.join('; ')}`);
   }
   expect(faults.slice(0, 3)).toEqual([]);

@@ -5,6 +5,7 @@ import { garments } from '../../app/drafting/garments';
 import { bodyFrom } from '../../app/measuring';
 import { brokenIn } from '../holds';
 import { randomDraft } from '../holds/random-draft';
+import { unkindlyRefused } from '../holds/refused';
 import { randomCard, seeded } from '../toys/random';
 
 /** Drafts tried in CI over all garments; `npm run fuzz` tries as many as asked. */
@@ -25,7 +26,7 @@ describe.each(garments.map((garment) => [garment.id, garment] as const))('%s', (
         ? brokenIn(outcome.draft)
         : nasty
           ? defects(outcome.flags)
-          : [`refused ${codes(outcome.flags)}`];
+          : unkindlyRefused(id, outcome.flags);
       if (found.length > 0) faults.push(`#${n} ${JSON.stringify(order)}: ${found.join('; ')}`);
     }
     expect(faults.slice(0, 5)).toEqual([]);
@@ -76,10 +77,6 @@ function grown(card: Card, measure: MeasureId, factor: number): Card {
   const readings = card.readings[measure];
   if (!readings || !findMeasure(measure)) return card;
   return { ...card, readings: { ...card.readings, [measure]: readings.map((reading) => reading * factor) } };
-}
-
-function codes(flags: readonly { readonly code: string }[]): string {
-  return flags.map((flag) => flag.code).join(',');
 }
 
 function defects(flags: readonly { readonly code: string }[]): string[] {

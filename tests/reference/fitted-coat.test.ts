@@ -48,16 +48,17 @@ test('seams match, holes go round the leg eased, the neck is as asked, and glued
         expect(lengthNamed(coat, 'coat-back', side)).toBeCloseTo(lengthNamed(coat, 'coat-belly', side), 3);
       const hole = lengthNamed(coat, 'coat-back', 'leg') + lengthNamed(coat, 'coat-belly', 'leg');
       expect(hole).toBeGreaterThanOrEqual(1.12 * reading(card, 'front-leg-girth') - 0.01);
-      expect(lengthNamed(coat, 'coat-back', 'leg')).toBeCloseTo(hole / 2, 2);
+      expect(lengthNamed(coat, 'coat-back', 'leg')).toBeLessThanOrEqual(hole / 2 + 0.01);
     }
   }
-  expect(drafted).toBeGreaterThan(cards.length * 2);
+  expect(drafted).toBeGreaterThanOrEqual(0.8 * cards.length * ways.length);
 });
 
 test('a chest that falls too steeply to the neck is refused, and the simple coat named', () => {
   const dog = cards[0];
   if (!dog) throw new RangeError('no toys');
-  const long = { 'neck-to-leg': [20], 'nape-to-leg': [24] };
+  const neck = reading(dog, 'chest-girth') * 0.45;
+  const long = { 'neck-girth': [neck], 'neck-to-leg': [neck / 6], 'nape-to-leg': [neck / 5] };
   const order = fullOrder({ garment: 'fitted-coat' }, dog.taken);
   if (!order.ok) throw new RangeError(order.fault.code);
   const body = bodyFrom({ ...dog, readings: { ...dog.readings, ...long } });

@@ -1,36 +1,33 @@
-import { foldArc, intoFold } from '../curves/barrel';
-import { arc, end, line, point, reversePath } from '../geometry';
+import { foldArc, intoFold, legEdge } from '../curves/barrel';
+import { end, line, point, reversePath } from '../geometry';
 import { block } from './block';
 
 /**
  * Half of what lies round a body on four legs, back or belly, beside its fold; x right from the fold, y down from its neck edge
- * there. The side has a hollow of half a circle for a leg; it meets neck, legs and hem along the fold but for a lean at the
- * neck, `lean`, so that all joins run smooth. Sizes in mm, turns in radians, down from the fold to the corner positive:
- * `neckX`, `neckTurn` the neck edge, an arc; `legHalf`, `legAt`, `legRadius` half the width at the legs, where the hollow begins and its
- * radius; `hemX`, `hemAt`, `hemTurn` the corner and arc of the hem; `centreLong` along the fold; `past` how far it goes on past an
+ * there. The side has a hollow for a leg, half an oval; it meets neck, legs and hem along the fold but for a lean at the neck,
+ * `lean`, so that all joins run smooth. Sizes in mm, turns in radians, down from the fold to the corner positive:
+ * `neckX`, `neckTurn` the neck edge, an arc; `legHalf`, `legAt` half the width at the legs and where the hollow begins, `legDeep`, `legHigh` its
+ * depth and half its height; `hemX`, `hemTurn` the corner and arc of the hem; `centreLong` along the fold; `past` how far it goes on past an
  * open centre.
  */
 export const barrel = block({
-  sizes: ['neckX', 'neckTurn', 'lean', 'legHalf', 'legAt', 'legRadius', 'hemX', 'hemTurn', 'centreLong'],
+  sizes: ['neckX', 'neckTurn', 'lean', 'legHalf', 'legAt', 'legDeep', 'legHigh', 'hemX', 'hemTurn', 'centreLong'],
   optional: ['past'],
   edges: ['neck-end', 'neckline', 'fore-side', 'leg', 'hind-side', 'hem', 'hem-end', 'centre'],
   lines: ['centre-line'],
-  draw: ({ neckX, neckTurn, lean, legHalf, legAt, legRadius, hemX, hemTurn, centreLong, past }) => {
+  draw: ({ neckX, neckTurn, lean, legHalf, legAt, legDeep, legHigh, hemX, hemTurn, centreLong, past }) => {
     const neckline = foldArc(0, neckX, neckTurn);
     const hem = foldArc(centreLong, hemX, hemTurn);
-    const [fore, hind] = [point(legHalf, legAt), point(legHalf, legAt + 2 * legRadius)];
-    const quarter = Math.PI / 2;
-    const leg = arc(point(legHalf, legAt + legRadius), legRadius, -quarter, -3 * quarter);
+    const fore = point(legHalf, legAt);
+    const leg = legEdge(fore, legDeep, legHigh);
     const edge = past === null ? 0 : -past;
     return {
       edges: {
         ...(past === null ? {} : { 'neck-end': [line(point(edge, 0), point(0, 0))] }),
         neckline,
         'fore-side': [intoFold(end(neckline), fore, lean)],
-        leg: leg.map((curve, at) =>
-          at === 0 ? { ...curve, from: fore } : at === leg.length - 1 ? { ...curve, to: hind } : curve,
-        ),
-        'hind-side': [intoFold(hind, end(hem), 0)],
+        leg,
+        'hind-side': [intoFold(end(leg), end(hem), 0)],
         hem: reversePath(hem),
         ...(past === null ? {} : { 'hem-end': [line(point(0, centreLong), point(edge, centreLong))] }),
         centre: [line(point(edge, centreLong), point(edge, 0))],

@@ -1,5 +1,5 @@
 import type { Mm } from '../../body';
-import { arc, brent, hermite, line, type Path, type Point, pathLength, point } from '../geometry';
+import { arc, brent, ellipseQuarter, hermite, line, type Path, type Point, pathLength, point } from '../geometry';
 
 /** Both seams of a barrel are as long as each other within this, mm: far less than a pencil line. */
 const SOLVED_MM = 1e-5;
@@ -93,6 +93,26 @@ export function foldArc(height: Mm, half: Mm, turn: number): Path {
   const radius = half / Math.sin(Math.abs(turn));
   const top = (-down * Math.PI) / 2;
   return arc(point(0, height + down * radius), radius, top, top + turn);
+}
+
+/** One side of a leg's hole, from before the leg to behind it: half an oval, square to the seam, so deep and so high to its middle. */
+export function legEdge(fore: Point, deep: Mm, high: Mm): Path {
+  const inside = point(fore.x - deep, fore.y + high);
+  const hind = point(fore.x, fore.y + 2 * high);
+  return [
+    ellipseQuarter(fore, point(-1, 0), inside, point(0, 1)),
+    ellipseQuarter(inside, point(0, 1), hind, point(1, 0)),
+  ];
+}
+
+/** Half the height of a hole so long round, mm, when one side is so much deeper than half as wide as the other is shallower. */
+export function holeHigh(radius: Mm, off: Mm): Mm {
+  const round = (high: Mm) =>
+    [off, -off].reduce((sum, each) => sum + pathLength(legEdge(point(0, 0), radius + each, high)), 0);
+  const solved = brent((high) => round(high) - 2 * Math.PI * radius, radius / 2, 1.01 * radius, {
+    tolerance: SOLVED_MM,
+  });
+  return solved.ok ? solved.x : radius;
 }
 
 /** Half the chord of a unit arc beside its length: 1 for none. */

@@ -1,6 +1,7 @@
 import type { Flag, MeasureId, Mm } from '../../body';
-import { type NeckAsked, type NeckEnd, neckEnd } from '../curves/barrel';
+import { holeHigh } from '../curves/barrel';
 import type { Adjustment } from '../draft-types';
+import { barrelCorner, type Corner, type CornerAsked } from './barrel-corner';
 import { easedNeck, LEAST_LIMB_EASE_MM } from './ease';
 import { maker } from './maker';
 import type { Wearer } from './wearer';
@@ -8,16 +9,8 @@ import type { Wearer } from './wearer';
 /** Leg holes are this much larger than the leg at least, over its fit (common practice, no source). */
 const LEG_EASE = 0.12;
 const FIRM_FOOT_MM = 5;
-/** Between the holes, and from each to the spine, at least so much cloth is left, mm: less would tear. */
+/** Between the holes at least so much cloth is left, mm: less would tear. */
 const LEAST_BETWEEN_MM = 8;
-const LEAST_BACK_MM = 12;
-/** Half of the belly's neck edge, mm, and as shares of its width at the legs: narrower it cannot be bound, wider it is no chest. */
-const LEAST_BELLY_NECK_MM = 8;
-const BELLY_NECK = { least: 0.25, most: 0.95 } as const;
-/** Where no corner is found at first: other shares for the belly's neck edge; the neck wider by these shares, and the way from nape to legs other by these. */
-const BELLY_NECKS: readonly number[] = [0.4, 0.6, 0.8];
-const NECKS: readonly number[] = [1, 1.04, 1.08];
-const NAPES: readonly number[] = [1, 0.95, 1.05, 0.9, 1.1];
 /** Behind the legs at least so much is left for a side seam, mm; a coat ends so far before the tail. */
 const LEAST_BEHIND_MM = 12;
 const BEFORE_TAIL_MM = 5;
@@ -28,8 +21,8 @@ const CORNER: readonly MeasureId[] = ['nape-to-leg', 'neck-to-leg', 'neck-girth'
 
 /**
  * A coat round a body on four legs, halves beside the folds of back and belly. The belly is as wide as the space between the legs and
- * half a hole on either side, so that the seam crosses each hole in its middle; the back has the rest of the chest. The neck
- * corner is solved; where it is not, the neck is let out and the legs' level moved a little, and that is said.
+ * half a hole on either side, so that the seam crosses each hole in its middle, or nearer its outer side; the back has the rest of the
+ * chest. The neck corner is solved; where it is not, the neck is let out and the legs' level moved a little, and that is said.
  */
 export const barrelSizes = maker(
   [],
@@ -37,7 +30,9 @@ export const barrelSizes = maker(
     'neck',
     'chest',
     'belly',
-    'legRadius',
+    'legHigh',
+    'bellyLegDeep',
+    'backLegDeep',
     'lean',
     'backLegHalf',
     'backNeckX',
@@ -58,19 +53,18 @@ export const barrelSizes = maker(
     const chest = wearer.girth('chest-girth', 2);
     const belly = wearer.girth('belly-girth', 2);
     const radius = legHole(wearer) / (2 * Math.PI);
-    const bellyHalf = Math.max(wearer.of('leg-spread') / 2, LEAST_BETWEEN_MM / 2) + radius;
-    const backHalf = chest / 2 - bellyHalf;
-    const asked: NeckAsked = {
+    const asked: CornerAsked = {
+      chest: chest / 2,
+      middle: Math.max(wearer.of('leg-spread'), LEAST_BETWEEN_MM) / 2 + radius,
+      radius,
       neck: easedNeck(wearer.of('neck-girth'), wearer.cloth) / 2,
-      backHalf,
-      bellyHalf,
-      bellyNeck: 0,
       backLong: wearer.of('nape-to-leg'),
       bellyLong: wearer.of('neck-to-leg'),
     };
-    const corner = solved(asked);
-    const { neck, backLong, bellyNeck, end } = corner ?? { ...asked, bellyNeck: bellyHalf / 2, end: PLAIN };
-    const hole = { from: backLong, to: backLong + 2 * radius };
+    const corner = barrelCorner(asked);
+    const { neck, backLong, off, bellyHalf, backHalf, bellyNeck, end } = corner ?? plain(asked);
+    const high = holeHigh(radius, off);
+    const hole = { from: backLong, to: backLong + 2 * high };
     const long = Math.max(wearer.of('back-length') - BEFORE_TAIL_MM, hole.to + LEAST_BEHIND_MM);
     // What lies before the hind legs grows towards the belly; of a belly larger than the chest it is as wide as that.
     const wished = Math.max(wearer.of('under-length'), LEAST_BEHIND_MM);
@@ -88,7 +82,9 @@ export const barrelSizes = maker(
         neck: 2 * neck,
         chest,
         belly: hem,
-        legRadius: radius,
+        legHigh: high,
+        bellyLegDeep: radius + off,
+        backLegDeep: radius - off,
         lean: end.lean,
         backLegHalf: backHalf,
         backNeckX: end.backNeck,
@@ -103,36 +99,23 @@ export const barrelSizes = maker(
         bellyLegAt: asked.bellyLong,
         bellyHemX: bellyHalf + wider,
         bellyHemTurn: hemTurn,
-        bellyLong: asked.bellyLong + 2 * radius + behind,
+        bellyLong: asked.bellyLong + 2 * high + behind,
       },
       adjustments: corner ? said(asked, corner, behind - wished) : [],
-      stops: corner && backHalf > radius + LEAST_BACK_MM ? [] : cannot(chest, 2 * asked.neck),
+      stops: corner ? [] : cannot(chest, 2 * asked.neck),
     };
   },
 );
 
 /** Stands in where no corner is found, so that there is something to refuse. */
-const PLAIN: NeckEnd = { backTurn: 0, bellyTurn: 0, lean: 0, backNeck: 1 };
-
-type Corner = { readonly neck: Mm; readonly backLong: Mm; readonly bellyNeck: Mm; readonly end: NeckEnd };
-
-/** The corner with what has to give for it, as little as may be: neither, the level of the legs, the neck. */
-function solved(asked: NeckAsked): Corner | null {
-  const { bellyHalf } = asked;
-  for (const wider of NECKS)
-    for (const longer of NAPES) {
-      const [neck, backLong] = [asked.neck * wider, asked.backLong * longer];
-      // Both seams lean alike where the belly's edge gives up half of what the back's does.
-      const even = bellyHalf - (asked.backHalf + bellyHalf - neck) / 2;
-      for (const half of [even, ...BELLY_NECKS.map((share) => share * bellyHalf)]) {
-        const least = Math.max(LEAST_BELLY_NECK_MM, BELLY_NECK.least * bellyHalf);
-        const bellyNeck = Math.max(Math.min(half, BELLY_NECK.most * bellyHalf), least);
-        const end = neckEnd({ ...asked, neck, backLong, bellyNeck });
-        if (end) return { neck, backLong, bellyNeck, end };
-      }
-    }
-  return null;
-}
+const plain = ({ chest, middle, ...asked }: CornerAsked): Corner => ({
+  ...asked,
+  off: 0,
+  bellyHalf: middle,
+  backHalf: chest - middle,
+  bellyNeck: middle / 2,
+  end: { backTurn: 0, bellyTurn: 0, lean: 0, backNeck: 1 },
+});
 
 /** A hole goes round the leg, eased, and lets the foot through. */
 function legHole(wearer: Wearer): Mm {
@@ -145,7 +128,7 @@ function legHole(wearer: Wearer): Mm {
 /** Less than this is no news to the maker, mm. */
 const UNSAID_MM = 1;
 
-function said(asked: NeckAsked, { neck, backLong }: Corner, behind: Mm): Adjustment[] {
+function said(asked: CornerAsked, { neck, backLong }: Corner, behind: Mm): Adjustment[] {
   const rows: readonly (readonly [string, Mm, readonly MeasureId[]])[] = [
     ['coat-neck-wider', 2 * (neck - asked.neck), ['neck-girth', ...CORNER.slice(0, 2)]],
     ['coat-legs-level', backLong - asked.backLong, CORNER.slice(0, 2)],

@@ -41,6 +41,7 @@ const row = (half: Half, open: boolean) =>
       neckTurn: `${half}NeckTurn`,
       legHalf: `${half}LegHalf`,
       legAt: `${half}LegAt`,
+      legDeep: `${half}LegDeep`,
       hemX: `${half}HemX`,
       hemTurn: `${half}HemTurn`,
       centreLong: `${half}Long`,
