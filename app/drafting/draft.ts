@@ -14,6 +14,7 @@ import { notesOf } from './notes';
 import { notionsOf } from './notions';
 import { evenHems } from './pieces/hems';
 import { pieceOf } from './pieces/piece';
+import { withShorter } from './pieces/shorter';
 import { type Garment, refsOf, seamsIn } from './rows/garment';
 import type { AnyNames, SeamRow } from './rows/rows';
 import { walk } from './seams/walk';
@@ -83,8 +84,11 @@ export function draft(body: Body, order: FullOrder, garment: Garment, toy: strin
   const rows = seamsIn(garment, drawing);
   const bound = boundIn(rows, drawing);
   const hems = evenHems(garment, drawing, allowances);
-  const pieces = [...drawing.drawn.values()].map((drawn) =>
-    pieceOf(drawn, drawing, { allowances, bound, hems }, walked.notches.get(drawn.row.name) ?? []),
+  const { pieces, adjustments: shortened } = withShorter(
+    [...drawing.drawn.values()].map((drawn) =>
+      pieceOf(drawn, drawing, { allowances, bound, hems }, walked.notches.get(drawn.row.name) ?? []),
+    ),
+    drawing.choices,
   );
   return {
     ok: true,
@@ -96,7 +100,7 @@ export function draft(body: Body, order: FullOrder, garment: Garment, toy: strin
       seams: walked.seams,
       fit,
       openings: opened.rows,
-      adjustments: [...suited.adjustments, ...adjustments, ...widerThanAsked(garment, drawing, body)],
+      adjustments: [...suited.adjustments, ...adjustments, ...shortened, ...widerThanAsked(garment, drawing, body)],
       flags: [...flags, ...opened.flags, ...notesOf(garment, drawing)],
       sewing: sewingOrder(walked.seams, rows, drawing),
       notions: notionsOf(garment, drawing, { pieces, seams: walked.seams }, allowances.casing - CASING_OVER_MM),

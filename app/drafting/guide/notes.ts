@@ -1,5 +1,5 @@
 import type { Mm } from '../../body';
-import type { NotionKind, Ref, Seam } from '../draft-types';
+import type { InnerLine, NotionKind, Ref, Seam } from '../draft-types';
 import { clothOf, THICK_FROM_MM } from '../sizes/cloths';
 import { handOf } from './cloth-hand';
 import type { Kind, Note } from './guide-types';
@@ -51,6 +51,7 @@ export function notesOf(kind: Kind, seams: readonly Seam[], standing: Standing, 
     ...note(kind === 'ease', 'ease-below'),
     ...note(kind === 'gap', 'turn-out'),
     ...note(bothSides(kind, seams, known), 'other-side'),
+    ...note(kind === 'hem' && refs.some(({ piece }) => known.piece(piece).lines.some(isShorter)), 'one-shorter'),
     ...note(kind === 'hem' && standing.closed && one && length < SMALL_ROUND_MM, 'small-round'),
     ...note(kind === 'bag' || (bulky && seamed.includes(kind)), 'trim', { to: TRIM_TO_MM }),
     ...note((kind === 'bag' || seamed.includes(kind)) && hollow, 'snip', { to: SNIP_TO_MM }),
@@ -64,6 +65,9 @@ export function notesOf(kind: Kind, seams: readonly Seam[], standing: Standing, 
     ),
   ];
 }
+
+/** Where the shorter of two limbs' pieces ends. */
+const isShorter = ({ name }: InnerLine) => name === 'shorter-end';
 
 /** An elastic lies between a strip and what it is stitched to, where a notion is placed at the strip. */
 function holdsElastic(seams: readonly Seam[], { draft }: Known): boolean {

@@ -31,6 +31,11 @@ export function yes(fallback: boolean) {
   return { kind: 'yes', fallback } as const;
 }
 
+/** An amount in mm. */
+export function length(min: number, max: number, fallback: number) {
+  return { kind: 'length', min, max, fallback } as const;
+}
+
 export function share(min: number, max: number, fallback: number) {
   return { kind: 'share', min, max, fallback } as const;
 }

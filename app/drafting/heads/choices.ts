@@ -1,5 +1,5 @@
 /** Choices that several garments have, and the words for what was chosen. */
-import { one, yes } from './choice';
+import { length, one, yes } from './choice';
 
 export const openingChoice = one(['auto', 'none', 'slit', 'front', 'back'], 'auto');
 export const armholeChoice = one(['auto', 'set-in', 'raglan', 'in-one'], 'auto');
@@ -24,6 +24,9 @@ export const straightHemChoice = one(['turned', 'ready', 'raw'], 'turned');
 /** How a sleeve ends: as the hem does, or by itself. */
 export const plainWristChoice = one(['turned', 'elastic', 'rib', 'ready'], 'turned');
 export const wristChoice = one(['auto', ...plainWristChoice.of], 'auto');
+
+/** By how much the sleeve, or the leg, of the shorter limb ends sooner than the other. */
+export const shorterChoice = length(0, 60, 0);
 
 /** Two legs; or one tube where the toy's are sewn together, or are to be kept warm together. */
 export const legsChoice = one(['auto', 'two', 'tube'], 'auto');
@@ -86,6 +89,15 @@ export type Linings = { readonly lining: boolean };
 
 /** The button band of an old garment: its edges are finished, its buttons are there. */
 export const isOldBand = ({ closedBy }: Pick<Dressed, 'closedBy'>): boolean => closedBy === 'band';
+/** What ends in a hem can end sooner on one side. */
+export const mayEndSooner = {
+  sleeve: ({ sleeve, armhole, wrist, hem }: Omit<Sleeves & Hems & Wrists, 'hem'> & { readonly hem: string }) =>
+    (sleeve === 'long' || sleeve === 'short') &&
+    armhole !== 'in-one' &&
+    (wrist === 'turned' || (wrist === 'auto' && (hem === 'turned' || hem === 'raw'))),
+  leg: ({ legs, hem }: LegCount & { readonly hem: string }) => legs !== 'tube' && (hem === 'turned' || hem === 'raw'),
+};
+
 /** Edges that open lap, but for those that a zip joins edge to edge. */
 export const laps = ({ closedBy }: Pick<Dressed, 'closedBy'>): boolean => closedBy !== 'zip';
 /** A skirt that falls straight: its hem is as long as its top. */

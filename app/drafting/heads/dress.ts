@@ -8,12 +8,14 @@ import {
   isRound,
   isRoundNeck,
   isStraight,
+  mayEndSooner,
   type Opens,
   panelsChoice,
   plainWristChoice,
   type Skirts,
   type Sleeves,
   type Straps,
+  shorterChoice,
   straightHemChoice,
 } from './choices';
 import { dressedAuto, dressedChoices, dressedSuits } from './dressed';
@@ -53,6 +55,7 @@ export const dressHead = head({
     opening: one(['auto', 'back', 'none'], 'auto'),
     ...dressedChoices,
     hem: straightHemChoice,
+    shorterSleeve: shorterChoice,
   },
   auto: {
     ...dressedAuto,
@@ -76,6 +79,7 @@ export const dressHead = head({
       ((!isRound(choices) && choices.bodice !== 'halter') || value === 'straight' || value === 'none'),
     // A band opens behind as it comes; half a circle needs no opening.
     opening: (choices, value) => (isBand(choices) ? value === 'auto' || (value === 'none' && !isRound(choices)) : true),
+    shorterSleeve: (choices) => !isBand(choices) && mayEndSooner.sleeve(choices),
   },
   needs: [
     ...needs(yokeNeeds, hasShoulders),

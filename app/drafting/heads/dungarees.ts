@@ -1,5 +1,13 @@
 import { one } from './choice';
-import { casedHemChoice, gussetChoice, legsChoice, tailChoice, waistChoice } from './choices';
+import {
+  casedHemChoice,
+  gussetChoice,
+  legsChoice,
+  mayEndSooner,
+  shorterChoice,
+  tailChoice,
+  waistChoice,
+} from './choices';
 import { dressedAuto, dressedChoices, dressedSuits } from './dressed';
 import { head, needs } from './head';
 import { trouserNeeds } from './trousers';
@@ -19,8 +27,12 @@ export const dungareesHead = head({
     tail: tailChoice,
     hem: casedHemChoice,
     ...dressedChoices,
+    shorterLeg: shorterChoice,
   },
-  suits: dressedSuits(() => true),
+  suits: {
+    ...dressedSuits(() => true),
+    shorterLeg: mayEndSooner.leg,
+  },
   auto: { ...dressedAuto, legs: 'two', waist: 'turned', gusset: 'none', tail: 'covered' },
   needs: [...trouserNeeds, ...needs(['chest-girth', 'bodice-height', 'strap-length'])],
 });

@@ -5,11 +5,13 @@ import {
   type Ears,
   earsChoice,
   hoodEdgeChoice,
+  mayEndSooner,
   openingChoice,
   pocketChoice,
   pocketCutChoice,
   ribbedHemChoice,
   type Sleeves,
+  shorterChoice,
   wristChoice,
 } from './choices';
 import { dressedAuto, dressedChoices, dressedSuits, mayOpen } from './dressed';
@@ -39,6 +41,7 @@ export const hoodedTopHead = head({
     pocket: pocketChoice,
     pocketCut: pocketCutChoice,
     hem: ribbedHemChoice,
+    shorterSleeve: shorterChoice,
   },
   auto: { ...dressedAuto, opening: 'none', armhole: 'set-in', wrist: 'turned', hood: 'two' },
   suits: {
@@ -46,6 +49,7 @@ export const hoodedTopHead = head({
     wrist: ({ sleeve }) => sleeve !== 'none',
     ...dressedSuits(mayOpen),
     armhole: ({ sleeve }) => sleeve !== 'none',
+    shorterSleeve: mayEndSooner.sleeve,
   },
   needs: [
     ...topNeeds,

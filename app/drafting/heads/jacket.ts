@@ -8,8 +8,10 @@ import {
   earsChoice,
   frontClosedByChoice,
   hoodEdgeChoice,
+  mayEndSooner,
   pocketChoice,
   ribbedHemChoice,
+  shorterChoice,
   wristChoice,
 } from './choices';
 import { dressedAuto, dressedSuits } from './dressed';
@@ -42,6 +44,7 @@ export const jacketHead = head({
     pocket: pocketChoice,
     pocketCut: one(['patch', 'wide'], 'patch'),
     hem: ribbedHemChoice,
+    shorterSleeve: shorterChoice,
   },
   auto: { ...dressedAuto, armhole: 'set-in', wrist: 'turned', hood: 'two' },
   suits: {
@@ -51,6 +54,7 @@ export const jacketHead = head({
     hoodEdge: isHooded,
     ears: isHooded,
     pocketCut: ({ pocket }) => pocket,
+    shorterSleeve: mayEndSooner.sleeve,
   },
   needs: [
     ...topNeeds,

@@ -1,5 +1,13 @@
 import { one } from './choice';
-import { armholeChoice, hemChoice, neckChoice, openingChoice, plainWristChoice } from './choices';
+import {
+  armholeChoice,
+  hemChoice,
+  mayEndSooner,
+  neckChoice,
+  openingChoice,
+  plainWristChoice,
+  shorterChoice,
+} from './choices';
 import { dressedAuto, dressedChoices, dressedSuits, mayOpen } from './dressed';
 import { head, needs, quietly } from './head';
 import { belowNeeds, belowQuiet, sleeveNeeds, sleeveQuiet, yokeNeeds, yokeQuiet } from './needed';
@@ -20,12 +28,14 @@ export const nightshirtHead = head({
     wrist: plainWristChoice,
     neck: neckChoice,
     hem: hemChoice,
+    shorterSleeve: shorterChoice,
   },
   auto: { ...dressedAuto, opening: 'none', armhole: 'set-in' },
   suits: {
     wrist: ({ sleeve }) => sleeve !== 'puffed',
     ...dressedSuits(mayOpen),
     armhole: ({ sleeve }, value) => sleeve !== 'puffed' || value !== 'in-one',
+    shorterSleeve: mayEndSooner.sleeve,
   },
   needs: [
     ...needs([...yokeNeeds, ...belowNeeds.filter((id) => id !== 'hem-girth')]),

@@ -5,8 +5,10 @@ import {
   gussetChoice,
   type LegCount,
   legsChoice,
+  mayEndSooner,
   plainWristChoice,
   type Sleeves,
+  shorterChoice,
   tailChoice,
 } from './choices';
 import { dressedAuto, dressedChoices, dressedSuits } from './dressed';
@@ -38,6 +40,8 @@ export const romperHead = head({
     opening: one(['back'], 'back'),
     waist: one(['bodice'], 'bodice'),
     ...dressedChoices,
+    shorterSleeve: shorterChoice,
+    shorterLeg: shorterChoice,
   },
   auto: { ...dressedAuto, armhole: 'set-in', legs: 'two', gusset: 'none', tail: 'covered' },
   suits: {
@@ -45,6 +49,8 @@ export const romperHead = head({
     wrist: ({ sleeve }) => sleeve !== 'none' && sleeve !== 'puffed',
     armhole: ({ sleeve }, value) => sleeve !== 'none' && (sleeve !== 'puffed' || value !== 'in-one'),
     hem: ({ trousers }) => trousers !== 'elastic',
+    shorterSleeve: mayEndSooner.sleeve,
+    shorterLeg: (choices) => choices.trousers !== 'elastic' && mayEndSooner.leg(choices),
   },
   needs: [
     ...needs(yokeNeeds),

@@ -1,5 +1,13 @@
 import { one } from './choice';
-import { armholeChoice, neckChoice, openingChoice, ribbedHemChoice, wristChoice } from './choices';
+import {
+  armholeChoice,
+  mayEndSooner,
+  neckChoice,
+  openingChoice,
+  ribbedHemChoice,
+  shorterChoice,
+  wristChoice,
+} from './choices';
 import { dressedAuto, dressedChoices, dressedSuits, mayOpen } from './dressed';
 import { head, needs, quietly } from './head';
 import { sleeveNeeds, sleeveQuiet, topNeeds } from './needed';
@@ -19,12 +27,14 @@ export const teeHead = head({
     wrist: wristChoice,
     neck: neckChoice,
     hem: ribbedHemChoice,
+    shorterSleeve: shorterChoice,
   },
   auto: { ...dressedAuto, opening: 'none', armhole: 'set-in', wrist: 'turned' },
   suits: {
     wrist: ({ sleeve }) => sleeve !== 'puffed',
     ...dressedSuits(mayOpen),
     armhole: ({ sleeve }, value) => sleeve !== 'puffed' || value !== 'in-one',
+    shorterSleeve: mayEndSooner.sleeve,
   },
   needs: [...topNeeds, ...needs(sleeveNeeds), ...quietly(sleeveQuiet)],
 });

@@ -4,6 +4,8 @@ import {
   gussetChoice,
   type LegCount,
   legsChoice,
+  mayEndSooner,
+  shorterChoice,
   type Tails,
   type Trousers,
   tailChoice,
@@ -36,9 +38,13 @@ export const trousersHead = head({
     gusset: gussetChoice,
     tail: tailChoice,
     hem: casedHemChoice,
+    shorterLeg: shorterChoice,
   },
   // Short elastic legs end in their elastic.
-  suits: { hem: ({ trousers }) => trousers !== 'elastic' },
+  suits: {
+    hem: ({ trousers }) => trousers !== 'elastic',
+    shorterLeg: (choices) => choices.trousers !== 'elastic' && mayEndSooner.leg(choices),
+  },
   auto: { legs: 'two', waist: 'turned', gusset: 'none', tail: 'covered' },
   needs: trouserNeeds,
 });

@@ -8,8 +8,8 @@ const FIRST: readonly string[] = ['collar', 'bodice', 'skirt', 'trousers', 'pant
 /** What belongs together, in the order it is thought of; a choice that is in none comes last, with the finish. */
 const THEMES: Readonly<Record<string, readonly string[]>> = {
   opening: ['dresser', 'opening', 'closes', 'closedBy', 'buttons', 'straps'],
-  sleeves: ['sleeve', 'armhole', 'wrist', 'covers'],
-  legs: ['legs', 'waist', 'gusset', 'tail', 'coatLegs'],
+  sleeves: ['sleeve', 'armhole', 'wrist', 'shorterSleeve', 'covers'],
+  legs: ['legs', 'waist', 'gusset', 'tail', 'coatLegs', 'shorterLeg'],
   head: ['hood', 'chin', 'hoodEdge', 'ears', 'hatEars', 'neck', 'coatNeck'],
 };
 
