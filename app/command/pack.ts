@@ -51,8 +51,8 @@ function pack({ words: [path = ''], values }: Asked): Exit {
   if (!instance.success) return unreadable(path, v.getDotPath(instance.issues[0]) ?? 'not-an-instance');
   const started = process.cpuUsage().user;
   const took = (): number => (process.cpuUsage().user - started) / 1e6;
-  const limit = values.steps === undefined ? seconds : Infinity;
-  const { strip, first, used, area } = search(instance.output, seed, (weighed) => weighed >= steps || took() >= limit);
+  const isLate = values.steps === undefined ? clock(() => took() >= seconds) : () => false;
+  const { strip, first, used, area } = search(instance.output, seed, (weighed) => weighed >= steps || isLate(weighed));
   if (!strip) {
     complain(`refused ${path}: too-wide`);
     return EXIT.refused;
@@ -64,6 +64,18 @@ function pack({ words: [path = ''], values }: Asked): Exit {
   );
   print(`first ${density(first)}`);
   return EXIT.done;
+}
+
+/** Looks at the time once in so many places weighed: asking for it takes longer than weighing some. */
+const LOOK_EVERY = 1000;
+
+function clock(isLate: () => boolean): (weighed: number) => boolean {
+  let next = 0;
+  return (weighed) => {
+    if (weighed < next) return false;
+    next = weighed + LOOK_EVERY;
+    return isLate();
+  };
 }
 
 type Search = {

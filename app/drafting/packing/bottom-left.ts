@@ -6,7 +6,7 @@ import type { Shape } from './shape';
 import { blockedAlong, blockedList, firstFree, slideBack } from './slide';
 
 /** How many levels of a field are tried, beside those that touch what lies there. */
-const LEVELS = 60;
+const LEVELS = 24;
 
 /** Ends that differ by less are alike, and the higher place is taken. */
 const ALIKE = 1e-9;
@@ -33,10 +33,11 @@ export function slideIn(lay: Lay, job: Job, index: number, field: Field): void {
   const shape = lay.shape[index] as number;
   const room = roomFor(job, job.pieces[index] as Packed, shape, field);
   for (let turn = 0; turn < 2; turn += 1) {
-    blockedAlong(lay, index, shape, lay.x[index] as number, false, blocked);
-    const y = slideBack(blocked, lay.y[index] as number, room.top);
-    blockedAlong(lay, index, shape, y, true, blocked);
-    lay.put(index, shape, slideBack(blocked, lay.x[index] as number, room.left), y);
+    const [x, from] = [lay.x[index] as number, lay.y[index] as number];
+    blockedAlong(lay, index, shape, { at: x, most: from, level: false }, blocked);
+    const y = slideBack(blocked, from, room.top);
+    blockedAlong(lay, index, shape, { at: y, most: x, level: true }, blocked);
+    lay.put(index, shape, slideBack(blocked, x, room.left), y);
   }
 }
 
@@ -50,9 +51,10 @@ function leftmost(lay: Lay, job: Job, index: number, field: Field): Tried | unde
     const room = roomFor(job, piece, shape, field);
     if (room.right < room.left || room.bottom < room.top) continue;
     for (const y of levels(lay, shape, room)) {
-      blockedAlong(lay, index, shape, y, true, blocked);
-      const x = firstFree(blocked, room.left);
-      if (x > room.right) continue;
+      const most = best ? Math.min(room.right, best.end + ALIKE - width) : room.right;
+      blockedAlong(lay, index, shape, { at: y, most, level: true }, blocked);
+      const x = firstFree(blocked, room.left, most);
+      if (x > most) continue;
       const end = x + width;
       if (!best || end < best.end - ALIKE || (end < best.end + ALIKE && y < best.y)) best = { shape, x, y, end };
     }

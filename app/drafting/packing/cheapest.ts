@@ -2,7 +2,7 @@
 // their overlaps.
 
 import { follow, type Rated } from './follow';
-import { type Field, type Job, type Packed, roomFor } from './job';
+import type { Field } from './job';
 import type { Lay } from './lay';
 
 /** Places looked at anywhere, and near where the piece lies; how many of them are followed. */
@@ -12,20 +12,26 @@ const FOLLOWED = 2;
 /** Near is within this share of the piece's size. */
 const NEAR_SHARE = 0.25;
 
-export function cheapest(lay: Lay, job: Job, index: number, fields: readonly Field[], random: () => number): Rated {
-  const piece = job.pieces[index] as Packed;
+/** `rooms`: where the piece may lie, for each field and each of its turns. */
+export function cheapest(
+  lay: Lay,
+  index: number,
+  turns: readonly number[],
+  fields: readonly Field[],
+  rooms: readonly (readonly Field[])[],
+  random: () => number,
+): Rated {
   const [shape, x, y] = [lay.shape[index] as number, lay.x[index] as number, lay.y[index] as number];
   const kept: Rated[] = [{ shape, x, y, weight: lay.weigh(index, shape, x, y, Infinity) }];
-  const rooms = fields.map((field) => piece.turns.map((turn) => roomFor(job, piece, turn, field)));
   for (let n = 0; n < ANYWHERE; n += 1) {
-    const turn = Math.floor(random() * piece.turns.length);
+    const turn = Math.floor(random() * turns.length);
     const room = rooms[Math.floor(random() * rooms.length)]?.[turn] as Field;
     const toX = room.left + random() * (room.right - room.left);
     const toY = room.top + random() * (room.bottom - room.top);
     if (room.right < room.left || room.bottom < room.top) continue;
-    if (look(lay, index, kept, piece.turns[turn] as number, toX, toY)) return kept[0] as Rated;
+    if (look(lay, index, kept, turns[turn] as number, toX, toY)) return kept[0] as Rated;
   }
-  const room = rooms[fieldAt(fields, x)]?.[Math.max(0, piece.turns.indexOf(shape))] as Field;
+  const room = rooms[fieldAt(fields, x)]?.[Math.max(0, turns.indexOf(shape))] as Field;
   const spreadX = ((lay.right[index] as number) - x) * NEAR_SHARE;
   const spreadY = ((lay.bottom[index] as number) - y) * NEAR_SHARE;
   for (let n = 0; n < NEAR; n += 1) {
@@ -34,7 +40,7 @@ export function cheapest(lay: Lay, job: Job, index: number, fields: readonly Fie
     if (look(lay, index, kept, shape, toX, toY)) return kept[0] as Rated;
   }
   for (const place of kept) {
-    const turn = Math.max(0, piece.turns.indexOf(place.shape));
+    const turn = Math.max(0, turns.indexOf(place.shape));
     follow(lay, index, place, rooms[fieldAt(fields, place.x)]?.[turn] as Field);
     if (place.weight === 0) return place;
   }

@@ -2,6 +2,7 @@
 // outside this folder sees it.
 
 import type { Job, Place } from './job';
+import { leastWeights } from './least-weights';
 import type { Stock } from './stock';
 import { depthIn, nearestPlane, type Sums } from './sums';
 
@@ -21,7 +22,9 @@ export class Lay {
   readonly right: Float64Array;
   readonly bottom: Float64Array;
   readonly shape: Int32Array;
+  /** What an overlap of every two pieces weighs now, and at least. */
   readonly weights: Float64Array;
+  readonly leastWeights: Float64Array;
   /** The ways out of the two heaviest overlaps last weighed: normal x, normal y, depth; `second` is 0 where there is one. */
   readonly heaviestWay = new Float64Array(3);
   readonly secondWay = new Float64Array(3);
@@ -35,7 +38,8 @@ export class Lay {
   private readonly floor: number;
   private readonly apart: number;
 
-  constructor({ stock, pieces, fixed = [] }: Job) {
+  constructor(job: Job) {
+    const { stock, pieces, fixed = [] } = job;
     const count = pieces.length + fixed.length;
     this.stock = stock;
     this.known = stock.known;
@@ -49,7 +53,8 @@ export class Lay {
     this.right = new Float64Array(count);
     this.bottom = new Float64Array(count);
     this.shape = new Int32Array(count);
-    this.weights = new Float64Array(count * count).fill(1);
+    this.leastWeights = leastWeights(job);
+    this.weights = this.leastWeights.slice();
     const area = pieces.reduce((sum, { turns }) => sum + (stock.shapes[turns[0] ?? 0]?.area ?? 0), 0);
     this.floor = FLOOR_SHARE * Math.sqrt(area / Math.max(1, pieces.length));
     pieces.forEach(({ turns }, index) => {

@@ -2,7 +2,7 @@
 // stays in each other's way weighs more and more; what does not, less again.
 
 import { cheapest } from './cheapest';
-import type { Field, Job } from './job';
+import { type Field, type Job, type Packed, roomFor } from './job';
 import type { Lay } from './lay';
 
 /** What an overlap's weight is multiplied by each round: the least, the deepest, and where there is none. */
@@ -21,7 +21,10 @@ export function* separate(
   fields: readonly Field[],
   { random, patience }: { readonly random: () => number; readonly patience: number },
 ): Generator<void, boolean, void> {
-  lay.weights.fill(1);
+  lay.weights.set(lay.leastWeights);
+  const rooms = job.pieces.map((piece) =>
+    fields.map((field) => piece.turns.map((turn) => roomFor(job, piece, turn, field))),
+  );
   let least = Infinity;
   for (let waited = 0; ; ) {
     const { total, overlapping } = reweigh(lay);
@@ -33,7 +36,8 @@ export function* separate(
     for (const index of overlapping) {
       const [x, y] = [lay.x[index] as number, lay.y[index] as number];
       if (lay.weigh(index, lay.shape[index] as number, x, y, Number.MIN_VALUE) === 0) continue;
-      const place = cheapest(lay, job, index, fields, random);
+      const piece = job.pieces[index] as Packed;
+      const place = cheapest(lay, index, piece.turns, fields, rooms[index] ?? [], random);
       lay.put(index, place.shape, place.x, place.y);
     }
     yield;
@@ -42,7 +46,7 @@ export function* separate(
 
 /** The sum of all overlaps and the pieces that overlap; sets the weights anew. */
 function reweigh(lay: Lay): { readonly total: number; readonly overlapping: number[] } {
-  const { count, movable, weights } = lay;
+  const { count, movable } = lay;
   lay.steps += 1;
   const found: number[] = [];
   const overlapping = new Set<number>();
@@ -56,7 +60,7 @@ function reweigh(lay: Lay): { readonly total: number; readonly overlapping: numb
         deepest = Math.max(deepest, depth);
         overlapping.add(one);
         if (other < movable) overlapping.add(other);
-      } else if ((weights[one * count + other] as number) > 1) scale(lay, one, other, HEAVIER.none);
+      } else scale(lay, one, other, HEAVIER.none);
     }
   }
   for (let at = 0; at < found.length; at += 3) {
@@ -66,10 +70,11 @@ function reweigh(lay: Lay): { readonly total: number; readonly overlapping: numb
   return { total, overlapping: [...overlapping] };
 }
 
-function scale({ weights, count }: Lay, one: number, other: number, by: number): void {
-  const weight = Math.max(1, (weights[one * count + other] as number) * by);
-  weights[one * count + other] = weight;
-  weights[other * count + one] = weight;
+function scale({ weights, leastWeights, count }: Lay, one: number, other: number, by: number): void {
+  const [at, back] = [one * count + other, other * count + one];
+  const [weight, least] = [weights[at] as number, leastWeights[at] as number];
+  if (by < 1 && weight <= least) return;
+  weights[at] = weights[back] = Math.max(least, weight * by);
 }
 
 function shuffle(list: number[], random: () => number): void {

@@ -11,18 +11,25 @@ export function blockedList(): Blocked {
   return { ends: new Float64Array(1 << 14), count: 0 };
 }
 
-/** Every stretch of the level (or upright) line through the place in which the piece overlaps another. */
-export function blockedAlong(lay: Lay, piece: number, shape: number, at: number, level: boolean, out: Blocked): void {
+/** Every stretch of the level (or upright) line through the place, as far as `most`, in which the piece overlaps another. */
+export function blockedAlong(
+  lay: Lay,
+  piece: number,
+  shape: number,
+  { at, most, level }: { readonly at: number; readonly most: number; readonly level: boolean },
+  out: Blocked,
+): void {
   out.count = 0;
   const { apart } = lay.stock;
   const { width, height } = lay.stock.shapes[shape] as Shape;
-  const size = level ? height : width;
+  const [size, length] = level ? [height, width] : [width, height];
   const from = level ? lay.y : lay.x;
   const to = level ? lay.bottom : lay.right;
   const along = level ? lay.x : lay.y;
   for (let other = 0; other < lay.count; other += 1) {
     if (other === piece || at >= (to[other] as number) + apart || at + size + apart <= (from[other] as number))
       continue;
+    if ((along[other] as number) > most + length + apart) continue;
     const sums = lay.stock.sums(lay.shape[other] as number, shape);
     addBlocked(sums, at - (from[other] as number), level, along[other] as number, out);
   }
@@ -52,10 +59,10 @@ function addBlocked(sums: Sums, across: number, level: boolean, origin: number, 
   }
 }
 
-/** The first free place at or after `start`. */
-export function firstFree({ ends, count }: Blocked, start: number): number {
+/** The first free place at or after `start`; beyond `most` it may be any. */
+export function firstFree({ ends, count }: Blocked, start: number, most: number): number {
   let at = start;
-  for (let moved = true; moved; ) {
+  for (let moved = true; moved && at <= most; ) {
     moved = false;
     for (let index = 0; index < count; index += 1) {
       if (at >= (ends[2 * index] as number) && at < (ends[2 * index + 1] as number)) {

@@ -1,5 +1,5 @@
 import type { Shape } from './shape';
-import { type Sums, sumsOf } from './sums';
+import { mirrored, type Sums, sumsOf } from './sums';
 
 /** Shapes, and the sums of every two of them, worked out when first asked for: row by row, the resting one first. */
 export type Stock = {
@@ -14,7 +14,9 @@ export function stockOf(shapes: readonly Shape[], apart: number): Stock {
   const known: (Sums | undefined)[] = Array.from({ length: shapes.length ** 2 }, () => undefined);
   const sums = (resting: number, moving: number): Sums => {
     const at = resting * shapes.length + moving;
-    const found = known[at] ?? sumsOf(shapes[resting] as Shape, shapes[moving] as Shape, apart);
+    const back = known[moving * shapes.length + resting];
+    const found =
+      known[at] ?? (back ? mirrored(back) : sumsOf(shapes[resting] as Shape, shapes[moving] as Shape, apart));
     known[at] = found;
     return found;
   };

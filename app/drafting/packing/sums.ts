@@ -2,6 +2,7 @@
 // (Minkowski), as half planes. A shift inside any of them is an overlap, and how deep it lies inside says by how much.
 
 import type { Point } from '../geometry';
+import { boundsOf, type Ring } from './polygon';
 import type { Shape } from './shape';
 
 /**
@@ -18,11 +19,40 @@ const SAME_NORMAL = 1e-9;
 
 /** The shifts of `other`, seen from `shape`, that overlap it: all half planes are moved outwards by `apart`. */
 export function sumsOf(shape: Shape, other: Shape, apart: number): Sums {
+  const mates = other.parts.map((part) => ({ part, box: boundsOf([part]) }));
+  const pairs = shape.parts.flatMap((part) => {
+    const { left, top, right, bottom } = boundsOf([part]);
+    return mates.map(({ part: mate, box }) => {
+      const [width, height] = [right - left + box.right - box.left, bottom - top + box.bottom - box.top];
+      const corner = { x: left - box.right - apart, y: top - box.bottom - apart };
+      return { part, mate, corner, width: width + 2 * apart, height: height + 2 * apart };
+    });
+  });
+  pairs.sort((a, b) => b.width * b.height - a.width * a.height);
   const out: number[] = [];
-  const pairs = shape.parts.flatMap((part) => other.parts.map((mate) => ({ part, mate })));
-  const sums = pairs.map(({ part, mate }) => sumOf(part, mate, apart)).sort((a, b) => b.size - a.size);
-  for (const { box, planes } of sums) out.push(...box, planes.length / PLANE, ...planes);
+  for (const { part, mate, corner, width, height } of pairs) {
+    const at = out.push(corner.x, corner.y, corner.x + width, corner.y + height, 0) - HEAD;
+    addPlanes(out, at, part, mate, 1, apart);
+    addPlanes(out, at, mate, part, -1, apart);
+  }
   return Float64Array.from(out);
+}
+
+/** The same for the two the other way round. */
+export function mirrored(sums: Sums): Sums {
+  const out = new Float64Array(sums.length);
+  for (let at = 0; at < sums.length; ) {
+    const end = at + HEAD + PLANE * (sums[at + 4] as number);
+    for (let side = 0; side < 4; side += 1) out[at + side] = -(sums[at + ((side + 2) % 4)] as number);
+    out[at + 4] = sums[at + 4] as number;
+    for (let plane = at + HEAD; plane < end; plane += PLANE) {
+      out[plane] = -(sums[plane] as number);
+      out[plane + 1] = -(sums[plane + 1] as number);
+      out[plane + 2] = sums[plane + 2] as number;
+    }
+    at = end;
+  }
+  return out;
 }
 
 /** Where the half plane stands by which the last depth was found. A variable, since `depthIn` runs millions of times. */
@@ -59,32 +89,30 @@ export function depthIn(sums: Sums, x: number, y: number): number {
   return deepest;
 }
 
-type Sum = { readonly box: readonly number[]; readonly planes: readonly number[]; readonly size: number };
-
-function sumOf(part: readonly Point[], mate: readonly Point[], apart: number): Sum {
-  const back = mate.map(({ x, y }) => ({ x: -x, y: -y }));
-  const normals: Point[] = [];
-  for (const ring of [part, back]) {
-    ring.forEach((p, index) => {
-      const q = ring[(index + 1) % ring.length] as Point;
-      const length = Math.hypot(q.x - p.x, q.y - p.y);
-      if (length === 0) return;
-      const normal = { x: (q.y - p.y) / length, y: (p.x - q.x) / length };
-      if (!normals.some(({ x, y }) => Math.abs(x - normal.x) + Math.abs(y - normal.y) < SAME_NORMAL)) {
-        normals.push(normal);
-      }
-    });
+/** The half planes that the edges of `ring` give to the sum at `at`; `sign` is -1 where it is the ring that was turned about. */
+function addPlanes(out: number[], at: number, ring: Ring, mate: Ring, sign: number, apart: number): void {
+  let p = ring[ring.length - 1] as Point;
+  for (const q of ring) {
+    const length = Math.hypot(q.x - p.x, q.y - p.y);
+    const [x, y] = [(sign * (q.y - p.y)) / length, (sign * (p.x - q.x)) / length];
+    if (length > 0 && !isKnown(out, at, x, y)) {
+      out.push(x, y, sign * (p.x * x + p.y * y) + reach(mate, -sign * x, -sign * y) + apart);
+      out[at + 4] = (out[at + 4] as number) + 1;
+    }
+    p = q;
   }
-  const planes = normals.flatMap((normal) => [normal.x, normal.y, reach(part, normal) + reach(back, normal) + apart]);
-  const side = (x: number, y: number): number => reach(part, { x, y }) + reach(back, { x, y }) + apart;
-  const box = [-side(-1, 0), -side(0, -1), side(1, 0), side(0, 1)];
-  const size = ((box[2] as number) - (box[0] as number)) * ((box[3] as number) - (box[1] as number));
-  return { box, planes, size };
 }
 
-/** How far a part reaches along a direction. */
-function reach(part: readonly Point[], { x, y }: Point): number {
+function isKnown(out: readonly number[], at: number, x: number, y: number): boolean {
+  for (let plane = at + HEAD; plane < out.length; plane += PLANE) {
+    if (Math.abs((out[plane] as number) - x) + Math.abs((out[plane + 1] as number) - y) < SAME_NORMAL) return true;
+  }
+  return false;
+}
+
+/** How far a ring reaches along a direction. */
+function reach(ring: Ring, x: number, y: number): number {
   let most = -Infinity;
-  for (const p of part) most = Math.max(most, p.x * x + p.y * y);
+  for (const p of ring) most = Math.max(most, p.x * x + p.y * y);
   return most;
 }
