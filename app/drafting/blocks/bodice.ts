@@ -26,7 +26,7 @@ import { dartIn, dartLines, dartSizes } from './dart';
 import { gapAtEnd } from './gap';
 import { pocketedBy, pocketLines, pocketPlace, pocketSizes } from './pocket';
 
-const SIZES = [
+export const BODICE_SIZES = [
   'neckHalfWidth',
   'neckDrop',
   'slope',
@@ -39,7 +39,7 @@ const SIZES = [
 ] as const;
 /** What a sleeve cut in one with it is drawn from besides. */
 const IN_ONE = ['armTurn', 'armReach', 'cuffHalf', 'armRadius'] as const;
-const OPTIONAL = [
+export const BODICE_OPTIONAL = [
   'past',
   'slitLength',
   'turnGap',
@@ -65,7 +65,7 @@ const EDGES = [
 ] as const;
 const LINES = [...pocketPlace, ...dartLines, 'centre-line', 'slit'] as const;
 
-type Sized = Fed<(typeof SIZES)[number], (typeof OPTIONAL)[number]>;
+type Sized = Fed<(typeof BODICE_SIZES)[number], (typeof BODICE_OPTIONAL)[number]>;
 
 /** A raglan body's underarm lies this much below an armhole's, and no more than this share of its depth (common practice, no source). */
 const RAGLAN_DEEPER_MM = 6;
@@ -90,12 +90,18 @@ const MOST_NECK_KEPT = 0.98;
  * its sleeve cut in one it has no armhole: the shoulder runs on to a cuff, and the underarm from there into the side.
  */
 export function bodice(arm: Cut) {
-  return block({ sizes: SIZES, optional: OPTIONAL, edges: EDGES, lines: LINES, draw: (sizes) => draw(arm, sizes) });
+  return block({
+    sizes: BODICE_SIZES,
+    optional: BODICE_OPTIONAL,
+    edges: EDGES,
+    lines: LINES,
+    draw: (sizes) => bodiceShape(arm, sizes),
+  });
 }
 
 export type Cut = 'set-in' | 'raglan' | 'in-one';
 
-function draw(cut: Cut, s: Sized): Shape<(typeof EDGES)[number], (typeof LINES)[number]> {
+export function bodiceShape(cut: Cut, s: Sized): Shape<(typeof EDGES)[number], (typeof LINES)[number]> {
   const { slope, armholeDepth, armDrop, chestHalf, past, centreLength, neckDrop, slitLength } = s;
   const wholeNeck = neckline(s.neckHalfWidth, neckDrop, slope);
   const deep = armholeDepth + (cut === 'raglan' ? Math.min(RAGLAN_DEEPER_MM, armholeDepth * MOST_DEEPER) : 0);

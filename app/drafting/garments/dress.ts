@@ -38,7 +38,7 @@ import { sleeveParts } from './parts/sleeves';
 import { tankPart } from './parts/tank';
 import { tiersPart } from './parts/tiers';
 import { armOf, type Top } from './parts/top';
-import { isBandedAtNeck, isBoundAtNeck, isLinedAtNeck } from './parts/tops';
+import { isBandedAtNeck, isBoundAtNeck, isFacedInOne, isLinedAtNeck } from './parts/tops';
 
 const hangs = (choices: Bodices) => !isBand(choices);
 const isTank = ({ bodice }: Bodices) => bodice === 'tank';
@@ -50,6 +50,7 @@ const top: Top<Sleeves & Wrists & Necks & Opens & Hems> = {
   lined: isLinedAtNeck,
   neckEndBound: isBoundAtNeck,
   neckBanded: isBandedAtNeck,
+  facedInOne: isFacedInOne,
   cuff: wristRole,
   waisted: true,
   slit: 'back',

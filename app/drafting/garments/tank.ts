@@ -10,13 +10,14 @@ import { ribbedHemParts } from './parts/ribbed-hem';
 import { slitPart } from './parts/slit';
 import { tankPart } from './parts/tank';
 import type { Top } from './parts/top';
-import { isBandedAtNeck, isBoundAtNeck, isFacedInside, isLinedAtNeck } from './parts/tops';
+import { isBandedAtNeck, isBoundAtNeck, isFacedInOne, isFacedInside, isLinedAtNeck } from './parts/tops';
 
 const top: Top<Necks & Opens & Hems> = {
   arm: () => 'bare',
   lined: isLinedAtNeck,
   neckEndBound: isBoundAtNeck,
   neckBanded: isBandedAtNeck,
+  facedInOne: isFacedInOne,
   waisted: false,
   slit: 'back',
 };

@@ -18,6 +18,7 @@ export const kinds = [
   'inside',
   'turn-in',
   'gap',
+  'by-hand',
   'baste',
   'place',
   'slit',

@@ -37,7 +37,8 @@ function laid({ first, second }: Seam, known: Known): Kind {
   const elsewhere = draft.seams.some(
     ({ join, first: side, second: other }) => join !== 'laid' && [...side, ...other].some((ref) => isSame(ref, on)),
   );
-  return on.edge === over.edge && !elsewhere ? 'gap' : 'inside';
+  if (on.edge !== over.edge || elsewhere) return 'inside';
+  return hasRawEdge(known.piece(over.piece)) ? 'by-hand' : 'gap';
 }
 
 /** A strip turned inside as a whole, just deep enough for an elastic to lie under it: folded lengthwise it would be twice as deep. */

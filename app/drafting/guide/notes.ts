@@ -4,7 +4,7 @@ import { clothOf, THICK_FROM_MM } from '../sizes/cloths';
 import { handOf } from './cloth-hand';
 import type { Kind, Note } from './guide-types';
 import { isHollow, isRound } from './hollow';
-import { isSelf } from './kind';
+import { isSelf, kindOf } from './kind';
 import type { Known } from './known';
 import { runsOverFold } from './runs';
 
@@ -26,6 +26,15 @@ const closings: readonly NotionKind[] = ['hook-and-loop', 'zip', 'snaps', 'ribbo
 
 const joined: readonly Kind[] = ['join', 'ease', 'gather', 'stretch', 'pleat', 'ring', 'place'];
 const seamed: readonly Kind[] = ['join', 'ease', 'gather', 'stretch', 'pleat', 'ring'];
+
+/** Some edge of what is sewn here is closed by hand, last: it is turned while that is open. */
+const closesByHand = (refs: readonly Ref[], known: Known): boolean =>
+  known.draft.seams.some(
+    (seam) =>
+      seam.join === 'laid' &&
+      kindOf(seam, known) === 'by-hand' &&
+      [...seam.first, ...seam.second].some(({ piece }) => refs.some((ref) => ref.piece === piece)),
+  );
 
 /** How the free edge of a strip is stitched down. */
 const stitchedInside: readonly Kind[] = ['inside', 'bind-over', 'turn-in'];
@@ -57,6 +66,7 @@ export function notesOf(kind: Kind, seams: readonly Seam[], standing: Standing, 
     ...note((kind === 'bag' || seamed.includes(kind)) && hollow, 'snip', { to: SNIP_TO_MM }),
     ...note(kind === 'bag' && edges.some(({ path }) => isRound(path)), 'notch-out'),
     ...note(kind === 'bag' && isFacing(refs, known), 'understitch', { from: SNIP_TO_MM }),
+    ...note(kind === 'bag' && closesByHand(refs, known), 'turn-flat'),
     ...note(seamed.includes(kind) && (cloth?.frays ?? false), 'overcast'),
     ...note(stitchedInside.includes(kind) && holdsElastic(seams, known), 'elastic'),
     ...note(

@@ -41,6 +41,7 @@ const byKind: Readonly<Record<Kind, readonly Term[]>> = {
   inside: ['ladder-stitch'],
   'turn-in': ['casing'],
   gap: ['ladder-stitch'],
+  'by-hand': ['ladder-stitch'],
   baste: ['tack', 'facing'],
   place: ['allowance', 'tack'],
   slit: ['right-sides', 'facing'],

@@ -5,8 +5,8 @@ export const openingChoice = one(['auto', 'none', 'slit', 'front', 'back'], 'aut
 export const armholeChoice = one(['auto', 'set-in', 'raglan', 'in-one'], 'auto');
 /** How a neckline is finished: concave, so never simply turned. */
 export const neckChoice = one(['bound', 'faced', 'lined', 'band', 'flat'], 'bound');
-/** The same where there may be no sleeves: what opens is then lined in thin woven cloth, else bound. */
-export const bareNeckChoice = one(['auto', ...neckChoice.of], 'auto');
+/** The same where there may be no sleeves: what opens is then lined in thin woven cloth, else bound; on a narrow shoulder faced in one with the armholes. */
+export const bareNeckChoice = one(['auto', ...neckChoice.of, 'in-one'], 'auto');
 /** Under the chin a hood's front edges leave a gap, or meet. */
 export const chinChoice = one(['open', 'meet'], 'open');
 /** How a hood ends round the face. */

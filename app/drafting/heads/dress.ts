@@ -71,7 +71,7 @@ export const dressHead = head({
     hem: ({ skirt }, value) => value !== 'ready' || isStraight(skirt),
     armhole: (choices, value) =>
       !isBand(choices) && choices.sleeve !== 'none' && (choices.sleeve !== 'puffed' || value !== 'in-one'),
-    neck: (choices) => !isBand(choices),
+    neck: (choices, value) => !isBand(choices) && (value !== 'in-one' || choices.sleeve === 'none'),
     lining: isBand,
     // Half a circle and a halter have their own way round the neck.
     straps: (choices, value) =>

@@ -30,7 +30,8 @@ export function gluedFaults(draft: Draft): Fault[] {
   const main = surfaces.filter(({ halves: own }) => own.some((half) => half.piece === draft.pieces[0]));
   const rims = main.reduce((sum, surface) => sum + surface.rims.length, 0);
   const wanted = openingsOf(draft);
-  const lined = draft.pieces.some((piece) => piece.name.endsWith('lining'));
+  // Two layers joined at more than one ring.
+  const lined = draft.pieces.some((piece) => piece.name.endsWith('lining')) || draft.order.choices.neck === 'in-one';
   const layered = layeredIn(seams, halves);
   return [
     ...looseEdges(draft).map((where) => ({ code: 'raw', where, told: 'ends without a finish' })),

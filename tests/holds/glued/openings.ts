@@ -10,9 +10,13 @@ const ARMS = 2;
 /** Turned through a gap, which is closed last: nothing may be sewn shut all round. */
 const GAP = 1;
 
+/** Faced in one with neck and armholes, the free edge of the facing stands for them; its shoulders are closed by hand, last. */
+const FACED = 2;
+
 /** A top that hangs from its shoulders: neck and hem, which an opening makes one; a lining's own armholes and hem where they are only laid down. */
 function top(choices: Choices): number {
   const arms = ARMS;
+  if (choices.neck === 'in-one') return (isOpened(choices) ? 1 : 2) + FACED;
   if (choices.neck !== 'lined') return arms + (isOpened(choices) ? 1 : 2);
   const sleeved = choices.sleeve !== undefined && choices.sleeve !== 'none';
   const hems = choices.hem === 'turned' ? 0 : isOpened(choices) ? 1 : 2;
@@ -23,6 +27,7 @@ function top(choices: Choices): number {
 function dress(choices: Choices): number {
   const hangs = choices.bodice === 'shoulder' || choices.bodice === 'tank';
   if (!hangs) return 2;
+  if (choices.neck === 'in-one') return 2 + FACED;
   if (choices.neck !== 'lined') return 2 + ARMS;
   return 2 + (choices.sleeve === 'none' ? 0 : 2 * ARMS);
 }

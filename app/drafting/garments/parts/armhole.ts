@@ -49,13 +49,6 @@ const bare = part<Takes, Gives>({
       check: ['arm-root-girth', 'armhole-depth'],
     },
   ],
-  notes: [
-    {
-      code: 'shoulder-narrow',
-      measures: ['shoulder-length', 'neck-girth'],
-      told: ({ sizes: { shoulder }, wearer }) => (shoulder < leastBareShoulder(wearer) - 0.5 ? { shoulder } : null),
-    },
-  ],
   fit: [
     {
       place: 'armhole',
@@ -66,12 +59,24 @@ const bare = part<Takes, Gives>({
   ],
 });
 
+/** Said of a shoulder that is finished on both sides and hardly wide enough. */
+const narrow = part<{ choices: object; size: 'shoulder'; edge: never }>({
+  notes: [
+    {
+      code: 'shoulder-narrow',
+      measures: ['shoulder-length', 'neck-girth'],
+      told: ({ sizes: { shoulder }, wearer }) => (shoulder < leastBareShoulder(wearer) - 0.5 ? { shoulder } : null),
+    },
+  ],
+});
+
 /** Without a sleeve an armhole is bound, too hollow to turn; or lined. */
-export const armholeParts = <C extends object>({ arm, lined }: Top<C>) =>
+export const armholeParts = <C extends object>({ arm, lined, facedInOne }: Top<C>) =>
   [
     only((choices: C) => arm(choices) === 'bare', bare),
+    only((choices: C) => arm(choices) === 'bare' && !facedInOne?.(choices), narrow),
     only(
-      (choices: C) => arm(choices) === 'bare' && !lined(choices),
+      (choices: C) => arm(choices) === 'bare' && !lined(choices) && !facedInOne?.(choices),
       bindingPart('armhole-binding', {
         edge: edges,
         closed: () => true,

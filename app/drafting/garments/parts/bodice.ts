@@ -16,6 +16,7 @@ import type { BodiceGives, BodiceNames } from './bodice-names';
 import { darted, dartSeam } from './dart';
 import { headPasses } from './head-passes';
 import { hemRole, isReady } from './hem';
+import { FACED_FLAT } from './in-one-facing';
 import { scrapNeck } from './thick';
 import { type Arm, halfNeckline, lappedOf, type Side, type Top, type TopChoices } from './top';
 import { trunkFit } from './trunk-fit';
@@ -115,6 +116,7 @@ export function bodicePart<C extends TopChoices, S extends string = never>(
   const isBagged = bagged(top);
   const lapped = lappedOf(top);
   const neckline = halfNeckline(top);
+  const facedFlat = (choices: C) => (top.facedInOne?.(choices) ? FACED_FLAT : []);
   const finishedNeck = (look: Look<BodiceNames<C>>) =>
     2 * (sumOf(neckline(look.choices), look) + (freeUnder(chin, look) ? look.length('front.chin') : 0));
   const rows = part<Takes<C>, BodiceGives>({
@@ -138,6 +140,7 @@ export function bodicePart<C extends TopChoices, S extends string = never>(
         sewn: 2,
         first: [{ piece: 'back', edge: 'shoulder' }],
         second: [{ piece: 'front', edge: 'shoulder' }],
+        after: facedFlat,
         when: (choices) => arm(choices) === 'set-in' || arm(choices) === 'bare',
       },
       ...[false, true].map((runsOn) => ({
@@ -146,6 +149,7 @@ export function bodicePart<C extends TopChoices, S extends string = never>(
         first: [{ piece: 'back' as const, edge: 'side' as const }],
         second: [{ piece: 'front' as const, edge: 'side' as const }],
         longer: 'gathered' as const,
+        after: facedFlat,
         ...(runsOn ? { from: 'underarm' } : {}),
         when: (choices: C) => (arm(choices) === 'in-one') === runsOn,
       })),

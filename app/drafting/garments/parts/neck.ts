@@ -3,10 +3,11 @@ import { isOpen, type Necks } from '../../heads/choices';
 import type { Look } from '../../rows/names';
 import { only, part } from '../../rows/part';
 import { type EdgesOf, piece } from '../../rows/piece-row';
-import { isThinWoven } from '../../sizes/cloths';
+import { BINDS_UP_TO_MM, isThinWoven } from '../../sizes/cloths';
 import { bindingPart } from './binding';
 import type { BodiceGives } from './bodice';
 import { type Ends, flatPart, isClosed, standingPart } from './collars';
+import { inOneFacingPart } from './in-one-facing';
 import { liningPart } from './lining';
 import { halfNeckline, type Side, type Top, type TopChoices, wholeHalfNeckline } from './top';
 
@@ -110,6 +111,7 @@ export function neckParts<C extends TopChoices & Necks>(top: Top<C>) {
     ),
     only(finished('faced'), facedPart(top)),
     liningPart(top),
+    inOneFacingPart(top),
     only(finished('band'), standingPart(top, endsAt(slit))),
     only(finished('flat'), flatPart(top, endsAt(slit))),
     part<{ choices: Necks; size: 'shoulder'; edge: never }>({
@@ -125,6 +127,28 @@ export function neckParts<C extends TopChoices & Necks>(top: Top<C>) {
             arm(choices as C) === 'raglan' ||
             (from === 'lined' && arm(choices as C) === 'in-one') ||
             (from === 'faced' && sizes.shoulder < NARROWEST_FACING_MM),
+        })),
+        {
+          choice: 'neck',
+          from: 'in-one',
+          to: 'bound',
+          code: 'bound-instead',
+          check: [],
+          when: ({ choices }: Looked) => arm(choices as C) !== 'bare',
+        },
+        ...(['bound', 'lined'] as const).map((from) => ({
+          choice: 'neck' as const,
+          from,
+          to: 'in-one' as const,
+          code: 'faced-in-one',
+          because: 'narrow-shoulder',
+          check: ['shoulder-length'] as const,
+          onlyAuto: true as const,
+          when: ({ choices, sizes, wearer }: Looked) =>
+            top.facedInOne !== undefined &&
+            arm(choices as C) === 'bare' &&
+            wearer.cloth.thickness <= BINDS_UP_TO_MM &&
+            sizes.shoulder < NARROWEST_LINED_MM - ROUNDED_MM,
         })),
         {
           choice: 'neck',

@@ -31,6 +31,8 @@ export type Top<C extends object> = {
   readonly banded?: (choices: C) => boolean;
   /** What the end of a sleeve is, where that is not as the hem. */
   readonly cuff?: (choices: C) => Role;
+  /** Neck and armholes are faced in one piece: its shoulders are sewn after that. */
+  readonly facedInOne?: (choices: C) => boolean;
   /** A skirt is sewn to its waist: it has no hem of its own. */
   readonly waisted: boolean;
   /** Where a slit lies that lets the head in. */

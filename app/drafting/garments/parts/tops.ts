@@ -3,7 +3,8 @@ import { wristRole } from './hem';
 import { armOf, type Side, type Top } from './top';
 
 /** A lining, or the neck's own facing, faces a slit by itself. */
-export const isFacedInside = ({ neck }: Necks) => neck === 'lined' || neck === 'faced';
+export const isFacedInside = ({ neck }: Necks) => neck === 'lined' || neck === 'faced' || neck === 'in-one';
+export const isFacedInOne = ({ neck }: Necks) => neck === 'in-one';
 export const isBoundAtNeck = ({ neck }: Necks) => neck === 'bound';
 export const isBandedAtNeck = ({ neck }: Necks) => neck === 'band';
 export const isLinedAtNeck = ({ neck }: Necks) => neck === 'lined';
