@@ -109,6 +109,12 @@ const practice: [string, string, Record<string, string | boolean>, string[]][] =
   ['the gap of a bag is closed last', 'bib', {}, ['bib-round', 'bib-end', 'bib-gap']],
   ['and that of a lining', 'tank', { neck: 'lined', opening: 'none' }, ['lining-hem', 'lining-gap']],
   [
+    'faced in one, it is turned while its shoulders are open, and those of the facing are closed last',
+    'tank',
+    { neck: 'in-one', opening: 'back' },
+    ['facing-front-armhole', 'facing-back-armhole', 'shoulder', 'side', 'facing-shoulder'],
+  ],
+  [
     'tiers are rings before they are gathered',
     'skirt',
     { skirt: 'tiers' },
