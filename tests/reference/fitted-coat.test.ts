@@ -65,3 +65,15 @@ test('a chest that falls too steeply to the neck is refused, and the simple coat
   const outcome = draft(body, order.order, order.garment, dog.toy.name);
   expect(outcome.ok ? [] : outcome.flags.map(({ code }) => code)).toEqual(['coat-corner-not-drawn', 'wears-coat']);
 });
+
+test('a belly far smaller than the chest, over a short way and back, is taken in no more than the side can follow', () => {
+  const dog = cards[0];
+  if (!dog) throw new RangeError('no toys');
+  const less = {
+    'belly-girth': [reading(dog, 'chest-girth') / 10],
+    'under-length': [15],
+    'back-length': [reading(dog, 'nape-to-leg')],
+  };
+  const coat = made({ ...dog, readings: { ...dog.readings, ...less } }, 'fitted-coat');
+  expect(coat ? brokenIn(coat) : ['refused']).toEqual([]);
+});

@@ -14,6 +14,8 @@ const LEAST_BETWEEN_MM = 8;
 /** Behind the legs at least so much is left for a side seam, mm; a coat ends so far before the tail. */
 const LEAST_BEHIND_MM = 12;
 const BEFORE_TAIL_MM = 5;
+/** Behind the legs each seam goes inwards at most this share of its length, and of the belly's half width (common practice, no source). */
+const MOST_TAKEN_IN = 0.6;
 /** A hem turns no farther from fold to corner, radians (50°); a wished length underneath gives way. */
 const MOST_HEM_TURN = 0.87;
 
@@ -69,7 +71,9 @@ export const barrelSizes = maker(
     // What lies before the hind legs grows towards the belly; of a belly larger than the chest it is as wide as that.
     const wished = Math.max(wearer.of('under-length'), LEAST_BEHIND_MM);
     const share = belly > chest ? 1 : Math.min(1, (radius + wished) / Math.max(long - hole.from - radius, 1));
-    const hem = chest + (belly - chest) * share;
+    // Taken in no more than the side can follow over so short a way.
+    const least = chest - 4 * Math.min(MOST_TAKEN_IN * wished, MOST_TAKEN_IN * bellyHalf);
+    const hem = Math.max(chest + (belly - chest) * share, least);
     const reach = Math.tan(MOST_HEM_TURN / 2) * (hem / 2);
     const behind = Math.max(
       Math.min(Math.max(wished, long - hole.to - reach), long - hole.to + reach),
