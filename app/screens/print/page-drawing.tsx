@@ -12,20 +12,11 @@ type PageDrawingProps = {
 
 /** A page as it will be printed, in its own mm: its pieces with their names, what is written as strokes, its check lines. */
 export function PageDrawing({ draft, page, drawings, nameOf }: PageDrawingProps) {
-  const { width, height, strip, long, cover, notes, placed } = page;
-  const words = [cover?.title, cover?.card, notes?.words, notes?.key].filter((box) => box !== undefined);
+  const { width, height, strip, long, placed } = page;
   return (
     <g class="page-drawing">
       <rect class="page-paper" width={width} height={height} />
-      {words.map((box) => (
-        <path
-          key={`${box.x} ${box.y}`}
-          class="page-words"
-          d={rows(box.height)
-            .map((down) => `M${box.x + 3} ${box.y + down}h${box.width - 8}`)
-            .join('')}
-        />
-      ))}
+      <path class="page-words" d={wordStrokes(page, LINE_MM)} />
       {placed.map(({ piece, whole, move }) => {
         const drawing = drawings[piece];
         const degrees = (move.turn * 180) / Math.PI;
@@ -52,7 +43,18 @@ export function PageDrawing({ draft, page, drawings, nameOf }: PageDrawingProps)
   );
 }
 
-/** Lines of print, one below the other, mm. */
+/** From one line of print to the next, mm. */
 const LINE_MM = 6;
-const rows = (height: number): readonly number[] =>
-  Array.from({ length: Math.max(1, Math.floor(height / LINE_MM)) }, (_, row) => (row + 0.6) * LINE_MM);
+
+/** What is written beside the pieces, as a stroke every so many mm. */
+export function wordStrokes({ cover, notes }: Page, apart: number): string {
+  return [cover?.title, cover?.card, notes?.words, notes?.key]
+    .flatMap((box) => box ?? [])
+    .flatMap(({ x, y, width, height }) =>
+      Array.from(
+        { length: Math.max(1, Math.floor(height / apart)) },
+        (_, row) => `M${x + 3} ${y + (row + 0.6) * apart}h${width - 8}`,
+      ),
+    )
+    .join('');
+}

@@ -2,9 +2,13 @@ import { useMemo, useState } from 'preact/hooks';
 import type { Page } from '../../drafting/sheets';
 import { useWords } from '../../parts';
 import { drawPiece, type PieceDrawing } from '../shared/pieces/piece-drawing';
+import { wordStrokes } from './page-drawing';
 import { PageViewer } from './page-viewer';
 import type { Sheets } from './use-pdf';
 import './page-thumbs.css';
+
+/** From one stroke to the next on a small page, mm: two lines of words. */
+const BETWEEN_MM = 11;
 
 type PageThumbsProps = { readonly sheets: Sheets; readonly name: string };
 
@@ -41,7 +45,7 @@ export function PageThumbs({ sheets, name }: PageThumbsProps) {
 function PageThumb({ page, drawings }: { readonly page: Page; readonly drawings: readonly PieceDrawing[] }) {
   return (
     <svg class="page-thumb" viewBox={`0 0 ${page.width} ${page.height}`} aria-hidden="true">
-      {page.cover && <CoverLines page={page} />}
+      <path class="page-words" d={wordStrokes(page, BETWEEN_MM)} />
       {page.placed.map(({ piece, whole, move }) => {
         const drawing = drawings[piece];
         const degrees = (move.turn * 180) / Math.PI;
@@ -56,12 +60,4 @@ function PageThumb({ page, drawings }: { readonly page: Page; readonly drawings:
       })}
     </svg>
   );
-}
-
-/** Words at the top of the first page, as a few strokes. */
-function CoverLines({ page }: { readonly page: Page }) {
-  const { title } = page.cover ?? {};
-  if (!title) return null;
-  const lines = [0.2, 0.5, 0.8].map((share) => title.y + title.height * share);
-  return <path class="page-words" d={lines.map((y) => `M${title.x} ${y}h${title.width}`).join('')} />;
 }
