@@ -1,4 +1,4 @@
-import { line, type Path, type Point, point } from '../geometry';
+import { flatten, line, type Path, type Point, point } from '../geometry';
 import type { Fed } from './block';
 import { heightAt } from './height';
 
@@ -39,16 +39,32 @@ export function dartIn(
   const half = dartWidth / 2;
   const from = pocket ? pocket.out + half + BESIDE_MM : 0;
   const places = PLACES.map((share) => Math.max(share * underarm.x, from));
-  const highest = (x: number) => Math.max(underarm.y - dartUp, heightAt(above, x) + CLEAR_MM);
+  const roof = (x: number) => Math.max(...[x - half, x, x + half].map((at) => lowestOver(above, at)));
+  const highest = (x: number) => Math.max(underarm.y - dartUp, roof(x) + CLEAR_MM);
   const x = places.reduce((best, each) => (highest(each) < highest(best) ? each : best));
-  const top = point(x, Math.min(highest(x), underarm.y - LEAST_REACH_MM));
-  const open = pocket?.ends ? pocket.ends - underarm.y : dartDown;
+  const floor = heightAt(hem, x) - BESIDE_MM;
+  // Where an armhole is scooped out as deep as its underarm, the dart is widest below it.
+  const level = Math.min(Math.max(underarm.y, highest(x) + LEAST_REACH_MM), floor - LEAST_REACH_MM);
+  const top = point(x, Math.min(highest(x), level - LEAST_REACH_MM));
+  const open = pocket?.ends ? pocket.ends - level : dartDown;
   const down = Math.min(dartDown, Math.max(open, dartDown * LEAST_LEG));
-  const low = Math.min(underarm.y + Math.max(down, LEAST_REACH_MM), heightAt(hem, x) - BESIDE_MM);
-  const foot = point(x, Math.max(low, underarm.y + LEAST_REACH_MM / 2));
+  const low = Math.min(level + Math.max(down, LEAST_REACH_MM), floor);
+  const foot = point(x, Math.max(low, level + LEAST_REACH_MM / 2));
   const leg = (side: -1 | 1): Path => {
-    const widest = point(x + side * half, underarm.y);
+    const widest = point(x + side * half, level);
     return [line(top, widest), line(widest, foot)];
   };
   return { 'dart-near': leg(-1), 'dart-far': leg(1), 'dart-fold': [line(top, foot)] };
+}
+
+const FLAT_MM = 0.5;
+
+/** The lowest place of an edge at x: an armhole scooped in lies under its own shoulder. */
+function lowestOver(above: Path, x: number): number {
+  const points = flatten(above, FLAT_MM);
+  const crossings = points.slice(1).flatMap((to, index) => {
+    const from = points[index] ?? to;
+    return from.x <= x === to.x <= x ? [] : [from.y + ((to.y - from.y) * (x - from.x)) / (to.x - from.x)];
+  });
+  return Math.max(heightAt(above, x), ...crossings);
 }

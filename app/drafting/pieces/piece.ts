@@ -102,12 +102,23 @@ function grainOf(ring: Path, lines: readonly Path[], bias: boolean): [Point, Poi
   );
   const places = [0.5, 0.4, 0.6, 0.3, 0.7, 0.45, 0.55].map((share) => low + (high - low) * share);
   const clear = places.filter((x) => uprights.every((each) => Math.abs(each - x) > GRAIN_CLEAR_MM));
-  const chords = (clear.length > 0 ? clear : places).map((x) => chordAt(outline, x));
+  const chords = (clear.length > 0 ? clear : places).map((x) => roomyChord(outline, x));
   const best = chords.reduce((longest, each) => (each.length > longest.length * 1.15 ? each : longest));
   const margin = (best.length * (1 - GRAIN_SHARE)) / 2;
   if (!bias) return [point(best.x, best.top + margin), point(best.x, best.top + best.length - margin)];
   const [middle, half] = [best.top + best.length / 2, Math.min(best.length, best.x - low, high - best.x) * BIAS_SHARE];
   return [point(best.x - half, middle - half), point(best.x + half, middle + half)];
+}
+
+/** An outline is flattened: a thread so near beside an edge may lie outside it, mm. */
+const BESIDE_MM = 1;
+
+/** As much of the chord at x as runs inside the outline a little to either side too; all of it where nothing does. */
+function roomyChord(outline: readonly Point[], x: number): Chord {
+  const chords = [x - BESIDE_MM, x, x + BESIDE_MM].map((each) => chordAt(outline, each));
+  const top = Math.max(...chords.map((each) => each.top));
+  const low = Math.min(...chords.map((each) => each.top + each.length));
+  return low > top ? { x, top, length: low - top } : chordAt(outline, x);
 }
 
 type Chord = { readonly x: number; readonly top: number; readonly length: number };

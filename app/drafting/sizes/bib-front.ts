@@ -35,6 +35,8 @@ export const bibFrontSizes = maker(
     const below = USUAL_CASING_MM[wearer.scale];
     const strapWidth = Math.min(Math.max(chest * STRAP_SHARE, NARROWEST_STRAP_MM), bibHalf * STRAP_OF_BIB);
     const strapFrom = quarter * STRAP_FROM;
+    // Square below so steep a waist, a strap would lie past the centre.
+    const isSteep = legRaised > legHalfHip * Math.min(1, strapFrom / below);
     return {
       sizes: {
         bibHalf,
@@ -45,7 +47,7 @@ export const bibFrontSizes = maker(
         strapLength: wayOf(wearer, high, strapFrom + bibHalf) + STITCHED_DOWN_MM + below + lapOf(wearer.scale),
       },
       // On a waist as steep as that, or as small, neither bib nor straps have a place.
-      stops: legRaised > legHalfHip || hip < LEAST_WAIST_MM ? [CROTCH_NOT_DRAWN] : [],
+      stops: isSteep || hip < LEAST_WAIST_MM ? [CROTCH_NOT_DRAWN] : [],
     };
   },
 );

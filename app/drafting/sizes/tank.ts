@@ -31,7 +31,7 @@ export const tankSizes = maker(
     const half = neckHalfWidth + free * Math.cos(slope);
     const deeper = Math.min(frontNeckDrop * DEEPER_FRONT, (armDrop + sizes.armholeDepth) * LOWEST_SHARE);
     const front = Math.min(Math.max(deeper, frontNeckDrop, half) - down, frontLength * 0.6);
-    const back = Math.min(backNeckDrop * DEEPER_BACK, front * 0.9);
+    const back = Math.min(backNeckDrop * DEEPER_BACK, front * 0.9, backLength * 0.6);
     const along = (drop: number) => pathLength(neckline(half, drop, slope));
     return {
       sizes: {
