@@ -1,21 +1,21 @@
 import { cloth, deep, line, type Picture, skin, stitch } from './strokes';
 
 /** A body on four legs from the side, head to the left. */
-const dog = skin('M10 22q-6-10 2-12l14-2 4 16-6 8zM20 38h8v24h-8zM50 38h8v24h-8zM58 26q10-2 8-12l-3 1q0 6-7 7z');
-const holed = cloth('M22 16Q18 24 18 36l2 8h1q0-10 4-10t4 10h13V22Q38 20 30 14z');
-const long = [dog, cloth('M22 16Q18 24 18 36l2 8h32V22Q38 20 30 14z')];
+const dog = skin('M8 22q-4-10 4-12l14-2 5 10 25 3q4-3 4-11 5-1 6 4 0 8-6 12 3 6 1 14v22h-9V44H29v18h-9V42q-4-8-2-15z');
+const coat = cloth('M22 17Q17 26 18 36l2 9h31V23L31 18q-5 2-9-1z');
+/** A front leg that comes out of its hole, over the coat. */
+const leg = skin('M20 38q4.5-7 9 0v24h-9z');
+const long = [dog, coat, leg];
+
+/** The coat on its toy, for the tile. */
+export const coatOnDog: Picture = [...long, deep('M22 17q5 4 9 1l2-3q-6 2-10-2z'), stitch('M18 38q6-13 13 0M49 25v18')];
 
 /** What is asked of a coat for four legs. */
 export const coatPictures: Readonly<Record<string, Picture>> = {
-  'closes.belly': [...long, deep('M20 44h32v-5q-16-4-33 0z'), line('M26 38v8m6-8v8m6-8v8m6-8v8')],
-  'closes.back': [...long, deep('M31 15q8 6 21 7v6Q38 26 27 18z'), line('M34 14l-2 8m8-5-2 8m8-6-1 8')],
-  'coatNeck.bound': [...long, stitch('M20 20q6 4 11-3'), line('M22 16q4 3 8-2')],
-  'coatNeck.collar': [...long, deep('M19 15l9-6 5 7-11 7z')],
-  'coatLegs.bound': [dog, holed, stitch('M19 43q1-11 6-11t6 11')],
-  'coatLegs.sleeves': [
-    dog,
-    cloth('M22 16Q18 24 18 36l2 20h8l1-12h23V22Q38 20 30 14z'),
-    stitch('M20 52h8'),
-    line('M20 36q4-4 9 8'),
-  ],
+  'closes.belly': [dog, coat, deep('M20 45h31v-6H19z'), leg, line('M34 38v8m5-8v8m5-8v8')],
+  'closes.back': [...long, deep('M31 18l20 5v6l-20-5z'), line('M35 17v9m5-8v9m5-8v9')],
+  'coatNeck.bound': [...long, stitch('M20 22q6 4 12 1')],
+  'coatNeck.collar': [...long, deep('M20 18l2-7q6 3 11 0l1 8q-7 4-14-1z')],
+  'coatLegs.bound': [...long, stitch('M18 40q6-16 13 0')],
+  'coatLegs.sleeves': [dog, coat, leg, cloth('M19 37q5-8 11 0v15H19z'), stitch('M20 49h9')],
 };

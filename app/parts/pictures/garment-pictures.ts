@@ -1,4 +1,5 @@
 import type { GarmentId } from '../../drafting/catalogue';
+import { coatOnDog } from './coat-pictures';
 import {
   cloth,
   deep,
@@ -10,7 +11,6 @@ import {
   neckHole,
   type Picture,
   shortSleeves,
-  skin,
   stitch,
   trunk,
   waistband,
@@ -80,13 +80,7 @@ export const garmentPictures: Readonly<Record<GarmentId, Picture>> = {
     cloth('M22 10C8 8 6 22 16 26L12 58q2 8 12 8h24q10 0 12-8L56 26C66 22 64 8 50 10q2 14-14 14T22 10z'),
     stitch('M20 14C14 14 12 20 20 24L16 56q2 6 8 6h24q6 0 8-6L52 24C60 20 58 14 52 14'),
   ],
-  // From the side: a body on four legs, the coat round its trunk.
-  'fitted-coat': [
-    skin('M10 20q-6-10 2-12l14-2 4 16-6 8zM18 40h8v22h-8zM52 40h8v22h-8zM58 26q10-2 8-12l-3 1q0 6-7 7z'),
-    cloth('M22 16Q18 24 18 36l2 8h9q1-9 9-9 3 0 4 7h12V22Q38 20 30 14z'),
-    deep('M20 44h9q1-9 9-9 3 0 4 7-8-3-10 4z'),
-    line('M22 16q5 2 8-2M30 35Q26 26 27 18M38 35q6-2 16-2'),
-  ],
+  'fitted-coat': coatOnDog,
   bonnet: [
     cloth('M20 54C4 34 14 8 38 8c18 0 26 16 24 34l-8 12z'),
     deep('M38 8c18 0 26 16 24 34l-8 12q2-34-16-46z'),
