@@ -1,6 +1,7 @@
 /**
  * How long things take, as medians with their spread: `npm run bench [-- --runs N]`; with `--app`, how the
- * built app feels on a phone instead, with `--toys`, what thousands of toys cost it (`npm run build` before both). Times differ between machines; the ratios to the first row (one length of a cubic)
+ * built app feels on a phone instead, with `--sheets`, how many pages more than the
+ * least there could be the patterns of N random toys take; with `--toys`, what thousands of toys cost it (`npm run build` before both). Times differ between machines; the ratios to the first row (one length of a cubic)
  * travel better.
  */
 import { EXIT, type Exit } from '../../app/command/call';
@@ -15,12 +16,17 @@ import { randomCard, seeded } from '../toys/random';
 await command(
   {
     name: 'bench',
-    usage: ['[--app] [--runs N]', '--toys'],
-    options: { app: null, toys: null, runs: 'N' },
+    usage: ['[--app] [--runs N]', '--sheets [--runs N]', '--toys'],
+    options: { app: null, sheets: null, toys: null, runs: 'N' },
     words: [0, 0],
     exits: [EXIT.done, EXIT.unreadable, EXIT.ours],
   },
   async ({ values, on }) => {
+    if (on('sheets')) {
+      const { benchSheets } = await import('./sheets');
+      benchSheets(Number(values.runs ?? 12));
+      return EXIT.done;
+    }
     if (on('toys')) {
       const { benchToys } = await import('./many-toys');
       await benchToys();

@@ -17,6 +17,7 @@ describe('pieces on paper', () => {
     for (const draft of [handMade(0.5), handMade(2), ...demoDrafts()]) {
       const layout = layOut(draft, paper(id), usual);
       expect(clashes(draft, layout)).toBe(0);
+      expect(layout.pages.length).toBeGreaterThanOrEqual(layout.least);
       for (const page of layout.pages) {
         const shown = page.placed.map((placed, i) => (placed.window ? [] : (outlines(draft, page)[i] ?? [])));
         for (const { x, y } of shown.flat()) {
@@ -32,6 +33,17 @@ describe('pieces on paper', () => {
       const tiled = new Set(tiles(layout).map((page) => page.tile?.piece));
       expect([...whole, ...tiled].sort()).toEqual(draft.pieces.map((_, i) => i));
     }
+  });
+
+  test('no fewer pages could be than their area takes, and their halves that share none', () => {
+    const pagesOf = (...pieces: Draft['pieces'][number][]) => {
+      const { least, pages } = layOut(of(...pieces), paper('a4'), usual);
+      return { least, pages: pages.length };
+    };
+    const many = Array.from({ length: 40 }, (_, index) => oblong(`small${index}`, 60, 60));
+    expect(pagesOf(...many).least).toBe(Math.ceil((40 * 60 * 60) / ((210 - 16) * (297 - 25))));
+    const large = ['one', 'two', 'three'].map((name) => oblong(name, 180, 150));
+    expect(pagesOf(...large)).toEqual({ least: 3, pages: 3 });
   });
 
   test('the overlap test finds an overlap of a tenth of a millimetre', () => {

@@ -10,6 +10,7 @@ import { turnsThatFit } from './fit';
 import { type Form, formed } from './forms';
 import { headOf, longIn } from './furniture';
 import type { Layout, Page } from './layout';
+import { leastSheets } from './least';
 import { withLong } from './long';
 import { type Mapped, mapWithin } from './map';
 import { withNotes } from './notes';
@@ -88,7 +89,18 @@ export function layOut(draft: Draft, paper: Paper, options: LayOutOptions): Layo
   });
   const map = pages.length > 1 ? mapWithin(pages, head.mapBox) : [];
   const cover = { ...head.cover, map };
-  return { paper, form, correction, pages: pages.map((page, index) => (index === 0 ? { ...page, cover } : page)) };
+  const least = leastSheets(
+    figures.filter((_, index) => turns[index]?.length !== 0),
+    area,
+    tiled.length,
+  );
+  return {
+    paper,
+    form,
+    correction,
+    least,
+    pages: pages.map((page, index) => (index === 0 ? { ...page, cover } : page)),
+  };
 }
 
 /** Every piece too large for a page, each with rows of its own letters. */

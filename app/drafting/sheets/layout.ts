@@ -74,4 +74,6 @@ export type Layout = {
   readonly form: Form;
   readonly correction: number;
   readonly pages: readonly Page[];
+  /** No arrangement could use fewer pages; a bound, which there may be no arrangement for. */
+  readonly least: number;
 };

@@ -18,10 +18,16 @@ export function PageThumbs({ sheets, name }: PageThumbsProps) {
   const { draft, layout } = sheets;
   const drawings = useMemo(() => draft.pieces.map(drawPiece), [draft]);
   const [opened, setOpened] = useState<number | null>(null);
+  const { pages, least } = layout;
   return (
     <>
-      <ol class="page-thumbs" aria-label={say('screen.print.pages', { count: layout.pages.length })}>
-        {layout.pages.map((page, index) => (
+      {pages.length > 1 && (
+        <p class="soft small">
+          {pages.length > least ? say('screen.print.no-fewer', { count: least }) : say('screen.print.fewest')}
+        </p>
+      )}
+      <ol class="page-thumbs" aria-label={say('screen.print.pages', { count: pages.length })}>
+        {pages.map((page, index) => (
           <li key={page.name}>
             <button
               type="button"
