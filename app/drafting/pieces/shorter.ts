@@ -1,6 +1,17 @@
 import type { Mm } from '../../body';
 import type { Adjustment, Edge, Piece } from '../draft-types';
-import { distance, end as endOf, line, type Path, type Point, pathLength, pointAtLength, start } from '../geometry';
+import {
+  distance,
+  dot,
+  end as endOf,
+  type Path,
+  type Point,
+  pathLength,
+  pointAtLength,
+  start,
+  subtract,
+  transformPath,
+} from '../geometry';
 
 /** Which choice ends which piece of a pair sooner, at which edge, between which seams. */
 const rows = [
@@ -28,13 +39,26 @@ export function withShorter(pieces: readonly Piece[], choices: Choices): Shorten
     if (wanted <= 0 || !end || !one || !two || (end.role !== 'hem' && end.role !== 'edge')) return piece;
     const by = Math.min(wanted, MOST_SHARE * one.length, MOST_SHARE * two.length);
     adjustments.push({ code: `${piece.name}-one-shorter`, by, because: 'limbs-differ', check: [] });
-    const path = [line(upFrom(end, one, by), upFrom(end, two, by))];
+    const path = between(end.path, upFrom(end, one, by), upFrom(end, two, by));
     return { ...piece, lines: [...piece.lines, { name: 'shorter-end', length: pathLength(path), path }] };
   });
   return { pieces: marked, adjustments };
 }
 
 const edgeOf = ({ edges }: Piece, name: string): Edge | undefined => edges.find((each) => each.name === name);
+
+/** The end itself, moved so that it runs between two places, whichever lies at which of its ends: it stays as round as it is. */
+function between(path: Path, one: Point, two: Point): Path {
+  const [from, to] = [start(path), endOf(path)];
+  const [a, b] = distance(from, one) < distance(from, two) ? [one, two] : [two, one];
+  const [was, is] = [subtract(to, from), subtract(b, a)];
+  const square = dot(was, was);
+  const [along, across] = [dot(is, was) / square, (is.y * was.x - is.x * was.y) / square];
+  return transformPath(path, (p) => {
+    const { x, y } = subtract(p, from);
+    return { x: a.x + x * along - y * across, y: a.y + x * across + y * along };
+  });
+}
 
 /** The place so far along a seam from where it meets an end. */
 function upFrom({ path: end }: Edge, { path: seam }: Edge, by: Mm): Point {
