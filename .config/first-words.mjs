@@ -5,6 +5,7 @@ import { ROOT } from './setup.mjs';
 
 /** Everything the app may say before its first lazily fetched part is there. */
 export const FIRST_WORDS = [
+  'list',
   'screen.toys',
   'screen.welcome',
   'screen.cleared',

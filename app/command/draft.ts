@@ -85,7 +85,7 @@ function isWrong(options: Options | Wrong): options is Wrong {
 function refused({ flags }: Extract<Outcome, { ok: false }>, say: Say): Exit {
   const unmeasured = flags.filter(({ code }) => code === 'cannot-estimate').flatMap(({ measures }) => measures);
   if (unmeasured.length > 0)
-    complain(`impossible cannot-estimate ${say('command.draft.measure-first', { measures: unmeasured.join(', ') })}`);
+    complain(`impossible cannot-estimate ${say('command.draft.measure-first', { measures: unmeasured })}`);
   for (const { severity, code, measures } of flags)
     if (code !== 'cannot-estimate') complain(`${severity} ${code} ${measures.join(',')}`);
   return flags.some((flag) => flag.code === 'draft-defect') ? EXIT.ours : EXIT.refused;

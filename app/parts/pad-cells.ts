@@ -28,7 +28,7 @@ export function padCells(text: string, hand: Hand, say: Say): readonly (readonly
   return [
     [...first, erase],
     [...second, point],
-    [millimetre(-1, say), millimetre(1, say)],
+    [millimetre(-1, hand, say), millimetre(1, hand, say)],
   ];
 }
 
@@ -71,12 +71,18 @@ const sixteenth = (sixteenths: number, say: Say): Cell => ({
   down: sixteenths % 2 === 1,
 });
 
-const millimetre = (by: 1 | -1, say: Say): Cell => ({
+const millimetre = (by: 1 | -1, { locale }: Hand, say: Say): Cell => ({
   id: by === 1 ? 'more' : 'less',
   key: { press: 'millimetre', by },
-  face: by === 1 ? '+1 mm' : '−1 mm',
+  face: millimetreFace(by, locale),
   called: say(by === 1 ? 'screen.keypad.more' : 'screen.keypad.less'),
 });
+
+/** As the language writes the unit, with the sign that is as wide as the plus. */
+function millimetreFace(by: number, locale: string): string {
+  const unit = { style: 'unit', unit: 'millimeter', signDisplay: 'always', numberingSystem: 'latn' } as const;
+  return new Intl.NumberFormat(locale, unit).format(by).replace('-', '−');
+}
 
 function decimalMark(locale: string): string {
   const parts = new Intl.NumberFormat(locale, { numberingSystem: 'latn' }).formatToParts(1.5);

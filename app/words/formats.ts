@@ -20,11 +20,10 @@ export const formats: Readonly<Record<string, Format>> = {
   /** A ratio, to a whole percent. */
   percent: (value, locale) =>
     new Intl.NumberFormat(locale, { style: 'percent', maximumFractionDigits: 0 }).format(Number(value)),
-  /** A name as it stands within a sentence: languages that write such names small begin them so. */
-  within: (value, locale) => {
-    const [first = '', ...rest] = String(value);
-    return first.toLocaleLowerCase(locale) + rest.join('');
-  },
+  /** Names within a sentence, all of which it speaks of: `Oat, Moss and Fig`. */
+  list: (value, locale) => new Intl.ListFormat(locale, { type: 'conjunction' }).format(textsOf(value)),
+  /** Names or amounts one after the other, in a line of their own: `Hat, scarf`. */
+  row: (value, locale) => new Intl.ListFormat(locale, { type: 'unit', style: 'short' }).format(textsOf(value)),
   /** An ISO 8601 calendar date, whatever the time zone; any other text stays as it is. */
   date: (value, locale) => {
     const time = Date.parse(`${String(value)}T00:00:00Z`);
@@ -32,6 +31,8 @@ export const formats: Readonly<Record<string, Format>> = {
     return new Intl.DateTimeFormat(locale, { dateStyle: 'medium', timeZone: 'UTC' }).format(time);
   },
 };
+
+const textsOf = (value: unknown): readonly string[] => (Array.isArray(value) ? value.map(String) : [String(value)]);
 
 function unitOf(unit: unknown): Unit {
   return unit === 'in' ? 'in' : 'cm';

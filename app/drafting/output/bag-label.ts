@@ -42,7 +42,7 @@ export function bagLabelInk(
     { text: say(`garment.${draft.order.garment}.name`), bold: true },
     { text: `${say(`cloth.${draft.order.cloth}`)} · ${say('print.date', { date: draft.order.date })}` },
     { text: say('print.bag.pieces', { count: draft.pieces.length }), bold: true, before: 1.5 },
-    { text: pieces.join(', ') },
+    { text: say('list.row', { of: pieces }) },
   ];
   return [
     stroke('marks', 'trim', polyline([...corners, ...corners.slice(0, 1)])),

@@ -51,7 +51,7 @@ export function clothInk(
     unit: units,
   });
   const told: readonly Paragraph[] = [
-    { text: drafts.map((draft) => madeFor(draft, say)).join(', '), bold: true, large: 1.4 },
+    { text: say('list.row', { of: drafts.map((draft) => madeFor(draft, say)) }), bold: true, large: 1.4 },
     { text: takes },
     { text: say(stuff.nap ? 'lay.nap' : 'lay.no-nap') },
   ];

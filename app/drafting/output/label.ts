@@ -40,16 +40,11 @@ export function hasNap(draft: Draft): boolean {
 
 /** The toy and garment, or all garments of an outfit, as titles have it. */
 export function madeFor(draft: Draft, say: Say): string {
-  const garment = garmentsIn(draft)
-    .map(({ order }) => say('label.within', { name: say(`garment.${order.garment}.name`) }))
-    .join(', ');
-  return say('label.made-for', { garment, toy: draft.toy });
+  return say('label.made-for', { garment: garmentWords(draft, say), toy: draft.toy });
 }
 
 export const garmentWords = (draft: Draft, say: Say): string =>
-  garmentsIn(draft)
-    .map(({ order }) => say(`garment.${order.garment}.name`))
-    .join(', ');
+  say('list.row', { of: garmentsIn(draft).map(({ order }) => say(`garment.${order.garment}.name`)) });
 
 /** Every allowance, drawn or to be added, by role; the widest where edges of one role differ. */
 function allowancesOf(piece: Piece, form: Form, units: Unit, say: Say): string {
@@ -58,7 +53,7 @@ function allowancesOf(piece: Piece, form: Form, units: Unit, say: Say): string {
     const length = Math.max(0, ...widths);
     return length > 0 ? [say(`label.allowance.${role}`, { length, unit: units })] : [];
   });
-  const unbroken = parts.map((part) => part.replaceAll(' ', NO_BREAK)).join(', ');
+  const unbroken = parts.map((part) => part.replaceAll(' ', NO_BREAK));
   if (parts.length === 0) return say('label.nothing-added');
   return say(form === 'cut' ? 'label.included' : `label.add-${form}`, { allowances: unbroken });
 }

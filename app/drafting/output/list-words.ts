@@ -58,7 +58,7 @@ export function togetherWords(drafts: readonly Draft[], say: Say, units: Unit): 
   const cloths = clothOf({ pieces: drafts.flatMap(({ pieces }) => pieces) });
   const others = drafts.flatMap(({ notions }) => notions.filter(({ kind }) => kind !== 'cloth'));
   return [
-    { text: say('print.list.together', { toys: drafts.map(({ toy }) => toy).join(', ') }), bold: true, large: 1.6 },
+    { text: say('print.list.together', { toys: drafts.map(({ toy }) => toy) }), bold: true, large: 1.6 },
     ...[...cloths, ...summed(others)].map((notion) => ({ text: notionWords(notion, say, units) })),
   ];
 }

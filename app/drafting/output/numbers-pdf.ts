@@ -101,7 +101,7 @@ export function toNumbersPdf(
 }
 
 const namesOf = ({ garments }: NumbersSheet, say: Say): string =>
-  garments.map((id) => say(`garment.${id}.name`)).reduce((one, two) => say('screen.making.and', { one, two }));
+  say('list.row', { of: garments.map((id) => say(`garment.${id}.name`)) });
 
 type Row = NumbersSheet['rows'][number];
 type Cell = { readonly row: Row; readonly at: number };

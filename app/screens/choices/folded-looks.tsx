@@ -21,7 +21,7 @@ export function FoldedLooks({ toy, row }: { readonly toy: Toy; readonly row: Hea
     <Folded
       picture={<TraitPicture kind={kind} trait={shown} value={traits[shown]} looks={traits} />}
       title={say('screen.theme.looks')}
-      stands={stands.join(', ') || say('screen.theme.like-most')}
+      stands={own.length > 0 ? say('list.row', { of: stands }) : say('screen.theme.like-most')}
     >
       <div class="theme">
         <p class="soft">{say('screen.choices.looks', { name: toy.name })}</p>

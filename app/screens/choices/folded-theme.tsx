@@ -18,7 +18,7 @@ export function FoldedTheme({ theme, chosen, children }: FoldedThemeProps) {
   );
   const stands = own.map(({ name, choice, value }) =>
     choice.kind === 'yes'
-      ? `${say(`choice.${name}.name`)}: ${say(`screen.choices.${value}`)}`
+      ? say('screen.theme.look', { name: say(`choice.${name}.name`), value: say(`screen.choices.${value}`) })
       : sayFirst(say, [`choice.${name}.${value}`, `choice.${name}.name`]),
   );
   const [shown] = own.length > 0 ? own : theme.choices;
@@ -26,7 +26,7 @@ export function FoldedTheme({ theme, chosen, children }: FoldedThemeProps) {
     <Folded
       picture={shown && <ChoicePicture choice={shown.name} value={String(shown.value)} />}
       title={say(`screen.theme.${theme.id}`)}
-      stands={stands.join(', ') || say('screen.theme.usual')}
+      stands={own.length > 0 ? say('list.row', { of: stands }) : say('screen.theme.usual')}
     >
       <div class="theme">{children}</div>
     </Folded>

@@ -41,7 +41,7 @@ export function Said({ lay, stuff, drafts }: SaidProps) {
       return say('screen.cloth.takes', { length: bought(answer.length, hand.unit), width: stuff.width });
     }
     if (lay.is === 'looking') return say('screen.cloth.looking');
-    const left = [...new Set(answer.left.map(nameOf))].join(', ');
+    const left = [...new Set(answer.left.map(nameOf))];
     return say('screen.cloth.not-found', { seconds: lay.is === 'ended' ? lay.seconds : 0, pieces: left });
   }
 }

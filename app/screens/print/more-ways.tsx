@@ -53,7 +53,7 @@ export function MoreWays(props: MoreWaysProps) {
   return (
     <Folded
       title={say('screen.print.more')}
-      stands={chosen.length > 0 ? chosen.join(', ') : say('screen.print.more-stands')}
+      stands={chosen.length > 0 ? say('list.row', { of: chosen }) : say('screen.print.more-stands')}
       onOpen={() => setAsked(true)}
     >
       <div class="print-more">

@@ -83,7 +83,7 @@ function PrintPage({ making }: { readonly making: Making }) {
             </section>
           ))}
           {pdf.is === 'ready' && pdf.refused.length > 0 && (
-            <p class="slip warn">{say('screen.print.refused', { toys: pdf.refused.join(', ') })}</p>
+            <p class="slip warn">{say('screen.print.refused', { toys: pdf.refused })}</p>
           )}
           {pdf.is === 'failed' && <p class="slip warn">{troubleWords(say, pdf.code)}</p>}
           {drawn.is === 'refused' && <p class="slip warn">{say('screen.pattern.refused')}</p>}

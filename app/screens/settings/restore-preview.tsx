@@ -18,24 +18,29 @@ export function RestorePreview({ desk, found, onDone }: RestorePreviewProps) {
       await desk.restore(way);
       onDone('restored');
     });
+  const amounts = (toys: number, readings: number) => [
+    say('screen.backup.toys', { count: toys }),
+    say('screen.backup.readings', { count: readings }),
+  ];
   return (
     <section class="slip ask">
       <h2>{say('screen.backup.found')}</h2>
-      <p>
-        {say('screen.backup.holds-toys', { count: found.toys })}{' '}
-        {say('screen.backup.holds-readings', { count: found.readings })}{' '}
-        {found.made &&
-          say('screen.backup.made', {
+      <p>{say('list.row', { of: amounts(found.toys, found.readings) })}</p>
+      {found.made && (
+        <p>
+          {say('screen.backup.made', {
             day: new Intl.DateTimeFormat(hand.locale, { dateStyle: 'medium' }).format(new Date(found.made)),
           })}
-      </p>
+        </p>
+      )}
       {found.unreadable > 0 && <p>{say('screen.backup.unreadable', { count: found.unreadable })}</p>}
       {found.newer > 0 && <p>{say('screen.backup.newer', { count: found.newer })}</p>}
-      <p>{say('screen.backup.merge-what', { count: changes.merge.readings.added, toys: changes.merge.toys.added })}</p>
+      <p>
+        {say('screen.backup.merge-what', { added: amounts(changes.merge.toys.added, changes.merge.readings.added) })}
+      </p>
       <p>
         {say('screen.backup.replace-what', {
-          count: changes.replace.readings.removed,
-          toys: changes.replace.toys.removed,
+          removed: amounts(changes.replace.toys.removed, changes.replace.readings.removed),
         })}
       </p>
       <div class="slip-acts">

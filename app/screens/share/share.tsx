@@ -54,9 +54,8 @@ function Shown({ outgoing, name }: { readonly outgoing: Outgoing; readonly name:
 
 /** The QR and the link are small: said when something does not fit in. */
 function LeftOut({ parts }: { readonly parts: readonly string[] }) {
-  const { say, hand } = useWords();
-  const list = new Intl.ListFormat(hand.locale).format(parts.map((part) => say(`card.part.${part}`)));
-  return <p class="slip">{say('screen.share.left-out', { parts: list })}</p>;
+  const { say } = useWords();
+  return <p class="slip">{say('screen.share.left-out', { parts: parts.map((part) => say(`card.part.${part}`)) })}</p>;
 }
 
 const chosen = (whole: Card, left: ReadonlySet<Part>): Card =>

@@ -16,7 +16,7 @@ const FEW = 3;
 
 /** The wardrobe of a toy: what is being made, or was made, for it; what is put away folds. */
 export function GarmentRows({ known }: { readonly known: Known }) {
-  const { say } = useWords();
+  const { say, hand } = useWords();
   const { sorting } = useLiking();
   const attempt = useAttempt();
   const { garments, toy } = known;
@@ -25,7 +25,7 @@ export function GarmentRows({ known }: { readonly known: Known }) {
   const nameOf = (garment: Garment) => say(`garment.${garment.order.garment}.name`);
   const rows = (some: readonly Garment[]) => (
     <ul class="garment-rows">
-      {sorted(some, sorting, nameOf).map((garment) => (
+      {sorted(some, sorting, nameOf, hand.locale).map((garment) => (
         <GarmentRow key={garment.id} known={known} garment={garment} />
       ))}
     </ul>

@@ -10,11 +10,13 @@ export function sorted(
   garments: readonly Garment[],
   order: Sorting,
   nameOf: (garment: Garment) => string,
+  locale: string,
 ): readonly Garment[] {
+  const { compare } = new Intl.Collator(locale);
   const newest = (one: Garment, two: Garment) => two.createdAt - one.createdAt || (one.id < two.id ? -1 : 1);
   const by: Readonly<Record<Sorting, (one: Garment, two: Garment) => number>> = {
     newest,
-    name: (one, two) => nameOf(one).localeCompare(nameOf(two)) || newest(one, two),
+    name: (one, two) => compare(nameOf(one), nameOf(two)) || newest(one, two),
     made: (one, two) => (two.made?.at ?? -1) - (one.made?.at ?? -1) || newest(one, two),
   };
   return [...garments].sort(by[order]);

@@ -23,7 +23,7 @@ export function GoOn({ toy, place }: { readonly toy: Toy; readonly place: Place 
       <ToyFace toyId={toy.id} />
       <span class="go-on-words">
         <span class="go-on-title">{say('screen.toys.go-on', { name: toy.name })}</span>
-        <span class="soft">{orders.map(({ garment }) => say(`garment.${garment}.name`)).join(', ')}</span>
+        <span class="soft">{say('list.row', { of: orders.map(({ garment }) => say(`garment.${garment}.name`)) })}</span>
         <span class="soft">{where}</span>
       </span>
       <Icon name="on" />

@@ -17,7 +17,7 @@ export function ToyRow({ toy }: { readonly toy: Toy }) {
       <span class="toy-row-words">
         <b>{toy.name}</b>
         <span class="soft small">
-          {names.length > 0 ? names.join(', ') : say('screen.toys.measures', { count: taken })}
+          {names.length > 0 ? say('list.row', { of: names }) : say('screen.toys.measures', { count: taken })}
         </span>
       </span>
       <Icon name="on" />

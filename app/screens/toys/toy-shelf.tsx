@@ -46,9 +46,7 @@ export function ToyShelf({ toys, newer }: ToyShelfProps) {
       <LongList items={found} keyOf={(toy) => toy.id}>
         {(toy) => <ToyRow toy={toy} />}
       </LongList>
-      {newer.length > 0 && (
-        <p class="slip">{say('screen.newer.toys', { count: newer.length, names: newer.join(', ') })}</p>
-      )}
+      {newer.length > 0 && <p class="slip">{say('screen.newer.toys', { count: newer.length, names: newer })}</p>}
       {found.length === 0 && toys.length > 0 && <p class="soft">{say('screen.toys.none', { sought })}</p>}
       <BackupReminder />
     </main>

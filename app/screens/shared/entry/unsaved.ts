@@ -9,10 +9,17 @@ export function saveUnsaved(
   typed: string,
   { say, hand }: { say: Say; hand: Hand },
 ): void {
-  const taken = Object.entries(making.readings).map(
-    ([id, readings]) =>
-      `${say(`measure.${id}.name`)}: ${readings.map((reading) => formatLength(reading.mm, hand)).join(', ')}`,
+  const taken = Object.entries(making.readings).map(([id, readings]) =>
+    say('screen.unsaved.line', {
+      measure: say(`measure.${id}.name`),
+      lengths: readings.map(({ mm }) => formatLength(mm, hand)),
+    }),
   );
-  const lines = [making.toy.name, `${say(`measure.${measure}.name`)}: ${typed} ${hand.unit}`, '', ...taken];
+  const lines = [
+    making.toy.name,
+    say('screen.unsaved.line', { measure: say(`measure.${measure}.name`), lengths: [`${typed} ${hand.unit}`] }),
+    '',
+    ...taken,
+  ];
   saveFile(new Blob([lines.join('\n')], { type: 'text/plain' }), 'hemling.txt');
 }

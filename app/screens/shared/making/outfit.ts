@@ -16,10 +16,9 @@ export const idsOf = (named = '', several: boolean): readonly string[] =>
 
 /** What is being made, in words: the garment, or all of an outfit. */
 export const makingWords = (say: Say, { garment, also }: Pick<Making, 'garment' | 'also'>): string =>
-  also.reduce(
-    (one, each) => say('screen.making.and', { one, two: say(`garment.${each.garment.order.garment}.name`) }),
-    say(`garment.${garment.order.garment}.name`),
-  );
+  say('list.row', {
+    of: [garment, ...also.map((each) => each.garment)].map(({ order }) => say(`garment.${order.garment}.name`)),
+  });
 
 /** Where the numbers lead once they are there: to the pattern, or to the outfit they were taken for. */
 export const wholeAddress = ({ toy, garment, also }: Making): string =>

@@ -26,7 +26,7 @@ export function BeforeAfter({ before, after }: { readonly before: Draft; readonl
   });
   const top = Math.min(...pairs.flatMap(({ old, fresh }) => [old.top, fresh.top]));
   const foot = Math.max(...pairs.flatMap(({ old, fresh }) => [old.top + old.height, fresh.top + fresh.height]));
-  const names = pairs.map(({ name }) => say(`piece.${name}`)).join(', ');
+  const names = pairs.map(({ name }) => say(`piece.${name}`));
   return (
     <figure class="before-after">
       <svg
@@ -42,9 +42,7 @@ export function BeforeAfter({ before, after }: { readonly before: Draft; readonl
           </g>
         ))}
       </svg>
-      <figcaption class="soft small">
-        {names}. {say('screen.tried.lines')}
-      </figcaption>
+      <figcaption class="soft small">{say('screen.tried.lines', { pieces: names })}</figcaption>
     </figure>
   );
 }
