@@ -3,6 +3,7 @@
 import { spawnSync } from 'node:child_process';
 import { join } from 'node:path';
 import { docsBreaches } from './docs.mjs';
+import { gluedSentences } from './glued.mjs';
 import { leftovers } from './leftovers.mjs';
 import { localeBreaches } from './locales.mjs';
 import { breachesOf } from './rooms.mjs';
@@ -23,6 +24,7 @@ const CHECKS = {
   'unused code and packages': () => tool('knip', ['--config', '.config/knip.json', '--no-progress']),
   'nothing left over': () => leftovers(ROOT).join('\n'),
   docs: () => docsBreaches(ROOT).join('\n'),
+  'sentences whole': () => gluedSentences(ROOT).join('\n'),
   locales: () => localeBreaches(ROOT).join('\n'),
 };
 

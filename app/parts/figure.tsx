@@ -10,7 +10,10 @@ const STUFF = { girth: 'cloth', surface: 'cloth', straight: 'ruler', wish: 'penc
 export function DiagramPicture({ diagram, say }: { readonly diagram: Diagram; readonly say: Say }) {
   const { figure, tape } = diagram;
   return (
-    <Picture frame={figure.frame} text={`${say(`figure.seen.${tape.view}`)} ${say(`figure.tape.${tape.text}`)}`}>
+    <Picture
+      frame={figure.frame}
+      text={say('list.after', { one: say(`figure.seen.${tape.view}`), two: say(`figure.tape.${tape.text}`) })}
+    >
       <Shapes figure={figure} layers={['toy', 'marks']} />
       <Strips tape={tape} />
       <Shapes figure={figure} layers={['over']} />

@@ -14,7 +14,7 @@ export function UnitToggle({ onUnit }: { readonly onUnit: (unit: Unit) => void }
           type="button"
           key={unit}
           aria-pressed={hand.unit === unit}
-          aria-label={`${unit} (${say(`screen.unit.${unit}`)})`}
+          aria-label={say('list.aside', { name: unit, what: say(`screen.unit.${unit}`) })}
           onClick={() => onUnit(unit)}
         >
           {unit}

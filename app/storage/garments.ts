@@ -14,7 +14,7 @@ export async function garmentsOf(toyId: string): Promise<Garment[]> {
 }
 
 export const inOrder = (found: readonly unknown[]): Garment[] =>
-  readable('garments', found).sort((a, b) => a.createdAt - b.createdAt || a.id.localeCompare(b.id));
+  readable('garments', found).sort((a, b) => a.createdAt - b.createdAt || (a.id < b.id ? -1 : 1));
 
 /**
  * Keeps an order for a toy: a new one (made again from `like`, where there is such a garment), or, given `garmentId`, in the

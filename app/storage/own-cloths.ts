@@ -20,14 +20,15 @@ const shape = v.object({
   thickness: v.pipe(v.number(), v.finite()),
 });
 
-/** The maker's own cloths, by name; what cannot be read is left out, and left as it is. */
-export function ownCloths(settings: Settings): readonly KeptCloth[] {
+/** The maker's own cloths, by name as the language sorts; what cannot be read is left out, and left as it is. */
+export function ownCloths(settings: Settings, locale?: string): readonly KeptCloth[] {
+  const { compare } = new Intl.Collator(locale);
   return Object.entries(settings)
     .flatMap(([key, value]): KeptCloth[] => {
       const read = key.startsWith(KEY) && typeof value === 'string' ? v.safeParse(shape, parsed(value)) : null;
       return read?.success ? [{ id: key.slice(KEY.length), ...read.output }] : [];
     })
-    .sort((a, b) => a.name.localeCompare(b.name));
+    .sort((one, other) => compare(one.name, other.name));
 }
 
 /** Keeps a cloth, new or with other numbers than before; resolves with it once it is on the disk. */

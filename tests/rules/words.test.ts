@@ -3,6 +3,7 @@ import { tmpdir } from 'node:os';
 import { dirname, join } from 'node:path';
 import { expect, onTestFinished, test } from 'vitest';
 import { docsBreaches } from '../../.config/docs.mjs';
+import { gluedSentences } from '../../.config/glued.mjs';
 import { leftovers } from '../../.config/leftovers.mjs';
 import { localeBreaches } from '../../.config/locales.mjs';
 
@@ -101,4 +102,18 @@ test('what was left over is found', () => {
   expect(plant('tests/a.ts', `// biome-${'ignore'} lint: why`)).toHaveLength(1);
   expect(plant('sw/a.ts', `// @ts-${'expect-error'}`)).toHaveLength(1);
   expect(plant('tests/a.ts', `// @ts-${'expect-error'}`)).toEqual([]);
+});
+
+test.each([
+  [`\`\${say('name', { toy })}: \${mm}\``, 'a sentence glued to what is said'],
+  ["say('name', { toy }) + mm", 'a sentence added to what is said'],
+  ["names.join(', ')", 'a list joined without its language'],
+  ['one.localeCompare(two)', 'names sorted without their language'],
+])('%s is found', (code, wrong) => {
+  expect(gluedSentences(folderOf({ 'app/planted.ts': `\n${code};` }))).toEqual([`app/planted.ts:2: ${wrong}`]);
+});
+
+test('what a language joins and sorts is in order', () => {
+  const code = `say('list.row', { of: names }); one.localeCompare(two, locale); path.join(' '); say(\`name.\${id}\`);`;
+  expect(gluedSentences(folderOf({ 'app/planted.ts': code }))).toEqual([]);
 });

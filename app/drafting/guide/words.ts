@@ -60,7 +60,7 @@ export function cutWords(row: CutRow, say: Say): string {
   const { piece, copies, mirrored, onFold } = row;
   const how = mirrored ? 'cut-mirrored' : onFold ? 'cut-on-fold' : 'cut';
   const cut = say(`guide.${how}`, { count: copies, half: copies / 2 });
-  return `${say(`piece.${piece}`)}: ${ofCloth(row, cut, say)}`;
+  return say('list.named', { name: say(`piece.${piece}`), what: ofCloth(row, cut, say) });
 }
 
 /** Needle, stitch and thread for the cloth of a draft. */

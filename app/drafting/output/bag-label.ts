@@ -36,11 +36,18 @@ export function bagLabelInk(
     width: PICTURE_MM,
     height: inside.height,
   };
-  const pieces = draft.pieces.map(({ name, copies }) => `${say(`piece.${name}`)} × ${copies}`);
+  const pieces = draft.pieces.map(({ name, copies }) =>
+    say('list.times', { name: say(`piece.${name}`), times: copies }),
+  );
   const paragraphs: readonly Paragraph[] = [
     { text: draft.toy, bold: true, large: 1.5 },
     { text: say(`garment.${draft.order.garment}.name`), bold: true },
-    { text: `${say(`cloth.${draft.order.cloth}`)} · ${say('print.date', { date: draft.order.date })}` },
+    {
+      text: say('list.beside', {
+        one: say(`cloth.${draft.order.cloth}`),
+        two: say('print.date', { date: draft.order.date }),
+      }),
+    },
     { text: say('print.bag.pieces', { count: draft.pieces.length }), bold: true, before: 1.5 },
     { text: say('list.row', { of: pieces }) },
   ];

@@ -86,7 +86,7 @@ export function clothInk(
 function nameOf(cut: Cut, drafts: LaidOnCloth['drafts'], say: Say): string {
   const draft = drafts[cut.draft];
   const name = say(`piece.${draft?.pieces[cut.piece]?.name}`);
-  return draft && drafts.length > 1 ? `${name}, ${madeFor(draft, say)}` : name;
+  return draft && drafts.length > 1 ? say('list.aside', { name, what: madeFor(draft, say) }) : name;
 }
 
 function sizeOf(stuff: LaidOnCloth['stuff'], length: Mm): { readonly length: Mm; readonly width: Mm } {

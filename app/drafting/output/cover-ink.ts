@@ -67,7 +67,7 @@ function titleInk(draft: Draft, layout: Layout, cover: Cover, say: Say, widthOf:
   const paragraphs: readonly Paragraph[] = [
     { text: draft.toy, bold: true, large: 2 },
     { text: say('print.cover-line', { garment, ...values }) },
-    { text: [...new Set(garmentsIn(draft).map(madeOf))].join('; ') },
+    { text: say('list.row', { of: [...new Set(garmentsIn(draft).map(madeOf))] }) },
     ...(layout.form === 'cut' ? [] : [{ text: say(`print.form.${layout.form}`), bold: true }]),
   ];
   const set = setWithin(paragraphs, box, [10, 9, 8, 7.5, SMALLEST_PT], widthOf);

@@ -79,7 +79,10 @@ function glossary(guide: Guide, say: Say): readonly Paragraph[] {
   return [
     { text: say('screen.sew.words'), bold: true, large: 1.15 },
     ...termsIn(guide).map(
-      (term): Paragraph => ({ text: `${say(`term.${term}.name`)}: ${say(`term.${term}.means`)}`, before: 0.4 }),
+      (term): Paragraph => ({
+        text: say('list.named', { name: say(`term.${term}.name`), what: say(`term.${term}.means`) }),
+        before: 0.4,
+      }),
     ),
   ];
 }
@@ -122,6 +125,6 @@ function before(draft: Draft, guide: Guide, telling: Telling, title: string): re
       }),
     },
     heading('screen.care.title'),
-    { text: `${say('screen.sew.care')} ${say('screen.care.rules')}` },
+    { text: say('list.after', { one: say('screen.sew.care'), two: say('screen.care.rules') }) },
   ];
 }

@@ -14,10 +14,10 @@ export function listWords(draft: Draft, say: Say, units: Unit): readonly Paragra
   return [
     { text: madeFor(draft, say), bold: true, large: 1.6, before: 6 },
     {
-      text: `${say('print.date', { date: draft.order.date })} · ${say('print.made-of', {
-        fit: say(`fit.${draft.order.fit}`),
-        cloth: say(`cloth.${draft.order.cloth}`),
-      })}`,
+      text: say('list.beside', {
+        one: say('print.date', { date: draft.order.date }),
+        two: say('print.made-of', { fit: say(`fit.${draft.order.fit}`), cloth: say(`cloth.${draft.order.cloth}`) }),
+      }),
     },
     ...under(
       'print.list.cut',

@@ -39,6 +39,11 @@ function paragraphs(draft: Draft, say: Say, units: Unit): readonly Paragraph[] {
     ]),
     ...(changed.length > 0 ? [title('print.changed-title'), { text: [...new Set(changed)].join(' ') }] : []),
     title('print.care-title'),
-    { text: `${say('print.care-child', { longest: longestTie(units), unit: units })} ${say('print.care-tools')}` },
+    {
+      text: say('list.after', {
+        one: say('print.care-child', { longest: longestTie(units), unit: units }),
+        two: say('print.care-tools'),
+      }),
+    },
   ];
 }

@@ -130,7 +130,7 @@ function bandsOf({ rows }: NumbersSheet): { readonly cells: readonly Cell[]; rea
 const wordsIn = ({ row, at }: Cell, column: Mm, say: Say, widthOf: TextWidth): Setting =>
   setIn(
     [
-      { text: `${at}. ${say(`measure.${row.measure}.name`)}`, bold: true, large: 1.15 },
+      { text: say('list.at', { at, name: say(`measure.${row.measure}.name`) }), bold: true, large: 1.15 },
       { text: say(row.how), before: 0.4 },
     ],
     TEXT_PT,

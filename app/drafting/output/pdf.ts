@@ -67,7 +67,7 @@ export function toPdf(sheets: readonly Sheets[], options: PatternOptions): Uint8
 }
 
 function titleOf(sheets: readonly Sheets[], say: Say): string {
-  const toys = sheets.map(({ draft }) => draft.toy).join(', ');
+  const toys = say('list.row', { of: sheets.map(({ draft }) => draft.toy) });
   return sheets[0] ? madeFor({ ...sheets[0].draft, toy: toys }, say) : '';
 }
 

@@ -33,7 +33,7 @@ export function stripInk(draft: Draft, layout: Layout, page: Page, say: Say, wid
           bold: true,
           large: 1.35,
         },
-        { text: `${madeFor(draft, say)} · ${about}` },
+        { text: say('list.beside', { one: madeFor(draft, say), two: about }) },
       ]
     : [{ text: madeFor(draft, say), bold: true, large: 1.35 }, { text: about }];
   const set = setWithin(lines, strip.words, [8, 7.5, SMALLEST_PT], widthOf);

@@ -20,7 +20,7 @@ export function headWords(plan: PencilPiece, piece: Piece, say: Say, unit: Unit)
   const { width, height } = plan;
   return [
     howMany(piece, false, say),
-    `${say('pencil.paper', { width, height, unit })} ${sheetWords(plan, say, unit)}`,
+    say('list.after', { one: say('pencil.paper', { width, height, unit }), two: sheetWords(plan, say, unit) }),
     ...(piece.onFold ? [say('pencil.fold')] : []),
   ];
 }

@@ -39,7 +39,10 @@ export function drawCard(asked: Asked): CardDrawing {
   const marks: Mark[] = [
     ...tapeEdge(),
     write(card.toy.name || say('card.nameless'), EDGE, 120, { size: 68, heavy: true }),
-    write(`${say(`body.${card.toy.body}.name`)} · ${taken}`, EDGE, 166, { size: 30, colour: COLOURS.pencil }),
+    write(say('list.beside', { one: say(`body.${card.toy.body}.name`), two: taken }), EDGE, 166, {
+      size: 30,
+      colour: COLOURS.pencil,
+    }),
     block(left, SQUARES_TOP, SQUARE, SQUARE, COLOURS.sheet),
     ...toyIn(card, left),
     block(right, SQUARES_TOP, SQUARE, SQUARE, COLOURS.white),

@@ -70,7 +70,7 @@ function ForToy({ toy, making: { garment, row, toy: own }, like }: ForToyProps) 
       <span>
         <b>{toy.name}</b>
         <span class="soft small">
-          {toy.id === own.id && `${say('screen.again.own')} `}
+          {toy.id === own.id && say('screen.again.own')}{' '}
           {left && say(left.firm === 0 ? 'screen.garments.no-more' : 'screen.again.left', left)}
         </span>
       </span>

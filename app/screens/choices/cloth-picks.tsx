@@ -29,10 +29,10 @@ export function FitPicks({ order, onChange }: OrderProps) {
 
 /** What it is sewn from, one of the usual cloths or of her own: how much it stretches and how thick it is are in the drawing. */
 export function ClothPicks({ order, onChange }: OrderProps) {
-  const { say } = useWords();
+  const { say, hand } = useWords();
   const attempt = useAttempt();
   const settings = useSettings();
-  const kept = settings.state === 'here' ? ownCloths(settings.value) : [];
+  const kept = settings.state === 'here' ? ownCloths(settings.value, hand.locale) : [];
   const like = order.cloth ?? USUAL_CLOTH;
   const own = order.ownCloth;
   const chosen = own && kept.find((each) => each.like === like && isSame(each, own));

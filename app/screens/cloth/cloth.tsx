@@ -95,7 +95,7 @@ function OnCloth({ making, own }: { readonly making: Making; readonly own: Draft
           drafts && (
             <PdfAct
               words={say('screen.cloth.save')}
-              name={`${toy.name} ${name} ${say('screen.cloth.file')}`}
+              name={[toy.name, name, say('screen.cloth.file')].join(' ')}
               make={(asked) => printCloth({ drafts, stuff, laid: answer.laid, length: answer.length }, asked)}
             />
           )

@@ -6,5 +6,5 @@ import type { Fault } from '../../sharing';
 export function faultWords(say: Say, { code, where, values }: Fault): string {
   const why = sayFirst(say, [`fault.${code}`, 'fault.other'], values);
   const [, id = ''] = /^readings\.([a-z-]+)/.exec(where) ?? [];
-  return findMeasure(id) ? `${say(`measure.${id}.name`)}: ${why}` : why;
+  return findMeasure(id) ? say('list.named', { name: say(`measure.${id}.name`), what: why }) : why;
 }

@@ -21,7 +21,7 @@ export function KindScreen({ params, query }: ScreenProps) {
         const noteOf = (kind: BodyKind) => {
           const count = few.get(kind);
           const note = say(`body.${kind}.note`);
-          return count === undefined ? note : `${note} ${say('screen.kind.few', { count })}`;
+          return count === undefined ? note : say('list.after', { one: note, two: say('screen.kind.few', { count }) });
         };
         return (
           <WayPage

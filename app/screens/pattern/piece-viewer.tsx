@@ -33,7 +33,10 @@ export function PieceViewer({ pieces, at, onTurn, onClose }: PieceViewerProps) {
       all={pieces.length}
       {...{ at, onTurn, onClose, view }}
       names={{ before: say('screen.pattern.before'), after: say('screen.pattern.after') }}
-      note={`${cutWords(say, piece)}. ${say('screen.pattern.edges', { unit: say(`screen.unit.${hand.unit}`) })}`}
+      note={say('list.named', {
+        name: cutWords(say, piece),
+        what: say('screen.pattern.edges', { unit: say(`screen.unit.${hand.unit}`) }),
+      })}
     >
       <svg viewBox={box.map((mm) => mm.toFixed(1)).join(' ')} role="img" aria-label={name}>
         <g transform={view.transform(box)}>

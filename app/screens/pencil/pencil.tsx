@@ -57,7 +57,7 @@ function Pieces({ making: { toy, garment }, draft, plans, piece }: PiecesProps) 
           <>
             <PdfAct
               words={say('screen.pencil.save')}
-              name={`${toy.name} ${name} ${say('screen.pencil.file')}`}
+              name={[toy.name, name, say('screen.pencil.file')].join(' ')}
               make={(asked) => printPencil(draft, asked)}
             />
             <a class="go" href={`${here}?piece=${plan.piece}`}>

@@ -36,7 +36,7 @@ export function MoreWays(props: MoreWaysProps) {
   // An outfit is this toy's own.
   const known = useOthers(asked && making.also.length === 0, making);
   const attempt = useAttempt();
-  const name = `${making.toy.name} ${say(`garment.${making.garment.order.garment}.name`)}`;
+  const name = [making.toy.name, say(`garment.${making.garment.order.garment}.name`)].join(' ');
   const svg = () =>
     attempt(async () => {
       if (!draft) return;

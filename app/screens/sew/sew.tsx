@@ -133,7 +133,7 @@ function Ready({ sewing, address }: ReadyProps) {
         </section>
         <PdfAct
           words={say('screen.sew.save')}
-          name={`${draft.toy} ${say(`garment.${draft.order.garment}.name`)} ${say('screen.sew.file')}`}
+          name={[draft.toy, say(`garment.${draft.order.garment}.name`), say('screen.sew.file')].join(' ')}
           make={(asked) => printGuide(draft, { ...asked, way })}
         />
       </div>

@@ -22,7 +22,12 @@ export function StepFigure({ making, measure }: { readonly making: Making; reado
       {drawn && <DiagramPicture diagram={drawn} say={say} />}
       {step?.turn && <p class="step-turn">{say(`screen.step.turn.${step.view}`)}</p>}
       <PhotoLink making={making} measure={measure} />
-      <SpeakAct text={[`measure.${measure}.name`, how, mind].map((code) => say(code)).join('. ')} />
+      <SpeakAct
+        text={say('list.named', {
+          name: say(`measure.${measure}.name`),
+          what: say('list.after', { one: say(how), two: say(mind) }),
+        })}
+      />
     </section>
   );
 }

@@ -78,7 +78,7 @@ function StepsPage({ making, from }: { readonly making: Making; readonly from: s
           <div class="slip-acts">
             <PdfAct
               words={say('screen.steps.sheet')}
-              name={`${toy.name} ${name} ${say('screen.steps.file')}`}
+              name={[toy.name, name, say('screen.steps.file')].join(' ')}
               make={(asked) => printNumbers(sheetOf(making), asked)}
             />
             <a class="plain" href={address('typed')}>

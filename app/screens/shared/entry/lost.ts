@@ -15,7 +15,10 @@ export function useLost(making: Making, measure: MeasureId): EntryOptions['onLos
     notice({
       kind: 'trouble',
       stays: true,
-      words: `${say('screen.step.lost', { name, toy: making.toy.name, typed })} ${troubleWords(say, error.code)}`,
+      words: say('list.after', {
+        one: say('screen.step.lost', { name, toy: making.toy.name, typed }),
+        two: troubleWords(say, error.code),
+      }),
       act: { words: say('screen.step.as-file'), run: () => saveUnsaved(making, measure, typed, { say, hand }) },
     });
 }
