@@ -17,11 +17,13 @@ export function GoesOn({ draft }: { readonly draft: Draft }) {
             <li key={passes} class={spare >= 0 ? 'passes' : 'stuck'}>
               <Icon name={spare >= 0 ? 'check' : 'warn'} />
               <span>
-                <b>{say(`passes.${passes}`)}</b>{' '}
-                {say(spare >= 0 ? 'screen.pattern.passes' : 'screen.pattern.stuck', {
-                  spare: Math.abs(spare),
-                  place: sayFirst(say, [`place.${through}`, through]),
-                })}{' '}
+                <b>
+                  {say('list.aside', {
+                    name: say(`passes.${passes}`),
+                    what: sayFirst(say, [`place.${through}`, through]),
+                  })}
+                </b>{' '}
+                {say(spare >= 0 ? 'screen.pattern.passes' : 'screen.pattern.stuck', { spare: Math.abs(spare) })}{' '}
                 <span class="soft">{sayFirst(say, [`closure.${closure}`, closure])}</span>
               </span>
             </li>
