@@ -19,6 +19,9 @@ const MOST_PIECES = 2000;
 const SLACK_SHARE = 0.003;
 const APART_SHARE = 1e-7;
 
+/** Looks at the time once in so many places weighed: asking for it takes longer than weighing some. */
+const LOOK_EVERY = 1000;
+
 const NUMBER = v.pipe(v.number(), v.finite());
 const RING = v.pipe(v.array(v.tuple([NUMBER, NUMBER])), v.minLength(3));
 const ITEM = v.object({
@@ -65,9 +68,6 @@ function pack({ words: [path = ''], values }: Asked): Exit {
   print(`first ${density(first)}`);
   return EXIT.done;
 }
-
-/** Looks at the time once in so many places weighed: asking for it takes longer than weighing some. */
-const LOOK_EVERY = 1000;
 
 function clock(isLate: () => boolean): (weighed: number) => boolean {
   let next = 0;
