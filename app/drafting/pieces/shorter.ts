@@ -22,6 +22,9 @@ const rows = [
 /** So much of a seam beside is left, whatever was asked (share). */
 const MOST_SHARE = 0.6;
 
+/** Less than this no tape tells, mm. */
+const LEAST_MM = 1;
+
 type Choices = Readonly<Record<string, string | boolean | number>>;
 type Shortened = { readonly pieces: readonly Piece[]; readonly adjustments: readonly Adjustment[] };
 
@@ -36,7 +39,7 @@ export function withShorter(pieces: readonly Piece[], choices: Choices): Shorten
     const wanted = Number(row ? (choices[row.choice] ?? 0) : 0);
     const [end, ...seams] = row ? [row.end, ...row.beside].map((name) => edgeOf(piece, name)) : [];
     const [one, two] = seams;
-    if (wanted <= 0 || !end || !one || !two || (end.role !== 'hem' && end.role !== 'edge')) return piece;
+    if (wanted < LEAST_MM || !end || !one || !two || (end.role !== 'hem' && end.role !== 'edge')) return piece;
     const by = Math.min(wanted, MOST_SHARE * one.length, MOST_SHARE * two.length);
     adjustments.push({ code: `${piece.name}-one-shorter`, by, because: 'limbs-differ', check: [] });
     const path = between(end.path, upFrom(end, one, by), upFrom(end, two, by));

@@ -29,6 +29,8 @@ export const CLEAR_MM = 1.5;
 
 /** How closely lines are followed when words look for room among them, mm. */
 const FOLLOWED_MM = 0.2;
+/** A line that bows less than this is read as a straight one, mm. */
+const AS_GOOD_AS_STRAIGHT_MM = 1;
 
 /** Shortest fold that is marked, mm, and the share of it that the mark takes. */
 const SHORTEST_FOLD_MM = 18;
@@ -90,10 +92,14 @@ export function wordSide([from, until]: readonly [Point, Point], to: (p: Point) 
   return subtract(to(outward), to({ x: 0, y: 0 }));
 }
 
-/** The ends of a path that is one straight line: only along such do words stand. */
+/** The ends of a path that is one line, straight or as good as that: only along such do words stand. */
 export function straight(path: Path): readonly (readonly [Point, Point])[] {
   const [first] = path;
-  return first?.kind === 'line' && path.length === 1 ? [[first.from, first.to]] : [];
+  if (!first || path.length > 1) return [];
+  const { from, to } = first;
+  const along = unit(subtract(to, from));
+  const bow = flatten(path, FOLLOWED_MM).map((p) => Math.abs(along.x * (p.y - from.y) - along.y * (p.x - from.x)));
+  return Math.max(0, ...bow) < AS_GOOD_AS_STRAIGHT_MM ? [[from, to]] : [];
 }
 
 function onAxis(path: Path): boolean {

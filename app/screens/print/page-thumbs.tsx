@@ -21,7 +21,7 @@ export function PageThumbs({ sheets, name }: PageThumbsProps) {
   const { pages, least } = layout;
   return (
     <>
-      {pages.length > 1 && (
+      {least > 1 && (
         <p class="soft small">
           {pages.length > least ? say('screen.print.no-fewer', { count: least }) : say('screen.print.fewest')}
         </p>
