@@ -2,6 +2,7 @@ import type { Draft } from '../../drafting/draft-types';
 import { sayFirst, useWords } from '../../parts';
 import { Folded } from '../shared/folded/folded';
 import { LengthTable } from '../shared/length-table';
+import '../shared/measure-from.css';
 
 /** How it sits, place by place: the toy, the finished garment, and the room between them. */
 export function FitTable({ draft }: { readonly draft: Draft }) {

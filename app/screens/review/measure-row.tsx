@@ -3,6 +3,7 @@ import { isWish } from '../../measuring';
 import { Icon, shownLength, useWords } from '../../parts';
 import type { Making } from '../shared/making/making';
 import { to } from '../shared/route';
+import '../shared/measure-from.css';
 
 type MeasureRowProps = { readonly making: Making; readonly measure: MeasureId; readonly doubted: boolean };
 
