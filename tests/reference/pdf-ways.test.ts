@@ -43,7 +43,7 @@ describe('a pattern in other ways', () => {
       .slice(one + other)
       .map(words)
       .join(' ');
-    expect(listed).toContain(`In all, for ${first.toy}, ${second.toy}`);
+    expect(listed).toContain(`In all, for: ${first.toy}, ${second.toy}`);
     for (const { name } of [...first.pieces, ...second.pieces]) expect(listed).toContain(say(`piece.${name}`));
   });
 

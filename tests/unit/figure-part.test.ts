@@ -14,7 +14,8 @@ function elementsOf(node: unknown): Element[] {
   return [{ type: String(type), props }, ...elementsOf(props.children)];
 }
 
-const say = (code: string) => `<${code}>`;
+const say = (code: string, values: Readonly<Record<string, unknown>> = {}) =>
+  `<${[code, ...Object.values(values)].join(' ')}>`;
 const drawn = diagram('upright', usualTraits, {}, 'front-width');
 const elements = drawn ? elementsOf(DiagramPicture({ diagram: drawn, say })) : [];
 
@@ -22,7 +23,7 @@ describe('the picture of a step', () => {
   it('says what it shows', () => {
     expect(elements[0]?.props).toMatchObject({
       role: 'img',
-      'aria-label': '<figure.seen.front> <figure.tape.front-width>',
+      'aria-label': '<list.after <figure.seen.front> <figure.tape.front-width>>',
     });
   });
 
