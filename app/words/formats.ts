@@ -20,6 +20,8 @@ export const formats: Readonly<Record<string, Format>> = {
   /** A ratio, to a whole percent. */
   percent: (value, locale) =>
     new Intl.NumberFormat(locale, { style: 'percent', maximumFractionDigits: 0 }).format(Number(value)),
+  /** Names as they stand within a sentence, for languages that write them small there: `hooded top, skirt`. */
+  within: (value, locale) => String(value).replace(NAME_BEGINS, (first) => first.toLocaleLowerCase(locale)),
   /** Names within a sentence, all of which it speaks of: `Oat, Moss and Fig`. */
   list: (value, locale) => new Intl.ListFormat(locale, { type: 'conjunction' }).format(textsOf(value)),
   /** Names or amounts one after the other, in a line of their own: `Hat, scarf`. */
@@ -31,6 +33,9 @@ export const formats: Readonly<Record<string, Format>> = {
     return new Intl.DateTimeFormat(locale, { dateStyle: 'medium', timeZone: 'UTC' }).format(time);
   },
 };
+
+/** A capital that begins a name of small letters: a letter that is a shape (`A-line`) stays. */
+const NAME_BEGINS = /(?<=^|, )\p{Lu}(?=\p{Ll})/gu;
 
 const textsOf = (value: unknown): readonly string[] => (Array.isArray(value) ? value.map(String) : [String(value)]);
 

@@ -36,7 +36,7 @@ describe('the file', () => {
   test('asks viewers not to scale, and says what it is', async () => {
     const { preferences, info } = await printed(draft, layout);
     expect(preferences).toMatchObject({ PrintScaling: 'None', PickTrayByPDFSize: true });
-    expect(info).toMatchObject({ Title: 'Bramble: Hooded top', Creator: `Hemling ${draft.engine}` });
+    expect(info).toMatchObject({ Title: 'Bramble’s hooded top', Creator: `Hemling ${draft.engine}` });
   });
 
   test('names toy, garment, date and engine, and every piece with how many to cut', async () => {

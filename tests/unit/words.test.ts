@@ -33,7 +33,7 @@ test('plurals follow the count', async () => {
 test('what a maker types is never read as words of ours', async () => {
   const say = await createSay('en');
   for (const toy of ['$t(piece.front)', '{{garment}}', '<b>&amp;', '$t(print.date, { "date": "x" })'])
-    expect(say('label.made-for', { garment: 'Cape', toy })).toBe(`${toy}: Cape`);
+    expect(say('label.made-for', { garment: 'Cape', toy })).toBe(`${toy}’s cape`);
 });
 
 test('a code without words comes back as it is', async () => {

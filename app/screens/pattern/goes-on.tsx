@@ -18,9 +18,9 @@ export function GoesOn({ draft }: { readonly draft: Draft }) {
               <Icon name={spare >= 0 ? 'check' : 'warn'} />
               <span>
                 <b>
-                  {say('list.aside', {
-                    name: say(`passes.${passes}`),
-                    what: sayFirst(say, [`place.${through}`, through]),
+                  {say('screen.pattern.through', {
+                    part: say(`passes.${passes}`),
+                    place: sayFirst(say, [`place.${through}`, through]),
                   })}
                 </b>{' '}
                 {say(spare >= 0 ? 'screen.pattern.passes' : 'screen.pattern.stuck', { spare: Math.abs(spare) })}{' '}
