@@ -40,7 +40,7 @@ export { findMeasure, type MeasureId, measureIds, measures } from './measures';
 export { estimate, estimates } from './proportions';
 export type { Breach, Rule, RuleContext } from './rule';
 export { rules } from './rules';
-export type { Say } from './say';
+export { inTurn, type Say } from './say';
 export { type ByScale, type Scale, scaleOf } from './scale';
 export { type SizeId, sizeIds } from './sizes';
 export { takingOf } from './taking';

@@ -1,4 +1,4 @@
-import type { Say, Unit } from '../body';
+import { inTurn, type Say, type Unit } from '../body';
 import type { Draft } from '../drafting/draft-types';
 import type { Layout } from '../drafting/sheets';
 
@@ -10,11 +10,14 @@ export function summary(
   say: Say,
   unit: Unit,
 ): readonly string[] {
-  const wrote = say('command.draft.wrote', {
-    pieces: say('screen.pattern.pieces-count', { count: pieces.length }),
-    pages: say('command.draft.pages', { count: pages.length }),
-    folder,
+  const counts = [
+    say('screen.pattern.pieces-count', { count: pieces.length }),
+    say('command.draft.pages', { count: pages.length }),
+  ];
+  const wrote = say('list.named', {
+    name: say('list.row', { of: counts }),
+    what: say('command.draft.wrote', { folder }),
   });
   const said = adjustments.map(({ code, by }) => say(`adjustment.${code}`, { by: Math.abs(by), unit }));
-  return said.length === 0 ? [wrote] : [wrote, say('command.draft.adjusted', { adjustments: said.join(' ') })];
+  return said.length === 0 ? [wrote] : [wrote, say('command.draft.adjusted', { adjustments: inTurn(said, say) })];
 }

@@ -149,7 +149,7 @@ describe('what was written', () => {
     const lines = stdout.trim().split(/\r?\n/u);
     expect([status, lines.length]).toEqual([0, 2]);
     expect(lines[0]).toMatch(
-      /^\d+ pieces on \d+ pages?: pattern\.pdf, sewing\.pdf, pieces\.svg and draft\.json are in /u,
+      /^\d+ pieces, \d+ pages?: pattern\.pdf, sewing\.pdf, pieces\.svg and draft\.json are in /u,
     );
     expect(lines[1]).toMatch(/^Adjusted: The /u);
   });
@@ -160,6 +160,6 @@ describe('what was written', () => {
 
   test('without an adjustment is one line', async () => {
     const lines = summary({ pieces: [], adjustments: [] }, { pages: [] }, 'there', await createSay('en'), 'cm');
-    expect(lines).toEqual(['0 pieces on 0 pages: pattern.pdf, sewing.pdf, pieces.svg and draft.json are in there.']);
+    expect(lines).toEqual(['0 pieces, 0 pages: pattern.pdf, sewing.pdf, pieces.svg and draft.json are in there.']);
   });
 });

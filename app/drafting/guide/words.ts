@@ -15,18 +15,14 @@ const TOLD_MM = 1.5;
 export function titleOf({ kind, seams }: GuideStep, say: Say): string {
   if (kind === 'stay') return say('guide.stay-title');
   const names = seams.map(({ name }) => say(`seam.${name}`));
-  return listed(names, say, 'guide.and-then');
+  return say('list.row', { of: [...new Set(names)] });
 }
 
 /** What to do, in two or three sentences. */
 export function kindWords(step: GuideStep, { say, unit }: Telling): string {
   const { kind, first, second, allowance, seams } = step;
   const named = (pieces: readonly string[]) =>
-    listed(
-      pieces.map((piece) => say(`piece.${piece}`)),
-      say,
-      'guide.and',
-    );
+    say('list.all', { of: [...new Set(pieces)].map((piece) => say(`piece.${piece}`)) });
   const [longer, extra] = [seams.reduce((sum, each) => sum + each.secondLength, 0), extraOf(step)];
   const values = {
     first: named(first),
@@ -78,12 +74,4 @@ export function settingWords({ order }: Pick<Draft, 'order'>, { say, way }: Tell
     stitch: hand.stitch,
     stitches: say(`guide.stitch.${hand.gives ? 'zigzag' : 'straight'}`),
   });
-}
-
-function listed(names: readonly string[], say: Say, and: string): string {
-  const [one = '', ...others] = [...new Set(names)];
-  return others.reduce(
-    (so, next, index) => say(index === others.length - 1 ? and : 'guide.comma', { one: so, two: next }),
-    one,
-  );
 }

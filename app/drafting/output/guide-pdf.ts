@@ -48,7 +48,7 @@ export function toGuidePdf(draft: Draft, { say, units, way, glyphs }: GuidePdfOp
   guide.steps.forEach((step, index) => {
     const words = setIn(
       [
-        { text: `${index + 1}. ${titleOf(step, say)}`, bold: true, large: 1.15 },
+        { text: say('list.at', { at: index + 1, name: titleOf(step, say) }), bold: true, large: 1.15 },
         { text: kindWords(step, telling), before: 0.8 },
         ...step.notes.map((note): Paragraph => ({ text: `– ${noteWords(note, telling)}`, before: 0.6 })),
       ],

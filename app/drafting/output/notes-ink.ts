@@ -1,6 +1,6 @@
 // What a beginner asks of the paper: what to have at hand, what was changed for this toy, care; and under it the key.
 
-import { longestTie, type Say, type Unit } from '../../body';
+import { inTurn, longestTie, type Say, type Unit } from '../../body';
 import type { Draft } from '../draft-types';
 import { notionWords } from '../notions/words';
 import { garmentsIn } from '../outfit';
@@ -37,7 +37,7 @@ function paragraphs(draft: Draft, say: Say, units: Unit): readonly Paragraph[] {
       ...(draft.outfit ? [{ text: garmentWords(each, say), bold: true }] : []),
       ...each.notions.map((notion) => ({ text: notionWords(notion, say, units) })),
     ]),
-    ...(changed.length > 0 ? [title('print.changed-title'), { text: [...new Set(changed)].join(' ') }] : []),
+    ...(changed.length > 0 ? [title('print.changed-title'), { text: inTurn([...new Set(changed)], say) }] : []),
     title('print.care-title'),
     {
       text: say('list.after', {

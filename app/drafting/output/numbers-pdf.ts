@@ -1,4 +1,4 @@
-import type { Mm, Say, Unit } from '../../body';
+import { inTurn, type Mm, type Say, type Unit } from '../../body';
 import { ENGINE } from '../engine';
 import { line, type Path, type Point, point, polyline } from '../geometry';
 import type { Box } from '../packing';
@@ -111,7 +111,7 @@ function headOf({ marks }: NumbersSheet, title: string, say: Say): readonly Para
   return [
     { text: title, bold: true, large: 1.8 },
     { text: say('sheet.how'), before: 1 },
-    ...(first.length > 0 ? [{ text: [...first, say('screen.marks.care')].join(' '), before: 1 }] : []),
+    ...(first.length > 0 ? [{ text: inTurn([...first, say('screen.marks.care')], say), before: 1 }] : []),
   ];
 }
 

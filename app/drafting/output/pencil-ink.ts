@@ -1,6 +1,6 @@
 // One piece of the pencil plan on paper: its drawing with numbered points, where they lie, and what to join.
 
-import type { Mm } from '../../body';
+import { inTurn, type Mm } from '../../body';
 import type { Draft, Piece } from '../draft-types';
 import { add, left, type Path, type Point, pathLength, pointAtLength, scale, transformPath } from '../geometry';
 import type { Box } from '../packing';
@@ -93,7 +93,7 @@ function linesInk(
     }
   }
   for (const line of plan.lines) {
-    const paragraph: Paragraph = { text: lineWords(line, piece, say, units).join(' ') };
+    const paragraph: Paragraph = { text: inTurn(lineWords(line, piece, say, units), say) };
     const set = setIn([paragraph], TEXT_PT, wide, widthOf);
     if (y + set.height > bottom) {
       pages.push([]);

@@ -54,7 +54,7 @@ export const joinWords = ({ kind, through }: Join, say: Say): string =>
 /** All there is to say of a line, a sentence each. */
 export function lineWords(line: PencilLine, piece: Piece, say: Say, unit: Unit): readonly string[] {
   const name = lineName(line, piece, say);
-  const joins = line.joins.map((join) => joinWords(join, say)).join(say('pencil.then'));
+  const joins = line.joins.map((join) => joinWords(join, say));
   const { length, allowance } = line;
   if (line.role === 'grain') return [say('pencil.line.plain', { name, joins })];
   return [

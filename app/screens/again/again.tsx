@@ -5,7 +5,7 @@ import { ToyFace } from '../shared/face/toy-face';
 import { useToy, useToys } from '../shared/keeping';
 import { bodyOf } from '../shared/making/body-of';
 import { bodyKnown, type Making } from '../shared/making/making';
-import { numbersLeft } from '../shared/making/numbers-left';
+import { leftWords, numbersLeft } from '../shared/making/numbers-left';
 import { draftOf, useDraft } from '../shared/making/use-draft';
 import { WithMaking } from '../shared/making/with-making';
 import { go, to } from '../shared/route';
@@ -71,7 +71,7 @@ function ForToy({ toy, making: { garment, row, toy: own }, like }: ForToyProps) 
         <b>{toy.name}</b>
         <span class="soft small">
           {toy.id === own.id && say('screen.again.own')}{' '}
-          {left && say(left.firm === 0 ? 'screen.garments.no-more' : 'screen.again.left', left)}
+          {left && (left.firm === 0 ? say('screen.garments.no-more') : leftWords(say, 'screen.again.left', left))}
         </span>
       </span>
       <Icon name="on" />

@@ -24,7 +24,7 @@ export function FoldedLooks({ toy, row }: { readonly toy: Toy; readonly row: Hea
       stands={own.length > 0 ? say('list.row', { of: stands }) : say('screen.theme.like-most')}
     >
       <div class="theme">
-        <p class="soft">{say('screen.choices.looks', { name: toy.name })}</p>
+        <p class="soft">{say('screen.choices.looks')}</p>
         {read.map((trait) => (
           <TraitPicks key={trait} toy={toy} trait={trait} />
         ))}

@@ -58,7 +58,7 @@ function FitsPage({ making }: { readonly making: Making }) {
               <FlatField key={each.id} flat={each} onChange={(mm) => setTyped({ ...typed, [each.id]: mm })} />
             ))}
           </div>
-          <p class="soft small">{say('screen.fits.kept', { name: toy.name })}</p>
+          <p class="soft small">{say('screen.fits.kept')}</p>
         </div>
         <div class="column">
           <div role="status" class="fits-told">

@@ -6,7 +6,7 @@ import { forPlayer } from '../shared/care/for-player';
 import { Worn } from '../shared/dressed/worn';
 import { bodyOf, bodyShown } from '../shared/making/body-of';
 import { useGarments } from '../shared/making/garments-known';
-import { numbersLeft } from '../shared/making/numbers-left';
+import { leftWords, numbersLeft } from '../shared/making/numbers-left';
 import { go, to } from '../shared/route';
 import type { ScreenProps } from '../shared/screen-props';
 import { useAttempt } from '../shared/trouble/attempt';
@@ -32,8 +32,8 @@ export function GarmentsScreen({ params, query }: ScreenProps) {
         const known = bodyOf({ toy, readings });
         const body = bodyShown(known);
         const left = (row: Head) => {
-          const { count, minutes } = numbersLeft(row, toy, known);
-          return count === 0 ? say('screen.garments.no-more') : say('screen.garments.left', { count, minutes });
+          const numbers = numbersLeft(row, toy, known);
+          return numbers.count === 0 ? say('screen.garments.no-more') : leftWords(say, 'screen.garments.left', numbers);
         };
         const begin = (order: Order) =>
           attempt(async () => {

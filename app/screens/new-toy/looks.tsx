@@ -14,7 +14,7 @@ export function LooksScreen({ params, query }: ScreenProps) {
       {({ toy }) => (
         <WayPage
           wide
-          title={say('screen.looks.title', { name: toy.name })}
+          title={say('screen.looks.title')}
           back={editing ? to('toy', toy.id) : to('toy', toy.id, 'kind')}
           whose={toy.name}
           {...(editing ? {} : { progress: { done: 3, all: 3 } })}

@@ -1,4 +1,4 @@
-import type { Say } from '../../body';
+import { inTurn, type Say } from '../../body';
 import type { Draft, Piece } from '../../drafting/draft-types';
 import { joinWords, lineName, lineWords, type PencilPiece, type PencilStep, pencilSteps } from '../../drafting/pencil';
 import { printed, useWords } from '../../parts';
@@ -48,7 +48,7 @@ export function PencilSteps({ making: { toy, garment }, draft, plan, at }: Penci
           <button type="button" class="quiet" disabled={place === 0} onClick={() => go(address(place - 1), 'replace')}>
             {say('screen.pencil.before')}
           </button>
-          <SpeakAct text={`${title}. ${rest}`} />
+          <SpeakAct text={say('list.named', { name: title, what: rest })} />
           <button type="button" class="go" onClick={onward}>
             {say(last ? 'screen.done' : 'screen.next')}
           </button>
@@ -70,6 +70,6 @@ function wordsOf(step: PencilStep | undefined, piece: Piece | undefined, say: Sa
       rest: say('screen.pencil.point', { number, line: lineName(step.line, piece, say) }),
     };
   }
-  const rest = step.ends ? lineWords(step.line, piece, say, unit).join(' ') : say('screen.pencil.goes-on');
+  const rest = step.ends ? inTurn(lineWords(step.line, piece, say, unit), say) : say('screen.pencil.goes-on');
   return { title: joinWords(step.join, say), rest };
 }

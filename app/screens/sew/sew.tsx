@@ -1,3 +1,4 @@
+import type { Say } from '../../body';
 import { notionWords } from '../../drafting/catalogue';
 import { cutWords, settingWords, termsOnPaper, timeOf, titleOf, ways } from '../../drafting/guide';
 import { Page, Picks, useWords } from '../../parts';
@@ -70,7 +71,7 @@ function Ready({ sewing, address }: ReadyProps) {
           picks={ways.map((value) => ({
             value,
             words: say(`screen.sew.by-${value}`),
-            note: say('screen.sew.about', { time: timeWords(timeOf(guide, value), hand.locale) }),
+            note: say('screen.sew.about', { time: timeWords(timeOf(guide, value), hand.locale, say) }),
           }))}
         />
         <section class="sew-part">
@@ -142,9 +143,11 @@ function Ready({ sewing, address }: ReadyProps) {
 }
 
 /** Minutes as hours and minutes, as the maker's language writes them. */
-function timeWords(minutes: number, locale: string): string {
+function timeWords(minutes: number, locale: string, say: Say): string {
   const unit = (value: number, of: 'hour' | 'minute') =>
     new Intl.NumberFormat(locale, { style: 'unit', unit: of, unitDisplay: 'short' }).format(value);
   const [hours, rest] = [Math.floor(minutes / 60), minutes % 60];
-  return [hours > 0 ? unit(hours, 'hour') : '', rest > 0 ? unit(rest, 'minute') : ''].filter(Boolean).join(' ');
+  return say('list.row', {
+    of: [...(hours > 0 ? [unit(hours, 'hour')] : []), ...(rest > 0 ? [unit(rest, 'minute')] : [])],
+  });
 }

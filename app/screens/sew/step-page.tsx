@@ -1,3 +1,4 @@
+import { inTurn } from '../../body';
 import { type Guide, type GuideStep, kindWords, noteWords, settingWords, termsAt, titleOf } from '../../drafting/guide';
 import { Icon, useWords } from '../../parts';
 import { useAwake } from '../shared/awake';
@@ -30,6 +31,7 @@ export function StepPage({ making, sewing, guide, step, at }: StepPageProps) {
   const title = titleOf(step, say);
   const how = kindWords(step, telling);
   const notes = step.notes.map((note) => noteWords(note, telling));
+  const said = say('list.named', { name: title, what: how });
   const done = sewing.sewn.includes(step.id);
   const address = (id: string | undefined) => to('toy', toy.id, garment.id, 'sew', ...(id ? [id] : []));
   useAwake();
@@ -54,8 +56,8 @@ export function StepPage({ making, sewing, guide, step, at }: StepPageProps) {
       }
       picture={
         <>
-          <ScenePicture scene={step.scene} text={`${title}. ${how}`} />
-          <SpeakAct text={[title, how, ...notes].join(' ')} />
+          <ScenePicture scene={step.scene} text={said} />
+          <SpeakAct text={inTurn([said, ...notes], say)} />
         </>
       }
       acts={

@@ -3,7 +3,7 @@ import type { Step } from '../../measuring';
 import { Icon, Page, shownLength, useWords } from '../../parts';
 import { printNumbers } from '../../work/bridge';
 import { afterTape, type Making, marksOpen, measureOf, tapedOf, wishesOf } from '../shared/making/making';
-import { stepsLeft } from '../shared/making/numbers-left';
+import { leftWords, stepsLeft } from '../shared/making/numbers-left';
 import { chosenAddress, makingWords } from '../shared/making/outfit';
 import { WithMaking } from '../shared/making/with-making';
 import { PdfAct } from '../shared/pdf-act';
@@ -47,7 +47,9 @@ function StepsPage({ making, from }: { readonly making: Making; readonly from: s
         </a>
       }
     >
-      <p class="soft">{left.count === 0 ? say('screen.garments.no-more') : say('screen.steps.left', left)}</p>
+      <p class="soft">
+        {left.count === 0 ? say('screen.garments.no-more') : leftWords(say, 'screen.steps.short', left)}
+      </p>
       <div class="columns">
         <div class="column">
           {left.count > 0 && marksOpen(making).length > 0 && (

@@ -113,7 +113,6 @@ function Told({ making: { toy, garment }, point, proposal: { lead, by, again } }
         {say(by > 0 ? 'screen.tried.more' : 'screen.tried.less', {
           size: say(`size.${lead}`),
           by: Math.abs(by),
-          name: toy.name,
           unit: hand.unit,
         })}
       </p>

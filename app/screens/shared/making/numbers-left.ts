@@ -1,4 +1,4 @@
-import { type Body, findMeasure, type Order } from '../../../body';
+import { type Body, findMeasure, type Order, type Say } from '../../../body';
 import type { Head } from '../../../drafting/catalogue';
 import { asking, isWish } from '../../../measuring';
 import type { Toy } from '../../../storage';
@@ -27,3 +27,7 @@ export function numbersLeft(
 /** What the tape still has to tell of a garment under way. */
 export const stepsLeft = ({ steps, readings }: Pick<Making, 'steps' | 'readings'>): Left =>
   leftOf(tapedOf(steps).filter(({ measure }) => !readings[measure]).length);
+
+/** How many numbers are left, in the words of `code`, and beside it how long they take. */
+export const leftWords = (say: Say, code: string, left: Left): string =>
+  say('list.row', { of: [say(code, left), say('screen.steps.minutes', left)] });

@@ -17,7 +17,7 @@ export function useCorrect({ toy, garment }: Pick<Making, 'toy' | 'garment'>): (
       await changeToy(toy.id, { corrections });
       go(to('toy', toy.id, garment.id, 'pattern'));
       notice({
-        words: say('screen.tried.kept', { name: toy.name }),
+        words: say('screen.tried.kept'),
         act: {
           words: say('screen.undo'),
           run: () => void attempt(async () => void (await changeToy(toy.id, { corrections: before }))),
