@@ -33,7 +33,7 @@ export {
   type ParsedLength,
   parseLength,
 } from './length';
-export { formatLength, type InchParts, inchParts } from './length-words';
+export { formatLength, type InchParts, inchParts, unitFace, withUnit } from './length-words';
 export { typicalKnowns } from './likeness';
 export type { Group, Lean, Measure, Nature, Region, View } from './measure';
 export { findMeasure, type MeasureId, measureIds, measures } from './measures';

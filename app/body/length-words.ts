@@ -42,12 +42,20 @@ function inches(mm: Mm, locale: string, bare: boolean): string {
   const over = fraction ? `${digits.format(fraction.above)}/${digits.format(fraction.below)}` : '';
   const sign = mm < 0 && (whole > 0 || fraction) ? '-' : '';
   const number = `${sign}${over && whole === 0 ? over : [digits.format(whole), over].filter(Boolean).join(' ')}`;
-  if (bare) return number;
-  const parts = numberFormat(locale, {
-    style: 'unit',
-    unit: 'inch',
-  }).formatToParts(5);
-  return parts.map((part) => (part.type === 'integer' ? number : part.value)).join('');
+  return bare ? number : withUnit(number, { unit: 'in', locale });
+}
+
+/** A number that is written already, with the hand's unit beside it as the language sets it: `12 × 15 cm`. */
+export const withUnit = (number: string, hand: Hand): string =>
+  unitParts(hand)
+    .map(({ type, value }) => (type === 'integer' ? number : value))
+    .join('');
+
+/** What the language calls the hand's unit beside a number: `cm`. */
+export const unitFace = (hand: Hand): string => unitParts(hand).find(({ type }) => type === 'unit')?.value ?? hand.unit;
+
+function unitParts({ unit, locale }: Hand): readonly Intl.NumberFormatPart[] {
+  return numberFormat(locale, { style: 'unit', unit: unit === 'in' ? 'inch' : 'centimeter' }).formatToParts(5);
 }
 
 const formats = new Map<string, Intl.NumberFormat>();

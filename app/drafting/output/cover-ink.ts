@@ -6,8 +6,10 @@ import { arc, line, type Path, type Point, polyline } from '../geometry';
 import { garmentsIn } from '../outfit';
 import type { Box } from '../packing';
 import { cornersOf, outlineOf } from '../pieces/outline';
+import { LONG_MM } from '../sheets/furniture';
 import type { Cover, Layout, MapCell, Page } from '../sheets/layout';
 import { moved } from '../sheets/move';
+import { papers } from '../sheets/papers';
 import { clippedPolygon } from './clip';
 import { centred, type Paragraph, setWithin, wordsOf } from './flow';
 import { type Ink, SMALLEST_PT, stroke, type TextWidth } from './ink';
@@ -35,7 +37,13 @@ export function coverInk(
     stroke('marks', 'rule', roundedBox(cover.card, BANK_CARD_MM.corner), true),
     ...boxed(printing(say), cover.card),
     ...outline(cover.square),
-    centred(say('print.square'), besideSquare(cover.square), SMALLEST_PT, true, widthOf),
+    centred(
+      say('print.square', { side: cover.square.width, unit: 'cm' }),
+      besideSquare(cover.square),
+      SMALLEST_PT,
+      true,
+      widthOf,
+    ),
     ...(cover.joining
       ? wordsOf(setWithin(joining(say), cover.joining, SMALL_PT, widthOf), cover.joining, 'words')
       : []),
@@ -82,9 +90,20 @@ function printing(say: Say): readonly Paragraph[] {
     { text: say('print.how') },
     { text: say('print.card'), before: 0.8 },
     { text: say('print.wrong-title'), bold: true, before: 1.4 },
-    { text: say('print.wrong') },
+    {
+      text: say('print.wrong', {
+        long: LONG_MM,
+        letter: fittedOn(papers.letter, papers.a4),
+        a4: fittedOn(papers.a4, papers.letter),
+      }),
+    },
   ];
 }
+
+/** What remains of lengths where a page is fitted on another paper. */
+const fittedOn = (page: Size, paper: Size): number => Math.min(paper.width / page.width, paper.height / page.height);
+
+type Size = { readonly width: Mm; readonly height: Mm };
 
 /** Under the square, where nothing lies in a ruler's way. */
 function besideSquare({ x, y, width, height }: Box): Point {

@@ -52,10 +52,17 @@ export function tapeInk(say: Say, widthOf: TextWidth): readonly Ink[] {
   const strips = Array.from({ length: TAPE_MM / STRIP_MM }, (_, n) => n);
   const bottom = TOP_MM + strips.length * PITCH_MM + 8;
   return [
-    ...words([{ text: say('tape.title'), bold: true, large: 1.7 }, { text: say('tape.how') }], 8, widthOf),
+    ...words(
+      [{ text: say('tape.title'), bold: true, large: 1.7 }, { text: say('tape.how', { whole: TAPE_MM, unit: 'cm' }) }],
+      8,
+      widthOf,
+    ),
     ...strips.flatMap((n) => stripInk(n, TOP_MM + n * PITCH_MM, say, widthOf)),
     ...words(
-      [{ text: say('tape.gauge-title'), bold: true, large: 1.2 }, { text: say('tape.gauge') }],
+      [
+        { text: say('tape.gauge-title'), bold: true, large: 1.2 },
+        { text: say('tape.gauge', { rest: REST_MM, none: 0, unit: 'cm' }) },
+      ],
       bottom - 4,
       widthOf,
     ),

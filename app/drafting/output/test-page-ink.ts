@@ -30,7 +30,10 @@ export function testPageInk(
   const across: CheckLine = at(LEFT_MM + 8, TOP_MM + 10 + LONG_MM, ACROSS_MM, 0);
   const paragraphs: readonly Paragraph[] = [
     { text: say('print.test.title'), bold: true, large: 1.6 },
-    ...['print', 'measure', 'wrong', 'corners'].map((code) => ({ text: say(`print.test.${code}`), before: 2 })),
+    ...['print', 'measure', 'wrong', 'corners'].map((code) => ({
+      text: say(`print.test.${code}`, { up: LONG_MM, across: ACROSS_MM }),
+      before: 2,
+    })),
   ];
   const box = { x: LEFT_MM + 8, y: TOP_MM, width: page.width - LEFT_MM - 30, height: 0 };
   const words = setIn(paragraphs, TEXT_PT, box.width, widthOf);

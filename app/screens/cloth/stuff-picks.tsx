@@ -35,7 +35,7 @@ export function StuffPicks({ picked, onPick }: StuffPicksProps) {
         picks={[
           ...sold.map((width) => ({
             value: String(width),
-            words: say('screen.cloth.wide', { width: `${shownLength(width, hand, true)} ${hand.unit}` }),
+            words: say('screen.cloth.wide', { width: shownLength(width, hand) }),
           })),
           { value: 'other', words: say('screen.cloth.other') },
           { value: 'scrap', words: say('screen.cloth.scrap') },

@@ -1,4 +1,5 @@
 import { useEffect, useMemo, useRef, useState } from 'preact/hooks';
+import { withUnit } from '../../body';
 import type { Draft, Piece } from '../../drafting/draft-types';
 import { shownLength, useWords } from '../../parts';
 import { drawPiece, type PieceDrawing } from '../shared/pieces/piece-drawing';
@@ -60,9 +61,7 @@ function PieceCard({ piece, drawing, scale, onOpen }: PieceCardProps) {
         <PiecePicture drawing={drawing} scale={scale} />
         <b>{say(`piece.${piece.name}`)}</b>
         <span class="soft small">{cutWords(say, piece)}</span>
-        <span class="soft small piece-size">
-          {size} {hand.unit}
-        </span>
+        <span class="soft small piece-size">{withUnit(size, hand)}</span>
       </button>
     </li>
   );

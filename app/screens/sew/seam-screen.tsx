@@ -1,5 +1,5 @@
 import { useId, useState } from 'preact/hooks';
-import { parseLength } from '../../body';
+import { parseLength, unitFace } from '../../body';
 import { CHECK_STRIPS_MM, seamFrom } from '../../drafting/guide';
 import { fieldText, Page, useWords } from '../../parts';
 import { saveGarment } from '../../storage';
@@ -75,7 +75,7 @@ function SeamPage({ making }: { readonly making: Making }) {
             aria-describedby={`${id}-said`}
             onInput={(event) => setText(event.currentTarget.value)}
           />
-          <span class="soft">{hand.unit}</span>
+          <span class="soft">{unitFace(hand)}</span>
         </span>
       </div>
       <p id={`${id}-said`} role="status">

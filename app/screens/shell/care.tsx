@@ -1,4 +1,5 @@
 import { useEffect } from 'preact/hooks';
+import { withUnit } from '../../body';
 import { useWords } from '../../parts';
 import {
   askToPersist,
@@ -24,7 +25,7 @@ const ASKED = 'device-asked-to-persist';
  * itself.
  */
 export function Care() {
-  const { say } = useWords();
+  const { say, hand } = useWords();
   const notice = useNotice();
   const offer = async (typed: Typed) => {
     const { toyId, garmentId, measureId, text, unit } = typed;
@@ -33,7 +34,11 @@ export function Care() {
     const toy = (await findToy(toyId))?.name ?? '';
     notice({
       stays: true,
-      words: say('screen.typed.left', { toy, name: say(`measure.${measureId}.name`), typed: `${text} ${unit}` }),
+      words: say('screen.typed.left', {
+        toy,
+        name: say(`measure.${measureId}.name`),
+        typed: withUnit(text, { unit: unit === 'in' ? 'in' : 'cm', locale: hand.locale }),
+      }),
       act: { words: say('screen.typed.look'), run: () => go(address) },
       onClose: () => forgetTyped(toyId, measureId),
     });

@@ -1,4 +1,5 @@
 import { useEffect, useId, useRef } from 'preact/hooks';
+import { unitFace } from '../../body';
 import type { Step } from '../../measuring';
 import { fieldText, Icon, useWords } from '../../parts';
 import { useEntry } from '../shared/entry/entry';
@@ -63,7 +64,7 @@ export function NumberRow({ making, step: { measure, suggested }, at }: NumberRo
             nextField(event.currentTarget)?.focus();
           }}
         />
-        <span class="soft">{hand.unit}</span>
+        <span class="soft">{unitFace(hand)}</span>
       </span>
       <p id={`${id}-wrong`} class="wrong-words small" role="alert">
         {wrong}

@@ -1,4 +1,4 @@
-import { formatLength, type Hand, type MeasureId, type Say } from '../../../body';
+import { formatLength, type Hand, type MeasureId, type Say, withUnit } from '../../../body';
 import type { Making } from '../making/making';
 import { saveFile } from '../save-file';
 
@@ -17,7 +17,7 @@ export function saveUnsaved(
   );
   const lines = [
     making.toy.name,
-    say('screen.unsaved.line', { measure: say(`measure.${measure}.name`), lengths: [`${typed} ${hand.unit}`] }),
+    say('screen.unsaved.line', { measure: say(`measure.${measure}.name`), lengths: [withUnit(typed, hand)] }),
     '',
     ...taken,
   ];

@@ -1,5 +1,5 @@
 import { useId, useState } from 'preact/hooks';
-import { type Hand, parseLength } from '../../../body';
+import { type Hand, parseLength, unitFace } from '../../../body';
 import type { Choice } from '../../../drafting/catalogue';
 import { fieldText, useWords } from '../../../parts';
 import './amount-field.css';
@@ -34,7 +34,7 @@ export function AmountField({ legend, note, kind, value, onChange }: AmountField
     setWrong(!fits);
     if (fits) onChange(amount);
   };
-  const unit = { length: hand.unit, share: '%', count: '' }[kind.kind];
+  const unit = { length: unitFace(hand), share: '%', count: '' }[kind.kind];
   return (
     <div class="amount">
       <label for={id}>
