@@ -1,6 +1,7 @@
 // The few words the first screen says, cut out of each language file, so that they need not wait for all the others.
-import { readdirSync, readFileSync } from 'node:fs';
+import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
+import { languageFiles } from './languages.mjs';
 import { ROOT } from './setup.mjs';
 
 /** Everything the app may say before its first lazily fetched part is there. */
@@ -36,7 +37,7 @@ export const firstWords = {
  * @returns {Record<string, Record<string, string>>}
  */
 export function wordsOf(topic) {
-  const languages = readdirSync(join(ROOT, 'locales')).map((name) => {
+  const languages = languageFiles(ROOT).map((name) => {
     const words = JSON.parse(readFileSync(join(ROOT, 'locales', name), 'utf8'))[topic];
     return [
       name.replace('.json', ''),

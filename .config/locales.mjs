@@ -1,6 +1,7 @@
 // The words: every language says what English says, and every code that the app says has words.
-import { readdirSync, readFileSync } from 'node:fs';
+import { existsSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
+import { languageFiles, NOTES } from './languages.mjs';
 import { modulesOf, walk } from './syntax.mjs';
 
 const SOURCE = 'en';
@@ -19,22 +20,29 @@ const MAY_SAY_LESS = /_(zero|one|two)$/;
  */
 export function localeBreaches(root) {
   const languages = new Map(
-    readdirSync(join(root, 'locales'))
-      .filter((name) => name.endsWith('.json'))
-      .map((name) => [
-        name.slice(0, -'.json'.length),
-        flatten(JSON.parse(readFileSync(join(root, 'locales', name), 'utf8'))),
-      ]),
+    languageFiles(root).map((name) => [name.slice(0, -'.json'.length), flatten(read(root, name))]),
   );
   const english = languages.get(SOURCE);
   if (!english) return [`locales/${SOURCE}.json is missing`];
   return [
     ...[...languages].flatMap(([language, words]) => differences(language, words, english)),
+    ...strayNotes(root, [...english.keys()].map(codeOf)),
     ...codeBreaches(root, new Set([...english.keys()].map(codeOf))),
   ];
 }
 
 /** @typedef {Map<string, string>} Words by dotted key */
+
+/** @param {string} root @param {string} name @returns {Record<string, unknown>} */
+const read = (root, name) => JSON.parse(readFileSync(join(root, 'locales', name), 'utf8'));
+
+/** Notes for who translates, of a code or of a whole topic that there are no words for. @param {string} root @param {string[]} codes */
+function strayNotes(root, codes) {
+  if (!existsSync(join(root, 'locales', NOTES))) return [];
+  return Object.keys(read(root, NOTES))
+    .filter((noted) => !codes.some((code) => code === noted || code.startsWith(`${noted}.`)))
+    .map((noted) => `locales/${NOTES}: nothing is called ${noted}`);
+}
 
 /** @param {Record<string, unknown>} tree @param {string} before @returns {Words} */
 function flatten(tree, before = '') {

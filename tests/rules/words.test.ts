@@ -75,6 +75,15 @@ test.each([
 test('one of the codes that are tried is enough', () =>
   expect(languages({}, `${CODE} sayFirst(say, [\`lost.\${code}\`, 'name']);`)).toEqual([]));
 
+test('a note is of words that there are, or of a topic', () => {
+  const noted = (notes: object) => languages({ notes });
+  expect(noted({ toys: 'how many', flag: 'names', 'flag.thin': 'of cloth' })).toEqual([]);
+  expect(noted({ lost: 'gone', fla: 'half a topic' })).toEqual([
+    'locales/notes.json: nothing is called lost',
+    'locales/notes.json: nothing is called fla',
+  ]);
+});
+
 test('words that nothing says are found', () =>
   expect(languages({}, CODE.replace("'name'", "'toys'"))).toEqual(['locales/en.json: nothing says name']));
 
