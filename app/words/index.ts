@@ -3,5 +3,5 @@
  * Lengths, angles, dates and plurals are written here as the language writes them; no sentence is, and no screen.
  */
 
-export { type LocaleId, locales, nearestLocale, readTag } from './locales';
+export { directionOf, type LocaleId, locales, nearestLocale, ownName, readTag } from './locales';
 export { createLearner, createSay, type Learner } from './say';

@@ -3,19 +3,32 @@ export type Sentences = { readonly [name: string]: string | Sentences };
 
 type Fetched = Promise<{ readonly default: Sentences }>;
 
+/** Which way a language's lines run. */
+type Direction = 'ltr' | 'rtl';
+
 /**
- * One row a language: how its file is fetched, and the few words of it that the first screen says (the build cuts them
+ * One row a language: what it calls itself, which way its lines run, how its file is fetched, and the few words of it that the first screen says (the build cuts them
  * out, see `.config/first-words.mjs`). Adding a language is adding a row and the file.
  */
 const files = {
-  en: { whole: () => import('../../locales/en.json'), first: () => import('../../locales/en.json?first') },
-} as const satisfies Record<string, { readonly [P in Share]: () => Fetched }>;
+  en: {
+    name: 'English',
+    runs: 'ltr',
+    whole: () => import('../../locales/en.json'),
+    first: () => import('../../locales/en.json?first'),
+  },
+} as const satisfies Record<string, Row>;
+
+type Row = { readonly name: string; readonly runs: Direction } & { readonly [P in Share]: () => Fetched };
 
 /** All the words, or those of the first screen. */
 export type Share = 'whole' | 'first';
 
 export type LocaleId = keyof typeof files;
 export const locales = Object.keys(files) as readonly LocaleId[];
+
+/** What a language calls itself, for whoever reads no other. */
+export const ownName = (id: LocaleId): string => files[id].name;
 
 /** The language every other one falls back to. */
 export const SOURCE_LOCALE: LocaleId = 'en';
@@ -42,6 +55,9 @@ export function nearestLocale(tag: string): LocaleId {
   const known = readTag(tag);
   return locales.find((id) => known === id || known?.startsWith(`${id}-`)) ?? SOURCE_LOCALE;
 }
+
+/** Which way the words of a tag run. */
+export const directionOf = (tag: string): Direction => files[nearestLocale(tag)].runs;
 
 export async function wordsOf(locale: LocaleId, share: Share): Promise<Sentences> {
   return (await files[locale][share]()).default;

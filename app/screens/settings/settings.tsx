@@ -2,7 +2,7 @@ import type { Unit } from '../../body';
 import { papers } from '../../drafting/sheets';
 import { Icon, Page, Segments, useWords } from '../../parts';
 import { setSetting } from '../../storage';
-import { locales } from '../../words';
+import { locales, ownName } from '../../words';
 import { printTape } from '../../work/bridge';
 import type { Theme } from '../shared/defaults';
 import { knownPaper } from '../shared/known-paper';
@@ -21,11 +21,10 @@ const voices = ['off', 'on'] as const;
 
 /** How the app is set, and how what it keeps is doing. */
 export function SettingsScreen() {
-  const { say, hand } = useWords();
+  const { say } = useWords();
   const liking = useLiking();
   const attempt = useAttempt();
   const set = (key: string) => (value: string) => void attempt(() => setSetting(key, value));
-  const named = new Intl.DisplayNames([hand.locale], { type: 'language' });
   return (
     <Page wide title={say('screen.settings.title')} back={to()}>
       <div class="columns">
@@ -89,8 +88,8 @@ export function SettingsScreen() {
               onChange={(event) => set('locale')(event.currentTarget.value)}
             >
               {locales.map((id) => (
-                <option key={id} value={id}>
-                  {named.of(id) ?? id}
+                <option key={id} value={id} lang={id}>
+                  {ownName(id)}
                 </option>
               ))}
             </select>

@@ -1,12 +1,9 @@
 import { useEffect, useState } from 'preact/hooks';
 import type { Say } from '../../body';
-import { createSay } from '../../words';
+import { createSay, directionOf } from '../../words';
 import { noteHappening } from '../shared/trouble/happened';
 
 type InLanguage = { readonly say: Say; readonly locale: string };
-
-/** Languages written from right to left, among those that soft-toy makers may choose. */
-const RIGHT_TO_LEFT = ['ar', 'fa', 'he', 'ur'];
 
 /** Words in the language chosen; the page says which it is and which way it runs. */
 export function useLanguage(locale: string, first: InLanguage): Say {
@@ -15,9 +12,8 @@ export function useLanguage(locale: string, first: InLanguage): Say {
     if (words.locale !== locale) createSay(locale).then((say) => setWords({ say, locale }), noteHappening);
   }, [locale, words.locale]);
   useEffect(() => {
-    const { language } = new Intl.Locale(words.locale);
     document.documentElement.lang = words.locale;
-    document.documentElement.dir = RIGHT_TO_LEFT.includes(language) ? 'rtl' : 'ltr';
+    document.documentElement.dir = directionOf(words.locale);
   }, [words.locale]);
   return words.say;
 }
