@@ -12,6 +12,7 @@ import { maker, type SizesOf } from '../sizes/maker';
 import { PAST_CENTRE_MM } from '../sizes/scale';
 import { fastenedPart } from './parts/fastened';
 import { hemRole } from './parts/hem';
+import { forLooks, pocketForLooks, pocketLeftOut } from './parts/pocket-rows';
 
 /** It covers this share of the waist, and its bib this share of that (common practice, no source). */
 const COVERS = 0.56;
@@ -193,22 +194,14 @@ export const apron = assemble(apronHead, [
     ],
     instead: [
       {
-        choice: 'pocket',
-        from: true,
-        to: false,
-        code: 'pocket-left-out',
-        check: [],
+        ...pocketLeftOut,
         when: ({ sizes: { pocketHalf, pocketHigh } }) => Math.min(2 * pocketHalf, pocketHigh) < POCKET.least,
       },
     ],
     notes: [
       {
-        code: 'pocket-for-looks',
-        measures: ['paw-girth'],
-        told: ({ sizes, wearer }) => {
-          const [hand, needs] = [2 * sizes.pocketHalf, wearer.of('paw-girth') * POCKET.paw];
-          return hand < needs - 0.5 ? { hand, needs } : null;
-        },
+        ...pocketForLooks,
+        told: ({ sizes, wearer }) => forLooks(2 * sizes.pocketHalf, wearer.of('paw-girth') * POCKET.paw),
         when: hasPocket,
       },
     ],

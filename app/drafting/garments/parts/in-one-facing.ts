@@ -4,6 +4,7 @@ import { only, part } from '../../rows/part';
 import { type EdgesOf, piece } from '../../rows/piece-row';
 import { bodiceFeed } from './bodice-feed';
 import type { BodiceGives } from './bodice-names';
+import { facingEnds } from './facing-ends';
 import type { Side, Top, TopChoices } from './top';
 
 type Gives = { readonly size: never; readonly edge: EdgesOf<'front-facing' | 'back-facing', typeof inOneFacing> };
@@ -77,14 +78,7 @@ export function inOneFacingPart<C extends TopChoices>(top: Top<C>) {
           first: [{ piece: 'back-facing', edge: 'side' }],
           second: [{ piece: 'front-facing', edge: 'side' }],
         },
-        ...sides.map((side) => ({
-          name: `facing-${side}-end`,
-          sewn: 2 as const,
-          kind: 'folded' as const,
-          first: [{ piece: `${side}-facing`, edge: 'centre' } as const],
-          second: [],
-          when: isOpen(side),
-        })),
+        ...facingEnds,
         {
           name: 'slit',
           sewn: 1,

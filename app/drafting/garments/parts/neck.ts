@@ -7,6 +7,7 @@ import { BINDS_UP_TO_MM, isThinWoven } from '../../sizes/cloths';
 import { bindingPart } from './binding';
 import type { BodiceGives } from './bodice';
 import { type Ends, flatPart, isClosed, standingPart } from './collars';
+import { facingEnds } from './facing-ends';
 import { inOneFacingPart } from './in-one-facing';
 import { liningPart } from './lining';
 import { halfNeckline, type Side, type Top, type TopChoices, wholeHalfNeckline } from './top';
@@ -73,14 +74,7 @@ function facedPart<C extends TopChoices>(top: Top<C>) {
         ],
         cornered: true,
       },
-      ...(['front', 'back'] as const).map((side) => ({
-        name: `facing-${side}-end`,
-        sewn: 2 as const,
-        kind: 'folded' as const,
-        first: [{ piece: `${side}-facing`, edge: 'centre' } as const],
-        second: [],
-        when: isOpen(side),
-      })),
+      ...facingEnds,
       {
         name: 'slit',
         sewn: 1,

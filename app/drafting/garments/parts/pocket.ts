@@ -8,6 +8,7 @@ import { type EdgesOf, piece } from '../../rows/piece-row';
 import { usualAllowances } from '../../sizes/allowances';
 import { PAST_CENTRE_MM } from '../../sizes/scale';
 import type { Wearer } from '../../sizes/wearer';
+import { forLooks, pocketForLooks, pocketLeftOut } from './pocket-rows';
 import type { PocketPlace, Sides } from './top';
 
 const isFrontOpen = isOpen('front');
@@ -81,23 +82,15 @@ const widePart = only(
     ],
     instead: [
       {
-        choice: 'pocket',
-        from: true,
-        to: false,
-        code: 'pocket-left-out',
-        check: [],
+        ...pocketLeftOut,
         when: (look) =>
           smallest(look) < LEAST_MM || (isFrontOpen(look.choices) && look.length('pocket.top') < LEAST_HALF_TOP_MM),
       },
     ],
     notes: [
       {
-        code: 'pocket-for-looks',
-        measures: ['paw-girth'],
-        told: (look) => {
-          const [hand, needs] = [look.length('pocket.hand'), handOf(look.wearer)];
-          return hand < needs - 0.5 ? { hand, needs } : null;
-        },
+        ...pocketForLooks,
+        told: (look) => forLooks(look.length('pocket.hand'), handOf(look.wearer)),
       },
     ],
   }),
@@ -147,22 +140,14 @@ const patchPart = only(
     ],
     instead: [
       {
-        choice: 'pocket',
-        from: true,
-        to: false,
-        code: 'pocket-left-out',
-        check: [],
+        ...pocketLeftOut,
         when: ({ length }) => Math.min(length('patch-pocket.top'), length('patch-pocket.side')) < LEAST_MM,
       },
     ],
     notes: [
       {
-        code: 'pocket-for-looks',
-        measures: ['paw-girth'],
-        told: (look) => {
-          const [hand, needs] = [look.length('patch-pocket.top'), handOf(look.wearer)];
-          return hand < needs - 0.5 ? { hand, needs } : null;
-        },
+        ...pocketForLooks,
+        told: (look) => forLooks(look.length('patch-pocket.top'), handOf(look.wearer)),
       },
     ],
   }),
