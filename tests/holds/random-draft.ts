@@ -1,15 +1,11 @@
-import type { BodyKind, Card } from '../../app/body';
+import type { BodyKind, Card, Order } from '../../app/body';
 import { draft, fullOrder, type Outcome } from '../../app/drafting/draft';
 import { type Choice, cloths, fitIds, type Garment, garments } from '../../app/drafting/garments';
 import { bodyFrom } from '../../app/measuring';
 import { type Random, randomCard } from '../toys/random';
 
-export type Tried = {
-  readonly card: Card;
-  readonly order: object;
-  readonly garment: Garment;
-  readonly outcome: Outcome;
-};
+export type Drawn = { readonly card: Card; readonly order: Partial<Order>; readonly garment: Garment };
+export type Tried = Drawn & { readonly outcome: Outcome };
 
 export function pick<T>(random: Random, from: readonly T[]): T {
   const chosen = from[Math.floor(random() * from.length)];
@@ -26,6 +22,11 @@ function someValue(random: Random, choice: Choice): string | boolean | number {
 
 /** One random toy in one random garment with random choices, half of them left as they come. */
 export function randomDraft(random: Random, nasty: boolean, only?: string): Tried {
+  return tried(randomOrder(random, nasty, only));
+}
+
+/** What to draft, drawn but not drafted: all that a draft takes from `random`. */
+export function randomOrder(random: Random, nasty: boolean, only?: string): Drawn {
   const garment = pick(random, only ? garments.filter((each) => each.id === only) : garments);
   const kind = pick<BodyKind>(random, garment.bodies);
   const card = randomCard(random, kind, { nasty });
@@ -36,6 +37,10 @@ export function randomDraft(random: Random, nasty: boolean, only?: string): Trie
     fit: pick(random, fitIds),
     cloth: pick(random, cloths).id,
   };
+  return { card, order, garment };
+}
+
+export function tried({ card, order, garment }: Drawn): Tried {
   const full = fullOrder(order, card.taken);
   if (!full.ok) throw new RangeError(`${full.fault.code} ${full.fault.where}`);
   return { card, order, garment, outcome: draft(bodyFrom(card), full.order, full.garment, card.toy.name) };

@@ -84,11 +84,15 @@ function patchLines(wished: number, from: number, beside: number, { armhole, sid
   const out = Math.max(Math.min(far, ...within.map((p) => p.x - CLEAR_MM)), beside + NO_ROOM_MM);
   const across = Math.min(wide, out - beside);
   const inner = beside + (out - beside - across) / 2;
+  const outer = inner + across;
+  // Where it lies at last, farther out than it was first laid, the hem may rise higher.
+  const base = Math.min(low, lowest(hem, outer) - from);
+  const above = Math.min(upper, base - NO_ROOM_MM);
   return {
-    'pocket-top': [line(point(inner, upper), point(inner + across, upper))],
-    'pocket-side': [line(point(inner + across, upper), point(inner + across, low))],
-    'pocket-bottom': [line(point(inner + across, low), point(inner, low))],
-    'pocket-centre': [line(point(inner, low), point(inner, upper))],
+    'pocket-top': [line(point(inner, above), point(outer, above))],
+    'pocket-side': [line(point(outer, above), point(outer, base))],
+    'pocket-bottom': [line(point(outer, base), point(inner, base))],
+    'pocket-centre': [line(point(inner, base), point(inner, above))],
   };
 }
 

@@ -16,6 +16,8 @@ export const LEAST_SIDE_MM = 10;
 const DIP_SHARE = 0.15;
 /** And at most this share of the side is gathered in. */
 const MOST_GATHERED = 0.3;
+/** A hem that rises from its centre to its side by more than this share of its half width is no hem. */
+const STEEPEST_HEM = 1;
 /** Deeper than this share of the length, a neckline leaves no front. */
 export const DEEPEST_NECK = 0.75;
 
@@ -48,7 +50,7 @@ export const bodiceSizes = maker(
     return {
       sizes: { ...girthsOf(asked), dartMost: isDarted(wearer) ? chest : 0, ...arm, ...lengths.sizes },
       adjustments: [...shoulderNews(wearer, arm), ...(lengths.adjustments ?? [])],
-      stops: neckTakesBody(sizes, lengths.sizes),
+      stops: [...neckTakesBody(sizes, lengths.sizes), ...hemTooSteep(asked, lengths.sizes, arm)],
     };
   },
 );
@@ -76,6 +78,21 @@ function neckTakesBody({ frontNeckDrop }: Neck, { frontLength }: Sizes<Lengths>)
       ]
     : [];
 }
+
+/** Front or back, where it hangs so far below its side that no hem could run from one to the other. */
+function hemTooSteep({ front, back }: Trunk, lengths: Sizes<Lengths>, { armDrop }: Arm): Flag[] {
+  const { sideLevel, frontLength, frontGather, backLength, backGather } = lengths;
+  const dips = [
+    { rises: frontLength - armDrop - sideLevel - frontGather, over: front.hem },
+    { rises: backLength - armDrop - sideLevel - backGather, over: back.hem },
+  ];
+  const steep = dips.find(({ rises, over }) => rises > over * STEEPEST_HEM);
+  return steep
+    ? [{ code: 'hem-too-steep', severity: 'impossible', measures: LENGTHS_CHECK, values: steep }]
+    : [];
+}
+
+const LENGTHS_CHECK: readonly MeasureId[] = ['body-length', 'back-body-length', 'side-length'];
 
 type Arm = Record<'shoulder' | 'inset' | 'armDrop' | 'armholeDepth', Mm>;
 

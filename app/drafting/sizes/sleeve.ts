@@ -40,8 +40,7 @@ export const sleeveSizes = maker(
     const short = puffed || wearer.choices.sleeve === 'short';
     const underarmLength = short ? Math.min(Math.max(long * SHORT_SHARE, least), long) : long;
     const along = bicep + ((wrist - bicep) * underarmLength) / long;
-    const taper = mostTaper(underarmLength, bicep);
-    const cuff = short ? Math.max(Math.min(along, bicep + taper), bicep - taper) : wrist;
+    const cuff = short ? sewnCuff(along, bicep, underarmLength) : wrist;
     return {
       sizes: {
         bicep: puffed ? bicep * PUFF : bicep,
@@ -66,6 +65,12 @@ export const sleeveSizes = maker(
     };
   },
 );
+
+/** The cuff nearest the wanted one that a tube of this bicep can narrow or widen to over so short an underarm, mm. */
+export function sewnCuff(cuff: Mm, bicep: Mm, underarm: Mm): Mm {
+  const taper = mostTaper(underarm, bicep);
+  return Math.max(Math.min(cuff, bicep + taper), bicep - taper);
+}
 
 /** How much a tube's girth may change over a length: the cuff's bow is (girth/2)·(change/2)/(2·length). */
 function mostTaper(length: Mm, girth: Mm): Mm {

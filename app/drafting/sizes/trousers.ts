@@ -27,6 +27,8 @@ const ELASTIC_SHARE = 0.35;
 const LEAST_ELASTIC_MM = 22;
 /** Down a leg either inseam comes in by at most so much for each mm: steeper, its hem would bow out of the leg. */
 const STEEPEST_TAPER = 1;
+/** And that hem, square to both inseams, bows by at most this share of their length (common practice, no source). */
+const MOST_BOW = 0.5;
 /** Pyjamas are as roomy as the roomiest fit, and hardly narrower at the hem than above. */
 const PYJAMA_SHARE = 0.12;
 const PYJAMA_HEM = 0.9;
@@ -136,7 +138,7 @@ function legsOf(wearer: Wearer<Chosen>, hip: Mm, rise: Mm): Made {
   const hem = wearer.choices.trousers === 'elastic' ? null : hemOf(wearer, least, hip / 2);
   const drawn = (gussets: boolean) => {
     const first = crotchOf({ ...asked, gussets, hem });
-    const narrowest = topOf(first) - 2 * STEEPEST_TAPER * inside;
+    const narrowest = topOf(first) - 2 * mostTaper(topOf(first), inside) * inside;
     return hem !== null && narrowest > hem ? crotchOf({ ...asked, gussets, hem: narrowest }) : first;
   };
   const best = drawn(true);
@@ -158,6 +160,9 @@ function legsOf(wearer: Wearer<Chosen>, hip: Mm, rise: Mm): Made {
     tubeLength: 0,
   };
 }
+
+/** How far an inseam comes in for each mm down: a hem bows by a quarter of its length times that, or a little less. */
+const mostTaper = (top: Mm, inside: Mm): number => Math.min(STEEPEST_TAPER, (4 * MOST_BOW * inside) / top);
 
 const footOf = (wearer: Wearer): Mm =>
   wearer.traits.stuffing === 'firm' ? wearer.of('foot-girth') + FIRM_FOOT_MM : wearer.of('foot-girth') * SOFT_FOOT;

@@ -2,6 +2,7 @@ import type { Sleeves, Wrists } from '../heads/choices';
 import { LEAST_SIDE_MM } from './bodice';
 import { maker } from './maker';
 import { WRIST_RIB_MM } from './scale';
+import { sewnCuff } from './sleeve';
 import type { Wearer } from './wearer';
 
 /** A sleeve that ends in an elastic, or on a finished cuff, is as wide there as above it; one that ends in rib is as much shorter, where its length allows. */
@@ -12,9 +13,10 @@ export const wristSizes = maker(
     const { sleeve, wrist } = wearer.choices;
     const ends = sleeve === 'puffed' ? 'turned' : wrist;
     const even = Math.max(cuff, bicep);
-    const wide = ends === 'elastic' || ends === 'ready' ? even : cuff;
     const room = underarmLength - wearer.hem - LEAST_SIDE_MM;
     const by = ends === 'rib' ? Math.max(Math.min(WRIST_RIB_MM[wearer.scale], room), 0) : 0;
+    const ribbed = by > 0 ? sewnCuff(cuff, bicep, underarmLength - by) : cuff;
+    const wide = ends === 'elastic' || ends === 'ready' ? even : ribbed;
     return {
       sizes: {
         bicep: ends === 'ready' ? even : bicep,
