@@ -1,10 +1,10 @@
-import type { BodyKind, Card, Order } from '../../app/body';
+import type { BodyKind, Card } from '../../app/body';
 import { draft, fullOrder, type Outcome } from '../../app/drafting/draft';
 import { type Choice, cloths, fitIds, type Garment, garments } from '../../app/drafting/garments';
 import { bodyFrom } from '../../app/measuring';
 import { type Random, randomCard } from '../toys/random';
 
-export type Drawn = { readonly card: Card; readonly order: Partial<Order>; readonly garment: Garment };
+export type Drawn = { readonly card: Card; readonly order: Parameters<typeof fullOrder>[0]; readonly garment: Garment };
 export type Tried = Drawn & { readonly outcome: Outcome };
 
 export function pick<T>(random: Random, from: readonly T[]): T {

@@ -6,6 +6,7 @@ import type { SizesOf } from '../sizes/maker';
 import { drawnGirth } from '../sizes/trunk';
 import { type BodiceGives, bodicePart } from './parts/bodice';
 import { fastenedPart } from './parts/fastened';
+import { levelHemPart } from './parts/level-hem';
 import { neckParts } from './parts/neck';
 import { sleeveParts } from './parts/sleeves';
 import { slitPart } from './parts/slit';
@@ -27,6 +28,7 @@ export const nightshirt = assemble(nightshirtHead, [
   bodicePart(top, { swings: true }),
   long,
   ...sleeveParts,
+  levelHemPart,
   ...neckParts(top),
   slitPart('front', isFacedInside),
 ]);

@@ -3,7 +3,9 @@ import { simpleTopHead } from '../heads/simple-top';
 import { assemble } from '../rows/garment';
 import { bodicePart } from './parts/bodice';
 import { fastenedPart } from './parts/fastened';
+import { hemRole, isReady } from './parts/hem';
 import { inOnePart } from './parts/in-one';
+import { levelHemPart } from './parts/level-hem';
 import { neckParts } from './parts/neck';
 import { slitPart } from './parts/slit';
 import type { Top } from './parts/top';
@@ -13,6 +15,8 @@ const top: Top<Necks & Opens & Hems> = {
   arm: () => 'in-one',
   lined: () => false,
   neckEndBound: isBoundAtNeck,
+  // It lies aslant: no finished edge does.
+  cuff: (choices) => (isReady(choices) ? 'hem' : hemRole(choices)),
   waisted: false,
   slit: 'back',
 };
@@ -21,6 +25,7 @@ export const simpleTop = assemble(simpleTopHead, [
   fastenedPart,
   bodicePart(top),
   inOnePart,
+  levelHemPart,
   ...neckParts(top),
   slitPart('back', isFacedInside),
 ]);

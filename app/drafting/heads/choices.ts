@@ -16,7 +16,7 @@ export const pocketChoice = yes(true);
 export const pocketCutChoice = one(['wide', 'patch'], 'wide');
 export const panelsChoice = one(['auto', 'two', 'four'], 'auto');
 export const hemChoice = one(['turned', 'raw'], 'turned');
-export const casedHemChoice = one(['turned', 'casing', 'raw'], 'turned');
+export const legHemChoice = one(['turned', 'casing', 'ready', 'raw'], 'turned');
 /** A band of rib is sewn to it, and stretched to its length. */
 export const ribbedHemChoice = one(['turned', 'casing', 'rib', 'ready', 'raw'], 'turned');
 /** `ready`: cut from an old garment, its edge laid on one that is finished there: a hem, a cuff, a rib. */

@@ -1,7 +1,7 @@
 import { one } from './choice';
 import {
-  casedHemChoice,
   gussetChoice,
+  legHemChoice,
   legsChoice,
   mayEndSooner,
   shorterChoice,
@@ -25,7 +25,7 @@ export const dungareesHead = head({
     waist: waistChoice,
     gusset: gussetChoice,
     tail: tailChoice,
-    hem: casedHemChoice,
+    hem: legHemChoice,
     ...dressedChoices,
     shorterLeg: shorterChoice,
   },

@@ -1,12 +1,12 @@
 import { one } from './choice';
 import {
   armholeChoice,
-  hemChoice,
   mayEndSooner,
   neckChoice,
   openingChoice,
   plainWristChoice,
   shorterChoice,
+  straightHemChoice,
 } from './choices';
 import { dressedAuto, dressedChoices, dressedSuits, mayOpen } from './dressed';
 import { head, needs, quietly } from './head';
@@ -27,7 +27,7 @@ export const nightshirtHead = head({
     armhole: armholeChoice,
     wrist: plainWristChoice,
     neck: neckChoice,
-    hem: hemChoice,
+    hem: straightHemChoice,
     shorterSleeve: shorterChoice,
   },
   auto: { ...dressedAuto, opening: 'none', armhole: 'set-in' },

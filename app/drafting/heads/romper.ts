@@ -1,9 +1,9 @@
 import { one } from './choice';
 import {
   armholeChoice,
-  casedHemChoice,
   gussetChoice,
   type LegCount,
+  legHemChoice,
   legsChoice,
   mayEndSooner,
   plainWristChoice,
@@ -35,7 +35,7 @@ export const romperHead = head({
     legs: legsChoice,
     gusset: gussetChoice,
     tail: tailChoice,
-    hem: casedHemChoice,
+    hem: legHemChoice,
     // Stepped into: there is no other way.
     opening: one(['back'], 'back'),
     waist: one(['bodice'], 'bodice'),

@@ -1,5 +1,5 @@
 import { one } from './choice';
-import { hemChoice, openingChoice } from './choices';
+import { openingChoice, straightHemChoice } from './choices';
 import { dressedAuto, dressedChoices, dressedSuits, mayOpen } from './dressed';
 import { head, needs, quietly } from './head';
 
@@ -15,7 +15,7 @@ export const simpleTopHead = head({
     opening: openingChoice,
     ...dressedChoices,
     neck: one(['bound', 'faced'], 'bound'),
-    hem: hemChoice,
+    hem: straightHemChoice,
   },
   auto: { ...dressedAuto, opening: 'none' },
   suits: dressedSuits(mayOpen),

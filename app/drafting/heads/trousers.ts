@@ -1,8 +1,8 @@
 import { one } from './choice';
 import {
-  casedHemChoice,
   gussetChoice,
   type LegCount,
+  legHemChoice,
   legsChoice,
   mayEndSooner,
   shorterChoice,
@@ -37,7 +37,7 @@ export const trousersHead = head({
     waist: waistChoice,
     gusset: gussetChoice,
     tail: tailChoice,
-    hem: casedHemChoice,
+    hem: legHemChoice,
     shorterLeg: shorterChoice,
   },
   // Short elastic legs end in their elastic.

@@ -87,9 +87,7 @@ function hemTooSteep({ front, back }: Trunk, lengths: Sizes<Lengths>, { armDrop 
     { rises: backLength - armDrop - sideLevel - backGather, over: back.hem },
   ];
   const steep = dips.find(({ rises, over }) => rises > over * STEEPEST_HEM);
-  return steep
-    ? [{ code: 'hem-too-steep', severity: 'impossible', measures: LENGTHS_CHECK, values: steep }]
-    : [];
+  return steep ? [{ code: 'hem-too-steep', severity: 'impossible', measures: LENGTHS_CHECK, values: steep }] : [];
 }
 
 const LENGTHS_CHECK: readonly MeasureId[] = ['body-length', 'back-body-length', 'side-length'];

@@ -1,11 +1,11 @@
 import type { Flag, Mm } from '../../body';
-import type { Gussets, LegCount, Tails, Trousers } from '../heads/choices';
+import type { Gussets, Hems, LegCount, Tails, Trousers } from '../heads/choices';
 import { easedGirth, LEAST_LIMB_EASE_MM } from './ease';
 import { type Crotch, crotchOf, easedCrotch, seamOf } from './leg';
 import { maker } from './maker';
 import type { Wearer } from './wearer';
 
-type Chosen = LegCount & Trousers & Gussets & Tails;
+type Chosen = LegCount & Trousers & Gussets & Tails & Hems;
 
 const TWO_SEAMS = 2;
 const ONE_SEAM = 1;
@@ -134,8 +134,9 @@ function legsOf(wearer: Wearer<Chosen>, hip: Mm, rise: Mm): Made {
     posture: wearer.traits.posture,
     ...{ hip, thigh: least, rise, inside, crotch },
   };
-  // An elastic leg comes straight down, as wide as its top turns out.
-  const hem = wearer.choices.trousers === 'elastic' ? null : hemOf(wearer, least, hip / 2);
+  // Elastic legs, and those laid on a finished hem, come straight down, as wide as their top turns out.
+  const straight = wearer.choices.trousers === 'elastic' || wearer.choices.hem === 'ready';
+  const hem = straight ? null : hemOf(wearer, least, hip / 2);
   const drawn = (gussets: boolean) => {
     const first = crotchOf({ ...asked, gussets, hem });
     const narrowest = topOf(first) - 2 * mostTaper(topOf(first), inside) * inside;

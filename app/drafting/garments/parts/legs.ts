@@ -9,7 +9,7 @@ import { LEAST_EASE_MM } from '../../sizes/ease';
 import { elasticFor } from '../../sizes/fastening';
 import type { Sizes } from '../../sizes/maker';
 import { trouserSizes } from '../../sizes/trousers';
-import { hemRole } from './hem';
+import { hemRole, isReady, readyNote } from './hem';
 import {
   hasGusset,
   hasLegs,
@@ -48,6 +48,10 @@ const tailed = {
   tailLong: ({ sizes, choices }: Look<Names>) => (leavesTail(choices) ? sizes.tailLong : null),
 } as const;
 
+/** Laid on a finished edge, a leg is as wide there as above: straight, whatever was learnt from trying on. */
+const straightHem = ({ sizes, choices }: Look<Names>): Mm =>
+  isReady(choices) ? sizes.legHalfHip + sizes.legFork : sizes.legHem;
+
 const roles = (choices: LegChoices) =>
   ({
     waist: choices.waist === 'faced' || isHung(choices) ? 'seam' : 'casing',
@@ -72,7 +76,11 @@ export const legsPart = part<{ choices: LegChoices; size: never; edge: never }, 
       copies: 2,
       mirrored: true,
       onFold: false,
-      sizes: { legGusset: ({ sizes, choices }) => (hasGusset(choices) ? sizes.gussetSide : null), ...tailed },
+      sizes: {
+        legGusset: ({ sizes, choices }) => (hasGusset(choices) ? sizes.gussetSide : null),
+        legHem: straightHem,
+        ...tailed,
+      },
       roles,
       when: hasLegs,
     }),
@@ -127,15 +135,26 @@ export const legsPart = part<{ choices: LegChoices; size: never; edge: never }, 
       second: [],
       when: leavesTail,
     },
-    { name: 'leg-hem', sewn: 2, kind: 'folded', first: [{ piece: 'leg', edge: 'hem' }], second: [] },
+    {
+      name: 'leg-hem',
+      sewn: 2,
+      kind: 'folded',
+      first: [{ piece: 'leg', edge: 'hem' }],
+      second: [],
+      when: (choices) => !isReady(choices),
+    },
   ],
   unsuited: [
     { choice: 'legs', from: 'auto', to: 'tube', code: 'legs-in-a-tube', when: ({ legs }) => legs === 'sewn' },
     { choice: 'legs', from: 'two', to: 'tube', code: 'legs-in-a-tube', when: ({ legs }) => legs === 'sewn' },
     { choice: 'tail', from: 'auto', to: 'open', when: ({ tail }) => tail },
     { choice: 'tail', from: 'open', to: 'covered', code: 'no-tail', when: ({ tail }) => !tail },
-    { choice: 'hem', from: 'turned', to: 'casing', when: (_, { trousers }) => trousers === 'elastic' },
-    { choice: 'hem', from: 'raw', to: 'casing', when: (_, { trousers }) => trousers === 'elastic' },
+    ...(['turned', 'ready', 'raw'] as const).map((from) => ({
+      choice: 'hem' as const,
+      from,
+      to: 'casing' as const,
+      when: (_: unknown, { trousers }: LegChoices) => trousers === 'elastic',
+    })),
   ],
   instead: [
     {
@@ -165,7 +184,7 @@ export const legsPart = part<{ choices: LegChoices; size: never; edge: never }, 
       when: ({ sizes: { legRaised, legHalfHip } }) => legRaised > STEEPEST_TURNED * legHalfHip,
     },
   ],
-  notes: legNotes,
+  notes: [...legNotes, { ...readyNote, when: isReady }],
   fit: [
     { place: 'hip', measure: 'hip-girth', garment: ({ sizes }) => sizes.hip },
     { place: 'waist', measure: 'waist-girth', garment: ({ sizes }) => sizes.hip, when: (choices) => !isHung(choices) },
