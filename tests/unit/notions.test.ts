@@ -5,6 +5,7 @@ import { longestTie, scaleOf } from '../../app/body';
 import { cutsOf } from '../../app/drafting/cloth';
 import type { Draft, Notion, NotionKind } from '../../app/drafting/draft-types';
 import { garments } from '../../app/drafting/garments';
+import { guideOf } from '../../app/drafting/guide';
 import { notionWords } from '../../app/drafting/notions/words';
 import { toJson } from '../../app/drafting/output';
 import { ringArea } from '../../app/drafting/packing';
@@ -205,4 +206,21 @@ test('a draft written before there were notions is still read', () => {
   expect(valid(old)).toBe(true);
   expect(valid({ ...old, notions })).toBe(true);
   expect(valid({ ...old, notions: [{ kind: 'elastic', place: 'waist' }] })).toBe(false);
+});
+
+// No needle meets a zip's teeth: they end beside what is sewn across them; common practice, no source.
+test.each([
+  ['rabbit', { collar: 'band', hem: 'turned' }, 5, 0],
+  ['rabbit', { collar: 'hood', hem: 'rib' }, 5, 5],
+  ['huge', { collar: 'flat', hem: 'rib' }, 8, 8],
+])('a zip of %s with %o ends %i mm below the neck and %i above a rib', (build, choices, above, below) => {
+  const draft = drafted(build, 'jacket', { closedBy: 'zip', ...choices });
+  const opening = draft.pieces.find(({ name }) => name === 'front')?.edges.find(({ name }) => name === 'centre');
+  expect(only(draft, 'zip').length).toBeCloseTo((opening?.length ?? 0) - above - below, 6);
+  const { steps } = guideOf(draft);
+  const at = steps.findIndex(({ notes }) => notes.some(({ code }) => code === 'close-zip'));
+  const told = steps[at]?.notes.find(({ code }) => code === (below > 0 ? 'zip-ends-both' : 'zip-ends'));
+  expect(told?.values.by).toBeCloseTo(above, 6);
+  const hemmed = steps.findIndex(({ seams }) => seams.some(({ name }) => name === 'hem'));
+  expect(hemmed).toBeLessThan(at);
 });

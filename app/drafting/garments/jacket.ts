@@ -16,7 +16,7 @@ import type { RefTo } from '../rows/names';
 import { allOnly, only, part } from '../rows/part';
 import type { Sizes } from '../sizes/maker';
 import { BAND_PAST_MM } from '../sizes/scale';
-import { bodicePart } from './parts/bodice';
+import { bodicePart, zipIn } from './parts/bodice';
 import { flatPart, standingPart } from './parts/collars';
 import { earsPart } from './parts/ears';
 import { fastenedPart } from './parts/fastened';
@@ -72,7 +72,7 @@ const zipPart = part<{ choices: Choices; size: never; edge: 'front.centre' }>({
       code: 'zip-too-short',
       because: 'short-opening',
       check: [],
-      when: ({ length }) => length('front.centre') < SHORTEST_ZIP_MM,
+      when: ({ length, choices, wearer }) => zipIn(length('front.centre'), choices, wearer) < SHORTEST_ZIP_MM,
     },
   ],
 });

@@ -49,12 +49,14 @@ export function notesOf(kind: Kind, seams: readonly Seam[], standing: Standing, 
   const length = lengthOf(seams, known);
   const one = new Set(refs.map(({ piece }) => piece)).size === 1;
   const note = (when: boolean, code: string, values: Note['values'] = {}): Note[] => (when ? [{ code, values }] : []);
+  const closes = kind === 'closure' ? closing(seams, known) : [];
   const turns = kind === 'hem' || kind === 'casing';
   const folds = turns || kind === 'turn' || kind === 'closure';
   return [
     ...note(standing.closes && seamed.includes(kind), 'try-closing'),
-    ...note(kind === 'closure', 'try-closure'),
-    ...(kind === 'closure' ? closing(seams, known) : []).flatMap((each) => note(true, `close-${each}`)),
+    ...note(kind === 'closure', closes.includes('zip') ? 'try-zip' : 'try-closure'),
+    ...closes.flatMap((each) => note(true, `close-${each}`)),
+    ...zipEnds(kind, seams, known),
     ...note(turns && standing.closed && !standing.closes, 'try-hem'),
     ...note(kind === 'gather', 'two-threads'),
     ...note(kind === 'ease', 'ease-below'),
@@ -91,6 +93,31 @@ function closing(seams: readonly Seam[], { draft }: Known): readonly string[] {
   const here = draft.notions.filter(({ place }) => seams.some(({ name }) => name === place));
   return here.map(({ kind }) => kind).filter((kind) => closings.includes(kind));
 }
+
+/** How far the teeth of a zip stay from what is sewn on at the neck, and, where rib is, at the hem. */
+function zipEnds(kind: Kind, seams: readonly Seam[], known: Known): readonly Note[] {
+  const { draft, edge } = known;
+  const zip = draft.notions.find((each) => each.kind === 'zip' && seams.some(({ name }) => name === each.place));
+  const opening = seams.flatMap(({ first }) => first).map((ref) => edge(ref)?.length ?? 0);
+  if (kind !== 'closure' || !zip) return [];
+  const both = seams.flatMap(({ first }) => first).some((ref) => isSewnOn(before(ref, known), draft.seams));
+  const left = Math.max(...opening) - zip.length;
+  return [{ code: both ? 'zip-ends-both' : 'zip-ends', values: { by: both ? left / 2 : left } }];
+}
+
+/** Round the piece, the edge that ends where this one starts. */
+function before({ piece, edge }: Ref, known: Known): Ref {
+  const { edges } = known.piece(piece);
+  const at = edges.findIndex(({ name }) => name === edge);
+  return { piece, edge: edges.at(at - 1)?.name ?? edge };
+}
+
+/** It is joined to another edge, not just folded. */
+const isSewnOn = ({ piece, edge }: Ref, seams: readonly Seam[]): boolean =>
+  seams.some(
+    ({ join, first, second }) =>
+      join !== 'folded' && [...first, ...second].some((ref) => ref.piece === piece && ref.edge === edge),
+  );
 
 /** Sewn once on the left and once on the right, rather than on over the middle. */
 function bothSides(kind: Kind, seams: readonly Seam[], known: Known): boolean {

@@ -17,6 +17,8 @@ const APART_MM: Readonly<Record<Exclude<Fastening, 'hook-and-loop' | 'zip'>, ByS
   ribbon: { small: 40, usual: 70, large: 100 },
   buttons: { small: 25, usual: 40, large: 60 },
 };
+/** The end of a zip's teeth stays so far from a seam that runs across them: no needle meets them (common practice, no source). */
+const ZIP_CLEAR_MM: ByScale = { small: 3, usual: 5, large: 8 };
 /** A ribbon is cut so long, what is sewn down included: no tie hangs free by more than 220 mm (`longestTie`). */
 const TIE_MM: ByScale = { small: 120, usual: 180, large: 220 };
 /** It takes two to tie. */
@@ -40,6 +42,10 @@ export function fastened(kind: Fastening, along: Mm, scale: Scale): Fastened {
     ? { length: TIE_MM[scale], width, count: places * RIBBONS_A_TIE }
     : { length: width, width, count: places };
 }
+
+/** A zip along an opening that is sewn to something at so many of its ends, mm. */
+export const zipAlong = (opening: Mm, seamedEnds: 1 | 2, scale: Scale): Mm =>
+  opening - seamedEnds * ZIP_CLEAR_MM[scale];
 
 /** An elastic is a tenth shorter than what it goes round, and laps where its ends are joined (common practice, no source). */
 const ELASTIC_SHARE = 0.9;

@@ -9,13 +9,14 @@ import type { Wearer } from './wearer';
 export const wristSizes = maker(
   ['bicep', 'cuff', 'cuffBand', 'underarmLength', 'sleeveLength'],
   ['bicep', 'cuff', 'cuffBand', 'underarmLength', 'sleeveLength'],
-  (wearer: Wearer<Pick<Sleeves, 'sleeve'> & Wrists>, { bicep, cuff, cuffBand, underarmLength, sleeveLength }) => {
-    const { sleeve, wrist } = wearer.choices;
+  (wearer: Wearer<Sleeves & Wrists>, { bicep, cuff, cuffBand, underarmLength, sleeveLength }) => {
+    const { sleeve, armhole, wrist } = wearer.choices;
     const ends = sleeve === 'puffed' ? 'turned' : wrist;
     const even = Math.max(cuff, bicep);
     const room = underarmLength - wearer.hem - LEAST_SIDE_MM;
     const by = ends === 'rib' ? Math.max(Math.min(WRIST_RIB_MM[wearer.scale], room), 0) : 0;
-    const ribbed = by > 0 ? sewnCuff(cuff, bicep, underarmLength - by) : cuff;
+    // Cut in one, its cuff lies aslant and is drawn to its underarm.
+    const ribbed = by > 0 && armhole !== 'in-one' ? sewnCuff(cuff, bicep, underarmLength - by) : cuff;
     const wide = ends === 'elastic' || ends === 'ready' ? even : ribbed;
     return {
       sizes: {

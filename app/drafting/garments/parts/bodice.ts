@@ -1,15 +1,16 @@
 import type { Mm } from '../../../body';
 import { bodice, type Cut } from '../../blocks/bodice';
 import type { Role } from '../../draft-types';
-import { isOpen } from '../../heads/choices';
+import { type Hems, isOpen } from '../../heads/choices';
 import { type Look, sumOf } from '../../rows/names';
 import { type Part, part } from '../../rows/part';
 import { piece } from '../../rows/piece-row';
 import { bandShare } from '../../sizes/band';
 import { bodiceSizes, fullestSizes } from '../../sizes/bodice';
-import { elasticFor } from '../../sizes/fastening';
+import { elasticFor, zipAlong } from '../../sizes/fastening';
 import type { Sizes } from '../../sizes/maker';
 import { neckSizes } from '../../sizes/neck';
+import type { Wearer } from '../../sizes/wearer';
 import { bagged, turnGap } from './bag';
 import { bodiceFeed, sleeveFeed } from './bodice-feed';
 import type { BodiceGives, BodiceNames } from './bodice-names';
@@ -112,6 +113,8 @@ export function bodicePart<C extends TopChoices, S extends string = never>(
     2 * (sizes.frontLength - sizes.frontNeckDrop + (below?.(sizes as unknown as Sizes<S>) ?? 0));
   const banded = ({ choices, wearer }: Pick<Look<BodiceNames<C>>, 'choices' | 'wearer'>) =>
     neckBanded?.(choices) ? bandShare(wearer.cloth) : 1;
+  const closedAlong = ({ choices, wearer, length }: Look<BodiceNames<C>>, side: Side): Mm =>
+    zipped?.(choices) ? zipIn(length(`${side}.centre`), choices, wearer) : length(`${side}.centre`);
   const hasHem = () => !waisted;
   const isBagged = bagged(top);
   const lapped = lappedOf(top);
@@ -177,6 +180,8 @@ export function bodicePart<C extends TopChoices, S extends string = never>(
             ...(neckEndBound(choices) || zipped?.(choices) ? [] : [{ piece: side, edge: 'neck-end' } as const]),
           ],
           second: [],
+          // A zip runs to the finished edges, and to just beside what is sewn on there.
+          after: (choices: C) => (zipped?.(choices) ? ['hem', 'chin'] : []),
           when: (choices: C) => isOpen(side)(choices) && !lined(choices) && !top.banded?.(choices),
         },
         {
@@ -203,7 +208,7 @@ export function bodicePart<C extends TopChoices, S extends string = never>(
       ...(['front', 'back'] as const).map((side) => ({
         kind: 'closure' as const,
         place: `${side}-closure`,
-        length: (look: Look<BodiceNames<C>>) => look.length(`${side}.centre`),
+        length: (look: Look<BodiceNames<C>>) => closedAlong(look, side),
         when: isOpen(side),
       })),
       {
@@ -216,3 +221,7 @@ export function bodicePart<C extends TopChoices, S extends string = never>(
   });
   return rows as unknown as Part<Takes<C, S>, BodiceGives>;
 }
+
+/** A zip ends below what is sewn to the neck, and above a rib at the hem. */
+export const zipIn = (opening: Mm, { hem }: Hems, { scale }: Pick<Wearer, 'scale'>): Mm =>
+  zipAlong(opening, hem === 'rib' ? 2 : 1, scale);
