@@ -164,6 +164,14 @@ export const rules: readonly Rule[] = [
     ([paw, arm]) => (paw < arm / 2 || paw > arm * 2) && { paw, arm },
   ),
   row(
+    'foot-off-girth',
+    'unlikely',
+    ['foot-length', 'foot-girth'],
+    'a foot is a fifth to nine tenths as long as it is round heel and instep',
+    PRACTICE,
+    ([length, girth]) => (length < girth * 0.2 || length > girth * 0.9) && { length, girth },
+  ),
+  row(
     'ear-over-head',
     'unlikely',
     ['ear-base', 'head-girth'],

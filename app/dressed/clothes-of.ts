@@ -2,7 +2,7 @@ import type { Body, Mm } from '../body';
 import type { Draft, Piece } from '../drafting/draft-types';
 import type { Band, Clothes, Coat, Hat, Hood, Opening, Pocket, Skirt, Top } from './clothes';
 import { hungOf } from './hung-of';
-import { legsOf, sleeveOf, wristOf } from './limbs-of';
+import { legsOf, sleeveOf, sockOf, wristOf } from './limbs-of';
 import { type Read, reader } from './reader';
 
 /** What a draft looks like from outside, read off its pieces and its fit: whatever pieces of these names it has. */
@@ -21,6 +21,7 @@ export function clothesOf(draft: Draft, body: Body): Clothes {
     hung: hungOf(read),
     wrist: wristOf(read),
     coat: coatOf(read),
+    sock: sockOf(read),
   };
 }
 

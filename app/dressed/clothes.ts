@@ -15,6 +15,7 @@ export type Clothes = {
   readonly hung: Hung | null;
   readonly wrist: Wrist | null;
   readonly coat: Coat | null;
+  readonly sock: Sock | null;
 };
 
 /** Round the trunk at a height below the high shoulder point. */
@@ -146,5 +147,8 @@ export type Coat = {
   readonly collar: boolean;
   readonly opens: 'belly' | 'back' | null;
 };
+
+/** Halfway up the leg, or above the foot; ended by a band of rib. */
+export type Sock = { readonly high: boolean; readonly rib: boolean };
 
 export type Wrist = { readonly long: Mm; readonly girth: number };

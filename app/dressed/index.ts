@@ -26,6 +26,7 @@ import { legParts } from './legs';
 import { outfitOf } from './outfit-of';
 import { skirtParts } from './skirt';
 import { sleeveParts, wristParts } from './sleeve';
+import { sockParts } from './sock';
 import { gathersUnder, topParts } from './top';
 import { hemOf, type Wearer, wearerOf } from './wearer';
 
@@ -52,11 +53,12 @@ const NOTHING: Clothes = {
   hung: null,
   wrist: null,
   coat: null,
+  sock: null,
 };
 
 /** What a garment lays over each of the toy's parts. */
 type Layers = {
-  readonly [L in 'arms' | 'trunk' | 'legs' | 'lap' | 'neck' | 'head']: readonly Part[];
+  readonly [L in 'arms' | 'trunk' | 'legs' | 'feet' | 'lap' | 'neck' | 'head']: readonly Part[];
 };
 
 function uprightIn(clothes: Clothes, body: Body, side: Side): Stage {
@@ -67,7 +69,7 @@ function uprightIn(clothes: Clothes, body: Body, side: Side): Stage {
   return withParts(stage, laid(parts, layers));
 }
 
-function layersOf({ top, band, sleeve, hood, hat, skirt, legs, hung, wrist }: Clothes, wearer: Wearer): Layers {
+function layersOf({ top, band, sleeve, hood, hat, skirt, legs, hung, wrist, sock }: Clothes, wearer: Wearer): Layers {
   const { form } = wearer;
   const worn = band ? bandParts(band, wearer) : null;
   const hem = top ? hemOf(wearer, top.levels.at(-1)?.down ?? 0) : form.waistHeight;
@@ -83,6 +85,7 @@ function layersOf({ top, band, sleeve, hood, hat, skirt, legs, hung, wrist }: Cl
   return {
     arms: [...(sleeve ? sleeveParts(sleeve, wearer) : []), ...(wrist ? wristParts(wrist, wearer) : [])],
     legs: trousers?.tubes ?? [],
+    feet: sock ? sockParts(sock, wearer) : [],
     trunk: [...(trousers?.seat ?? []), ...(overLap ? [] : bodice)],
     lap: overLap ? [...under, ...gathers, ...bodice] : [],
     neck: hung ? hungParts(hung, neckOf(wearer)) : [],
@@ -114,6 +117,7 @@ function laid(parts: readonly Part[], layers: Layers): Part[] {
   const places: readonly (readonly [number, readonly Part[]])[] = [
     [at(parts, ['arm', 'arm-left', 'pad']), layers.arms],
     [at(parts, ['leg', 'leg-left']), layers.legs],
+    [at(parts, ['leg', 'leg-left', 'foot', 'foot-left', 'foot-pad']), layers.feet],
     [trunk, layers.trunk],
     [Math.max(trunk, at(parts, ['leg', 'leg-left', 'leg-seam', 'tail'])), layers.lap],
     [head - 1, layers.neck],

@@ -1,4 +1,4 @@
-import type { Legs, Sleeve, Wrist } from './clothes';
+import type { Legs, Sleeve, Sock, Wrist } from './clothes';
 import type { Read } from './reader';
 
 /** What lies on the arms and legs, read off a draft. */
@@ -53,4 +53,9 @@ export function wristOf({ piece, long, ofBody }: Read): Wrist | null {
     long: long('wrist-warmer', 'side'),
     girth: ofBody(2 * long('wrist-warmer', 'top'), 'paw-girth'),
   };
+}
+
+export function sockOf({ piece, choice }: Read): Sock | null {
+  if (!piece('sock')) return null;
+  return { high: choice('sock') === 'high', rib: piece('sock-rib') !== undefined };
 }

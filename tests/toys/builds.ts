@@ -33,7 +33,7 @@ const bear: UprightForm = {
   length: 150,
   back: 0.88,
   arm: { depth: 0.46, thick: 0.85, inset: 0.9, upper: 1, paw: 1, length: 120, cap: 0.4 },
-  leg: { rise: 0.62, thigh: 0.5, foot: 1.1, stride: 70, waist: 0.6 },
+  leg: { rise: 0.62, thigh: 0.5, foot: 1.1, sole: 0.4, stride: 70, waist: 0.6 },
   tail: { root: 0.2, thick: 1.3, high: 0.7 },
 };
 
@@ -46,7 +46,7 @@ const rabbit: UprightForm = {
   length: 165,
   back: 0.96,
   arm: { depth: 0.32, thick: 0.7, inset: 0.9, upper: 0.95, paw: 1.05, length: 185, cap: 0.45 },
-  leg: { rise: 0.5, thigh: 0.48, foot: 1.15, stride: 150, waist: 0.65 },
+  leg: { rise: 0.5, thigh: 0.48, foot: 1.15, sole: 0.45, stride: 150, waist: 0.65 },
   tail: { root: 0.25, thick: 1.6, high: 0.75 },
 };
 
@@ -59,7 +59,7 @@ const doll: UprightForm = {
   length: 135,
   back: 0.97,
   arm: { depth: 0.27, thick: 0.8, inset: 1, upper: 0.9, paw: 0.95, length: 125, cap: 0.3 },
-  leg: { rise: 0.5, thigh: 0.36, foot: 1.05, stride: 120, waist: 0.6 },
+  leg: { rise: 0.5, thigh: 0.36, foot: 1.05, sole: 0.48, stride: 120, waist: 0.6 },
   tail: { root: 0.1, thick: 1, high: 0.8 },
 };
 
@@ -72,7 +72,7 @@ const tiny: UprightForm = {
   length: 62,
   back: 0.92,
   arm: { depth: 0.45, thick: 0.75, inset: 1, upper: 0.95, paw: 1, length: 52, cap: 0.4 },
-  leg: { rise: 0.6, thigh: 0.5, foot: 1.1, stride: 32, waist: 0.6 },
+  leg: { rise: 0.6, thigh: 0.5, foot: 1.1, sole: 0.4, stride: 32, waist: 0.6 },
   tail: { root: 0.15, thick: 1.2, high: 0.7 },
 };
 
@@ -85,7 +85,7 @@ const huge: UprightForm = {
   length: 360,
   back: 0.93,
   arm: { depth: 0.4, thick: 0.8, inset: 1, upper: 0.97, paw: 1.05, length: 330, cap: 0.4 },
-  leg: { rise: 0.6, thigh: 0.48, foot: 1.1, stride: 190, waist: 0.6 },
+  leg: { rise: 0.6, thigh: 0.48, foot: 1.1, sole: 0.4, stride: 190, waist: 0.6 },
   tail: { root: 0.15, thick: 1.2, high: 0.7 },
 };
 

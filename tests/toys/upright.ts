@@ -53,6 +53,8 @@ export type LegForm = {
   readonly rise: number;
   readonly thigh: number;
   readonly foot: number;
+  /** How long a foot is, of the way round heel and instep. */
+  readonly sole: number;
   /** Wished inside leg, mm. */
   readonly stride: number;
   /** How low the waist lies between underarm and hem (share). */
@@ -127,6 +129,7 @@ function below({ leg, trunk, length }: UprightForm, girth: number, depth: number
     'front-crotch': crotch * trunk.front * 0.98,
     'thigh-girth': Math.min(thigh, girth * 0.75),
     'foot-girth': Math.min(thigh, girth * 0.75) * leg.foot,
+    'foot-length': Math.min(thigh, girth * 0.75) * leg.foot * leg.sole,
     'inside-leg-length': leg.stride,
     'body-loop': 2 * (depth + toWaist + rise) + 1.1 * trunk.deep,
   };
@@ -177,6 +180,7 @@ export function uprightForm(draw: Draw, build: BuiltAs): UprightForm {
       foot: wide(0.88, 1.3),
       stride: height * wide(...build.stride),
       waist: wide(...build.waistAt),
+      sole: wide(0.28, 0.55),
     },
     tail: { root: wide(0.12, 0.4), thick: wide(1, 1.6), high: Math.min(0.95, wide(0.5, 0.85)) },
   };

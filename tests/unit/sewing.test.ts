@@ -106,6 +106,13 @@ const practice: [string, string, Record<string, string | boolean>, string[]][] =
   ],
   ['a hem is turned all round, after the sides', 'tee', {}, ['side', 'hem']],
   ['wrist warmers are hemmed flat', 'wrist-warmers', {}, ['wrist-warmer-bottom', 'wrist-warmer-side']],
+  ['a sock is hemmed flat', 'socks', {}, ['sock-top', 'sock-round']],
+  [
+    'a sock is ribbed flat, closed with its rib',
+    'socks',
+    { hem: 'rib' },
+    ['sock-rib-edge', 'sock-round', 'sock-rib-inside'],
+  ],
   ['the gap of a bag is closed last', 'bib', {}, ['bib-round', 'bib-end', 'bib-gap']],
   ['and that of a lining', 'tank', { neck: 'lined', opening: 'none' }, ['lining-hem', 'lining-gap']],
   [

@@ -40,6 +40,7 @@ export const babyDoll: Build = {
     'underarm-to-waist': 0.2,
     'thigh-girth': 0.58,
     'foot-girth': 0.52,
+    'foot-length': 0.22,
     'bodice-height': 0.23,
     'strap-length': 0.3,
     'waist-to-hem': 0.72,

@@ -39,6 +39,7 @@ export const playDoll: Build = {
     'underarm-to-waist': 0.23,
     'thigh-girth': 0.53,
     'foot-girth': 0.52,
+    'foot-length': 0.24,
     'bodice-height': 0.26,
     'strap-length': 0.3,
     'waist-to-hem': 0.62,

@@ -14,6 +14,7 @@ export const legMeasures = [
   }),
   row('thigh-girth', 'girth', ['leg', 'front'], 'leg', [220, 0, 0], 0.06, { leans: { trunk: 0.08 } }),
   row('foot-girth', 'girth', ['leg', 'front'], 'leg', [235, 155, 0], 0.14, { leans: { trunk: 0.05 } }),
+  row('foot-length', 'straight', ['leg', 'front'], 'leg', [92, 0, 0], 0.2, { leans: { trunk: 0.05 } }),
   row('front-leg-girth', 'girth', ['leg', 'side'], 'leg', [0, 150, 0], 0.07),
   row('waist-to-tail', 'surface', ['tail', 'back'], 'length', [65, 0, 0], 0.18, { leans: { hem: 0.08 } }),
   row('tail-base-girth', 'girth', ['tail', 'back'], 'tail', [100, 90, 95], 0.15),

@@ -21,6 +21,7 @@ import { scarf } from './scarf';
 import { simpleTop } from './simple-top';
 import { skirt } from './skirt';
 import { sleepingBag } from './sleeping-bag';
+import { socks } from './socks';
 import { tank } from './tank';
 import { tee } from './tee';
 import { trousers } from './trousers';
@@ -59,6 +60,7 @@ const made: Readonly<Record<GarmentId, Garment>> = {
   'bow-tie': bowTie,
   scarf,
   'wrist-warmers': wristWarmers,
+  socks,
   vest,
   'sleeping-bag': sleepingBag,
 };

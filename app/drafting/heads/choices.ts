@@ -75,6 +75,8 @@ export type HatEars = { readonly hatEars: Value<typeof hatEarsChoice> };
 export type Waists = { readonly waist: Value<typeof waistChoice> | 'bodice' };
 export type Trousers = { readonly trousers: 'long' | 'short' | 'elastic' | 'pyjamas' };
 export type Pants = { readonly pants: 'pants' | 'nappy' };
+/** How far up the leg a sock reaches. */
+export type Socks = { readonly sock: 'low' | 'high' };
 export type Skirts = {
   readonly skirt: 'gathered' | 'knife' | 'box' | 'elastic' | 'a-line' | 'half-circle' | 'circle' | 'tiers';
 };

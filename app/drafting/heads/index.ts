@@ -22,6 +22,7 @@ import { scarfHead } from './scarf';
 import { simpleTopHead } from './simple-top';
 import { skirtHead } from './skirt';
 import { sleepingBagHead } from './sleeping-bag';
+import { socksHead } from './socks';
 import { tankHead } from './tank';
 import { teeHead } from './tee';
 import { trousersHead } from './trousers';
@@ -58,6 +59,7 @@ const listed = [
   bowTieHead,
   scarfHead,
   wristWarmersHead,
+  socksHead,
   vestHead,
   sleepingBagHead,
 ] as const;

@@ -3,6 +3,7 @@ import { coatPictures } from './coat-pictures';
 import { hatPictures } from './hat-pictures';
 import { neckPictures } from './neck-pictures';
 import { skirtPictures } from './skirt-pictures';
+import { sockPictures } from './sock-pictures';
 import {
   cloth,
   deep,
@@ -49,6 +50,7 @@ export const choicePictures: Readonly<Record<string, Picture>> = {
   ...trouserPictures,
   ...hatPictures,
   ...coatPictures,
+  ...sockPictures,
   'opening.auto': [...plain, measured],
   'opening.none': plain,
   'opening.slit': [...plain, stitch('M36 28v14')],

@@ -125,6 +125,11 @@ export const garmentPictures: Readonly<Record<GarmentId, Picture>> = {
     deep('M12 16q9-5 18 0-9 4-18 0zM42 16q9-5 18 0-9 4-18 0z'),
     stitch('M13 52q10 5 19 0M40 52q10 5 19 0'),
   ],
+  socks: [
+    cloth('M12 10h18v28q2 4 8 6 6 4 4 12-2 8-12 6L18 58Q10 56 11 46z'),
+    cloth('M40 6h18v28q2 4 8 6 4 4 2 12-2 8-12 6L46 54q-4-1-5-4 0-4-2-8 1-4 1-8z'),
+    stitch('M12 15h18M40 11h18'),
+  ],
   vest: [
     cloth('M14 20q22-8 44 0l-2 42H40l-4-30-4 30H16z'),
     deep('M28 18l8 14-8 6-6-18zM44 18l-8 14 8 6 6-18z'),

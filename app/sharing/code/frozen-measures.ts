@@ -72,6 +72,7 @@ export const frozenMeasures: readonly (readonly [id: string, typical: Mm])[] = [
   ['base-height', 70],
   ['wing-base', 60],
   ['wing-height', 90],
+  ['foot-length', 200],
 ];
 
 /** What every measure appended later is taken to be typically, in mm. */

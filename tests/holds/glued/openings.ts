@@ -78,6 +78,8 @@ const expected: Readonly<Record<string, (choices: Choices) => number>> = {
   vest: () => 1,
   // Two tubes.
   'wrist-warmers': () => 4,
+  // Two bags.
+  socks: () => 2,
 };
 
 /** Null where no row says what the garment is. */

@@ -1,7 +1,7 @@
 import type { ByScale } from '../../../body';
 import { flare } from '../../blocks/flare';
 import type { Ref } from '../../draft-types';
-import { type EdgeIn, type Look, sumOf } from '../../rows/names';
+import { type EdgeIn, type Look, type RefTo, sumOf } from '../../rows/names';
 import { type Part, part } from '../../rows/part';
 import { type EdgesOf, piece } from '../../rows/piece-row';
 import { RIB_SHARE } from '../../sizes/band';
@@ -24,7 +24,9 @@ export function ribPart<C extends object, R extends Ref, Name extends string>(
   { edge, closed, ends, high, rings, on }: Ribbed<C, R>,
 ): Part<{ choices: C; size: never; edge: EdgeIn<R> }, { size: never; edge: EdgesOf<Name, typeof flare> }> {
   type Names = { choices: C; size: never; edge: string };
-  const long = (look: Look<Names>) => (sumOf(edge(look.choices), look) / (rings ?? 1)) * RIB_SHARE;
+  const round = (look: Look<Names>) =>
+    edge(look.choices).reduce((sum, ref) => sum + (ref.times ?? 1) * sumOf([ref as RefTo<string>], look), 0);
+  const long = (look: Look<Names>) => (round(look) / (rings ?? 1)) * RIB_SHARE;
   const both = rings ? { times: rings } : {};
   return part<Names, { size: never; edge: string }>({
     pieces: [

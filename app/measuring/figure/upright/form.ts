@@ -1,4 +1,4 @@
-import type { Knowns, Traits } from '../../../body';
+import type { Knowns, MeasureId, Traits } from '../../../body';
 import { point } from '../../../body/point';
 import { headForm } from '../head/form';
 import { stretchOf } from '../stretch';
@@ -16,7 +16,7 @@ export function uprightForm(traits: Traits, knowns: Knowns) {
   const by = stretchOf('upright', knowns);
   const chin = traits.neck === 'clear' ? -8 : 4;
   const head = headForm(traits, by, { chin: point(0, chin), sideChin: point(5, chin), snout: 1, size: 1 });
-  return { traits, head, ...trunkSizes(traits, by), ...limbSizes(by) };
+  return { traits, head, ...trunkSizes(traits, by), ...limbSizes(by, known(knowns)) };
 }
 
 type By = ReturnType<typeof stretchOf>;
@@ -57,7 +57,11 @@ function trunkSizes(traits: Traits, by: By) {
   };
 }
 
-function limbSizes(by: By) {
+/** Whose foot's length nobody took has one that goes with its girth. */
+const known = (knowns: Knowns) =>
+  knowns['foot-length'] && knowns['foot-length'].from !== 'estimate' ? 'foot-length' : 'foot-girth';
+
+function limbSizes(by: By, foot: MeasureId) {
   return {
     overArms: by('over-arms-girth'),
     armRootHalf: 15.5 * by('arm-root-girth', 'armhole-depth'),
@@ -66,6 +70,7 @@ function limbSizes(by: By) {
     armLength: 84 * by('arm-length', 'underarm-length'),
     legHalf: 17.5 * by('thigh-girth'),
     footHalf: 17 * by('foot-girth'),
+    footLong: 17 * by(foot),
     legLength: 60 * by('inside-leg-length', 'waist-to-hem', 'height'),
     skirtLength: by('waist-to-hem'),
     tailHalf: 8 * by('tail-base-girth'),

@@ -22,6 +22,7 @@ export const uprightSideTapes: { readonly [M in MeasureId]?: Row } = {
     shot: 'leg',
     pose: 'lifted',
   },
+  'foot-length': { way: { lay: 'ruler', from: 'soleHeel', to: 'soleToe', side: 1 }, shot: 'leg', pose: 'lifted' },
   'hem-girth': {
     way: { lay: 'round', of: 'trunk', at: 'lapHem', toward: 'lapHemToward' },
     shot: 'lap',

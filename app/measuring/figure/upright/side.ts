@@ -135,12 +135,16 @@ function sideArm(form: UprightForm, held: SideHeld): Point[] {
 }
 
 function sideLeg(form: UprightForm) {
-  const { legHalf, legLength, footHalf, trunkHeight } = form;
+  const { legHalf, legLength, footHalf, footLong, trunkHeight } = form;
   const top = trunkHeight - 18;
   if (form.traits.posture === 'stands') {
     const ankle = point(0, top + legLength);
     const outline = limb([point(0, top), point(1, top + 0.5 * legLength), ankle], [1.2 * legHalf, legHalf, footHalf]);
-    const foot = oval(point(ankle.x + 0.5 * footHalf, ankle.y + 8), 1.35 * footHalf, 0.72 * footHalf);
+    const foot = oval(
+      point(ankle.x - 0.85 * footHalf + 1.35 * footLong, ankle.y + 8),
+      1.35 * footLong,
+      0.72 * footHalf,
+    );
     const ground = ankle.y + 8 + 0.72 * footHalf;
     const instep = point(ankle.x + 0.92 * footHalf, ankle.y - 4);
     const heel = point(ankle.x - 0.7 * footHalf, ground - 3);
@@ -150,17 +154,32 @@ function sideLeg(form: UprightForm) {
       over: [] as Part[],
       outline: [...outline, ...foot],
       ground,
-      places: footPlaces(instep, heel),
+      places: {
+        ...footPlaces(instep, heel),
+        soleHeel: point(ankle.x - 0.85 * footHalf, ground + 1),
+        soleToe: point(ankle.x - 0.85 * footHalf + 2.7 * footLong, ground + 1),
+      },
     };
   }
   const foot = point(14 + legLength, top + 1);
   const outline = limb([point(8, top - 1), point(0.55 * foot.x, top), foot], [1.15 * legHalf, legHalf, 0.9 * footHalf]);
-  const sole = oval(point(foot.x + 0.45 * footHalf, foot.y - 3), 0.72 * footHalf, 1.24 * footHalf, 0.08);
+  const sole = oval(
+    point(foot.x + 0.45 * footHalf, foot.y - 3 + 1.24 * (footHalf - footLong)),
+    0.72 * footHalf,
+    1.24 * footLong,
+    0.08,
+  );
   const instep = point(foot.x - 0.2 * footHalf, foot.y - 0.92 * footHalf);
   const heel = point(foot.x + 0.5 * footHalf, foot.y + 1.1 * footHalf);
   const parts = [closed('leg', 'fur-deep', outline), closed('foot', 'fur', sole)];
   const ground = Math.max(trunkHeight, foot.y + 1.2 * footHalf);
-  return { under: [] as Part[], over: parts, outline: [...outline, ...sole], ground, places: footPlaces(instep, heel) };
+  const ahead = foot.x + 1.2 * footHalf;
+  const places = {
+    ...footPlaces(instep, heel),
+    soleHeel: point(ahead, foot.y - 3 + 1.24 * footHalf),
+    soleToe: point(ahead, foot.y - 3 + 1.24 * footHalf - 2.48 * footLong),
+  };
+  return { under: [] as Part[], over: parts, outline: [...outline, ...sole], ground, places };
 }
 
 /** Over the instep and under the heel: the middle of that loop, and the way it faces. */
