@@ -1,5 +1,5 @@
 /**
- * A sheet for each garment, with its pieces for five builds at one scale, what was changed for each and why, and the
+ * A sheet for each garment, with its pieces for five builds, or beasts, at one scale, what was changed for each and why, and the
  * order of sewing, to look at: `npm run builds -- [--garment ID] [--choices JSON] [--out DIR]`
  * writes a page and a picture a garment into DIR (builds/ if left out).
  */
@@ -11,6 +11,7 @@ import { EXIT } from '../../app/command/call';
 import { command } from '../../app/command/command';
 import { piecesPage } from '../../app/command/pieces-page';
 import { garments } from '../../app/drafting/garments';
+import { beasts } from '../toys/beasts';
 import { buildCard, builds } from '../toys/builds';
 
 const PAGE_PX = 1048;
@@ -32,7 +33,7 @@ await command(
 );
 
 function draw(only: string | undefined, choices: string, folder: string, say: Say): void {
-  const all = builds.map((build) => buildCard(build));
+  const all = [...builds.map((build) => buildCard(build)), ...beasts];
   mkdirSync(folder, { recursive: true });
   for (const garment of garments.filter((each) => !only || each.id === only)) {
     const cards = all.filter((card) => garment.bodies.includes(card.toy.body));

@@ -15,6 +15,8 @@ const ways = [
   { closes: 'back', coatNeck: 'collar', coatLegs: 'sleeves' },
   { coatNeck: 'collar', hem: 'raw' },
   { coatLegs: 'sleeves', dresser: 'small-child' },
+  { coatNeck: 'hood', hood: 'three', ears: 'open' },
+  { coatNeck: 'hood', closes: 'back', chin: 'meet', coatLegs: 'turned' },
 ] as const;
 
 test('a tube cut aslant has its corner where geometry says: equal seams of a plain tube, both edges turned alike', () => {

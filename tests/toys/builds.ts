@@ -1,4 +1,5 @@
-import type { Card, Traits } from '../../app/body';
+import type { BodyKind, Card, Traits } from '../../app/body';
+import type { Measured } from './form';
 import type { HeadForm } from './head';
 import { measureUpright, type UprightForm } from './upright';
 
@@ -14,7 +15,7 @@ export type Build = {
   readonly traits: Partial<Traits>;
 };
 
-const head = (across: number, more: Partial<HeadForm> & Pick<HeadForm, 'ear'>): HeadForm => ({
+export const head = (across: number, more: Partial<HeadForm> & Pick<HeadForm, 'ear'>): HeadForm => ({
   across,
   deep: across * 0.95,
   high: across * 0.98,
@@ -59,7 +60,7 @@ const doll: UprightForm = {
   length: 135,
   back: 0.97,
   arm: { depth: 0.27, thick: 0.8, inset: 1, upper: 0.9, paw: 0.95, length: 125, cap: 0.3 },
-  leg: { rise: 0.5, thigh: 0.36, foot: 1.05, sole: 0.48, stride: 120, waist: 0.6 },
+  leg: { rise: 0.5, thigh: 0.36, foot: 1.05, sole: 0.42, stride: 120, waist: 0.6 },
   tail: { root: 0.1, thick: 1, high: 0.8 },
 };
 
@@ -100,11 +101,22 @@ export const builds: readonly Build[] = [
 /** The card of a build, its readings to the millimetre; `traits` are laid over its own. */
 export function buildCard({ name, form, ears, tail, traits }: Build, other: Partial<Traits> = {}): Card {
   const measured = measureUpright(form, ears, tail);
+  return cardOf({ name, body: 'upright', measured, traits: { ears, tail, ...measured.traits, ...traits, ...other } });
+}
+
+/** A toy read off its solids to the millimetre. */
+export function cardOf(toy: {
+  readonly name: string;
+  readonly body: BodyKind;
+  readonly measured: Measured;
+  readonly traits: Partial<Traits>;
+}): Card {
+  const { name, body, measured, traits } = toy;
   const readings = Object.entries(measured.readings).map(([id, value]) => [id, [Math.round(value ?? 0)]] as const);
   return {
     format: 'hemling-card',
     version: 1,
-    toy: { name, body: 'upright', traits: { ears, tail, ...measured.traits, ...traits, ...other } },
+    toy: { name, body, traits },
     unit: 'cm',
     taken: '2026-11-20',
     note: '',

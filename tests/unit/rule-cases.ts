@@ -24,15 +24,9 @@ export function flagged(
   return judge(body, order, { readings: lists }).map(nameOf);
 }
 
-export const nameOf = ({
-  severity,
-  code,
-  measures,
-}: {
-  severity: Severity;
-  code: string;
-  measures: readonly string[];
-}) => `${severity} ${code} ${[...measures].sort().join()}`.trim();
+type Named = { readonly severity: Severity; readonly code: string; readonly measures: readonly string[] };
+export const nameOf = ({ severity, code, measures }: Named) =>
+  `${severity} ${code} ${[...measures].sort().join()}`.trim();
 
 const impossible = (flag: string, breach: Readings, nearMiss: Readings, more: Partial<Case> = {}): Case => ({
   flag,
@@ -205,6 +199,11 @@ export const cases: readonly Case[] = [
     { 'paw-girth': 200, 'upper-arm-girth': 100, 'arm-root-girth': 150, 'head-girth': 350 },
   ),
   unlikely(
+    'foot-off-girth foot-girth,foot-length',
+    { 'foot-length': 46, 'foot-girth': 235 },
+    { 'foot-length': 47, 'foot-girth': 235 },
+  ),
+  unlikely(
     'ear-over-head ear-base,head-girth',
     { 'ear-base': 101, 'head-girth': 400 },
     { 'ear-base': 100, 'head-girth': 400 },
@@ -224,17 +223,13 @@ export const cases: readonly Case[] = [
     { 'crotch-length': 226, 'body-rise': 95, 'hip-girth': 435 },
     { 'crotch-length': 228, 'body-rise': 95, 'hip-girth': 435 },
   ),
-  unlikely(
-    'girth-over-fullest body-girth,top-girth',
-    { 'top-girth': 589, 'body-girth': 560 },
-    { 'top-girth': 588, 'body-girth': 560 },
-    round,
-  ),
-  unlikely(
-    'girth-over-fullest base-girth,body-girth',
-    { 'base-girth': 589, 'body-girth': 560 },
-    { 'base-girth': 588, 'body-girth': 560 },
-    round,
+  ...(['top-girth', 'base-girth'] as const).map((id) =>
+    unlikely(
+      `girth-over-fullest ${[id, 'body-girth'].sort().join()}`,
+      { [id]: 589, 'body-girth': 560 },
+      { [id]: 588, 'body-girth': 560 },
+      round,
+    ),
   ),
   unlikely('tube-too-small upper-arm-girth', { 'upper-arm-girth': 39.9 }, { 'upper-arm-girth': 40 }),
   unlikely('tube-too-small front-leg-girth', { 'front-leg-girth': 39.9 }, { 'front-leg-girth': 40 }, level),

@@ -29,7 +29,7 @@ test.each(toys)('%s: as long down the front, round the toes and up behind as the
   const around = low.length('centre') + low.length('round');
   // On the smallest foot the hem asks for a little more.
   expect(around).toBeGreaterThan(round - 0.1);
-  expect(around).toBeLessThan(round + 1.5);
+  expect(around).toBeLessThan(round + 2.5);
   const high = made(body, { choices: { sock: 'high' } });
   const longer = high.length('centre') + high.length('round') - around;
   // A leg that widens upward makes the seam a little longer than the fold.

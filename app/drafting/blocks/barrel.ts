@@ -1,6 +1,9 @@
 import { foldArc, intoFold, legEdge } from '../curves/barrel';
-import { end, line, point, reversePath } from '../geometry';
+import { end, line, pathLength, point, reversePath, splitPath } from '../geometry';
 import { block } from './block';
+
+/** A hood leaves no more than this share of the neck edge free. */
+const MOST_CHIN = 0.5;
 
 /**
  * Half of what lies round a body on four legs, back or belly, beside its fold; x right from the fold, y down from its neck edge
@@ -8,15 +11,17 @@ import { block } from './block';
  * `lean`, so that all joins run smooth. Sizes in mm, turns in radians, down from the fold to the corner positive:
  * `neckX`, `neckTurn` the neck edge, an arc; `legHalf`, `legAt` half the width at the legs and where the hollow begins, `legDeep`, `legHigh` its
  * depth and half its height; `hemX`, `hemTurn` the corner and arc of the hem; `centreLong` along the fold; `past` how far it goes on past an
- * open centre.
+ * open centre. `chinGap` mm of the neck edge, beside the fold or centre, are an edge of their own: a hood leaves them free.
  */
 export const barrel = block({
   sizes: ['neckX', 'neckTurn', 'lean', 'legHalf', 'legAt', 'legDeep', 'legHigh', 'hemX', 'hemTurn', 'centreLong'],
-  optional: ['past'],
-  edges: ['neck-end', 'neckline', 'fore-side', 'leg', 'hind-side', 'hem', 'hem-end', 'centre'],
+  optional: ['past', 'chinGap'],
+  edges: ['neck-end', 'chin', 'neckline', 'fore-side', 'leg', 'hind-side', 'hem', 'hem-end', 'centre'],
   lines: ['centre-line'],
-  draw: ({ neckX, neckTurn, lean, legHalf, legAt, legDeep, legHigh, hemX, hemTurn, centreLong, past }) => {
-    const neckline = foldArc(0, neckX, neckTurn);
+  draw: ({ neckX, neckTurn, lean, legHalf, legAt, legDeep, legHigh, hemX, hemTurn, centreLong, past, chinGap }) => {
+    const whole = foldArc(0, neckX, neckTurn);
+    const gap = Math.min(chinGap ?? 0, pathLength(whole) * MOST_CHIN);
+    const [chin, neckline] = gap > 0 ? splitPath(whole, gap) : [null, whole];
     const hem = foldArc(centreLong, hemX, hemTurn);
     const fore = point(legHalf, legAt);
     const leg = legEdge(fore, legDeep, legHigh);
@@ -24,6 +29,7 @@ export const barrel = block({
     return {
       edges: {
         ...(past === null ? {} : { 'neck-end': [line(point(edge, 0), point(0, 0))] }),
+        ...(chin ? { chin } : {}),
         neckline,
         'fore-side': [intoFold(end(neckline), fore, lean)],
         leg,

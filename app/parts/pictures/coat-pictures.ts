@@ -16,6 +16,12 @@ export const coatPictures: Readonly<Record<string, Picture>> = {
   'closes.back': [...long, deep('M31 18l20 5v6l-20-5z'), line('M35 17v9m5-8v9m5-8v9')],
   'coatNeck.bound': [...long, stitch('M20 22q6 4 12 1')],
   'coatNeck.collar': [...long, deep('M20 18l2-7q6 3 11 0l1 8q-7 4-14-1z')],
+  'coatNeck.hood': [
+    ...long,
+    cloth('M20 20Q8 14 16 6q10-5 16 2l2 12q-8 5-14 0z'),
+    deep('M10 12q4-4 8-2 0 6-2 9-5-1-6-7z'),
+  ],
+  'coatLegs.turned': [...long, stitch('M19 40q5-13 11 0'), stitch('M17 40q7-19 15 0')],
   'coatLegs.bound': [...long, stitch('M18 40q6-16 13 0')],
   'coatLegs.sleeves': [dog, coat, leg, cloth('M19 37q5-8 11 0v15H19z'), stitch('M20 49h9')],
 };

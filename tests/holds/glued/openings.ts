@@ -5,6 +5,7 @@ type Choices = Draft['order']['choices'];
 const isOpened = ({ opening }: Choices) => opening === 'front' || opening === 'back';
 /** Ears come through seams that are left open over them. */
 const ears = (choices: Choices) => (choices.hood === 'three' && choices.ears === 'open' ? 2 : 0);
+const faceBehind = ({ closes }: Choices) => (closes === 'back' ? 1 : 0);
 /** Two sleeves or two armholes. */
 const ARMS = 2;
 /** Turned through a gap, which is closed last: nothing may be sewn shut all round. */
@@ -67,8 +68,8 @@ const expected: Readonly<Record<string, (choices: Choices) => number>> = {
   // The bow is a tube; its knot and its band are apart from it.
   'bow-tie': () => 2,
   coat: () => GAP,
-  // Neck, opening and hem are one; two legs.
-  'fitted-coat': () => 1 + ARMS,
+  // Neck or face, opening and hem are one, but for a face in a hood that opens behind; two legs.
+  'fitted-coat': (choices) => 1 + ARMS + (choices.coatNeck === 'hood' ? faceBehind(choices) + ears(choices) : 0),
   scarf: () => 1,
   // The edge round face and neck is one; slits for ears are cut once their facings are on.
   bonnet: () => 1,

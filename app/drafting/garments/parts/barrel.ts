@@ -1,6 +1,6 @@
 import { barrel } from '../../blocks/barrel';
 import type { Hems } from '../../heads/choices';
-import type { Look } from '../../rows/names';
+import type { Both, Look } from '../../rows/names';
 import { part } from '../../rows/part';
 import { type EdgesOf, piece } from '../../rows/piece-row';
 import { barrelSizes } from '../../sizes/barrel';
@@ -12,15 +12,15 @@ import { scrapNeck } from './thick';
 /** A coat for four legs: where it opens, and how its neck and its leg holes are finished. */
 export type Coats = {
   readonly closes: 'belly' | 'back';
-  readonly coatNeck: 'bound' | 'collar';
-  readonly coatLegs: 'bound' | 'sleeves';
+  readonly coatNeck: 'bound' | 'collar' | 'hood';
+  readonly coatLegs: 'bound' | 'turned' | 'sleeves';
 };
 export type BarrelGives = {
   readonly size: SizesOf<typeof barrelSizes>;
   readonly edge: EdgesOf<'coat-back' | 'coat-belly', typeof barrel>;
 };
-type Takes = { readonly choices: Coats & Hems; readonly size: never; readonly edge: never };
-export type CoatNames = { readonly choices: Coats & Hems } & BarrelGives;
+type Takes = { readonly choices: Coats & Hems; readonly size: 'chinGap'; readonly edge: never };
+export type CoatNames = Both<Takes, BarrelGives>;
 type Half = Coats['closes'];
 
 const halves = ['back', 'belly'] as const;
@@ -28,8 +28,14 @@ const opensAt =
   (half: Half) =>
   ({ closes }: Coats) =>
     closes === half;
-/** A strip is bound over the very end of the neck; a collar ends at the centre, and the opening is folded back beside it. */
+/** A strip is bound over the very end of the neck; a collar or a hood ends at the centre, and the opening is folded back beside it. */
 const neckEndBound = ({ coatNeck }: Coats) => coatNeck === 'bound';
+export const isHooded = ({ coatNeck }: Coats) => coatNeck === 'hood';
+/** Half the neck, with what a hood leaves free of it. */
+const halfNeck = ({ length, choices, sizes }: Look<CoatNames>) =>
+  length('coat-back.neckline') +
+  length('coat-belly.neckline') +
+  (isHooded(choices) && sizes.chinGap > 0 ? length('coat-belly.chin') : 0);
 
 const row = (half: Half, open: boolean) =>
   piece<CoatNames>()(`coat-${half}`, barrel, {
@@ -45,13 +51,15 @@ const row = (half: Half, open: boolean) =>
       hemX: `${half}HemX`,
       hemTurn: `${half}HemTurn`,
       centreLong: `${half}Long`,
+      chinGap: half === 'belly' ? ({ choices, sizes }) => (isHooded(choices) ? sizes.chinGap : null) : null,
       past: open ? ({ wearer }: Pick<Look, 'wearer'>) => PAST_CENTRE_MM[wearer.scale] : null,
     },
     roles: (choices) => ({
       'neck-end': 'neckline',
+      chin: 'neckline',
       neckline: 'seam',
       'fore-side': 'seam',
-      leg: 'seam',
+      leg: choices.coatLegs === 'turned' ? 'hem' : 'seam',
       'hind-side': 'seam',
       hem: hemRole(choices),
       'hem-end': hemRole(choices),
@@ -116,7 +124,7 @@ export const barrelPart = part<Takes, BarrelGives>({
     {
       place: 'neck',
       measure: 'neck-girth',
-      garment: ({ length }) => 2 * (length('coat-back.neckline') + length('coat-belly.neckline')),
+      garment: (look) => 2 * halfNeck(look),
     },
     { place: 'chest', measure: 'chest-girth', garment: ({ sizes }) => 2 * (sizes.backLegHalf + sizes.bellyLegHalf) },
     { place: 'coat-hem', measure: 'belly-girth', garment: ({ sizes }) => 2 * (sizes.backHemX + sizes.bellyHemX) },

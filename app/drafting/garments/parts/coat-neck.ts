@@ -3,8 +3,10 @@ import type { Hems } from '../../heads/choices';
 import type { RefTo } from '../../rows/names';
 import { only, part } from '../../rows/part';
 import { type EdgesOf, piece } from '../../rows/piece-row';
-import type { BarrelGives, Coats } from './barrel';
+import { type BarrelGives, type Coats, isHooded } from './barrel';
 import { bindingPart, fromFront } from './binding';
+import { earsPart } from './ears';
+import { hoodPart } from './hood';
 
 /** A standing collar, folded double, is this share of the neck high (common practice, no source), and never narrower than can be sewn. */
 const COLLAR_SHARE = 0.06;
@@ -61,11 +63,26 @@ const collar = part<Takes, Gives>({
   ],
 });
 
-/** The neck of a coat that opens from it to its hem: bound, or with a standing collar. */
+const chin = (): RefTo<'coat-belly.chin'>[] => [{ piece: 'coat-belly', edge: 'chin' }];
+const before = (): RefTo<'coat-belly.neckline'>[] => [{ piece: 'coat-belly', edge: 'neckline' }];
+const behind = (): RefTo<'coat-back.neckline'>[] => [{ piece: 'coat-back', edge: 'neckline', back: true }];
+const opensBehind = ({ closes }: Coats) => closes === 'back';
+
+/** The neck of a coat that opens from it to its hem: bound, with a standing collar, or with a hood. */
 export const coatNeckParts = [
   only(
     ({ coatNeck }: Choices) => coatNeck === 'bound',
     bindingPart('binding', { edge: wholeNeckline, closed: () => false, ends, hollow: () => true }),
   ),
   only(({ coatNeck }: Choices) => coatNeck === 'collar', collar),
+  only(
+    isHooded,
+    hoodPart<Coats, RefTo<'coat-belly.chin' | 'coat-belly.neckline' | 'coat-back.neckline'>>({
+      front: before,
+      back: behind,
+      chin,
+      opensBehind,
+    }),
+  ),
+  only(isHooded, earsPart),
 ] as const;

@@ -1,6 +1,6 @@
 import { flare } from '../../blocks/flare';
 import type { Hems } from '../../heads/choices';
-import type { RefTo } from '../../rows/names';
+import type { Look, RefTo } from '../../rows/names';
 import { only, part } from '../../rows/part';
 import { type EdgesOf, piece } from '../../rows/piece-row';
 import { type BarrelGives, type Coats, legHole } from './barrel';
@@ -58,11 +58,37 @@ const sleeves = part<Takes, Gives>({
   ],
 });
 
-/** Holes for the front legs: bound, too hollow to turn, or with a sleeve each. */
+/** A hole is hemmed no wider than this, mm: a curved hem that went farther would not lie flat. */
+const MOST_HEM_MM = 6;
+
+/** A hem round a hole is folded away from it, on to a longer way: only cloth that stretches so far follows, or one whose hems are cut off. */
+function stretchesOver(look: Look<Takes>): boolean {
+  const { wearer } = look;
+  const [radius, deep] = [legHole(look) / (2 * Math.PI), Math.min(wearer.hem, MOST_HEM_MM)];
+  return (radius + deep) / (radius - deep) - 1 <= wearer.cloth.stretch;
+}
+
+const turned = part<Takes>({
+  seams: [{ name: 'leg-hole-hem', sewn: 2, kind: 'folded', first: round, second: [] }],
+  instead: [
+    {
+      choice: 'coatLegs',
+      from: 'turned',
+      to: 'bound',
+      code: 'leg-holes-bound',
+      because: 'hollow-edge',
+      check: [],
+      when: (look) => !stretchesOver(look),
+    },
+  ],
+});
+
+/** Holes for the front legs: bound, turned where the cloth stretches far enough, or with a sleeve each. */
 export const legHoleParts = [
   only(
     ({ coatLegs }: Choices) => coatLegs === 'bound',
     bindingPart('leg-binding', { edge: round, closed: () => true, ends: () => 'front', rings: 2, hollow: () => true }),
   ),
+  only(({ coatLegs }: Choices) => coatLegs === 'turned', turned),
   only(({ coatLegs }: Choices) => coatLegs === 'sleeves', sleeves),
 ] as const;

@@ -22,7 +22,15 @@ export const uprightSideTapes: { readonly [M in MeasureId]?: Row } = {
     shot: 'leg',
     pose: 'lifted',
   },
-  'foot-length': { way: { lay: 'ruler', from: 'soleHeel', to: 'soleToe', side: 1 }, shot: 'leg', pose: 'lifted' },
+  'foot-length': {
+    way: { lay: 'ruler', from: 'soleHeel', to: 'soleToe', side: 1 },
+    guides: [
+      ['heelEnd', 'soleHeel'],
+      ['toeEnd', 'soleToe'],
+    ],
+    shot: 'leg',
+    pose: 'lifted',
+  },
   'hem-girth': {
     way: { lay: 'round', of: 'trunk', at: 'lapHem', toward: 'lapHemToward' },
     shot: 'lap',

@@ -156,8 +156,13 @@ function sideLeg(form: UprightForm) {
       ground,
       places: {
         ...footPlaces(instep, heel),
-        soleHeel: point(ankle.x - 0.85 * footHalf, ground + 1),
-        soleToe: point(ankle.x - 0.85 * footHalf + 2.7 * footLong, ground + 1),
+        ...rulerAlong(
+          [
+            point(ankle.x - 0.85 * footHalf, ankle.y + 8),
+            point(ankle.x - 0.85 * footHalf + 2.7 * footLong, ankle.y + 8),
+          ],
+          (at) => point(at.x, ground + 1),
+        ),
       },
     };
   }
@@ -173,11 +178,13 @@ function sideLeg(form: UprightForm) {
   const heel = point(foot.x + 0.5 * footHalf, foot.y + 1.1 * footHalf);
   const parts = [closed('leg', 'fur-deep', outline), closed('foot', 'fur', sole)];
   const ground = Math.max(trunkHeight, foot.y + 1.2 * footHalf);
-  const ahead = foot.x + 1.2 * footHalf;
+  const [ahead, low] = [foot.x + 1.2 * footHalf, foot.y - 3 + 1.24 * footHalf];
   const places = {
     ...footPlaces(instep, heel),
-    soleHeel: point(ahead, foot.y - 3 + 1.24 * footHalf),
-    soleToe: point(ahead, foot.y - 3 + 1.24 * footHalf - 2.48 * footLong),
+    ...rulerAlong(
+      [point(foot.x + 0.45 * footHalf, low), point(foot.x + 0.45 * footHalf, low - 2.48 * footLong)],
+      (at) => point(ahead, at.y),
+    ),
   };
   return { under: [] as Part[], over: parts, outline: [...outline, ...sole], ground, places };
 }
@@ -186,6 +193,11 @@ function sideLeg(form: UprightForm) {
 function footPlaces(instep: Point, heel: Point) {
   const middle = lerp(instep, heel, 0.5);
   return { instep, heel, footMiddle: middle, footToward: add(middle, right(toward(heel, instep))) };
+}
+
+/** Heel and toes, and where a ruler along the sole is read at either. */
+function rulerAlong([heelEnd, toeEnd]: readonly [Point, Point], beside: (at: Point) => Point) {
+  return { heelEnd, toeEnd, soleHeel: beside(heelEnd), soleToe: beside(toeEnd) };
 }
 
 /** What a tape over instep and heel goes round. */
