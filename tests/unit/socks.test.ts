@@ -33,7 +33,7 @@ test.each(toys)('%s: as long down the front, round the toes and up behind as the
   const high = made(body, { choices: { sock: 'high' } });
   const longer = high.length('centre') + high.length('round') - around;
   // A leg that widens upward makes the seam a little longer than the fold.
-  expect(longer).toBeGreaterThan(of(body, 'inside-leg-length') - 1.5);
+  expect(longer).toBeGreaterThan(of(body, 'inside-leg-length') - 3);
   expect(longer).toBeLessThan(of(body, 'inside-leg-length') * 1.1);
 });
 
