@@ -4,12 +4,13 @@ import { readdirSync, readFileSync, statSync, writeFileSync } from 'node:fs';
 import { join, sep } from 'node:path';
 import { pathToFileURL } from 'node:url';
 import { build as bundle } from 'vite';
+import { WHEN_ASKED } from './faces.mjs';
 import { headersFile } from './headers.mjs';
 import { ROOT } from './setup.mjs';
 import appConfig, { watchdogConfig, workerConfig } from './vite.config.mjs';
 
 /** Served but not kept for offline use: what only other programs read, and what the app has bundled. */
-const NOT_KEPT = /^(schema|demo|screenshots)\/|^icon-.*\.png$|\.map$|^_headers$|^sw\.js$/;
+const NOT_KEPT = /^(schema|demo|screenshots)\/|^icon-.*\.png$|\.map$|\.licence\.txt$|^_headers$|^sw\.js$/;
 
 /** Builds everything. @param {string} folder where to; emptied first @returns {Promise<string>} the folder */
 export async function build(folder) {
@@ -18,8 +19,16 @@ export async function build(folder) {
   writeFileSync(join(folder, '_headers'), headersFile());
   const kept = filesToKeep(folder);
   await bundle(workerConfig(folder, kept));
-  const bytes = Object.keys(kept).reduce((sum, name) => sum + statSync(join(folder, name)).size, 0);
-  console.log(`${Object.keys(kept).length} files, ${Math.round(bytes / 1024)} kB, are kept for offline use`);
+  const size = (/** @type {string[]} */ names) =>
+    Math.round(names.reduce((sum, name) => sum + statSync(join(folder, name)).size, 0) / 1024);
+  const names = Object.keys(kept);
+  const [later, always] = [
+    names.filter((name) => WHEN_ASKED.test(name)),
+    names.filter((name) => !WHEN_ASKED.test(name)),
+  ];
+  console.log(
+    `${always.length} files, ${size(always)} kB, are kept for offline use; ${size(later)} kB more once asked for`,
+  );
   return folder;
 }
 

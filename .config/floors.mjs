@@ -6,7 +6,7 @@
  */
 export const FLOORS = {
   'app/drafting': [
-    ['geometry', 'engine'],
+    ['geometry', 'engine', 'faces'],
     ['draft-types', 'curves', 'packing', 'heads'],
     ['sizes', 'blocks', 'outfit'],
     ['rows'],

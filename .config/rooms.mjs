@@ -27,6 +27,7 @@ export const SIDE_DOORS = [
   'app/body/point',
   'app/drafting/draft',
   'app/drafting/draft-types',
+  'app/drafting/faces',
   'app/drafting/garments',
   'app/drafting/catalogue',
   'app/drafting/cloth',
@@ -61,6 +62,11 @@ export const PACKAGES = {
   idb: ['app/sharing/inbox'],
   'clipper2-ts': ['app/drafting/geometry'],
   jspdf: ['app/drafting/output'],
+  fontkit: ['app/drafting/faces'],
+  'bidi-js': ['app/drafting/faces'],
+  '@expo-google-fonts/noto-sans': ['app/work'],
+  '@expo-google-fonts/noto-sans-arabic': ['app/work'],
+  '@expo-google-fonts/noto-sans-jp': ['app/work'],
   qr: ['app/sharing'],
   'workbox-window': ['app/work'],
   node: ['app/command'],
@@ -68,7 +74,7 @@ export const PACKAGES = {
 
 /** What a module may not reach through static imports: each waits for a dynamic import or the worker. */
 export const LIGHT = {
-  'first page': { from: 'app/main.tsx', without: ['app/drafting', 'jspdf', 'clipper2-ts', 'qr'] },
+  'first page': { from: 'app/main.tsx', without: ['app/drafting', 'jspdf', 'fontkit', 'clipper2-ts', 'qr'] },
   // Choosing a garment loads no block.
   catalogue: {
     from: 'app/drafting/catalogue.ts',

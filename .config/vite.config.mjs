@@ -1,6 +1,7 @@
 // How the app and its service worker are bundled. Addresses are relative, so any sub-path of any static host works.
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
+import { faces, WHEN_ASKED } from './faces.mjs';
 import { firstWords, wordsOf } from './first-words.mjs';
 import { POLICY } from './headers.mjs';
 import { ROOT } from './setup.mjs';
@@ -31,10 +32,18 @@ const appConfig = {
   cacheDir: join(ROOT, 'node_modules/.vite'),
   logLevel: 'warn',
   oxc: { jsx: { runtime: 'automatic', importSource: 'preact' } },
-  // jsPDF asks for these to draw web pages, which we never do: 90 kB saved.
+  // jsPDF asks for these to draw web pages, which we never do: 90 kB saved; fontkit for one to unpack fonts that are packed already: 55 kB.
   // Dexie's own entry holds its code for old browsers: 2 kB saved.
-  resolve: { alias: { html2canvas: NOTHING, canvg: NOTHING, dompurify: NOTHING, dexie: MODERN_DEXIE } },
-  worker: { format: 'es', plugins: () => [firstWords] },
+  resolve: {
+    alias: {
+      html2canvas: NOTHING,
+      canvg: NOTHING,
+      dompurify: NOTHING,
+      'brotli/decompress.js': NOTHING,
+      dexie: MODERN_DEXIE,
+    },
+  },
+  worker: { format: 'es', plugins: () => [firstWords, faces] },
   build: {
     outDir: join(ROOT, 'dist'),
     emptyOutDir: true,
@@ -44,7 +53,7 @@ const appConfig = {
     // The first page in one file: thirty small ones weigh more and take longer.
     rolldownOptions: { output: { codeSplitting: { groups: [{ name: 'first', tags: ['$initial'] }] } } },
   },
-  plugins: [aroundTheApp, firstWords],
+  plugins: [aroundTheApp, firstWords, faces],
 };
 
 /**
@@ -59,7 +68,10 @@ export function workerConfig(folder, kept) {
     configFile: false,
     publicDir: false,
     logLevel: 'warn',
-    define: { KEPT_FILES: JSON.stringify(kept) },
+    define: {
+      KEPT_FILES: JSON.stringify(kept),
+      WHEN_ASKED: JSON.stringify(Object.keys(kept).filter((name) => WHEN_ASKED.test(name))),
+    },
     build: {
       outDir: folder,
       emptyOutDir: false,

@@ -5,9 +5,11 @@
 declare const self: ServiceWorkerGlobalScope;
 /** Address below the app's own, and SHA-256 in base64; put in by the build. */
 declare const KEPT_FILES: Readonly<Record<string, string>>;
+/** Those of them that are kept only once somebody has asked for them. */
+declare const WHEN_ASKED: readonly string[];
 
 /** One file as this build wants it. `key` is where it is kept: a name for its content, so builds never overwrite each other. */
-export type Kept = { readonly url: string; readonly hash: string; readonly key: string };
+export type Kept = { readonly url: string; readonly hash: string; readonly key: string; readonly whenAsked: boolean };
 
 /** A cache of our own: other apps may live at the same origin. */
 export const CACHE = `hemling-files ${self.registration.scope}`;
@@ -20,7 +22,8 @@ const TRIES: readonly RequestCache[] = ['default', 'reload'];
 const files = new Map(
   Object.entries(KEPT_FILES).map(([name, hash]): [string, Kept] => {
     const url = new URL(name, self.registration.scope).href;
-    return [url, { url, hash, key: `${url}?sha256=${encodeURIComponent(hash)}` }];
+    const key = `${url}?sha256=${encodeURIComponent(hash)}`;
+    return [url, { url, hash, key, whenAsked: WHEN_ASKED.includes(name) }];
   }),
 );
 
@@ -36,7 +39,7 @@ export async function answerWith(file: Kept): Promise<Response> {
 }
 
 /**
- * Sees that every file is kept and is what it must be, and fetches those that are not. Throws when one cannot be had;
+ * Sees that every file, or of those kept when asked for every one that was, is kept and is what it must be, and fetches those that are not. Throws when one cannot be had;
  * those that could are kept all the same. `bytes: false` only sees that each is there.
  */
 export async function keepAll({ bytes }: { readonly bytes: boolean }): Promise<void> {
@@ -46,7 +49,8 @@ export async function keepAll({ bytes }: { readonly bytes: boolean }): Promise<v
   const failures: unknown[] = [];
   const work = async () => {
     for (const file of rest) {
-      if (there.has(file.key) && (!bytes || (await isSound(cache, file)))) continue;
+      const isThere = there.has(file.key);
+      if (isThere ? !bytes || (await isSound(cache, file)) : file.whenAsked) continue;
       await keep(cache, file).catch((error) => failures.push(error));
     }
   };

@@ -5,13 +5,15 @@
  */
 import type { Say, Unit } from '../body';
 import { draft, fullOrder, type Outcome } from '../drafting/draft';
+import { facesAtHand, facesOfLanguage } from '../drafting/faces';
 import { lettersWithout, toGuidePdf, toJson, toPdf, toPencilPdf, toSvg } from '../drafting/output';
 import { findPaper, layOut, USUAL_EFFORT } from '../drafting/sheets';
 import { bodyFrom } from '../measuring';
-import { createSay, locales } from '../words';
+import { createSay, directionOf, locales } from '../words';
 import { type Asked, EXIT, type Exit } from './call';
 import { catalogue } from './catalogue';
 import { command } from './command';
+import { readFace } from './faces';
 import { readOrder } from './read-order';
 import { summary } from './summary';
 import { complain, print, printJson } from './terminal';
@@ -51,15 +53,24 @@ async function draftFrom({ words: [path = ''], values }: Asked): Promise<Exit> {
   const outcome = draft(bodyFrom(file.card), full.order, full.garment, file.card.toy.name);
   if (!outcome.ok) return refused(outcome, say);
   const layout = layOut(outcome.draft, sheet, { effort: USUAL_EFFORT, seed: SEED });
+  const letters = facesAtHand(readFace);
+  await letters.fetch(facesOfLanguage(locale));
+  const missing = await letters.make((faces) => lettersWithout(file.card.toy.name, faces));
+  const pages = await letters.make((faces) => {
+    const written = { say, units, script: { language: locale, direction: directionOf(locale), faces } };
+    return {
+      'pattern.pdf': toPdf([{ draft: outcome.draft, layout }], written),
+      'pencil-plan.pdf': toPencilPdf(outcome.draft, written),
+      'sewing.pdf': toGuidePdf(outcome.draft, { ...written, way: 'machine' }),
+    };
+  });
   const files = {
-    'pattern.pdf': toPdf([{ draft: outcome.draft, layout }], { say, units }),
-    'pencil-plan.pdf': toPencilPdf(outcome.draft, { say, units }),
-    'sewing.pdf': toGuidePdf(outcome.draft, { say, units, way: 'machine' }),
+    ...pages,
     'pieces.svg': toSvg(outcome.draft, say, { units }),
     'draft.json': `${JSON.stringify(toJson(outcome.draft))}\n`,
   };
-  const missing = lettersWithout(file.card.toy.name);
-  if (missing.length > 0) complain(`note letters-drawn-as-boxes ${missing.join('')}`);
+  if (missing.boxes.length > 0) complain(`note letters-drawn-as-boxes ${missing.boxes.join('')}`);
+  if (missing.pictures.length > 0) complain(`note pictures-left-out ${missing.pictures.join('')}`);
   try {
     writeAll(out, files);
   } catch {

@@ -3,7 +3,6 @@
 import type { Unit } from '../body';
 import type { PdfOptions } from '../drafting/output';
 import { JobError, type Workers } from './jobs';
-import { withPictures } from './letter-pictures';
 import { type Desk, serveJobs } from './serve';
 
 const workers: Workers = {
@@ -44,14 +43,19 @@ const workers: Workers = {
 
 type Output = typeof import('../drafting/output');
 
-/** What every PDF is written with: words in the maker's language, her unit, and letters that the fonts lack as pictures. */
+/** What every PDF is written with: words in the maker's language, her unit, and letters that every reader's fonts lack. */
 async function onPaper<T>(
   { language, units }: { readonly language: string; readonly units: Unit },
   write: (output: Output, written: PdfOptions) => T,
 ): Promise<T> {
-  const [output, { createSay }] = await Promise.all([import('../drafting/output'), import('../words')]);
+  const [output, { withLetters }, { createSay, directionOf }] = await Promise.all([
+    import('../drafting/output'),
+    import('./letters'),
+    import('../words'),
+  ]);
   const say = await createSay(language);
-  return withPictures((glyphs) => write(output, { say, units, glyphs }));
+  const direction = directionOf(language);
+  return withLetters(language, (letters) => write(output, { say, units, script: { language, direction, ...letters } }));
 }
 
 serveJobs(workers, self as Desk);

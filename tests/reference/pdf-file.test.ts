@@ -52,7 +52,7 @@ describe('the file', () => {
 
   test('draws a box for a letter its fonts lack, and says which', async () => {
     const named = { ...draft, toy: 'Bär 熊' };
-    expect(lettersWithout(named.toy)).toEqual(['熊']);
+    expect(lettersWithout(`${named.toy} 🧸`)).toEqual({ boxes: ['熊'], pictures: ['🧸'] });
     const boxes = async (each: Draft) =>
       (await printed(each, layout)).pages
         .flatMap((page) => page.strokes)
@@ -71,7 +71,10 @@ test('a letter the fonts lack is drawn as the picture handed in', async () => {
     return { png: DOT, width: size * 0.35, height: size * 0.35, below: 0 };
   };
   const layout = laid(draft, 'a4');
-  const withPictures = toPdf([{ draft, layout }], { say, units: 'cm', glyphs });
+  const withPictures = toPdf([{ draft, layout }], {
+    ...{ say, units: 'cm' },
+    script: { language: 'en', direction: 'ltr', faces: () => undefined, glyphs },
+  });
   expect(new Set(asked)).toEqual(new Set(['熊']));
   const text = Buffer.from(withPictures).toString('latin1');
   expect(text).toContain('/Subtype /Image');

@@ -15,14 +15,19 @@ test('halves and eighths are fractions; dates and prices are not', () => {
   for (const text of ['20/11/2026', '1/3', '11/20/16']) expect(runsOf(text)).toEqual([{ kind: 'plain', text }]);
 });
 
-test('letters the fonts lack come one by one, marks and all', () => {
+test('pictures come one by one, letters of a script as the word they are, marks and all', () => {
   expect(runsOf('é € “ü” – …')).toEqual([{ kind: 'plain', text: 'é € “ü” – …' }]);
   expect(runsOf('e\u0301')).toEqual([{ kind: 'plain', text: 'é' }]);
   expect(runsOf('a🧸👩‍👧b')).toEqual([
     { kind: 'plain', text: 'a' },
-    { kind: 'missing', letter: '🧸' },
-    { kind: 'missing', letter: '👩‍👧' },
+    { kind: 'missing', letters: '🧸', picture: true },
+    { kind: 'missing', letters: '👩‍👧', picture: true },
     { kind: 'plain', text: 'b' },
+  ]);
+  expect(runsOf('хлеб и')).toEqual([
+    { kind: 'missing', letters: 'хлеб', picture: false },
+    { kind: 'plain', text: ' ' },
+    { kind: 'missing', letters: 'и', picture: false },
   ]);
   expect(runsOf('')).toEqual([]);
 });

@@ -3,6 +3,7 @@
 import type { Mm } from '../../body';
 import { type Point, rotate } from '../geometry';
 import type { Box } from '../packing';
+import { partsOf } from './breaks';
 import { type Layer, MM_PER_PT, type TextWidth, type Words } from './ink';
 
 /** A run of words of one look; `large` is how much larger than the rest it is set; `before` mm of air above it. */
@@ -14,11 +15,17 @@ export type Paragraph = {
 };
 
 /** Paragraphs broken into lines of at most a width: `width` is that of the longest. */
-export type Setting = { readonly lines: readonly SettingLine[]; readonly width: Mm; readonly height: Mm };
+export type Setting = {
+  readonly lines: readonly SettingLine[];
+  readonly width: Mm;
+  readonly height: Mm;
+  readonly direction: 'ltr' | 'rtl';
+};
 export type SettingLine = {
   readonly text: string;
   readonly size: number;
   readonly bold: boolean;
+  readonly width: Mm;
   readonly baseline: Mm;
 };
 
@@ -35,12 +42,13 @@ export function setIn(paragraphs: readonly Paragraph[], size: number, width: Mm,
     const own = size * large;
     if (lines.length > 0) y += before;
     for (const line of broken(text, (part) => widthOf(part, own, bold), width)) {
-      lines.push({ text: line, size: own, bold, baseline: y + own * MM_PER_PT * BASELINE_SHARE });
+      const wide = widthOf(line, own, bold);
+      lines.push({ text: line, size: own, bold, width: wide, baseline: y + own * MM_PER_PT * BASELINE_SHARE });
       y += own * MM_PER_PT * LINE_SHARE;
-      widest = Math.max(widest, widthOf(line, own, bold));
+      widest = Math.max(widest, wide);
     }
   }
-  return { lines, width: widest, height: y };
+  return { lines, width: widest, height: y, direction: widthOf.direction ?? 'ltr' };
 }
 
 /** The paragraphs at the largest of the sizes (given largest first) that fits the box; at the last where none does. */
@@ -50,7 +58,7 @@ export function setWithin(
   sizes: readonly number[],
   widthOf: TextWidth,
 ): Setting {
-  let set: Setting = { lines: [], width: 0, height: 0 };
+  let set: Setting = { lines: [], width: 0, height: 0, direction: 'ltr' };
   for (const size of sizes) {
     set = setIn(paragraphs, size, box.width, widthOf);
     if (set.height <= box.height && set.width <= box.width) return set;
@@ -58,13 +66,17 @@ export function setWithin(
   return set;
 }
 
-/** The lines as words; `turn` −90° sets them upwards from the box's bottom left corner. */
+/**
+ * The lines as words, from the side of the box where the language begins; `turn` −90° sets them upwards from the box's
+ * bottom left corner.
+ */
 export function wordsOf(set: Setting, box: Box, layer: Layer, turn: 0 | 'up' = 0): readonly Words[] {
   const up = turn === 'up';
   const origin: Point = { x: box.x, y: up ? box.y + box.height : box.y };
   const radians = up ? -Math.PI / 2 : 0;
-  return set.lines.map(({ text, size, bold, baseline }): Words => {
-    const step = rotate({ x: 0, y: baseline }, radians);
+  const room = up ? box.height : box.width;
+  return set.lines.map(({ text, size, bold, width, baseline }): Words => {
+    const step = rotate({ x: set.direction === 'rtl' ? room - width : 0, y: baseline }, radians);
     return {
       kind: 'words',
       layer,
@@ -87,18 +99,22 @@ export function centred(text: string, at: Point, size: number, bold: boolean, wi
 function broken(text: string, widthOf: (part: string) => Mm, width: Mm): readonly string[] {
   const lines: string[] = [];
   let line = '';
-  for (const word of text.split(' ')) {
-    const longer = line === '' ? word : `${line} ${word}`;
-    if (widthOf(longer) <= width) line = longer;
+  for (const part of partsOf(text)) {
+    const longer = line + part;
+    if (widthOf(bare(longer)) <= width) line = longer;
     else {
-      if (line !== '') lines.push(line);
-      const parts = widthOf(word) <= width ? [word] : hewn(word, widthOf, width);
-      lines.push(...parts.slice(0, -1));
-      line = parts[parts.length - 1] ?? '';
+      if (line !== '') lines.push(bare(line));
+      const word = bare(part);
+      const hewnParts = widthOf(word) <= width ? [part] : hewn(word, widthOf, width);
+      lines.push(...hewnParts.slice(0, -1));
+      line = hewnParts.at(-1) ?? '';
     }
   }
-  return line === '' ? lines : [...lines, line];
+  return line === '' ? lines : [...lines, bare(line)];
 }
+
+/** Without the spaces at its end. */
+const bare = (line: string): string => line.replace(/ +$/, '');
 
 /** A word too long for a line, cut between letters. */
 function hewn(word: string, widthOf: (part: string) => Mm, width: Mm): readonly string[] {

@@ -33,12 +33,12 @@ const TEXT_PT = 10;
 const SMALL_PT = 9;
 
 /** The sewing of a draft as PDF, to lie beside the machine: what to cut first, then every step with its picture. */
-export function toGuidePdf(draft: Draft, { say, units, way, glyphs }: GuidePdfOptions): Uint8Array {
+export function toGuidePdf(draft: Draft, { say, units, way, script }: GuidePdfOptions): Uint8Array {
   const guide = guideOf(draft);
   const { width, height } = paperForWords(draft.order.paper, units);
   const title = say('guide.pdf-title', { garment: madeFor(draft, say) });
-  const pdf = blankPdf([width, height], draft, { id: JSON.stringify(['sewing', draft, way]), title });
-  const brush = pdfBrush(pdf, 1, glyphs);
+  const pdf = blankPdf([width, height], draft, { id: JSON.stringify(['sewing', draft, way]), title, script });
+  const brush = pdfBrush(pdf, 1, script);
   const telling = { say, unit: units, way };
   const column = { x: MARGIN_MM, width: width - 2 * MARGIN_MM };
   const first = setIn(before(draft, guide, telling, title), TEXT_PT, column.width, brush.widthOf);

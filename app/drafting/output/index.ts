@@ -11,7 +11,7 @@ export { lettersWithout } from './letters';
 export { type NumbersSheet, toNumbersPdf } from './numbers-pdf';
 export { pageInk } from './page-ink';
 export { type PatternOptions, type PdfOptions, type Sheets, toPdf } from './pdf';
-export type { Glyphs, Picture } from './pdf-brush';
+export type { Glyphs, PdfScript, Picture } from './pdf-brush';
 export { toPencilPdf } from './pencil-pdf';
 export { toSvg } from './svg';
 export { toTapePdf } from './tape-pdf';

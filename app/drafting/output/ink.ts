@@ -70,8 +70,11 @@ export const SMALLEST_PT = 7.05;
 /** One point: 1/72 in (ISO 32000-1, 8.3.2.3). */
 export const MM_PER_PT = 25.4 / 72;
 
-/** How wide a text is, mm: whoever draws it knows. */
-export type TextWidth = (text: string, size: number, bold: boolean) => Mm;
+/** How wide a text is, mm: whoever draws it knows; and which way its lines run, where not rightwards. */
+export type TextWidth = {
+  (text: string, size: number, bold: boolean): Mm;
+  readonly direction?: 'ltr' | 'rtl';
+};
 
 export function stroke(layer: Layer, penName: keyof typeof pens, path: Path, closed = false): Stroke {
   return { kind: 'stroke', layer, pen: penName, path, closed };

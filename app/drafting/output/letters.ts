@@ -1,14 +1,22 @@
-// What the standard PDF fonts can write: WinAnsi letters (ISO 32000-1, annex D). Fractions are drawn by us, alike for
-// halves and eighths; letters the fonts lack are drawn as a picture where one is handed in, else as an empty box.
+// A line as runs in the order they are seen: letters of the standard PDF fonts (WinAnsi, ISO 32000-1, annex D) as they are; fractions
+// drawn by us, alike for halves and eighths; other scripts shaped by their face; letters no face has as pictures or empty boxes.
+
+import { type Direction, type Face, type Faces, faceOfLetter, type Glyph, levelsOf, mirrored } from '../faces';
 
 /** Letters of code page 1252: those of Unicode's first 256 that print, and some from elsewhere. */
 const WIN_ANSI = /^[\x20-\x7e\xa0-\xff€‚ƒ„…†‡ˆ‰Š‹ŒŽ‘’“”•–—˜™š›œžŸ]*$/u;
 
-/** Part of a text: letters the fonts have, a fraction, or one letter (with its marks) they lack. */
+/** Part of a line: letters the fonts have, a fraction, letters shaped by a face, or letters (with their marks) that none has. */
 export type Run =
   | { readonly kind: 'plain'; readonly text: string }
   | { readonly kind: 'fraction'; readonly above: string; readonly below: string }
-  | { readonly kind: 'missing'; readonly letter: string };
+  | { readonly kind: 'shaped'; readonly face: Face; readonly glyphs: readonly Glyph[] }
+  | { readonly kind: 'missing'; readonly letters: string; readonly picture: boolean };
+
+/** Which way the language runs, and the faces there are. */
+export type Script = { readonly direction: Direction; readonly faces: Faces };
+
+export const westernScript: Script = { direction: 'ltr', faces: () => undefined };
 
 /** Halves to sixteenths, as `1/2` standing alone, or as one letter. */
 const FRACTION = /(?<![\d/])(\d{1,2})\/(2|4|8|16)(?![\d/])|[¼½¾⅛⅜⅝⅞]/u;
@@ -23,34 +31,104 @@ const written: Readonly<Record<string, string>> = {
   '⅞': '7/8',
 };
 
-export function runsOf(text: string): readonly Run[] {
+/** Signs that turn lines and choose between shapes: they have done their work once the runs are told apart. */
+const UNSEEN = /[\u200b\u2060\ufeff\p{Bidi_Control}]|\p{Variation_Selector}/gu;
+/** A word that is written in one face, whatever single letters other fonts have. */
+const WORD = /[\p{Script=Latin}\p{M}'’-]+/gu;
+const PICTURE = /\p{Extended_Pictographic}|\p{Regional_Indicator}/u;
+
+export function runsOf(text: string, script: Script = westernScript): readonly Run[] {
+  return levelsOf(text.normalize('NFC').replaceAll('\u00a0', ' '), script.direction).flatMap((level) =>
+    level.direction === 'rtl' ? leftwards(level.text, script.faces) : rightwards(level.text, script.faces),
+  );
+}
+
+/**
+ * What of a text no font or face has, each once, so that whoever prints can say so: letters that become boxes, and
+ * pictures among them, which are left out where nobody draws them.
+ */
+export function lettersWithout(text: string, faces: Faces = westernScript.faces) {
+  const missing = runsOf(text, { direction: 'ltr', faces }).filter((run) => run.kind === 'missing');
+  const once = (picture: boolean): readonly string[] => [
+    ...new Set(missing.filter((run) => run.picture === picture).flatMap(({ letters }) => graphemes(letters))),
+  ];
+  return { boxes: once(false), pictures: once(true) };
+}
+
+export const graphemes = (text: string): readonly string[] =>
+  Array.from(segments.segment(text), ({ segment }) => segment);
+const segments = new Intl.Segmenter(undefined, { granularity: 'grapheme' });
+
+function rightwards(text: string, faces: Faces): readonly Run[] {
   const runs: Run[] = [];
-  let rest = text.normalize('NFC').replaceAll('\u00a0', ' ');
+  let rest = text;
   for (let found = FRACTION.exec(rest); found; found = FRACTION.exec(rest)) {
-    runs.push(...lettersOf(rest.slice(0, found.index)));
+    runs.push(...lettersOf(rest.slice(0, found.index), faces));
     const [above = '', below = ''] = (written[found[0]] ?? found[0]).split('/');
     runs.push({ kind: 'fraction', above, below });
     rest = rest.slice(found.index + found[0].length);
   }
-  return [...runs, ...lettersOf(rest)];
+  return [...runs, ...lettersOf(rest, faces)];
 }
 
-/** The letters of a text that the standard fonts lack, each once, so that whoever prints can say so. */
-export function lettersWithout(text: string): readonly string[] {
-  return [...new Set(runsOf(text).flatMap((run) => (run.kind === 'missing' ? [run.letter] : [])))];
-}
-
-function lettersOf(text: string): readonly Run[] {
+function lettersOf(text: string, faces: Faces): readonly Run[] {
   if (WIN_ANSI.test(text)) return text === '' ? [] : [{ kind: 'plain', text }];
-  const runs: Run[] = [];
-  let plain = '';
-  for (const { segment } of new Intl.Segmenter(undefined, { granularity: 'grapheme' }).segment(text)) {
-    if (WIN_ANSI.test(segment)) plain += segment;
-    else {
-      if (plain !== '') runs.push({ kind: 'plain', text: plain });
-      plain = '';
-      runs.push({ kind: 'missing', letter: segment });
-    }
-  }
-  return plain === '' ? runs : [...runs, { kind: 'plain', text: plain }];
+  const seen = text.replace(UNSEEN, '');
+  const foreign = foreignWords(seen);
+  let at = 0;
+  const parts = graphemes(seen).map((letters): Part => {
+    const whole = foreign.find(({ from, end }) => from <= at && at < end)?.letter;
+    at += letters.length;
+    if (WIN_ANSI.test(letters) && whole === undefined) return { letters, face: 'standard' };
+    const face = faceFor(whole ?? letters, faces);
+    return { letters, face: face?.has(letters) ? face : WIN_ANSI.test(letters) ? 'standard' : undefined };
+  });
+  return joined(parts, 'ltr');
 }
+
+/** Words with a letter that the standard fonts lack: where each lies, and the first such letter. */
+function foreignWords(text: string) {
+  return Array.from(text.matchAll(WORD), ({ 0: word, index }) => ({
+    from: index,
+    end: index + word.length,
+    letter: graphemes(word).find((letter) => !WIN_ANSI.test(letter)),
+  })).filter(({ letter }) => letter !== undefined);
+}
+
+/** What runs leftwards is written in its own face as far as that goes, brackets and spaces too: it knows which way they turn. */
+function leftwards(text: string, faces: Faces): readonly Run[] {
+  const seen = graphemes(text.replace(UNSEEN, ''));
+  const own = seen.map((letters) => faceFor(letters, faces)).find((face) => face && face.id !== 'latin');
+  const parts = seen.map((letters): Part => {
+    const face = own?.has(letters) ? own : faceFor(letters, faces);
+    return { letters, face: face?.has(letters) ? face : WIN_ANSI.test(letters) ? 'standard' : undefined };
+  });
+  return joined(parts, 'rtl');
+}
+
+function faceFor(letters: string, faces: Faces): Face | undefined {
+  const id = faceOfLetter(letters);
+  return id && faces(id);
+}
+
+type Part = { readonly letters: string; readonly face: Face | 'standard' | undefined };
+
+/** Neighbours of one face as one run, in the order they are seen. */
+function joined(parts: readonly Part[], direction: Direction): readonly Run[] {
+  const together: Part[] = [];
+  for (const part of parts) {
+    const last = together.at(-1);
+    const one = last && last.face === part.face && (part.face !== undefined || bothLetters(last, part));
+    if (one) together[together.length - 1] = { ...last, letters: last.letters + part.letters };
+    else together.push(part);
+  }
+  const runs = together.map(({ letters, face }): Run => {
+    if (face === 'standard') return { kind: 'plain', text: direction === 'rtl' ? mirrored(letters) : letters };
+    if (face) return { kind: 'shaped', face, glyphs: face.shaped(letters, direction) };
+    return { kind: 'missing', letters, picture: PICTURE.test(letters) };
+  });
+  return direction === 'rtl' ? runs.reverse() : runs;
+}
+
+/** A picture stands alone; letters of a script are handed on as the word they are. */
+const bothLetters = (one: Part, other: Part): boolean => !PICTURE.test(one.letters) && !PICTURE.test(other.letters);

@@ -57,7 +57,7 @@ const LOOKS: InkLooks = {
 /** The sheet as PDF: a picture, what to do, and a line to write on for each number, in the maker's unit. */
 export function toNumbersPdf(
   sheet: NumbersSheet,
-  { say, units, glyphs, date }: PdfOptions & { readonly date: string },
+  { say, units, script, date }: PdfOptions & { readonly date: string },
 ) {
   const { width, height } = papers[units === 'in' ? 'letter' : 'a4'];
   const title = say('sheet.title', {
@@ -66,9 +66,9 @@ export function toNumbersPdf(
   const pdf = blankPdf(
     [width, height],
     { engine: ENGINE, order: { date } },
-    { id: JSON.stringify(['numbers', units, sheet]), title },
+    { id: JSON.stringify(['numbers', units, sheet]), title, script },
   );
-  const brush = pdfBrush(pdf, 1, glyphs);
+  const brush = pdfBrush(pdf, 1, script);
   const column = (width - 2 * MARGIN_MM - GUTTER_MM * (COLUMNS - 1)) / COLUMNS;
   const wide = { x: MARGIN_MM, width: width - 2 * MARGIN_MM };
   const put = (inks: readonly Ink[]) => inks.forEach(brush.draw);

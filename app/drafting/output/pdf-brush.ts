@@ -4,17 +4,17 @@ import type { jsPDF } from 'jspdf';
 import type { Mm } from '../../body';
 import { type Path, type Point, polyline, rotate } from '../geometry';
 import { type Ink, MM_PER_PT, type Pen, pens, SMALLEST_PT, type TextWidth, type Words } from './ink';
-import { type Run, runsOf } from './letters';
+import { graphemes, type Run, runsOf, type Script, westernScript } from './letters';
+import { advanceOf, faceWriter, type Place, utf16 } from './pdf-face';
 
-/** A letter drawn as a picture: PNG, its size in mm, and how far it reaches below the baseline. */
+/** Letters drawn as a picture: PNG, its size in mm, and how far it reaches below the baseline. */
 export type Picture = { readonly png: Uint8Array; readonly width: Mm; readonly height: Mm; readonly below: Mm };
 
-/** Draws one letter (with its marks) at a size in points; undefined where it cannot. */
-export type Glyphs = (letter: string, size: number, bold: boolean) => Picture | undefined;
+/** Draws an emoji, or letters of a script, at a size in points; undefined where it cannot. */
+export type Glyphs = (letters: string, size: number, bold: boolean) => Picture | undefined;
 
 type Fraction = Extract<Run, { kind: 'fraction' }>;
-/** A place beside the start of a run: mm along its baseline and above it. */
-type Place = (right: Mm, up: Mm) => Point;
+type Missing = Extract<Run, { kind: 'missing' }>;
 
 export type PdfBrush = { readonly widthOf: TextWidth; readonly draw: (ink: Ink) => void };
 
@@ -26,8 +26,23 @@ const ABOVE_SHARE = 0.3;
 const STROKE_SHARE = 0.1;
 /** An empty box as wide and as high as this share of the size. */
 const BOX_SHARE = 0.6;
+/** From one such box to the next. */
+const BOX_STEP = 0.75;
 
-export function pdfBrush(pdf: jsPDF, correction: number, glyphs?: Glyphs): PdfBrush {
+/** How a language is written: its BCP 47 tag, which way it runs, and letters that the standard fonts lack, in faces or as pictures. */
+export type PdfScript = Script & { readonly language: string; readonly glyphs?: Glyphs };
+
+export const westernPdf: PdfScript = { ...westernScript, language: 'en' };
+
+export function pdfBrush(pdf: jsPDF, correction: number, script: PdfScript = westernPdf): PdfBrush {
+  const { glyphs } = script;
+  const letters = faceWriter(pdf, correction);
+  const read = new Map<string, readonly Run[]>();
+  const runsIn = (text: string): readonly Run[] => {
+    const runs = read.get(text) ?? runsOf(text, script);
+    read.set(text, runs);
+    return runs;
+  };
   const fonts = {
     plain: pdf.setFont('helvetica', 'normal').getFont(),
     bold: pdf.setFont('helvetica', 'bold').getFont(),
@@ -48,12 +63,17 @@ export function pdfBrush(pdf: jsPDF, correction: number, glyphs?: Glyphs): PdfBr
 
   const runWidth = (run: Run, size: number, bold: boolean): Mm => {
     if (run.kind === 'plain') return plainWidth(run.text, size, bold);
-    if (run.kind === 'missing') return glyphs?.(run.letter, size, bold)?.width ?? size * MM_PER_PT * (BOX_SHARE + 0.15);
+    if (run.kind === 'shaped') return advanceOf(run.glyphs) * size * MM_PER_PT;
+    if (run.kind === 'missing')
+      return glyphs?.(run.letters, size, bold)?.width ?? boxesOf(run) * size * MM_PER_PT * BOX_STEP;
     const figures = figureSize(size);
     return [run.above, '/', run.below].reduce((sum, part) => sum + plainWidth(part, figures, bold), 0);
   };
-  const widthOf: TextWidth = (text, size, bold) =>
-    runsOf(text).reduce((sum, run) => sum + runWidth(run, size, bold), 0);
+  const widthOf: TextWidth = Object.assign(
+    (text: string, size: number, bold: boolean) =>
+      runsIn(text).reduce((sum, run) => sum + runWidth(run, size, bold), 0),
+    { direction: script.direction },
+  );
 
   const put = (text: string, at: Point, { turn, bold }: Words, size: number): void => {
     pdf.setFont('helvetica', bold ? 'bold' : 'normal');
@@ -68,7 +88,8 @@ export function pdfBrush(pdf: jsPDF, correction: number, glyphs?: Glyphs): PdfBr
     };
     if (run.kind === 'plain') put(run.text, place(0, 0), words, words.size);
     else if (run.kind === 'fraction') drawFraction(run, words, place);
-    else drawMissing(run.letter, words, place);
+    else if (run.kind === 'shaped') letters.write(run, words, place);
+    else drawMissing(run, words, place);
   };
 
   const drawFraction = ({ above, below }: Fraction, words: Words, place: Place): void => {
@@ -80,16 +101,21 @@ export function pdfBrush(pdf: jsPDF, correction: number, glyphs?: Glyphs): PdfBr
     put(below, place(first + plainWidth('/', figures, words.bold), 0), words, figures);
   };
 
-  const drawMissing = (letter: string, { size, bold, turn }: Words, place: Place): void => {
-    const picture = glyphs?.(letter, size, bold);
+  const drawMissing = (run: Missing, { size, bold, turn }: Words, place: Place): void => {
+    const picture = glyphs?.(run.letters, size, bold);
     if (picture) {
+      writeInto(pdf, `/Span <</ActualText <${utf16(run.letters)}>>> BDC`);
       drawPicture(picture, place(0, -picture.below), turn);
+      writeInto(pdf, 'EMC');
       return;
     }
     const side = size * MM_PER_PT * BOX_SHARE;
     usePen(pens.rule);
-    trace(polyline([place(0, 0), place(side, 0), place(side, side), place(0, side), place(0, 0)]));
-    pdf.stroke();
+    for (let box = 0; box < boxesOf(run); box++) {
+      const x = box * size * MM_PER_PT * BOX_STEP;
+      trace(polyline([place(x, 0), place(x + side, 0), place(x + side, side), place(x, side), place(x, 0)]));
+      pdf.stroke();
+    }
   };
 
   const drawPicture = (picture: Picture, at: Point, turn: number): void => {
@@ -126,7 +152,7 @@ export function pdfBrush(pdf: jsPDF, correction: number, glyphs?: Glyphs): PdfBr
   const draw = (ink: Ink): void => {
     if (ink.kind === 'words') {
       let along = 0;
-      for (const run of runsOf(ink.text)) {
+      for (const run of runsIn(ink.text)) {
         drawRun(run, ink, along);
         along += runWidth(run, ink.size, ink.bold);
       }
@@ -148,6 +174,14 @@ export function pdfBrush(pdf: jsPDF, correction: number, glyphs?: Glyphs): PdfBr
 
   return { widthOf, draw };
 }
+
+/** What the library's types leave out: a line put into the file, or onto the page, where it stands. */
+export function writeInto(pdf: jsPDF, line: string): void {
+  (pdf.internal as jsPDF['internal'] & { readonly write: (line: string) => void }).write(line);
+}
+
+/** How many boxes stand for letters without a picture: none for an emoji, which is left out. */
+const boxesOf = ({ letters, picture }: Missing): number => (picture ? 0 : graphemes(letters).length);
 
 function figureSize(size: number): number {
   return Math.max(SMALLEST_PT, size * FIGURE_SHARE);

@@ -8,15 +8,15 @@ import type { Ink } from './ink';
 import { madeFor } from './label';
 import { listInk } from './list-ink';
 import { pageInk } from './page-ink';
-import { type Glyphs, pdfBrush } from './pdf-brush';
+import { type PdfScript, pdfBrush, westernPdf, writeInto } from './pdf-brush';
 import { paperForWords } from './word-pages';
 import type { WornPicture } from './worn-ink';
 
 export type PdfOptions = {
   readonly say: Say;
   readonly units: Unit;
-  /** Draws letters the standard fonts lack; without it they become empty boxes. See `lettersWithout`. */
-  readonly glyphs?: Glyphs;
+  /** How the language is written; without it letters the standard fonts lack become empty boxes. See `lettersWithout`. */
+  readonly script?: PdfScript;
 };
 
 /** A draft as it lies on paper, and the toy in it for the first page. */
@@ -36,16 +36,16 @@ type Size = { readonly width: number; readonly height: number };
  * its paper, viewers asked not to scale. The same drafts and layouts give the same bytes.
  */
 export function toPdf(sheets: readonly Sheets[], options: PatternOptions): Uint8Array {
-  const { say, units, glyphs, only, copies = 1, list = false } = options;
+  const { say, units, script, only, copies = 1, list = false } = options;
   const [first] = sheets;
   if (!first) throw new RangeError('nothing to print');
   const { correction } = first.layout;
-  const about = { id: JSON.stringify([sheets, only, copies, list]), title: titleOf(sheets, say) };
+  const about = { id: JSON.stringify([sheets, only, copies, list]), title: titleOf(sheets, say), script };
   const wished = (layout: Layout) => layout.pages.filter((_, index) => !only || only.includes(index));
   const sizeOf = ({ width, height }: Size) => [width * correction, height * correction];
   const pdf = blankPdf(sizeOf(wished(first.layout)[0] ?? first.layout.paper), first.draft, about);
   pdf.viewerPreferences({ PrintScaling: 'None', PickTrayByPDFSize: true });
-  const brush = pdfBrush(pdf, correction, glyphs);
+  const brush = pdfBrush(pdf, correction, script);
   let begun = false;
   const put = (size: Size, inks: readonly Ink[]): void => {
     const own = sizeOf(size);
@@ -75,7 +75,11 @@ function titleOf(sheets: readonly Sheets[], say: Say): string {
 export function blankPdf(
   size: readonly number[],
   { order, engine }: Pick<Draft, 'engine'> & { readonly order: Pick<Draft['order'], 'date'> },
-  { id, title }: { readonly id: string; readonly title: string },
+  {
+    id,
+    title,
+    script = westernPdf,
+  }: { readonly id: string; readonly title: string; readonly script?: PdfScript | undefined },
 ): jsPDF {
   const pdf = new jsPDF({
     unit: 'mm',
@@ -85,9 +89,11 @@ export function blankPdf(
     compress: true,
     putOnlyUsedFonts: true,
   });
-  pdf.setFileId(fingerprint(id));
+  pdf.setFileId(fingerprint(id + script.language));
   pdf.setCreationDate(creationDate(order.date));
   pdf.setProperties({ title, creator: `Hemling ${engine}` });
+  pdf.viewerPreferences({ DisplayDocTitle: true, ...(script.direction === 'rtl' && { Direction: 'R2L' }) });
+  pdf.internal.events.subscribe('putCatalog', () => writeInto(pdf, `/Lang (${script.language})`));
   return pdf;
 }
 

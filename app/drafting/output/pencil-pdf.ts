@@ -6,11 +6,15 @@ import { pdfBrush } from './pdf-brush';
 import { pencilInk } from './pencil-ink';
 
 /** The pencil plan of a draft as PDF, a page or two a piece, on A4 or Letter by the unit: numbers only, true at any size. */
-export function toPencilPdf(draft: Draft, { say, units, glyphs }: PdfOptions): Uint8Array {
+export function toPencilPdf(draft: Draft, { say, units, script }: PdfOptions): Uint8Array {
   const page = papers[units === 'in' ? 'letter' : 'a4'];
   const size = [page.width, page.height];
-  const pdf = blankPdf(size, draft, { id: JSON.stringify(['pencil', draft, units]), title: planTitle(draft, say) });
-  const brush = pdfBrush(pdf, 1, glyphs);
+  const pdf = blankPdf(size, draft, {
+    id: JSON.stringify(['pencil', draft, units]),
+    title: planTitle(draft, say),
+    script,
+  });
+  const brush = pdfBrush(pdf, 1, script);
   const pages = pencilPlan(draft, units).flatMap((plan) =>
     pencilInk(draft, plan, page, { say, units, widthOf: brush.widthOf }),
   );
