@@ -65,7 +65,7 @@ export const PACKAGES = {
   fontkit: ['app/drafting/faces'],
   'bidi-js': ['app/drafting/faces'],
   '@expo-google-fonts/noto-sans': ['app/work'],
-  '@expo-google-fonts/noto-sans-arabic': ['app/work'],
+  '@expo-google-fonts/vazirmatn': ['app/work'],
   '@expo-google-fonts/noto-sans-jp': ['app/work'],
   qr: ['app/sharing'],
   'workbox-window': ['app/work'],

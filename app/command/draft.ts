@@ -1,12 +1,12 @@
 /**
  * From an order file to the paper: `draft order.json --out DIR [--paper P] [--units in|cm] [--locale L]` writes
- * pattern.pdf, pencil-plan.pdf, sewing.pdf, pieces.svg and draft.json; `draft --list` prints what an order may name. Exit 0; 1 refused, one line a
+ * pattern.pdf, pencil-plan.pdf, sewing.pdf, pattern.html, pieces.svg and draft.json; `draft --list` prints what an order may name. Exit 0; 1 refused, one line a
  * flag on stderr; 2 unreadable or unknown, one line: where and why; 70 our own fault. Nothing is written unless 0.
  */
 import type { Say, Unit } from '../body';
 import { draft, fullOrder, type Outcome } from '../drafting/draft';
 import { facesAtHand, facesOfLanguage } from '../drafting/faces';
-import { lettersWithout, toGuidePdf, toJson, toPdf, toPencilPdf, toSvg } from '../drafting/output';
+import { lettersWithout, toGuidePdf, toJson, toPdf, toPencilPdf, toSvg, toTwin } from '../drafting/output';
 import { findPaper, layOut, USUAL_EFFORT } from '../drafting/sheets';
 import { bodyFrom } from '../measuring';
 import { createSay, directionOf, locales } from '../words';
@@ -66,7 +66,14 @@ async function draftFrom({ words: [path = ''], values }: Asked): Promise<Exit> {
   });
   const files = {
     ...pages,
-    'pieces.svg': toSvg(outcome.draft, say, { units }),
+    'pattern.html': toTwin(outcome.draft, {
+      say,
+      units,
+      way: 'machine',
+      language: locale,
+      direction: directionOf(locale),
+    }),
+    'pieces.svg': toSvg(outcome.draft, say, { units, direction: directionOf(locale) }),
     'draft.json': `${JSON.stringify(toJson(outcome.draft))}\n`,
   };
   if (missing.boxes.length > 0) complain(`note letters-drawn-as-boxes ${missing.boxes.join('')}`);

@@ -4,7 +4,7 @@ import { type Face, type FaceId, openFace } from '../drafting/faces';
 
 /** Where each face lies whole, as its package has it. */
 const files: Readonly<Record<FaceId, string>> = {
-  arabic: '@expo-google-fonts/noto-sans-arabic/400Regular/NotoSansArabic_400Regular.ttf',
+  arabic: '@expo-google-fonts/vazirmatn/400Regular/Vazirmatn_400Regular.ttf',
   japanese: '@expo-google-fonts/noto-sans-jp/400Regular/NotoSansJP_400Regular.ttf',
   latin: '@expo-google-fonts/noto-sans/400Regular/NotoSans_400Regular.ttf',
 };

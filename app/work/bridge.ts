@@ -54,6 +54,12 @@ export const printTest = (paper: string, { language, units, ...options }: Writte
 export const drawSvg = (given: Draft, form: Form, { language, units, ...options }: Written): Promise<string> =>
   worker.ask('drawSvg', { draft: given, form, language, units }, options);
 
+/** All that is printed of a draft as one page of HTML, to be read: with the sewing by machine or by hand. */
+export const writeTwin = (
+  given: Draft,
+  { language, units, way, ...options }: Written & { readonly way: 'machine' | 'hand' },
+): Promise<string> => worker.ask('writeTwin', { draft: given, way, language, units }, options);
+
 /** Lays pieces on cloth; `better` hears the first answer and each that is better, until the time is up. */
 export const layCloth = (
   given: ClothGiven,

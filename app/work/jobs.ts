@@ -26,6 +26,7 @@ export type Jobs = {
   readonly layCloth: { readonly given: ClothGiven; readonly made: Answer };
   readonly printCloth: { readonly given: Hand & LaidOnCloth; readonly made: Uint8Array };
   readonly drawSvg: { readonly given: SvgGiven; readonly made: string };
+  readonly writeTwin: { readonly given: GuideGiven; readonly made: string };
   readonly printPencil: { readonly given: Hand & { readonly draft: Draft }; readonly made: Uint8Array };
   readonly printTape: { readonly given: TapeGiven; readonly made: Uint8Array };
   readonly printNumbers: { readonly given: TapeGiven & { readonly sheet: NumbersSheet }; readonly made: Uint8Array };

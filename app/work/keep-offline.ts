@@ -36,6 +36,7 @@ export async function keepOffline(onWaiting: (waiting: Waiting) => void): Promis
   worker.addEventListener('controlling', () => {
     if (told) location.reload();
     else if (controlled) onWaiting({ takeOver: () => location.reload() });
+    else void tend();
     controlled = true;
   });
   const look = () => {
@@ -69,9 +70,11 @@ const shown = (): Promise<void> =>
     setTimeout(end, QUIET_LIMIT_MS);
   });
 
-/** Has the version in force look after the files it keeps. */
+/** Has the version in force look after the files it keeps, and those that the language needs. */
 async function tend(): Promise<void> {
-  navigator.serviceWorker.controller?.postMessage({ type: 'TEND' });
+  const { controller } = navigator.serviceWorker;
+  controller?.postMessage({ type: 'TEND' });
+  if (controller) await (await import('./keep-faces')).keepFaces(document.documentElement.lang);
 }
 
 const answers = (worker: ServiceWorker, type: string): Promise<boolean> =>

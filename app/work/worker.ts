@@ -30,8 +30,18 @@ const workers: Workers = {
   printCloth: ({ language, units, ...laid }) =>
     onPaper({ language, units }, ({ toClothPdf }, written) => toClothPdf(laid, written)),
   drawSvg: async ({ draft, form, language, units }) => {
-    const [{ toSvg }, { createSay }] = await Promise.all([import('../drafting/output'), import('../words')]);
-    return toSvg(draft, await createSay(language), { form, units });
+    const [{ toSvg }, { createSay, directionOf }] = await Promise.all([
+      import('../drafting/output'),
+      import('../words'),
+    ]);
+    return toSvg(draft, await createSay(language), { form, units, direction: directionOf(language) });
+  },
+  writeTwin: async ({ draft, way, language, units }) => {
+    const [{ toTwin }, { createSay, directionOf }] = await Promise.all([
+      import('../drafting/output'),
+      import('../words'),
+    ]);
+    return toTwin(draft, { say: await createSay(language), units, way, language, direction: directionOf(language) });
   },
   printPencil: ({ draft, ...hand }) => onPaper(hand, ({ toPencilPdf }, written) => toPencilPdf(draft, written)),
   printTape: ({ today, ...hand }) => onPaper(hand, ({ toTapePdf }, written) => toTapePdf({ ...written, date: today })),

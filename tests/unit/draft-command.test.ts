@@ -46,7 +46,7 @@ describe('an order that can be drafted', () => {
   test('is written again to the same bytes', () => {
     const again = join(folder, 'again');
     run(order, '--out', again, '--paper', 'letter', '--units', 'cm');
-    for (const name of ['pattern.pdf', 'pencil-plan.pdf', 'sewing.pdf', 'pieces.svg', 'draft.json']) {
+    for (const name of ['pattern.pdf', 'pencil-plan.pdf', 'sewing.pdf', 'pattern.html', 'pieces.svg', 'draft.json']) {
       expect(readFileSync(join(again, name)).equals(readFileSync(join(out, name))), name).toBe(true);
     }
   });

@@ -50,6 +50,7 @@ const workers: Workers = {
   layCloth: take,
   drawSvg: take,
   printNumbers: take,
+  writeTwin: take,
 };
 const connect = () =>
   connectWorker(

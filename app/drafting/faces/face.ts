@@ -1,19 +1,13 @@
-import type { Font, Glyph as FontGlyph } from 'fontkit';
+import type { Font } from 'fontkit';
 import { facingBack } from './levels';
-import type { FaceId } from './rows';
+import { type FaceId, joinsLetters } from './rows';
 
 /** Lengths of letters are thousandths of the size they are set in (ISO 32000-1, 9.2.4). */
 const EM = 1000;
 
-/** Curves and lines of a letter's shape as a PDF traces them, from the baseline's start, y up. */
-export type Outline = readonly {
-  readonly command: 'move' | 'line' | 'curve' | 'close';
-  readonly at: readonly number[];
-}[];
-
 /**
  * A letter's shape at its place in a word, in thousandths of the size: how far the word goes on behind it, how wide it is by itself,
- * and how far it is moved from its place. `text` is what it stands for: nothing for a dot that belongs to the letter beside it.
+ * and how far it is moved from its place. `text` is what it stands for.
  */
 export type Glyph = {
   readonly id: number;
@@ -22,7 +16,6 @@ export type Glyph = {
   readonly width: number;
   readonly right: number;
   readonly up: number;
-  readonly outline: () => Outline;
 };
 
 export type Face = {
@@ -54,7 +47,7 @@ export async function openFace(id: FaceId, bytes: Uint8Array): Promise<Face> {
   return {
     id,
     has: (letter) => [...letter].every((sign) => font.hasGlyphForCodePoint(sign.codePointAt(0) ?? 0)),
-    shaped: (text, direction) => shaped(font, text, direction, share),
+    shaped: remembered((part, direction) => shaped(font, part, direction, share), joinsLetters(id) ? WORDS : LETTERS),
     ascent: font.ascent * share,
     descent: font.descent * share,
     capHeight: font.capHeight * share,
@@ -67,6 +60,26 @@ export async function openFace(id: FaceId, bytes: Uint8Array): Promise<Face> {
   };
 }
 
+type Shaped = Face['shaped'];
+
+/** Lines are measured over and over, a word longer each time: what stands by itself is shaped once. */
+function remembered(shape: Shaped, parts: RegExp): Shaped {
+  const known = { ltr: new Map<string, readonly Glyph[]>(), rtl: new Map<string, readonly Glyph[]>() };
+  const partOf = (part: string, direction: 'ltr' | 'rtl'): readonly Glyph[] => {
+    const found = known[direction].get(part) ?? shape(part, direction);
+    known[direction].set(part, found);
+    return found;
+  };
+  return (text, direction) => {
+    const shapes = (text.match(parts) ?? []).map((part) => partOf(part, direction));
+    return (direction === 'rtl' ? shapes.reverse() : shapes).flat();
+  };
+}
+
+/** Letters join within a word; where none join, each stands alone with its marks. */
+const WORDS = /[^ ]+| /gu;
+const LETTERS = /.[\p{M}\u3099\u309a\uff9e\uff9f]*/gsu;
+
 /** A shape may serve several letters, and the library remembers the first: here each place in a word has its own. */
 function toldApart(font: Font): Font {
   const shapeOf = font.getGlyph.bind(font);
@@ -77,37 +90,27 @@ function toldApart(font: Font): Font {
 function shaped(font: Font, text: string, direction: 'ltr' | 'rtl', share: number): readonly Glyph[] {
   const turned = direction === 'rtl' ? facingBack(text) : text;
   const { glyphs, positions } = font.layout(turned, FEATURES, undefined, undefined, direction);
-  return glyphs.map((glyph, n) => {
+  return glyphs.map(({ id, codePoints, advanceWidth }, n) => {
     const { xAdvance = 0, xOffset = 0, yOffset = 0 } = positions[n] ?? {};
     return {
-      id: glyph.id,
-      text:
-        direction === 'rtl'
-          ? facingBack(String.fromCodePoint(...glyph.codePoints))
-          : String.fromCodePoint(...glyph.codePoints),
+      id,
+      text: direction === 'rtl' ? leftwards(codePoints) : String.fromCodePoint(...codePoints),
       advance: xAdvance * share,
-      width: glyph.advanceWidth * share,
+      width: advanceWidth * share,
       right: xOffset * share,
       up: yOffset * share,
-      outline: () => outlineOf(glyph, share),
     };
   });
 }
 
-function outlineOf({ path }: FontGlyph, share: number): Outline {
-  let at: readonly number[] = [0, 0];
-  return path.commands.map(({ command, args }): Outline[number] => {
-    const to = args.map((each) => each * share);
-    const [x0 = 0, y0 = 0] = at;
-    at = to.length > 0 ? to.slice(-2) : at;
-    if (command === 'moveTo') return { command: 'move', at: to };
-    if (command === 'lineTo') return { command: 'line', at: to };
-    if (command === 'bezierCurveTo') return { command: 'curve', at: to };
-    if (command === 'closePath') return { command: 'close', at: [] };
-    const [x = 0, y = 0, x1 = 0, y1 = 0] = to;
-    return {
-      command: 'curve',
-      at: [x0 + (2 / 3) * (x - x0), y0 + (2 / 3) * (y - y0), x1 + (2 / 3) * (x - x1), y1 + (2 / 3) * (y - y1), x1, y1],
-    };
-  });
+/**
+ * What a shape of a leftward word stands for. Two letters in one shape are told by their own sign (Arabic Presentation Forms): readers
+ * turn the letters of a word round one by one, and would turn these two as well.
+ */
+function leftwards(codePoints: readonly number[]): string {
+  const text = facingBack(String.fromCodePoint(...codePoints));
+  return text.length > 1 ? (ligatures.get(text) ?? text) : text;
 }
+
+/** Lam with alef, in four kinds, and the name of God. */
+const ligatures = new Map(Array.from('ﻵﻷﻹﻻﷲ', (sign) => [sign.normalize('NFKC'), sign]));

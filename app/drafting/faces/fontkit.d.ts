@@ -1,11 +1,9 @@
 /** What we use of fontkit: its own types ask for node's. */
 declare module 'fontkit' {
-  type Command = { readonly command: string; readonly args: readonly number[] };
   type Glyph = {
     readonly id: number;
     readonly codePoints: readonly number[];
     readonly advanceWidth: number;
-    readonly path: { readonly commands: readonly Command[] };
   };
   type Position = { readonly xAdvance: number; readonly xOffset: number; readonly yOffset: number };
   type Subset = { includeGlyph(id: number): number; encode(): Uint8Array };

@@ -16,4 +16,5 @@ export { toPencilPdf } from './pencil-pdf';
 export { toSvg } from './svg';
 export { toTapePdf } from './tape-pdf';
 export { toTestPdf } from './test-pdf';
+export { type TwinOptions, toTwin } from './twin';
 export type { WornPicture } from './worn-ink';

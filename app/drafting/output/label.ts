@@ -47,7 +47,7 @@ export const garmentWords = (draft: Draft, say: Say): string =>
   say('list.row', { of: garmentsIn(draft).map(({ order }) => say(`garment.${order.garment}.name`)) });
 
 /** Every allowance, drawn or to be added, by role; the widest where edges of one role differ. */
-function allowancesOf(piece: Piece, form: Form, units: Unit, say: Say): string {
+export function allowancesOf(piece: Piece, form: Form, units: Unit, say: Say): string {
   const parts = named.flatMap((role) => {
     const widths = piece.edges.filter((edge) => edge.role === role).map((edge) => edge.allowance);
     const length = Math.max(0, ...widths);

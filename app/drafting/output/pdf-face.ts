@@ -87,26 +87,6 @@ export function faceWriter(pdf: jsPDF, correction: number) {
     pdf.setDrawColor('#000');
   };
 
-  /** A part of a letter that stands for none by itself, as the font draws it. */
-  const trace = (glyph: Glyph, words: Words, place: (right: number, up: number) => Point): void => {
-    const steps = glyph.outline();
-    if (steps.length === 0) return;
-    for (const { command, at } of steps) {
-      const [a = 0, b = 0, c = 0, d = 0, e = 0, f = 0] = [0, 2, 4].flatMap((n) => {
-        const { x, y } = place(at[n] ?? 0, at[n + 1] ?? 0);
-        return [x * correction, y * correction];
-      });
-      if (command === 'move') pdf.moveTo(a, b);
-      else if (command === 'line') pdf.lineTo(a, b);
-      else if (command === 'curve') pdf.curveTo(a, b, c, d, e, f);
-      else pdf.close();
-    }
-    pdf.setFillColor('#000');
-    if (words.bold) outlined(words.size);
-    if (words.bold) pdf.fillStroke();
-    else pdf.fill();
-  };
-
   return {
     /** Letters that stand where they are expected go together, others each by itself. */
     write({ face, glyphs }: Shaped, words: Words, place: Place): void {
@@ -119,8 +99,7 @@ export function faceWriter(pdf: jsPDF, correction: number) {
       };
       for (const glyph of glyphs) {
         const [right, up] = [along + glyph.right, glyph.up];
-        if (glyph.text === '') trace(glyph, words, (x, y) => place((right + x) * em, (up + y) * em));
-        else if (glyph.right !== 0 || glyph.up !== 0) {
+        if (glyph.right !== 0 || glyph.up !== 0) {
           end();
           put(face, [glyph], place(right * em, up * em), words);
         } else {

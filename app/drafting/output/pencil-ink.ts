@@ -141,7 +141,7 @@ function tableInk(
 }
 
 /** The piece small, in its paper, with its points and their numbers. */
-function drawingInk(
+export function drawingInk(
   piece: Piece,
   plan: PencilPiece,
   room: Box,

@@ -1,5 +1,6 @@
 import type { Mm, Say, Unit } from '../../body';
 import type { Draft } from '../draft-types';
+import type { Direction } from '../faces';
 import { formatMm, type Point, toSvg as pathData } from '../geometry';
 import { emptyBoard } from '../packing';
 import { outlineOf } from '../pieces/outline';
@@ -10,6 +11,7 @@ import { type Ink, type Layer, MM_PER_PT, pens, type TextWidth } from './ink';
 import { hasNap, labelOf } from './label';
 import { type Label, labelBeside, labelInside } from './label-room';
 import type { Forms } from './labels-ink';
+import { escaped } from './markup';
 import { pieceInk } from './piece-ink';
 
 /** Between pieces and round them all, mm. */
@@ -25,19 +27,19 @@ const layers: readonly Layer[] = ['seam', 'cut', 'marks', 'words'];
 const LETTER_SHARE = { plain: 0.54, bold: 0.6 } as const;
 
 /** What is shown of each piece, and the unit of lengths in words. */
-export type SvgOptions = { readonly form?: Form; readonly units?: Unit };
+export type SvgOptions = { readonly form?: Form; readonly units?: Unit; readonly direction?: Direction };
 
 /**
  * All pieces side by side as one SVG (W3C SVG 2) at true scale: one unit is 1 mm. Pieces on the fold are unfolded.
  * A group a layer: `cut`, `seam`, `marks`, `words`.
  */
 export function toSvg(told: Draft, say: Say, options: SvgOptions = {}): string {
-  const { form = 'cut', units = 'cm' } = options;
+  const { form = 'cut', units = 'cm', direction = 'ltr' } = options;
   const shown = formed(told, form);
   const { places, width, height } = inRows(shown.pieces.map((piece, index) => figureOf(piece, index, false)));
   const ink = places.flatMap((place) => placedInk({ told, shown }, place, { width, height }, { say, form, units }));
   const groups = layers.map((layer) => {
-    const drawn = ink.filter((each) => each.layer === layer).map(element);
+    const drawn = ink.filter((each) => each.layer === layer).map((each) => svgOf(each, direction));
     return `<g id="${layer}" fill="none" stroke="#000" stroke-linejoin="round">\n${drawn.join('\n')}\n</g>`;
   });
   const [w, h] = [formatMm(width), formatMm(height)];
@@ -72,7 +74,7 @@ function placedInk(
   { told, shown }: Forms,
   { figure, turned, x, y }: Place,
   page: { readonly width: Mm; readonly height: Mm },
-  { say, form, units }: Required<SvgOptions> & { readonly say: Say },
+  { say, form, units }: Required<Pick<SvgOptions, 'form' | 'units'>> & { readonly say: Say },
 ): readonly Ink[] {
   const piece = shown.pieces[figure.piece];
   const labelled = told.pieces[figure.piece];
@@ -90,8 +92,9 @@ function placedInk(
   return [...drawn, ...label.ink];
 }
 
-function element(ink: Ink): string {
-  if (ink.kind === 'words') return textElement(ink);
+/** One stroke, fill or line of words. */
+export function svgOf(ink: Ink, direction: Direction = 'ltr'): string {
+  if (ink.kind === 'words') return textElement(ink, direction);
   const d = pathData(ink.path, { closed: ink.kind === 'fill' || ink.closed });
   if (ink.kind === 'fill') return `<path d="${d}" stroke="none" fill="${greyOf(ink.grey)}"/>`;
   const { width, dash, cap, grey } = pens[ink.pen];
@@ -100,30 +103,26 @@ function element(ink: Ink): string {
   return `<path d="${d}" stroke-width="${width}" stroke-linecap="${cap}"${dashes}${colour}/>`;
 }
 
-function textElement({ at, turn, size, bold, text }: Extract<Ink, { kind: 'words' }>): string {
+function textElement({ at, turn, size, bold, text }: Extract<Ink, { kind: 'words' }>, direction: Direction): string {
   const [x, y] = [formatMm(at.x), formatMm(at.y)];
   const degrees = formatMm((turn * 180) / Math.PI);
   const turned = degrees === '0' ? '' : ` transform="rotate(${degrees} ${x} ${y})"`;
   const font = `font-family="Helvetica, Arial, sans-serif" font-size="${formatMm(size * MM_PER_PT)}"`;
   const weight = bold ? ' font-weight="bold"' : '';
-  return `<text x="${x}" y="${y}"${turned} ${font}${weight} fill="#000" stroke="none">${escaped(text)}</text>`;
+  // Its place is the left end, whichever way it runs.
+  const runs = direction === 'rtl' ? ' direction="rtl" text-anchor="end"' : '';
+  return `<text x="${x}" y="${y}"${turned} ${font}${weight}${runs} fill="#000" stroke="none">${escaped(text)}</text>`;
 }
 
-const widthOf: TextWidth = (text, size, bold) =>
-  text.length * size * MM_PER_PT * (bold ? LETTER_SHARE.bold : LETTER_SHARE.plain);
+/** Widths to reckon with where the viewer's own font writes. */
+export const widthOf: TextWidth = (text, size, bold) => {
+  const wide = text.match(WIDE)?.length ?? 0;
+  return (wide + (text.length - wide) * (bold ? LETTER_SHARE.bold : LETTER_SHARE.plain)) * size * MM_PER_PT;
+};
+/** Letters as wide as they are high. */
+const WIDE = /[\u2e80-\u9fff\uac00-\ud7a3\uf900-\ufaff\uff01-\uff60]/g;
 
 function greyOf(grey: number): string {
   const level = Math.round(grey * 255);
   return `rgb(${level},${level},${level})`;
-}
-
-/** Characters XML 1.0 has no place for are dropped, the five it reserves are written as entities. */
-function escaped(text: string): string {
-  return text
-    .replace(/[^\t\n\r\u{20}-\u{d7ff}\u{e000}-\u{fffd}\u{10000}-\u{10ffff}]/gu, '')
-    .replaceAll('&', '&amp;')
-    .replaceAll('<', '&lt;')
-    .replaceAll('>', '&gt;')
-    .replaceAll('"', '&quot;')
-    .replaceAll("'", '&apos;');
 }

@@ -2,7 +2,7 @@ import { useState } from 'preact/hooks';
 import type { Draft } from '../../drafting/draft-types';
 import { forms } from '../../drafting/sheets';
 import { Icon, Picks, useWords } from '../../parts';
-import { drawSvg, printTest } from '../../work/bridge';
+import { drawSvg, printTest, writeTwin } from '../../work/bridge';
 import { Checks } from '../shared/checks/checks';
 import { fileName } from '../shared/file-name';
 import { Folded } from '../shared/folded/folded';
@@ -37,12 +37,13 @@ export function MoreWays(props: MoreWaysProps) {
   const known = useOthers(asked && making.also.length === 0, making);
   const attempt = useAttempt();
   const name = [making.toy.name, say(`garment.${making.garment.order.garment}.name`)].join(' ');
-  const svg = () =>
+  const written = { language: hand.locale, units: hand.unit };
+  const save = (type: string, ending: string, make: (draft: Draft) => Promise<string>) =>
     attempt(async () => {
-      if (!draft) return;
-      const drawn = await drawSvg(draft, wish.form, { language: hand.locale, units: hand.unit });
-      saveFile(new Blob([drawn], { type: 'image/svg+xml' }), `${fileName(name, 'pattern')}.svg`);
+      if (draft) saveFile(new Blob([await make(draft)], { type }), `${fileName(name, 'pattern')}.${ending}`);
     });
+  const svg = () => save('image/svg+xml', 'svg', (each) => drawSvg(each, wish.form, written));
+  const twin = () => save('text/html', 'html', (each) => writeTwin(each, { ...written, way: 'machine' }));
   const chosen = [
     ...(wish.form === 'cut' ? [] : [say(`screen.print.form.${wish.form}`)]),
     ...(wish.without.length > 0 ? [say('screen.print.without', { count: wish.without.length })] : []),
@@ -114,6 +115,11 @@ export function MoreWays(props: MoreWaysProps) {
             {say('screen.print.svg')}
           </button>
           <p class="soft small">{say('screen.print.svg-what')}</p>
+          <button type="button" class="plain" disabled={!draft} onClick={twin}>
+            <Icon name="save" />
+            {say('screen.print.twin')}
+          </button>
+          <p class="soft small">{say('screen.print.twin-what')}</p>
         </div>
       </div>
     </Folded>

@@ -1,0 +1,207 @@
+// What is printed, as a page to read: the same words in order, with headings and lists that a screen reader steps through, and
+// pictures whose words stand beside them. One file that asks nothing of a network.
+
+import { longestTie, type Say, type Unit } from '../../body';
+import type { Draft, Piece, Seam } from '../draft-types';
+import type { Direction } from '../faces';
+import {
+  cutWords,
+  guideOf,
+  kindWords,
+  noteWords,
+  settingWords,
+  type Telling,
+  termsIn,
+  titleOf,
+  type Way,
+} from '../guide';
+import { notionWords } from '../notions/words';
+import { garmentsIn } from '../outfit';
+import { headWords, lineWords, type PencilPiece, pencilPlan } from '../pencil';
+import type { Ink } from './ink';
+import { allowancesOf, madeFor } from './label';
+import { element, escaped } from './markup';
+import { drawingInk } from './pencil-ink';
+import { sceneInk } from './scene-ink';
+import { svgOf, widthOf } from './svg';
+
+export type TwinOptions = {
+  readonly say: Say;
+  readonly units: Unit;
+  readonly way: Way;
+  /** BCP 47 tag, and which way its lines run. */
+  readonly language: string;
+  readonly direction: Direction;
+};
+
+/** How large pictures are, mm, before the page makes room for them. */
+const PIECE = { width: 150, height: 120 } as const;
+const SCENE = { width: 78, height: 56 } as const;
+const AROUND_MM = 6;
+
+/** Nothing is loaded and nothing runs, whatever stands in a name. */
+const POLICY = "default-src 'none'; style-src 'unsafe-inline'";
+const STYLE = [
+  ':root{color-scheme:light dark}',
+  'body{font:1.125rem/1.5 system-ui,sans-serif;max-width:46rem;margin:0 auto;padding:1rem}',
+  'svg{max-width:100%;height:auto;background:#fff;direction:ltr}',
+  'table{border-collapse:collapse}th,td{border:1px solid;padding:.2em .6em;text-align:start}',
+  'figure{margin:1em 0}',
+].join('');
+
+/** A draft, or the garments of an outfit one after the other, as HTML. */
+export function toTwin(draft: Draft, options: TwinOptions): string {
+  const { say, language, direction } = options;
+  const title = madeFor(draft, say);
+  const several = garmentsIn(draft).length > 1;
+  const head = element(
+    'head',
+    {},
+    '<meta charset="utf-8">',
+    `<meta http-equiv="Content-Security-Policy" content="${escaped(POLICY)}">`,
+    '<meta name="viewport" content="width=device-width,initial-scale=1">',
+    element('title', {}, escaped(title)),
+    element('style', {}, STYLE),
+  );
+  const main = element(
+    'main',
+    {},
+    element('h1', {}, escaped(title)),
+    ...garmentsIn(draft).flatMap((each) => garmentParts(each, options, several)),
+    section(2, say('print.care-title'), [
+      paragraph(say('print.care-child', { longest: longestTie(options.units), unit: options.units })),
+      paragraph(say('print.care-tools')),
+    ]),
+  );
+  return `<!doctype html>\n${element('html', { lang: language, dir: direction }, head, element('body', {}, main))}\n`;
+}
+
+function garmentParts(draft: Draft, options: TwinOptions, several: boolean): readonly string[] {
+  const { say, units } = options;
+  const changed = draft.adjustments.map(({ code, by }) => say(`adjustment.${code}`, { by: Math.abs(by), unit: units }));
+  const part = (code: string, content: readonly string[]) => section(several ? 3 : 2, say(code), content);
+  const telling: Telling = { say, unit: units, way: options.way };
+  const guide = guideOf(draft);
+  const parts = [
+    paragraph(say('print.date', { date: draft.order.date })),
+    paragraph(say('print.made-of', { fit: say(`fit.${draft.order.fit}`), cloth: say(`cloth.${draft.order.cloth}`) })),
+    part('print.list.cut', [list(guide.cut.map((row) => cutWords(row, say)))]),
+    part('notion.title', [list(draft.notions.map((notion) => notionWords(notion, say, units)))]),
+    part('print.list.fit', [list(fitWords(draft, say, units))]),
+    part('print.list.goes-on', [list(opensWords(draft, say, units))]),
+    part('print.changed-title', [list([...new Set(changed)])]),
+    part('screen.pattern.pieces', [
+      paragraph(say('pencil.how')),
+      ...pencilPlan(draft, units).flatMap((plan) => piecePart(draft, plan, options, several ? 4 : 3)),
+    ]),
+    part('screen.pattern.sew', [
+      paragraph(settingWords(draft, telling)),
+      ...guide.steps.map((step, index) =>
+        section(several ? 4 : 3, say('list.at', { at: index + 1, name: titleOf(step, say) }), [
+          paragraph(kindWords(step, telling)),
+          list(step.notes.map((note) => noteWords(note, telling))),
+          picture(sceneInk(step.scene, { x: 0, y: 0, ...SCENE }, say, widthOf), SCENE, titleOf(step, say), options),
+        ]),
+      ),
+    ]),
+    part('screen.sew.words', [
+      list(
+        termsIn(guide).map((term) =>
+          say('list.named', { name: say(`term.${term}.name`), what: say(`term.${term}.means`) }),
+        ),
+      ),
+    ]),
+  ];
+  return several ? [section(2, madeFor(draft, say), parts)] : parts;
+}
+
+const fitWords = ({ fit }: Draft, say: Say, unit: Unit): readonly string[] =>
+  fit.map(({ place, body, garment }) =>
+    say('print.list.fit-row', { place: say(`place.${place}`), body, garment, unit }),
+  );
+
+const opensWords = ({ openings }: Draft, say: Say, unit: Unit): readonly string[] =>
+  openings.map(({ passes, through, needs, gives }) =>
+    say('print.list.opening', { what: say(`passes.${passes}`), place: say(`place.${through}`), needs, gives, unit }),
+  );
+
+/** A piece: how many, its picture with numbered points, each edge in order, and where every point lies. */
+function piecePart(draft: Draft, plan: PencilPiece, options: TwinOptions, level: number): readonly string[] {
+  const { say, units } = options;
+  const piece = draft.pieces[plan.piece];
+  if (!piece) return [];
+  const name = say(`piece.${piece.name}`);
+  const room = { x: AROUND_MM, y: AROUND_MM, ...PIECE };
+  const { ink, bottom } = drawingInk(piece, plan, room, { say, units, widthOf });
+  const frame = { width: PIECE.width + 2 * AROUND_MM, height: bottom + AROUND_MM };
+  const lines = plan.lines.map((line) => [
+    ...lineWords(line, piece, say, units),
+    ...joinsOf(draft.seams, piece, line.name, say),
+  ]);
+  return [
+    section(level, name, [
+      ...[...headWords(plan, piece, say, units), allowancesOf(piece, 'cut', units, say)].map(paragraph),
+      picture(ink, frame, name, options),
+      list(lines.map((each) => each.reduce((one, two) => say('list.after', { one, two })))),
+      pointsTable(plan, name, options),
+    ]),
+  ];
+}
+
+/** The seams an edge is sewn in, and the pieces on the other side. */
+function joinsOf(seams: readonly Seam[], piece: Piece, edge: string, say: Say): readonly string[] {
+  const here = seams.flatMap(({ name, first, second }) => {
+    const holds = (side: Seam['first']) => side.some((ref) => ref.piece === piece.name && ref.edge === edge);
+    if (!holds(first) && !holds(second)) return [];
+    const others = holds(first) ? second : first;
+    const pieces = [...new Set(others.map((ref) => say(`piece.${ref.piece}`)))];
+    const seam = say(`seam.${name}`);
+    return pieces.length > 0 ? [say('list.aside', { name: seam, what: say('list.row', { of: pieces }) })] : [seam];
+  });
+  return here.length > 0 ? [say('twin.seams', { seams: [...new Set(here)] })] : [];
+}
+
+function pointsTable({ marks }: PencilPiece, name: string, { say, units }: TwinOptions): string {
+  const bare = (length: number) => say('pencil.bare', { length, unit: units });
+  const head = (scope: 'col' | 'row') => (text: string) => element('th', { scope }, escaped(text));
+  const heads = [say('twin.point'), say('pencil.from-left'), say('pencil.from-bottom')].map(head('col'));
+  const rows = marks.map(({ number, x, y }) => [
+    head('row')(String(number)),
+    ...[bare(x), bare(y)].map((each) => element('td', {}, escaped(each))),
+  ]);
+  return element(
+    'table',
+    {},
+    element('caption', {}, escaped(say('twin.points', { piece: name, unit: units }))),
+    element('thead', {}, element('tr', {}, ...heads)),
+    element('tbody', {}, ...rows.map((row) => element('tr', {}, ...row))),
+  );
+}
+
+/** A picture by what it is of: all it shows stands in the words round it. */
+function picture(
+  ink: readonly Ink[],
+  { width, height }: { readonly width: number; readonly height: number },
+  what: string,
+  { direction }: TwinOptions,
+): string {
+  const size = { width: `${width}mm`, height: `${height}mm`, viewBox: `0 0 ${width} ${height}` };
+  const drawn = ink.map((each) => svgOf(each, direction));
+  const image = { xmlns: 'http://www.w3.org/2000/svg', role: 'img', 'aria-label': what, ...size };
+  return element(
+    'figure',
+    {},
+    element('svg', image, element('g', { fill: 'none', stroke: '#000', 'stroke-linejoin': 'round' }, ...drawn)),
+  );
+}
+
+/** A part with its heading; nothing where there is nothing to say. */
+function section(level: number, title: string, content: readonly string[]): string {
+  if (content.every((each) => each === '')) return '';
+  return element('section', {}, element(`h${level}`, {}, escaped(title)), ...content);
+}
+
+const paragraph = (text: string): string => element('p', {}, escaped(text));
+
+const list = (rows: readonly string[]): string =>
+  rows.length > 0 ? element('ul', {}, ...rows.map((row) => element('li', {}, escaped(row)))) : '';
