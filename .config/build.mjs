@@ -4,7 +4,7 @@ import { readdirSync, readFileSync, statSync, writeFileSync } from 'node:fs';
 import { join, sep } from 'node:path';
 import { pathToFileURL } from 'node:url';
 import { build as bundle } from 'vite';
-import { WHEN_ASKED } from './faces.mjs';
+import { languageNeeding } from './faces.mjs';
 import { headersFile } from './headers.mjs';
 import { ROOT } from './setup.mjs';
 import appConfig, { watchdogConfig, workerConfig } from './vite.config.mjs';
@@ -23,8 +23,8 @@ export async function build(folder) {
     Math.round(names.reduce((sum, name) => sum + statSync(join(folder, name)).size, 0) / 1024);
   const names = Object.keys(kept);
   const [later, always] = [
-    names.filter((name) => WHEN_ASKED.test(name)),
-    names.filter((name) => !WHEN_ASKED.test(name)),
+    names.filter((name) => languageNeeding(name).length > 0),
+    names.filter((name) => languageNeeding(name).length === 0),
   ];
   console.log(
     `${always.length} files, ${size(always)} kB, are kept for offline use; ${size(later)} kB more once asked for`,

@@ -35,8 +35,9 @@ const FACES = {
   },
 };
 
-/** Fetched with their language, or when a name needs them: too large to be kept by everybody. */
-export const WHEN_ASKED = /^assets\/face-japanese-[\w-]+\.ttf$/;
+/** Fetched with its language, or when a name needs it: too large to be kept by everybody. A file's name gives its language, in a list of one. */
+export const languageNeeding = (/** @type {string} */ name) =>
+  /^assets\/face-japanese-[\w-]+\.ttf$/.test(name) ? ['ja'] : [];
 
 /** Signs, kana and the kanji of level 1: rows 1 to 8 and 16 to 47 of JIS X 0208. */
 function standardRows() {

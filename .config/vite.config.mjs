@@ -1,7 +1,7 @@
 // How the app and its service worker are bundled. Addresses are relative, so any sub-path of any static host works.
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
-import { faces, WHEN_ASKED } from './faces.mjs';
+import { faces, languageNeeding } from './faces.mjs';
 import { firstWords, wordsOf } from './first-words.mjs';
 import { POLICY } from './headers.mjs';
 import { ROOT } from './setup.mjs';
@@ -70,7 +70,11 @@ export function workerConfig(folder, kept) {
     logLevel: 'warn',
     define: {
       KEPT_FILES: JSON.stringify(kept),
-      WHEN_ASKED: JSON.stringify(Object.keys(kept).filter((name) => WHEN_ASKED.test(name))),
+      WHEN_ASKED: JSON.stringify(
+        Object.fromEntries(
+          Object.keys(kept).flatMap((name) => languageNeeding(name).map((language) => [name, language])),
+        ),
+      ),
     },
     build: {
       outDir: folder,

@@ -5,11 +5,16 @@
 declare const self: ServiceWorkerGlobalScope;
 /** Address below the app's own, and SHA-256 in base64; put in by the build. */
 declare const KEPT_FILES: Readonly<Record<string, string>>;
-/** Those of them that are kept only once somebody has asked for them. */
-declare const WHEN_ASKED: readonly string[];
+/** Those of them that are kept only once they are asked for, or with the language that needs them. */
+declare const WHEN_ASKED: Readonly<Record<string, string>>;
 
 /** One file as this build wants it. `key` is where it is kept: a name for its content, so builds never overwrite each other. */
-export type Kept = { readonly url: string; readonly hash: string; readonly key: string; readonly whenAsked: boolean };
+export type Kept = {
+  readonly url: string;
+  readonly hash: string;
+  readonly key: string;
+  readonly language: string | undefined;
+};
 
 /** A cache of our own: other apps may live at the same origin. */
 export const CACHE = `hemling-files ${self.registration.scope}`;
@@ -23,7 +28,7 @@ const files = new Map(
   Object.entries(KEPT_FILES).map(([name, hash]): [string, Kept] => {
     const url = new URL(name, self.registration.scope).href;
     const key = `${url}?sha256=${encodeURIComponent(hash)}`;
-    return [url, { url, hash, key, whenAsked: WHEN_ASKED.includes(name) }];
+    return [url, { url, hash, key, language: WHEN_ASKED[name] }];
   }),
 );
 
@@ -38,11 +43,13 @@ export async function answerWith(file: Kept): Promise<Response> {
   return (await cache.match(file.key)) ?? (await keep(cache, file));
 }
 
+type How = { readonly bytes: boolean; readonly language?: string };
+
 /**
- * Sees that every file, or of those kept when asked for every one that was, is kept and is what it must be, and fetches those that are not. Throws when one cannot be had;
- * those that could are kept all the same. `bytes: false` only sees that each is there.
+ * Sees that every file is kept and is what it must be, and fetches those that are not; one that few need only where it is
+ * kept already, or its `language` is spoken. Throws when one cannot be had; those that could are kept all the same. `bytes: false` only sees that each is there.
  */
-export async function keepAll({ bytes }: { readonly bytes: boolean }): Promise<void> {
+export async function keepAll({ bytes, language }: How): Promise<void> {
   const cache = await caches.open(CACHE);
   const there = new Set((await cache.keys()).map(({ url }) => url));
   const rest = files.values();
@@ -50,7 +57,8 @@ export async function keepAll({ bytes }: { readonly bytes: boolean }): Promise<v
   const work = async () => {
     for (const file of rest) {
       const isThere = there.has(file.key);
-      if (isThere ? !bytes || (await isSound(cache, file)) : file.whenAsked) continue;
+      const isWanted = file.language === undefined || file.language === language;
+      if (isThere ? !bytes || (await isSound(cache, file)) : !isWanted) continue;
       await keep(cache, file).catch((error) => failures.push(error));
     }
   };

@@ -48,17 +48,17 @@ self.addEventListener('activate', (event) => {
 });
 
 /** What a page may ask; whoever asks with a port is answered there. An empty script in our place answers nothing. */
-const deeds: Readonly<Record<string, () => Promise<void>>> = {
+const deeds: Readonly<Record<string, (language?: string) => Promise<void>>> = {
   SKIP_WAITING: () => self.skipWaiting(),
   HELLO: async () => undefined,
   /** Fills up what was cleared; the first time it looks at every byte, since a device may spoil what it keeps. */
-  TEND: () => look({ bytes: !looked }),
+  TEND: (language) => look({ bytes: !looked, ...(language && { language }) }),
   MEND: () => look({ bytes: true }),
 };
 
 let looked = false;
 
-async function look(how: { readonly bytes: boolean }): Promise<void> {
+async function look(how: Parameters<typeof keepAll>[0]): Promise<void> {
   looked = true;
   await keepAll(how);
 }
@@ -68,9 +68,13 @@ self.addEventListener('message', (event) => {
   if (!deed) return;
   const answer = (done: boolean) => event.ports[0]?.postMessage(done);
   event.waitUntil(
-    deed().then(
+    deed(languageIn(event.data)).then(
       () => answer(true),
       () => answer(false),
     ),
   );
 });
+
+/** The language a page speaks, without its country. */
+const languageIn = (said: unknown): string | undefined =>
+  said instanceof Object && 'language' in said ? String(said.language).split('-')[0] : undefined;

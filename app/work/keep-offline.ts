@@ -36,7 +36,6 @@ export async function keepOffline(onWaiting: (waiting: Waiting) => void): Promis
   worker.addEventListener('controlling', () => {
     if (told) location.reload();
     else if (controlled) onWaiting({ takeOver: () => location.reload() });
-    else void tend();
     controlled = true;
   });
   const look = () => {
@@ -46,7 +45,7 @@ export async function keepOffline(onWaiting: (waiting: Waiting) => void): Promis
   await worker.register().catch(() => undefined);
   document.addEventListener('visibilitychange', look);
   addEventListener('online', look);
-  await tend();
+  tend();
 }
 
 /** The first screen comes first: what follows it waits until the page has nothing better to do. Not every browser tells. */
@@ -70,11 +69,10 @@ const shown = (): Promise<void> =>
     setTimeout(end, QUIET_LIMIT_MS);
   });
 
-/** Has the version in force look after the files it keeps, and those that the language needs. */
-async function tend(): Promise<void> {
-  const { controller } = navigator.serviceWorker;
-  controller?.postMessage({ type: 'TEND' });
-  if (controller) await (await import('./keep-faces')).keepFaces(document.documentElement.lang);
+/** Has the version in force look after the files it keeps, once there is one, and those that the language needs. */
+function tend(): void {
+  const language = document.documentElement.lang;
+  void navigator.serviceWorker.ready.then(({ active }) => active?.postMessage({ type: 'TEND', language }));
 }
 
 const answers = (worker: ServiceWorker, type: string): Promise<boolean> =>

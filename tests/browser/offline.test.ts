@@ -43,6 +43,30 @@ describe('the first page, below any path', () => {
     await close();
   });
 
+  test('keeps the letters of a language once it is chosen, and prints with them without a network', async () => {
+    const { page, close } = await site.visit();
+    await page.goto(site.address);
+    await untilKept(page);
+    const kept = () =>
+      page.evaluate(async () => {
+        const caches = await window.caches.keys();
+        const all = await Promise.all(caches.map(async (name) => (await window.caches.open(name)).keys()));
+        return all.flat().flatMap(({ url }) => /[^?]*face-(arabic|latin|japanese)-[^?]*/.exec(url)?.[0] ?? []);
+      });
+    const nameOf = (address: string) => /face-(\w+)-/.exec(address)?.[1];
+    expect((await kept()).map(nameOf).sort()).toEqual(['arabic', 'latin']);
+    await page.evaluate(() => {
+      document.documentElement.lang = 'ja';
+      document.dispatchEvent(new Event('visibilitychange'));
+    });
+    await expect.poll(async () => (await kept()).map(nameOf).sort()).toEqual(['arabic', 'japanese', 'latin']);
+    await site.stop();
+    const face = (await kept()).find((address) => nameOf(address) === 'japanese') ?? '';
+    expect(await page.evaluate(async (address) => (await fetch(address)).ok, face)).toBe(true);
+    await site.restart();
+    await close();
+  });
+
   test('refuses inline code', async () => {
     const { page, wrong, close } = await site.visit();
     await page.goto(site.address);

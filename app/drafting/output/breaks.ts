@@ -22,12 +22,20 @@ function wordsIn(text: string): readonly string[] {
     const last = parts.at(-1);
     const stays =
       last !== undefined &&
-      (segment === ' ' || NEVER_FIRST.test(segment) || NEVER_LAST.test(last) || staysWith(last, segment));
+      (segment === ' ' ||
+        glued(last, segment) ||
+        NEVER_FIRST.test(segment) ||
+        NEVER_LAST.test(last) ||
+        staysWith(last, segment));
     if (stays) parts[parts.length - 1] = last + segment;
     else parts.push(segment);
   }
   return parts;
 }
+
+/** On either side of a space that no line is broken at. */
+const glued = (last: string, next: string): boolean => last.endsWith(NO_BREAK) || next.startsWith(NO_BREAK);
+const NO_BREAK = '\u00a0';
 
 /** A number and its unit, or letters of another script, are no place to break. */
 const staysWith = (last: string, next: string): boolean =>

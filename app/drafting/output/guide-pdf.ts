@@ -94,12 +94,15 @@ function stepInk(
   { say }: Telling,
   widthOf: TextWidth,
 ): readonly Ink[] {
-  const beside = box.x + PICTURE.width + BETWEEN_MM;
+  const room = box.width - PICTURE.width - BETWEEN_MM;
+  const leftwards = widthOf.direction === 'rtl';
+  const picture = leftwards ? box.x + room + BETWEEN_MM : box.x;
+  const beside = leftwards ? box.x : box.x + PICTURE.width + BETWEEN_MM;
   const above = box.y - BETWEEN_MM / 2;
   return [
     stroke('marks', 'trim', [line({ x: box.x, y: above }, { x: box.x + box.width, y: above })]),
-    ...sceneInk(scene, { ...box, width: PICTURE.width, height: PICTURE.height }, say, widthOf),
-    ...wordsOf(words, { ...box, x: beside, width: box.width - PICTURE.width - BETWEEN_MM }, 'words'),
+    ...sceneInk(scene, { ...box, x: picture, ...PICTURE }, say, widthOf),
+    ...wordsOf(words, { ...box, x: beside, width: room }, 'words'),
   ];
 }
 

@@ -19,14 +19,12 @@ export function keyInk(box: Box, columns: number, form: Form, { say, widthOf }: 
   const rows = Math.ceil(shown.length / columns);
   const [width, height] = [box.width / columns, box.height / rows];
   return shown.flatMap(({ code, draw }, index) => {
-    const x = box.x + Math.floor(index / rows) * width;
+    const column = Math.floor(index / rows);
     const y = box.y + (index % rows) * height;
-    const beside = {
-      x: x + SAMPLE_MM + BESIDE_MM,
-      y,
-      width: width - SAMPLE_MM - (columns > 1 ? 2 : 1) * BESIDE_MM,
-      height,
-    };
+    const room = width - SAMPLE_MM - (columns > 1 ? 2 : 1) * BESIDE_MM;
+    const leftwards = widthOf.direction === 'rtl';
+    const x = box.x + (leftwards ? (columns - column) * width - SAMPLE_MM : column * width);
+    const beside = { x: leftwards ? x - BESIDE_MM - room : x + SAMPLE_MM + BESIDE_MM, y, width: room, height };
     const words = setWithin(
       [{ text: say(code === 'cut' ? `print.key.${form}` : `print.key.${code}`) }],
       beside,

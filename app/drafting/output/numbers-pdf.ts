@@ -92,7 +92,8 @@ export function toNumbersPdf(
     if (turned) put(wordsOf(turned, { ...wide, y, height: turned.height }, 'words'));
     y += above;
     set.forEach(({ words, row }, index) => {
-      const box = { x: MARGIN_MM + index * (column + GUTTER_MM), y, width: column, height: high };
+      const place = brush.widthOf.direction === 'rtl' ? COLUMNS - 1 - index : index;
+      const box = { x: MARGIN_MM + place * (column + GUTTER_MM), y, width: column, height: high };
       put(cellInk(row.picture, words, box, { units, widthOf: brush.widthOf }));
     });
     y += high + BETWEEN_MM;
@@ -141,17 +142,22 @@ const wordsIn = ({ row, at }: Cell, column: Mm, say: Say, widthOf: TextWidth): S
 type Written = { readonly units: Unit; readonly widthOf: TextWidth };
 
 function cellInk(picture: DrawnFigure, words: Setting, box: Box, { units, widthOf }: Written): readonly Ink[] {
-  const beside = box.x + PICTURE.width + BETWEEN_MM / 2;
+  const leftwards = widthOf.direction === 'rtl';
+  const room = box.width - PICTURE.width - BETWEEN_MM / 2;
+  const beside = leftwards ? box.x : box.x + PICTURE.width + BETWEEN_MM / 2;
+  const frame = { ...box, ...PICTURE, x: leftwards ? box.x + box.width - PICTURE.width : box.x };
   const foot = box.y + Math.max(words.height + WRITING.height, PICTURE.height) - 1;
   const scale = Math.min(PICTURE.width / picture.frame.width, PICTURE.height / picture.frame.height);
-  const to = ({ x, y }: Point): Point => point(box.x + x * scale, box.y + y * scale);
-  const end = point(beside + WRITING.width, foot);
+  const to = ({ x, y }: Point): Point => point(frame.x + x * scale, box.y + y * scale);
+  const start = point(leftwards ? box.x + room - WRITING.width : beside, foot);
+  const end = point(start.x + WRITING.width, foot);
+  const unit = leftwards ? start.x - 1.5 - widthOf(units, TEXT_PT, false) : end.x + 1.5;
   return [
-    ...clippedInk(figureInk(picture, LOOKS, to), { ...box, ...PICTURE }, widthOf),
-    stroke('marks', 'trim', edgeOf({ ...box, ...PICTURE })),
-    ...wordsOf(words, { ...box, x: beside, width: box.width - PICTURE.width }, 'words'),
-    stroke('marks', 'rule', [line(point(beside, foot), end)]),
-    { kind: 'words', layer: 'words', at: point(end.x + 1.5, foot), turn: 0, size: TEXT_PT, bold: false, text: units },
+    ...clippedInk(figureInk(picture, LOOKS, to), frame, widthOf),
+    stroke('marks', 'trim', edgeOf(frame)),
+    ...wordsOf(words, { ...box, x: beside, width: room }, 'words'),
+    stroke('marks', 'rule', [line(start, end)]),
+    { kind: 'words', layer: 'words', at: point(unit, foot), turn: 0, size: TEXT_PT, bold: false, text: units },
   ];
 }
 
