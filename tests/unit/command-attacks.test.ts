@@ -160,6 +160,8 @@ describe('what was written', () => {
 
   test('without an adjustment is one line', async () => {
     const lines = summary({ pieces: [], adjustments: [] }, { pages: [] }, 'there', await createSay('en'), 'cm');
-    expect(lines).toEqual(['0 pieces, 0 pages: pattern.pdf, pencil-plan.pdf, sewing.pdf, pattern.html, pieces.svg and draft.json are in there.']);
+    expect(lines).toEqual([
+      '0 pieces, 0 pages: pattern.pdf, pencil-plan.pdf, sewing.pdf, pattern.html, pieces.svg and draft.json are in there.',
+    ]);
   });
 });

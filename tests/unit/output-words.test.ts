@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { setIn, setWithin } from '../../app/drafting/output/flow';
+import { setIn, setWithin, wordsOf } from '../../app/drafting/output/flow';
 import { runsOf } from '../../app/drafting/output/letters';
 
 const widthOf = (text: string, size: number): number => text.length * size * 0.2;
@@ -36,6 +36,25 @@ test('no line is wider than its box; a long word is cut', () => {
   const { lines, width } = setIn([{ text: 'a bb ccc dddd' }, { text: 'eeeeeeeeeeeeeeeeeeee' }], 10, 16, widthOf);
   expect(lines.map((line) => line.text)).toEqual(['a bb ccc', 'dddd', 'eeeeeeee', 'eeeeeeee', 'eeee']);
   expect(width).toBeLessThanOrEqual(16);
+});
+
+test.each([
+  ['「実際のサイズ」を選びます。', 18, ['「実際のサイズ」を', '選びます。']],
+  ['縫い代\u00a00.6\u00a0cm、裾\u00a01.2\u00a0cm', 22, ['縫い代\u00a00.6\u00a0cm、', '裾\u00a01.2\u00a0cm']],
+  ['まち針と縫い針は、始める前と後に数えます。', 18, ['まち針と縫い針は、', '始める前と後に数え', 'ます。']],
+  ['قصّ قطعتين، إحداهما معكوسة', 26, ['قصّ قطعتين،', 'إحداهما', 'معكوسة']],
+])('%s is broken where its script is', (text, width, expected) => {
+  expect(setIn([{ text }], 10, width, widthOf).lines.map((line) => line.text)).toEqual(expected);
+});
+
+test('lines that run leftwards begin at the right end of their box, whichever way the box lies', () => {
+  const leftwards = Object.assign((text: string, size: number) => widthOf(text, size), { direction: 'rtl' as const });
+  const set = setIn([{ text: 'aaaa' }, { text: 'aa' }], 10, 40, leftwards);
+  const box = { x: 5, y: 7, width: 40, height: 30 };
+  expect(wordsOf(set, box, 'words').map(({ at }) => at.x)).toEqual([37, 41]);
+  const up = wordsOf(set, box, 'words', 'up').map(({ at }) => at.y);
+  expect(up[0]).toBeCloseTo(7 + 8, 6);
+  expect(up[1]).toBeCloseTo(7 + 4, 6);
 });
 
 test('words are set as large as their box allows', () => {
