@@ -10,7 +10,7 @@ import { ROOT } from './setup.mjs';
 import appConfig, { watchdogConfig, workerConfig } from './vite.config.mjs';
 
 /** Served but not kept for offline use: what only other programs read, and what the app has bundled. */
-const NOT_KEPT = /^(schema|demo|screenshots)\/|^icon-.*\.png$|\.map$|\.licence\.txt$|^_headers$|^sw\.js$/;
+const NOT_KEPT = /^(schema|demo|screenshots|licences)\/|^icon-.*\.png$|\.map$|^_headers$|^sw\.js$/;
 
 /** Builds everything. @param {string} folder where to; emptied first @returns {Promise<string>} the folder */
 export async function build(folder) {

@@ -68,7 +68,7 @@ export const faces = {
     const source = await subsetFont(readFileSync(file), letters, options);
     const address = this.emitFile({ type: 'asset', name: `face-${name}.ttf`, source });
     const licence = readFileSync(join(dirname(file), '../LICENSE_FONT'));
-    this.emitFile({ type: 'asset', fileName: `assets/face-${name}.licence.txt`, source: licence });
+    this.emitFile({ type: 'asset', fileName: `licences/face-${name}.txt`, source: licence });
     return { code: `export default import.meta.ROLLUP_FILE_URL_${address}`, moduleType: 'js' };
   },
 };

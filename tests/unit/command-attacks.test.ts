@@ -89,7 +89,7 @@ describe('a full disk', () => {
     expect(draft([usual, '--out', out]).exit).toBe(0);
     const held = () => readdirSync(out).map((name) => [name, readFileSync(join(out, name), 'latin1')]);
     const before = held();
-    expect(before).toHaveLength(5);
+    expect(before).toHaveLength(6);
     const other = orderFile('other.json', { ...order, garment: 'tee' });
     expect(draft([other, '--out', out], 'ulimit -f 20').exit).toBe(2);
     expect(held()).toEqual(before);
@@ -149,7 +149,7 @@ describe('what was written', () => {
     const lines = stdout.trim().split(/\r?\n/u);
     expect([status, lines.length]).toEqual([0, 2]);
     expect(lines[0]).toMatch(
-      /^\d+ pieces, \d+ pages?: pattern\.pdf, sewing\.pdf, pieces\.svg and draft\.json are in /u,
+      /^\d+ pieces, \d+ pages?: pattern\.pdf, pencil-plan\.pdf, sewing\.pdf, pattern\.html, pieces\.svg and draft\.json are in /u,
     );
     expect(lines[1]).toMatch(/^Adjusted: The /u);
   });
