@@ -1,4 +1,4 @@
-import { end, flatten, line, type Path, pathBounds, point, start } from '../geometry';
+import { end, flatten, lerp, line, type Path, pathBounds, point, start } from '../geometry';
 import { block, type Fed } from './block';
 import { heightAt } from './height';
 
@@ -57,8 +57,7 @@ export function pocketLines(wished: Wished, ground: Ground): Place {
   const upright = Math.sqrt(Math.max(pocketHand ** 2 - (out - across) ** 2, 0));
   const height = Math.min(Math.max((low - high) * HEIGHT_SHARE, upright + LEAST_SIDE_MM), room);
   const top = low - height;
-  const within = flatten(armhole, FLAT_MM).filter((p) => p.y > top - CLEAR_MM);
-  const near = Math.min(across, ...within.map((p) => p.x - CLEAR_MM));
+  const near = Math.min(across, leftmost(armhole, top - CLEAR_MM) - CLEAR_MM);
   const inner = Math.max(near, pocketBeside + NO_ROOM_MM / 2);
   const below = Math.min(Math.max(Math.min(height * SIDE_SHARE, height - upright), LEAST_SIDE_MM), height / 2);
   const hand = low - below;
@@ -80,8 +79,7 @@ function patchLines(wished: number, from: number, beside: number, { armhole, sid
   const arm = pathBounds(armhole);
   const top = Math.max(low - wide * PATCH_HIGH, high + CLEAR_MM, (arm.top + arm.bottom) / 2);
   const upper = Math.min(top, low - NO_ROOM_MM);
-  const within = flatten(armhole, FLAT_MM).filter((p) => p.y > upper - CLEAR_MM);
-  const out = Math.max(Math.min(far, ...within.map((p) => p.x - CLEAR_MM)), beside + NO_ROOM_MM);
+  const out = Math.max(Math.min(far, leftmost(armhole, upper - CLEAR_MM) - CLEAR_MM), beside + NO_ROOM_MM);
   const across = Math.min(wide, out - beside);
   const inner = beside + (out - beside - across) / 2;
   const outer = inner + across;
@@ -103,6 +101,19 @@ export function pocketedBy({
 }: Place): { readonly out: number; readonly ends: number | null } | null {
   if (hand) return { out: start(hand).x, ends: end(hand).y };
   return side ? { out: start(side).x, ends: null } : null;
+}
+
+/** How far out an armhole begins below this height; infinite where it ends above. */
+function leftmost(armhole: Path, below: number): number {
+  const points = flatten(armhole, FLAT_MM);
+  return Math.min(
+    ...points.flatMap((p, index) => {
+      const before = points[index - 1] ?? p;
+      const crosses = p.y > below !== before.y > below;
+      const across = crosses ? [lerp(before, p, (below - before.y) / (p.y - before.y)).x] : [];
+      return p.y > below ? [p.x, ...across] : across;
+    }),
+  );
 }
 
 /** The hem's highest place under the pocket. */

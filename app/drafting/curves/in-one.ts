@@ -42,7 +42,7 @@ export type InOne = {
   readonly cuff: Path;
   /** Up the sleeve and round into the side. */
   readonly underarm: Path;
-  /** Round the sleeve where the underarm begins to turn, mm, and how far out the cuff lies from there along the arm. */
+  /** Round the sleeve where the underarm begins to turn, mm, and how far out the cuff lies from there along the arm: under 0, it cannot be drawn. */
   readonly bicep: Mm;
   readonly straight: Mm;
 };
@@ -72,7 +72,9 @@ export function inOne(s: InOneFrame, down: Point): InOne {
     cuff: [hermite(wrist, right(along), low, left(way), THIRD, THIRD)],
     underarm: [line(low, touches), ...arc(centre, s.armRadius, from, from - turn)],
     bicep: 2 * nearest(touches, over),
-    straight: dot(subtract(low, touches), along),
+    straight: isOutside(low, centre, s.armRadius)
+      ? dot(subtract(low, touches), along)
+      : dot(subtract(low, centre), along) - s.armRadius,
   };
 }
 
@@ -84,6 +86,9 @@ function tangentFrom(from: Point, centre: Point, radius: Mm): { readonly touches
   const way = unit(subtract(scale(to, long), scale(left(to), radius)));
   return { touches: add(centre, scale(right(way), radius)), way };
 }
+
+/** Whether there is such a line. */
+const isOutside = (p: Point, centre: Point, radius: Mm): boolean => distance(p, centre) ** 2 > radius ** 2 * CLEAR;
 
 /** A line is drawn from no nearer a circle than this, its radius squared. */
 const CLEAR = 1.0001;

@@ -195,7 +195,8 @@ function tubeOf(wearer: Wearer<Chosen>, hip: Mm, rise: Mm): Made {
     LEAST_TUBE * rise,
     rise + 2 * wearer.hem + LEAST_LEFT_MM,
   );
-  const narrowing = share === 1 ? hem : Math.max(hem, hip * SHORT_TUBE_HEM);
+  const steepest = hip - 4 * STEEPEST_TUBE * length;
+  const narrowing = Math.max(hem, steepest, share === 1 ? 0 : hip * SHORT_TUBE_HEM);
   return {
     ...NO_LEGS,
     legRaised: TUBE_RAISED[wearer.traits.posture] * rise,
@@ -207,6 +208,8 @@ function tubeOf(wearer: Wearer<Chosen>, hip: Mm, rise: Mm): Made {
 /** A tube is never cut in to less than this share of the hip, a short one less than that; and never shorter than the rise. */
 const TUBE_LEAST_HEM = 0.5;
 const SHORT_TUBE_HEM = 0.9;
+/** Each of its four sides comes in by at most so much for each mm down: plumb at both ends, it would be a hook. */
+const STEEPEST_TUBE = 0.5;
 const LEAST_TUBE = 1;
 
 const NO_LEGS: Made = {
