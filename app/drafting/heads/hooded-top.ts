@@ -1,23 +1,11 @@
 import { one } from './choice';
-import {
-  armholeChoice,
-  chinChoice,
-  type Ears,
-  earsChoice,
-  hoodEdgeChoice,
-  mayEndSooner,
-  openingChoice,
-  pocketChoice,
-  pocketCutChoice,
-  ribbedHemChoice,
-  type Sleeves,
-  shorterChoice,
-  wristChoice,
-} from './choices';
-import { dressedAuto, dressedChoices, dressedSuits, mayOpen } from './dressed';
+import { type Ears, openingChoice, pocketCutChoice, type Sleeves } from './choices';
+import { dressedChoices, dressedSuits, mayOpen } from './dressed';
 import { head, needs, quietly } from './head';
-import { bareNeeds, bareQuiet, earNeeds, hoodNeeds, sleeveNeeds, sleeveQuiet, topNeeds } from './needed';
+import { endChoices, hoodChoices, hoodedAuto, hoodedLooks, hoodedNeeds, hoodedSuits, sleevedChoices } from './hooded';
+import { bareNeeds, bareQuiet } from './needed';
 
+type Chosen = Pick<Sleeves, 'sleeve'> & Ears & { readonly pocket: boolean };
 const hasSleeve = ({ sleeve }: Pick<Sleeves, 'sleeve'>) => sleeve !== 'none';
 const isBare = ({ sleeve }: Pick<Sleeves, 'sleeve'>) => sleeve === 'none';
 
@@ -26,39 +14,23 @@ export const hoodedTopHead = head({
   id: 'hooded-top',
   bodies: ['upright'],
   level: 'patience',
-  looks: ['shoulders', 'arms', 'posture', 'stuffing', 'head', 'ears'],
+  looks: hoodedLooks,
   opensAt: 'front',
   choices: {
     opening: openingChoice,
     ...dressedChoices,
     sleeve: one(['long', 'short', 'none'], 'long'),
-    armhole: armholeChoice,
-    wrist: wristChoice,
-    hood: one(['auto', 'two', 'three'], 'auto'),
-    chin: chinChoice,
-    hoodEdge: hoodEdgeChoice,
-    ears: earsChoice,
-    pocket: pocketChoice,
+    ...sleevedChoices,
+    ...hoodChoices,
     pocketCut: pocketCutChoice,
-    hem: ribbedHemChoice,
-    shorterSleeve: shorterChoice,
+    ...endChoices,
   },
-  auto: { ...dressedAuto, opening: 'none', armhole: 'set-in', wrist: 'turned', hood: 'two' },
+  auto: { ...hoodedAuto, opening: 'none' },
   suits: {
-    pocketCut: ({ pocket }) => pocket,
-    wrist: ({ sleeve }) => sleeve !== 'none',
     ...dressedSuits(mayOpen),
-    armhole: ({ sleeve }) => sleeve !== 'none',
-    shorterSleeve: mayEndSooner.sleeve,
+    ...hoodedSuits,
+    wrist: hasSleeve,
+    armhole: hasSleeve,
   },
-  needs: [
-    ...topNeeds,
-    ...needs(sleeveNeeds, hasSleeve),
-    ...quietly(sleeveQuiet, hasSleeve),
-    ...needs(bareNeeds, isBare),
-    ...quietly(bareQuiet, isBare),
-    ...needs(hoodNeeds),
-    { measure: 'paw-girth', when: ({ pocket }) => pocket },
-    ...needs(earNeeds, ({ ears }: Ears) => ears === 'open'),
-  ],
+  needs: [...hoodedNeeds<Chosen>(hasSleeve, () => true), ...needs(bareNeeds, isBare), ...quietly(bareQuiet, isBare)],
 });

@@ -1,32 +1,18 @@
 import { one } from './choice';
-import {
-  armholeChoice,
-  buttonsChoice,
-  chinChoice,
-  dresserChoice,
-  type Ears,
-  earsChoice,
-  frontClosedByChoice,
-  hoodEdgeChoice,
-  mayEndSooner,
-  pocketChoice,
-  ribbedHemChoice,
-  shorterChoice,
-  wristChoice,
-} from './choices';
-import { dressedAuto, dressedSuits } from './dressed';
-import { head, needs, quietly } from './head';
-import { earNeeds, hoodNeeds, sleeveNeeds, sleeveQuiet, topNeeds } from './needed';
+import { buttonsChoice, dresserChoice, type Ears, frontClosedByChoice } from './choices';
+import { dressedSuits } from './dressed';
+import { head } from './head';
+import { endChoices, hoodChoices, hoodedAuto, hoodedLooks, hoodedNeeds, hoodedSuits, sleevedChoices } from './hooded';
 
-type Collared = { readonly collar: 'hood' | 'band' | 'flat' };
-const isHooded = ({ collar }: Collared) => collar === 'hood';
+type Collared = Ears & { readonly collar: 'hood' | 'band' | 'flat'; readonly pocket: boolean };
+const isHooded = ({ collar }: Pick<Collared, 'collar'>) => collar === 'hood';
 
 /** A top that opens down the front, with a lap or a zip, under a hood or a collar. */
 export const jacketHead = head({
   id: 'jacket',
   bodies: ['upright'],
   level: 'patience',
-  looks: ['shoulders', 'arms', 'posture', 'stuffing', 'head', 'ears'],
+  looks: hoodedLooks,
   opensAt: 'front',
   choices: {
     collar: one(['hood', 'band', 'flat'], 'hood'),
@@ -35,33 +21,19 @@ export const jacketHead = head({
     closedBy: frontClosedByChoice,
     buttons: buttonsChoice,
     sleeve: one(['long', 'short'], 'long'),
-    armhole: armholeChoice,
-    wrist: wristChoice,
-    hood: one(['auto', 'two', 'three'], 'auto'),
-    chin: chinChoice,
-    hoodEdge: hoodEdgeChoice,
-    ears: earsChoice,
-    pocket: pocketChoice,
+    ...sleevedChoices,
+    ...hoodChoices,
     pocketCut: one(['patch', 'wide'], 'patch'),
-    hem: ribbedHemChoice,
-    shorterSleeve: shorterChoice,
+    ...endChoices,
   },
-  auto: { ...dressedAuto, armhole: 'set-in', wrist: 'turned', hood: 'two' },
+  auto: hoodedAuto,
   suits: {
     ...dressedSuits(() => true),
+    ...hoodedSuits,
     hood: isHooded,
     chin: isHooded,
     hoodEdge: isHooded,
     ears: isHooded,
-    pocketCut: ({ pocket }) => pocket,
-    shorterSleeve: mayEndSooner.sleeve,
   },
-  needs: [
-    ...topNeeds,
-    ...needs(sleeveNeeds),
-    ...quietly(sleeveQuiet),
-    ...needs(hoodNeeds, isHooded),
-    { measure: 'paw-girth', when: ({ pocket }) => pocket },
-    ...needs(earNeeds, (choices: Collared & Ears) => isHooded(choices) && choices.ears === 'open'),
-  ],
+  needs: hoodedNeeds<Collared>(() => true, isHooded),
 });

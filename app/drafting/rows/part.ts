@@ -35,6 +35,13 @@ export function part<U extends Names, G extends Gives = { size: never; edge: nev
   return named(all as unknown as AnyRows);
 }
 
+/** A part whose pieces or edges are named by whoever asks for it: its rows cannot be held to `U` and `G` edge by edge, only its sizes and choices. */
+export function partNamed<U extends Names, G extends Gives>(
+  rows: Partial<Rows<{ choices: U['choices']; size: U['size'] | G['size']; edge: string }, G['size'], string>>,
+): Part<U, G> {
+  return named({ ...none, ...rows } as unknown as AnyRows);
+}
+
 /** A part holds nothing but its rows: its names are types. */
 const named = <P extends AnyPart>(rows: AnyRows): P => ({ rows }) as unknown as P;
 

@@ -4,9 +4,10 @@ import type { RefTo } from '../../rows/names';
 import { only, part } from '../../rows/part';
 import { type EdgesOf, piece } from '../../rows/piece-row';
 import { type BarrelGives, type Coats, isHooded } from './barrel';
-import { bindingPart, fromFront } from './binding';
+import { bindingPart } from './binding';
 import { earsPart } from './ears';
 import { hoodPart } from './hood';
+import { fromFront } from './strip';
 
 /** A standing collar, folded double, is this share of the neck high (common practice, no source), and never narrower than can be sewn. */
 const COLLAR_SHARE = 0.06;

@@ -7,8 +7,9 @@ import { part } from '../../rows/part';
 import { type EdgesOf, piece } from '../../rows/piece-row';
 import { BANDS_FROM, bandShare } from '../../sizes/band';
 import { isKnit } from '../../sizes/cloths';
-import { fromFront, isCutAslant } from './binding';
+import { isCutAslant } from './binding';
 import type { BodiceGives } from './bodice';
+import { fromFront } from './strip';
 import { halfNeckline, type Side, type Top, type TopChoices } from './top';
 
 export const isClosed = ({ opening }: Opens) => opening === 'none';
