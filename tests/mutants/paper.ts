@@ -40,7 +40,7 @@ export const paperBreaks = breaksIn('app/drafting', [
   },
   {
     what: 'a board that forgets what lies on it',
-    from: 'const board = blockRows(sheet.board, best.turned.rows, best.x, best.y);',
+    from: 'const board = more.reduce((left, { turned, x, y }) => blockRows(left, turned.rows, x, y), sheet.board);',
     to: 'const board = sheet.board;',
     tests: 'unit/sheets',
   },
@@ -48,6 +48,12 @@ export const paperBreaks = breaksIn('app/drafting', [
     what: 'more effort that makes it worse',
     from: '!dearer(cost, best.cost)',
     to: 'dearer(cost, best.cost)',
+    tests: 'unit/sheets',
+  },
+  {
+    what: 'furniture over the lines of the piece it lies within',
+    from: 'const free = blockOutside(withMarks(bareBoard(area), piece, whole, to), outline, CLEAR_MM);',
+    to: 'const free = bareBoard(area);',
     tests: 'unit/sheets',
   },
   {

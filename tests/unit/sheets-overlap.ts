@@ -2,7 +2,7 @@ import polygonClipping from 'polygon-clipping';
 import { expect } from 'vitest';
 import type { Draft } from '../../app/drafting/draft-types';
 import type { Point } from '../../app/drafting/geometry';
-import { outlineOf } from '../../app/drafting/pieces/outline';
+import { cornersOf, outlineOf } from '../../app/drafting/pieces/outline';
 import { findPaper, type Layout, moved, type Page, type Paper } from '../../app/drafting/sheets';
 
 /** Two pieces overlap where they share more than this, mm². */
@@ -32,6 +32,38 @@ export function clashes(draft: Draft, layout: Layout): number {
     return count + shapes.flatMap((a, i) => shapes.slice(i + 1).filter((b) => shared(a, b) > SHARED_MM2)).length;
   }, 0);
 }
+
+/** Boxes of furniture that lie over a line to cut, or over one another; the square may lie in the card. */
+export function furnitureClashes(draft: Draft, layout: Layout): readonly string[] {
+  return layout.pages.flatMap((page) => {
+    const boxes = furnitureOn(page);
+    const cut = page.tile ? [] : outlines(draft, page);
+    return boxes.flatMap(([name, box], i) => [
+      ...cut
+        .filter((ring) => ![0, area(closedBox(box))].some((all) => Math.abs(shared(ring, box) - all) < 1e-3))
+        .map(() => name),
+      ...boxes
+        .slice(i + 1)
+        .flatMap(([other, its]) => (shared(box, its) > 1e-3 && other !== 'square' ? [`${name} ${other}`] : [])),
+    ]);
+  });
+}
+
+/** What a page carries beside pieces, by name, as corners. */
+export function furnitureOn({
+  card,
+  square,
+  joining,
+  notes,
+  care,
+  key,
+  cover,
+}: Page): readonly (readonly [string, readonly Point[]])[] {
+  const boxes = { title: cover?.title, card, square, joining, notes: notes?.words, care, key };
+  return Object.entries(boxes).flatMap(([name, box]) => (box ? [[name, cornersOf(box)] as const] : []));
+}
+
+const closedBox = (corners: readonly Point[]): Ring => corners.map(({ x, y }): [number, number] => [x, y]);
 
 type Ring = [number, number][];
 

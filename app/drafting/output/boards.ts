@@ -15,20 +15,29 @@ import type { Ink, TextWidth } from './ink';
 /** How far ticks and words of the long check line reach, mm. */
 const LONG_REACH_MM = 6.5;
 
+/** How far the words under the square reach, mm. */
+const SQUARE_WORDS_MM = 4;
+
 /** A page with its margins, strip and cover taken. */
 export function furnished(page: Page): Board {
-  const { width, height, strip, cover } = page;
+  const { width, height, strip, cover, card, square, joining, long, notes, care, key } = page;
   const margins: readonly Box[] = [
     { x: 0, y: 0, width: EDGE_MARGIN_MM, height },
     { x: width - EDGE_MARGIN_MM, y: 0, width: EDGE_MARGIN_MM, height },
     { x: 0, y: 0, width, height: EDGE_MARGIN_MM },
     { x: 0, y: height - BOTTOM_MARGIN_MM, width, height: BOTTOM_MARGIN_MM },
   ];
-  const head = cover ? [cover.title, cover.card, cover.square, ...cover.map.map((cell) => cell.box)] : [];
-  const words = [page.long && longRoom(page.long), cover?.joining, page.notes?.words, page.notes?.key].filter(
-    (box) => box !== undefined,
-  );
-  return [...margins, stripBox(strip), ...head, ...words].reduce(
+  const head = cover ? [cover.title, ...cover.map.map((cell) => cell.box)] : [];
+  const furniture = [
+    card,
+    square && underSquare(square),
+    joining,
+    long && longRoom(long),
+    notes?.words,
+    care,
+    key,
+  ].filter((box) => box !== undefined);
+  return [...margins, stripBox(strip), ...head, ...furniture].reduce(
     (board, box) => blockBox(board, box),
     emptyBoard(width, height),
   );
@@ -61,6 +70,11 @@ export function withinWindow(board: Board, { x, y, width, height }: Box): Board 
 /** The closed outline of a ring where it lies on its page. */
 export function outlineOn(ring: Path, placed: Placed): readonly Point[] {
   return outlineOf(ring, placed.whole).map(moved(placed.move));
+}
+
+/** The square and the words under it. */
+function underSquare(square: Box): Box {
+  return { ...square, height: square.height + SQUARE_WORDS_MM };
 }
 
 /** What the long check line takes: ticks and words lie on its left as it runs. */

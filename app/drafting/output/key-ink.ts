@@ -4,6 +4,7 @@ import type { Mm } from '../../body';
 import { line, type Path, point } from '../geometry';
 import type { Box } from '../packing';
 import type { Form } from '../sheets/forms';
+import { keyColumns } from '../sheets/notes';
 import { arrowHead } from './arrow';
 import { setWithin, wordsOf } from './flow';
 import { type Ink, type pens, SMALLEST_PT, stroke } from './ink';
@@ -13,8 +14,9 @@ const SIZES_PT = [8, 7.5, SMALLEST_PT];
 const SAMPLE_MM = 10;
 const BESIDE_MM = 2;
 
-/** The samples in so many columns, the box's height shared among the lines. */
-export function keyInk(box: Box, columns: number, form: Form, { say, widthOf }: Lettering): readonly Ink[] {
+/** The samples in as many columns as the box has room for, its height shared among the lines. */
+export function keyInk(box: Box, form: Form, { say, widthOf }: Lettering): readonly Ink[] {
+  const columns = keyColumns(box.width);
   const shown = samples.filter(({ code }) => form === 'cut' || code !== 'seam');
   const rows = Math.ceil(shown.length / columns);
   const [width, height] = [box.width / columns, box.height / rows];

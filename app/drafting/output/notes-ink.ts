@@ -4,9 +4,10 @@ import { inTurn, longestTie, type Say, type Unit } from '../../body';
 import type { Draft } from '../draft-types';
 import { notionWords } from '../notions/words';
 import { garmentsIn } from '../outfit';
+import type { Box } from '../packing';
 import type { Form } from '../sheets/forms';
 import type { Notes } from '../sheets/layout';
-import { APART_MM, keyColumns, keyHeight } from '../sheets/notes';
+import { APART_MM, keyHeight } from '../sheets/notes';
 import { type Paragraph, setWithin, wordsOf } from './flow';
 import { type Ink, SMALLEST_PT } from './ink';
 import { keyInk } from './key-ink';
@@ -15,35 +16,40 @@ import type { Lettering } from './lettering';
 
 const SIZES_PT = [9, 8.5, 8, 7.5, SMALLEST_PT];
 
-export function notesInk(draft: Draft, { words: box, key }: Notes, form: Form, lettering: Lettering): readonly Ink[] {
+export function notesInk(
+  draft: Draft,
+  { words: box, cared, keyed }: Notes,
+  form: Form,
+  lettering: Lettering,
+): readonly Ink[] {
   const { say, units, widthOf } = lettering;
-  const below = key ? 0 : keyHeight(box.width) + APART_MM;
-  const above = { ...box, height: box.height - below };
-  const set = setWithin(paragraphs(draft, say, units), above, SIZES_PT, widthOf);
+  const above = keyed ? { ...box, height: box.height - keyHeight(box.width) - APART_MM } : box;
+  const set = setWithin([...told(draft, say, units), ...(cared ? care(say, units) : [])], above, SIZES_PT, widthOf);
   const y = box.y + Math.min(set.height, above.height) + APART_MM;
-  const under = { x: box.x, y, width: box.width, height: keyHeight(box.width) };
-  return [
-    ...wordsOf(set, above, 'words'),
-    ...(key ? keyInk(key, 1, form, lettering) : keyInk(under, keyColumns(box.width), form, lettering)),
-  ];
+  const below = { x: box.x, y, width: box.width, height: keyHeight(box.width) };
+  return [...wordsOf(set, above, 'words'), ...(keyed ? keyInk(below, form, lettering) : [])];
 }
 
-function paragraphs(draft: Draft, say: Say, units: Unit): readonly Paragraph[] {
-  const title = (code: string): Paragraph => ({ text: say(code), bold: true, before: 1 });
+/** The words on care in a box of their own. */
+export function careInk(box: Box, { say, units, widthOf }: Lettering): readonly Ink[] {
+  return wordsOf(setWithin(care(say, units), box, SIZES_PT, widthOf), box, 'words');
+}
+
+function told(draft: Draft, say: Say, units: Unit): readonly Paragraph[] {
   const changed = draft.adjustments.map(({ code, by }) => say(`adjustment.${code}`, { by: Math.abs(by), unit: units }));
   return [
-    title('notion.title'),
+    title('notion.title', say),
     ...garmentsIn(draft).flatMap((each) => [
       ...(draft.outfit ? [{ text: garmentWords(each, say), bold: true }] : []),
       ...each.notions.map((notion) => ({ text: notionWords(notion, say, units) })),
     ]),
-    ...(changed.length > 0 ? [title('print.changed-title'), { text: inTurn([...new Set(changed)], say) }] : []),
-    title('print.care-title'),
-    {
-      text: say('list.after', {
-        one: say('print.care-child', { longest: longestTie(units), unit: units }),
-        two: say('print.care-tools'),
-      }),
-    },
+    ...(changed.length > 0 ? [title('print.changed-title', say), { text: inTurn([...new Set(changed)], say) }] : []),
   ];
 }
+
+function care(say: Say, units: Unit): readonly Paragraph[] {
+  const child = say('print.care-child', { longest: longestTie(units), unit: units });
+  return [title('print.care-title', say), { text: say('list.after', { one: child, two: say('print.care-tools') }) }];
+}
+
+const title = (code: string, say: Say): Paragraph => ({ text: say(code), bold: true, before: 1 });

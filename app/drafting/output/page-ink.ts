@@ -6,11 +6,13 @@ import { moved } from '../sheets/move';
 import { furnished, withInk } from './boards';
 import { clippedInk } from './clip';
 import { coverInk } from './cover-ink';
+import { furnitureInk } from './furniture-ink';
 import type { Ink } from './ink';
+import { keyInk } from './key-ink';
 import { hasNap } from './label';
 import { labelsInk } from './labels-ink';
 import type { Lettering } from './lettering';
-import { notesInk } from './notes-ink';
+import { careInk, notesInk } from './notes-ink';
 import { pieceInk } from './piece-ink';
 import { stripInk } from './strip-ink';
 import { tileInk } from './tile-ink';
@@ -34,7 +36,10 @@ export function pageInk(
     ...labelsInk({ told: draft, shown }, layout, { page, free, words }, wording),
     ...stripInk(draft, layout, page, say, widthOf),
     ...notes,
-    ...(page.cover ? coverInk(shown, layout, page.cover, wording) : []),
+    ...(page.care ? careInk(page.care, wording) : []),
+    ...(page.key ? keyInk(page.key, layout.form, wording) : []),
+    ...coverInk(shown, layout, page, wording),
+    ...furnitureInk(page, wording),
   ];
 }
 

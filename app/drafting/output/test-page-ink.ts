@@ -6,8 +6,8 @@ import { cornersOf } from '../pieces/outline';
 import { BOTTOM_MARGIN_MM, EDGE_MARGIN_MM } from '../sheets/area';
 import { CHECK_INCHES, CHECK_MM, LONG_MM, stripBlock } from '../sheets/furniture';
 import type { CheckLine } from '../sheets/layout';
-import { roundedBox } from './cover-ink';
 import { type Paragraph, setIn, wordsOf } from './flow';
+import { roundedBox } from './furniture-ink';
 import { type Ink, stroke, type TextWidth } from './ink';
 import { checkInk } from './strip-ink';
 

@@ -11,5 +11,6 @@ export { type Ring, ringArea } from './polygon';
 export { nearestRoom } from './room';
 export { type Rows, rowsOf } from './rows';
 export { type Shape, shapeOf } from './shape';
+export { mayShare } from './share';
 export { type Stock, stockOf } from './stock';
 export { packStrip, type Strip } from './strip';

@@ -2,7 +2,7 @@
 
 import { type Board, type Box, blockBox, blockRows, emptyBoard } from '../packing';
 import type { Area } from './area';
-import type { Sheet } from './fill';
+import { freshSheet, type Sheet } from './fill';
 import { STRIP_REACH_MM, stripAcross } from './furniture';
 import { OVERLAP_MM, type TilePage } from './tiles';
 
@@ -18,11 +18,10 @@ export function plainBoard(area: Area): Board {
   return withBox(bareBoard(area), area, stripBox(area));
 }
 
-export function firstBoard(area: Area, heads: readonly Box[]): Board {
-  return heads.reduce((board, { x, y, width, height }) => {
-    const [left, wide] = [x - CLEAR_MM, width + 2 * CLEAR_MM];
-    return withBox(board, area, { x: left, y, width: wide, height: height + CLEAR_MM });
-  }, plainBoard(area));
+/** The first page's, below and beside its head. */
+export function headedBoard(area: Area, { x, y, width, height }: Box): Board {
+  const box = { x: x - CLEAR_MM, y, width: width + 2 * CLEAR_MM, height: height + CLEAR_MM };
+  return withBox(plainBoard(area), area, box);
 }
 
 /** What is left of a tile's page beside its piece; the overlaps are glued over and stay free. */
@@ -39,7 +38,7 @@ export function tileSheet(area: Area, { turned, move, tile }: TilePage): Sheet {
   ];
   const taken = blockRows(plainBoard(area), turned.rows, x, y, CLEAR_MM);
   const board = edges.reduce((left, [name, box]) => (name === undefined ? left : withBox(left, area, box)), taken);
-  return { kind: 'tile', board, laid: [] };
+  return freshSheet('tile', board);
 }
 
 /** The part of a page under its strip: what a tile shows. */

@@ -9,7 +9,7 @@ import type { Move } from './layout';
 const LEADER_MM = 4;
 
 /** Kept between cut lines, mm: scissors pass, and rounding never makes two pieces touch. */
-const PIECE_GAP_MM = 3;
+export const PIECE_GAP_MM = 3;
 
 /** A piece as the sheets see it: its outline to cut, and whether its label will not fit inside. */
 export type Figure = {

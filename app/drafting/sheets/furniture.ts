@@ -4,7 +4,7 @@ import { BANK_CARD_MM, MM_PER_INCH, type Mm } from '../../body';
 import type { Box } from '../packing';
 import type { Area } from './area';
 import type { CheckLine, Cover, Strip } from './layout';
-import { type Mapped, mapBandHeight } from './map';
+import { type Mapped, mapBandHeight, mapLeastHeight } from './map';
 
 export const CHECK_MM = 50;
 export const CHECK_INCHES = 2;
@@ -18,6 +18,8 @@ const BETWEEN_MM = 5;
 const CHECK_DROP_MM = 7.5;
 /** The title's height on the first page, mm. */
 const TITLE_MM = 17;
+/** The stitches under it, mm. */
+const STITCHES_MM = 2;
 /** What the long line takes on its side, mm: its ticks and its words. */
 const LONG_WIDE_MM = 7;
 /** The head's widest, mm: on large paper it stays a block in the corner. */
@@ -46,35 +48,88 @@ export function stripBlock(x: Mm, y: Mm): Strip {
   };
 }
 
-/** The first page's head without its map, the box for the map, and the box all of it takes. */
+/** What the first page begins with: its cover, the box for the map, the boxes it takes, and places in it for other furniture. */
 export type Head = {
   readonly cover: Omit<Cover, 'map'>;
-  readonly aside: Box;
   readonly mapBox: Box;
   readonly box: Box;
+  readonly places: Readonly<Partial<Record<'card' | 'square' | 'aside' | 'long', Box>>>;
 };
 
-/** Beside card and square lies the map; where pages join, words on joining do, and the map has a band of its own below. */
-export function headOf(area: Area, pages: readonly Mapped[]): Head {
+/** Beside card and square lies the map, or aside from it words; where pages join, the map has a band of its own below. */
+export function wholeHead(area: Area, pages: readonly Mapped[]): Head {
   const width = Math.min(area.width - LONG_WIDE_MM - 1, HEAD_WIDEST_MM);
   const y = area.y + TITLE_MM + BETWEEN_MM;
   const card = { x: area.x, y, width: BANK_CARD_MM.width, height: BANK_CARD_MM.height };
-  const square = { x: card.x + card.width + BETWEEN_MM, y, width: CHECK_MM, height: CHECK_MM };
+  const square = { x: card.x + card.width + BETWEEN_MM, y, ...SQUARE_ROOM };
   const asideX = square.x + square.width + BETWEEN_MM;
   const aside = { x: asideX, y, width: area.x + width - asideX, height: card.height };
-  const title = { x: area.x, y: area.y, width: stripAcross(area).words.width, height: TITLE_MM };
+  const cover = { width, title: titleBox(area) };
   const height = TITLE_MM + BETWEEN_MM + card.height;
   const box = { x: area.x, y: area.y, width, height };
-  const cover = { width, title, card, square };
-  if (!pages.some((page) => page.tile)) return { cover, aside, mapBox: aside, box };
+  const places = { card, square, aside, long: longBox(area, width) };
+  if (!pages.some((page) => page.tile)) return { cover, mapBox: aside, box, places };
   const below = { x: area.x, y: box.y + height + BETWEEN_MM, width };
-  const band = { ...below, height: mapBandHeight(pages, { ...below, height: Infinity }) };
+  const band = { ...below, height: mapBandHeight(pages, below) };
+  return { cover, mapBox: band, box: { ...box, height: height + BETWEEN_MM + band.height }, places };
+}
+
+/** Title and map alone, the map beside the title or below it, whichever takes less; the rest of the furniture goes elsewhere. */
+export function shortHead(area: Area, pages: readonly Mapped[]): Head {
+  const width = Math.min(area.width, HEAD_WIDEST_MM);
+  const title = titleBox(area);
+  const alone = TITLE_MM + STITCHES_MM;
+  const x = title.x + title.width + BETWEEN_MM;
+  const spots = [
+    { x, y: area.y + STRIP_REACH_MM, width: area.x + width - x },
+    { x: area.x, y: area.y + alone + 1, width },
+  ].map((spot) => ({ ...spot, height: pages.length > 1 ? mapLeastHeight(pages, spot) : 0 }));
+  const mapBox = spots.reduce((low, spot) => (spot.y + spot.height < low.y + low.height ? spot : low));
+  const height = Math.max(alone, mapBox.y + mapBox.height - area.y);
+  const cover = { width: mapBox.x > area.x ? title.width : width, title };
+  return { cover, mapBox, box: { x: area.x, y: area.y, width, height }, places: {} };
+}
+
+function titleBox(area: Area): Box {
+  return { x: area.x, y: area.y, width: stripAcross(area).words.width, height: TITLE_MM };
+}
+
+/** Room for title and stitches where they have no head to stand in, wide or narrow. */
+export const TITLE_ROOM = [
+  { width: 81, height: TITLE_MM + STITCHES_MM },
+  { width: 56, height: 28 },
+] as const;
+
+/** Room for the two check lines alone, one below the other. */
+export const STRIP_ROOM = { width: BLOCK.width, height: 18 } as const;
+
+/** The strip in such a room, without words. */
+export function stripIn({ x, y }: Box): Strip {
   return {
-    cover: { ...cover, joining: aside },
-    aside,
-    mapBox: band,
-    box: { ...box, height: height + BETWEEN_MM + band.height },
+    words: { x, y, width: BLOCK.width, height: 0 },
+    millimetres: level(x + 2, y + 7, CHECK_MM),
+    inches: level(x + 2, y + 16, CHECK_INCHES * MM_PER_INCH),
   };
+}
+
+/** A first page's head where its title and map lie free. */
+export function freeHead(title: Box, map: Box | undefined): Head {
+  const words = { ...title, height: title.height - STITCHES_MM };
+  return {
+    cover: { width: title.width, title: words },
+    mapBox: map ?? title,
+    box: { ...title, height: 0 },
+    places: {},
+  };
+}
+
+/** The square, with its words below. */
+export const SQUARE_ROOM = { width: CHECK_MM, height: CHECK_MM + 4 } as const;
+
+/** The square within a card's outline, beside its left edge. */
+export function squareIn({ x, y, height }: Box): Box {
+  const inset = (height - CHECK_MM) / 2;
+  return { x: x + inset, y: y + inset, width: CHECK_MM, height: CHECK_MM };
 }
 
 /** Room for the long line: `upright` or not, its ticks and words on its left as it runs up, above it as it runs across. */
@@ -84,10 +139,10 @@ export const LONG_ROOM = {
 } as const;
 
 /** Where it usually lies: beside the head and under the strip, upright; level where paper is so wide that it costs no length. */
-export function longBox(area: Area, { width }: Box): Box {
+function longBox(area: Area, head: Mm): Box {
   const y = area.y + STRIP_REACH_MM;
-  const level = area.width >= width + LONG_ROOM.level.width + 2 * BETWEEN_MM;
-  const x = area.x + width + (level ? BETWEEN_MM : 0);
+  const level = area.width >= head + LONG_ROOM.level.width + 2 * BETWEEN_MM;
+  const x = area.x + head + (level ? BETWEEN_MM : 0);
   return { x, y, ...LONG_ROOM[level ? 'level' : 'upright'] };
 }
 

@@ -3,26 +3,23 @@
 
 import type { Draft } from '../draft-types';
 import { type Area, BOTTOM_MARGIN_MM, usableArea } from './area';
-import { bareBoard, firstBoard, plainBoard, tileSheet, windowOf } from './boards';
+import { arranged } from './arrange';
+import { tileSheet, windowOf } from './boards';
 import { type Figure, figureOf } from './figure';
-import { bottomOf, type Sheet } from './fill';
+import { bottomOf } from './fill';
 import { turnsThatFit } from './fit';
 import { type Form, formed } from './forms';
-import { headOf, longIn } from './furniture';
 import type { Layout, Page } from './layout';
 import { leastSheets } from './least';
-import { withLong } from './long';
 import { type Mapped, mapWithin } from './map';
-import { withNotes } from './notes';
 import { pageOf } from './page';
 import type { Paper } from './papers';
-import { fewestSheets } from './search';
 import { type TilePage, tile, tileName } from './tiles';
 
 export { BOTTOM_MARGIN_MM, EDGE_MARGIN_MM, LARGEST_CORRECTION } from './area';
 export { type Form, formed, forms } from './forms';
 export { CHECK_MM, LONG_MM } from './furniture';
-export type { CheckLine, Cover, Layout, MapCell, Move, Page, Placed, Strip, Tile } from './layout';
+export type { CheckLine, Cover, Furniture, Layout, MapCell, Move, Page, Placed, Strip, Tile } from './layout';
 export { moved } from './move';
 export { findPaper, type Paper, paperIds, papers } from './papers';
 
@@ -45,7 +42,7 @@ export type LayOutOptions = {
 
 /**
  * Lays a draft out on paper: a piece that fits a page is never split, pages are few, larger pieces are tiled. The
- * first page carries the cover; every page its check lines.
+ * first page carries the cover, every page its check lines, and one or another what furniture there is besides.
  */
 export function layOut(draft: Draft, paper: Paper, options: LayOutOptions): Layout {
   const { halves = true, correction = 1, form = 'cut', without = [] } = options;
@@ -61,39 +58,25 @@ export function layOut(draft: Draft, paper: Paper, options: LayOutOptions): Layo
     area,
   );
   const size = { width: paper.width / correction, height: paper.height / correction };
-  const head = headOf(area, guessed(size, tiled, fitting.length));
-  const fresh = { plain: plainBoard(area), bare: bareBoard(area) };
-  const filled = (from: readonly Sheet[]) => fewestSheets(fitting, from, fresh, options);
-  const tiles = tiled.map((page) => tileSheet(area, page));
-  const laid = withLong(area, head.box, (boxes) => {
-    const first: Sheet = { kind: 'first', board: firstBoard(area, boxes), laid: [] };
-    return withNotes(shown, [first, ...tiles], { fresh, area, roll: paper.roll === true, fill: filled });
+  const least = leastSheets(fitting, area, tiled.length);
+  const { head, sheets } = arranged({
+    ...options,
+    draft: shown,
+    area,
+    fitting,
+    tiles: tiled.map((page) => tileSheet(area, page)),
+    mapped: guessed(size, tiled, fitting.length),
+    roll: paper.roll === true,
+    least,
   });
-  const { noted, long } = laid;
-  const { sheets } = noted;
   const pages = sheets.map((sheet, index): Page => {
     const tilePage = tiled[index - 1];
     const name = tilePage ? tileName(tilePage.tile.row, tilePage.tile.column) : String(index + 1);
-    const words =
-      index === noted.index ? { ...noted.box, x: noted.box.x + area.x, y: noted.box.y + area.y } : undefined;
-    const used = Math.max(
-      bottomOf(sheet),
-      index === 0 ? head.box.height : 0,
-      index === long.index ? long.box.y + long.box.height - area.y : 0,
-      words ? noted.box.y + noted.box.height : 0,
-    );
+    const used = Math.max(bottomOf(sheet), index === 0 ? head.box.height : 0);
     const height = paper.roll && !tilePage ? area.y + Math.ceil(used) + BOTTOM_MARGIN_MM : size.height;
-    const page = pageOf(shown, sheet, area, { name, width: size.width, height, tiled: tilePage });
-    const checked = index === long.index ? { ...page, long: longIn(long.box) } : page;
-    return words ? { ...checked, notes: noted.apart ? { words, key: head.aside } : { words } } : checked;
+    return pageOf(shown, sheet, area, { name, width: size.width, height, tiled: tilePage });
   });
-  const map = pages.length > 1 ? mapWithin(pages, head.mapBox) : [];
-  const cover = { ...head.cover, map };
-  const least = leastSheets(
-    figures.filter((_, index) => turns[index]?.length !== 0),
-    area,
-    tiled.length,
-  );
+  const cover = { ...head.cover, map: pages.length > 1 ? mapWithin(pages, head.mapBox) : [] };
   return {
     paper,
     form,

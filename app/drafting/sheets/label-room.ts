@@ -1,5 +1,6 @@
 import type { Piece } from '../draft-types';
-import { blockOutside, emptyBoard, nearestRoom, rowsOf } from '../packing';
+import type { Point } from '../geometry';
+import { type Board, type Box, blockOutside, emptyBoard, nearestRoom, rowsOf } from '../packing';
 import { outlineOf } from '../pieces/outline';
 import { CLEAR_MM, withMarks } from './marks';
 
@@ -20,9 +21,19 @@ export function hasLabelRoom(piece: Piece, whole: boolean): boolean {
   const to = (p: { readonly x: number; readonly y: number }) => ({ x: p.x - left, y: p.y - top });
   const marked = withMarks(emptyBoard(width, height), piece, whole, to);
   const board = blockOutside(marked, outline.map(to), CLEAR_MM);
-  const middle = { x: width / 2, y: height / 2 };
-  return SHAPES.some(
-    ({ width: long, height: short }) =>
-      nearestRoom(board, long, short, middle) !== undefined || nearestRoom(board, short, long, middle) !== undefined,
-  );
+  return labelRoom(board, { x: width / 2, y: height / 2 }) !== undefined;
+}
+
+/** Free room for a label in small print, level or upwards, near a place. */
+export function labelRoom(board: Board, wish: Point): Box | undefined {
+  for (const { width: long, height: short } of SHAPES) {
+    for (const [width, height] of [
+      [long, short],
+      [short, long],
+    ] as const) {
+      const place = nearestRoom(board, width, height, wish);
+      if (place) return { ...place, width, height };
+    }
+  }
+  return undefined;
 }

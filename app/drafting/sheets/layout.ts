@@ -35,34 +35,36 @@ export type Tile = {
 /** One page drawn small. */
 export type MapCell = { readonly page: number; readonly box: Box };
 
+/** What only the first page carries: whose pattern it is, and where there is more than one page, all of them small. */
+export type Cover = { readonly width: Mm; readonly title: Box; readonly map: readonly MapCell[] };
+
+/** Where the words lie; `cared`: those on care are among them; `keyed`: the key of lines and notches follows them. */
+export type Notes = { readonly words: Box; readonly cared: boolean; readonly keyed: boolean };
+
 /**
- * What only the first page carries. `card` is the outline of an ISO/IEC 7810 ID-1 card, `square` 50 mm each way,
- * `joining` is for words on joining tiles, where there are any. The map is empty where there is but one page.
+ * What proves the print and tells of the whole, each on one page: the first, unless that cost another. `card` is the outline
+ * of an ISO/IEC 7810 ID-1 card, `square` 50 mm each way, within it where room is short, `long` a line of 200 mm, since a short
+ * one read to half a millimetre proves 1 %; `joining` is for words on joining tiles, where there are any, `notes` for what is
+ * said beside the pieces, `care` and `key` for what of it lies apart.
  */
-export type Cover = {
-  readonly width: Mm;
-  readonly title: Box;
-  readonly card: Box;
-  readonly square: Box;
+export type Furniture = {
+  readonly card?: Box;
+  readonly square?: Box;
   readonly joining?: Box;
-  readonly map: readonly MapCell[];
+  readonly long?: CheckLine;
+  readonly notes?: Notes;
+  readonly care?: Box;
+  readonly key?: Box;
 };
 
-/** Where the words lie, and the key of lines and notches where it does not follow them. */
-export type Notes = { readonly words: Box; readonly key?: Box };
-
-export type Page = {
+export type Page = Furniture & {
   readonly name: string;
   readonly width: Mm;
   readonly height: Mm;
   readonly placed: readonly Placed[];
   readonly strip: Strip;
   readonly tile?: Tile;
-  /** One page, the first unless that cost another, has a line of 200 mm: a short one read to half a millimetre proves 1 %. */
-  readonly long?: CheckLine;
   readonly cover?: Cover;
-  /** Room for what is said beside the pieces; one page has it. */
-  readonly notes?: Notes;
 };
 
 /**

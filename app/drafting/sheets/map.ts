@@ -37,13 +37,31 @@ export function mapWithin(pages: readonly Mapped[], box: Box): readonly MapCell[
   return flow(groupsOf(pages, least), box).cells;
 }
 
-/** Height of a band of the box's width that holds all pages drawn small but readable, mm. */
-export function mapBandHeight(pages: readonly Mapped[], box: Box): Mm {
-  const paper = Math.max(...pages.map((page) => page.width));
-  return flow(groupsOf(pages, MAP_PAGE_BAND_MM / paper), box).height;
+/** Height of a band of the spot's width that holds all pages drawn small but readable, mm. */
+export function mapBandHeight(pages: readonly Mapped[], spot: Spot): Mm {
+  return heightOf(pages, MAP_PAGE_BAND_MM, spot);
 }
 
-function flow(groups: readonly Group[], box: Box): { readonly cells: readonly MapCell[]; readonly height: Mm } {
+/** The same where they are as small as can be. */
+export function mapLeastHeight(pages: readonly Mapped[], spot: Spot): Mm {
+  return heightOf(pages, MAP_PAGE_MM, spot);
+}
+
+/** What the map takes in one row, as small as can be. */
+export function mapLeastSize(pages: readonly Mapped[]): { readonly width: Mm; readonly height: Mm } {
+  const paper = Math.max(...pages.map(({ width }) => width));
+  const { cells, height } = flow(groupsOf(pages, MAP_PAGE_MM / paper), { x: 0, y: 0, width: Infinity });
+  return { width: Math.max(...cells.map(({ box }) => box.x + box.width)), height };
+}
+
+type Spot = Pick<Box, 'x' | 'y' | 'width'>;
+
+function heightOf(pages: readonly Mapped[], page: Mm, spot: Spot): Mm {
+  const paper = Math.max(...pages.map(({ width }) => width));
+  return flow(groupsOf(pages, page / paper), spot).height;
+}
+
+function flow(groups: readonly Group[], box: Spot): { readonly cells: readonly MapCell[]; readonly height: Mm } {
   const cells: MapCell[] = [];
   let x = box.x;
   let y = box.y;

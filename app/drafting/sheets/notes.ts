@@ -1,11 +1,12 @@
 import type { Mm } from '../../body';
 import type { Draft } from '../draft-types';
-import { type Box, blockBox, nearestRoom } from '../packing';
-import type { Area } from './area';
-import { bottomOf, type Fresh, type Sheet } from './fill';
+import { type Box, nearestRoom } from '../packing';
+import { bottomOf, isLoose, type Laid, relaid, type Sheet, withLaid } from './fill';
+import { type Loose, type Size, standing } from './loose';
 
 /** How wide the words may be set, the best to read first, mm. */
 const WIDTHS_MM = [96, 120, 74, 160, 190];
+const CARE_WIDTHS_MM = [96, 74, 56, 150];
 /** In small print: lines this wide that a notion takes, a change, and care. */
 const COLUMN_MM = 96;
 const NOTION_LINES = 1.6;
@@ -16,8 +17,8 @@ const TITLE_LINES = 1.4;
 const LINE_MM = 3.2;
 /** Between the words and the key, mm. */
 export const APART_MM = 1.5;
-/** First with room for larger print, then for the smallest. */
-const AIRY = [1.35, 1];
+/** How much more room larger print takes. */
+const AIRY = 1.35;
 /** Kept between the words and what lies beside them, mm. */
 const CLEAR_MM = 4;
 
@@ -33,90 +34,85 @@ export function keyHeight(width: Mm): Mm {
 }
 
 type Said = Pick<Draft, 'notions' | 'adjustments' | 'outfit'>;
-type Shape = { readonly width: Mm; readonly height: Mm };
-type Fill = (started: readonly Sheet[]) => readonly Sheet[];
-type Paper = { readonly fresh: Fresh; readonly area: Area; readonly roll: boolean; readonly fill: Fill };
 
-type Found = { readonly sheets: readonly Sheet[]; readonly index: number; readonly box: Box };
+/** The key in each of its sizes, where it lies apart from the words. */
+export const keySizes: readonly Size[] = [KEY.column, 2 * KEY.column].map((width) => ({
+  width,
+  height: keyHeight(width),
+}));
 
-/** The sheets, and where on which the words lie: from the corner of the usable area; `apart`: the key finds its place elsewhere. */
-export type WithNotes = Found & { readonly apart: boolean };
+/** What of it the words hold beside what is told: care, and the key below them. */
+export type Holding = { readonly cared: boolean; readonly keyed: boolean };
 
-/**
- * Pieces filled in, and room for what is said on paper: what they leave free on the earliest page that has it; else pieces
- * are filled in round the words on the first page, where that takes no page more; else the words have a page of their own.
- * Where there is but one page, the key lies in place of the map.
- */
-export function withNotes(draft: Said, started: readonly Sheet[], { fresh, area, roll, fill }: Paper): WithNotes {
-  const sheets = fill(started);
-  const apart = sheets.length === 1;
-  const found =
-    among(sheets, shapesFor(draft, apart), roll) ?? round(shapesFor(draft, apart), started, sheets.length, fill);
-  if (found) return { ...found, apart };
-  const more: Sheet = { kind: 'plain', board: fresh.plain, laid: [] };
-  const box = roomOn(more, shapesFor(draft, false), roll) ?? { x: 0, y: 0, width: area.width, height: area.height };
-  return { sheets: [...sheets, more], index: sheets.length, box, apart: false };
+/** The sizes the words may have, in small print: as much as there is to say, in every width. */
+export function noteSizes(said: Said, holding: Holding): readonly Size[] {
+  return WIDTHS_MM.map((width) => sizeOf(said, holding, width, 1));
 }
 
-function among(sheets: readonly Sheet[], shapes: readonly Shape[], roll: boolean): Found | undefined {
-  for (const [index, sheet] of sheets.entries()) {
-    const box = sheet.kind === 'bare' ? undefined : roomOn(sheet, shapes, roll);
-    if (box) return { sheets, index, box };
-  }
-  return undefined;
-}
+/** Those of the words on care, where they lie apart. */
+export const careSizes: readonly Size[] = CARE_WIDTHS_MM.map((width) => ({
+  width,
+  height: careLines(width) * LINE_MM,
+}));
 
-/** How wide and high the words may lie: as much as there is to say, in every width. */
-function shapesFor(said: Said, apart: boolean): readonly Shape[] {
-  return AIRY.flatMap((airy) =>
-    WIDTHS_MM.map((width) => ({
-      width,
-      height: (apart ? 0 : keyHeight(width) + APART_MM) + linesIn(said, width) * LINE_MM * airy,
-    })),
+export const holdings = {
+  notes: { cared: true, keyed: true },
+  words: { cared: true, keyed: false },
+  told: { cared: false, keyed: false },
+} as const satisfies Readonly<Record<string, Holding>>;
+
+/** The sheets with the words moved to where they may be printed larger, on the earliest sheet that has room, near what lies there. */
+export function airier(said: Said, sheets: readonly Sheet[]): readonly Sheet[] {
+  const at = sheets.findIndex(({ laid }) => laid.some(isWords));
+  const words = sheets[at]?.laid.find(isWords);
+  if (!words) return sheets;
+  const { kind } = words.turned;
+  const sizes = WIDTHS_MM.map((width) => sizeOf(said, holdings[kind], width, AIRY));
+  const without = sheets.map((sheet) =>
+    sheet.laid.some(isWords)
+      ? relaid(
+          sheet,
+          sheet.laid.filter((laid) => !isWords(laid)),
+        )
+      : sheet,
   );
+  for (const [index, sheet] of without.entries()) {
+    const found = sheet.kind === 'bare' ? undefined : roomOn(sheet, sizes);
+    if (found)
+      return without.map((each, i) => (i === index ? withLaid(each, standing(words.turned.kind, found)) : each));
+  }
+  return sheets;
+}
+
+type WordsKind = keyof typeof holdings;
+
+function isWords(laid: Laid): laid is Laid<Loose & { readonly kind: WordsKind }> {
+  return isLoose(laid) && laid.turned.kind in holdings;
+}
+
+function sizeOf(said: Said, { cared, keyed }: Holding, width: Mm, airy: number): Size {
+  const lines = toldLines(said, width) + (cared ? careLines(width) : 0);
+  return { width, height: (keyed ? keyHeight(width) + APART_MM : 0) + lines * LINE_MM * airy };
 }
 
 /** How many lines there are to say; every notion begins one, and each garment of an outfit has its name over its own. */
-function linesIn({ notions, adjustments, outfit = [] }: Said, width: Mm): number {
+function toldLines({ notions, adjustments, outfit = [] }: Said, width: Mm): number {
   const share = COLUMN_MM / width;
   const changes = adjustments.length > 0 ? TITLE_LINES + Math.ceil(adjustments.length * CHANGE_LINES * share) : 0;
-  const told = notions.length * Math.max(1, NOTION_LINES * share) + outfit.length;
-  return told + changes + 2 * TITLE_LINES + Math.ceil(CARE_LINES * share);
+  return notions.length * Math.max(1, NOTION_LINES * share) + outfit.length + changes + TITLE_LINES;
 }
 
-/** The words in a lower corner of the first page, pieces round them. */
-function round(
-  shapes: readonly Shape[],
-  [first, ...others]: readonly Sheet[],
-  most: number,
-  fill: Fill,
-): Found | undefined {
-  for (const { width, height } of first ? shapes.slice(WIDTHS_MM.length) : []) {
-    if (!first || width > first.board.width) continue;
-    const y = first.board.height - height;
-    const box = { x: first.board.width - width, y, width, height };
-    const sheets = fill([{ ...first, board: blockBox(first.board, box, CLEAR_MM) }, ...others]);
-    if (sheets.length <= most) return { sheets, index: 0, box };
+function careLines(width: Mm): number {
+  return TITLE_LINES + Math.ceil((CARE_LINES * COLUMN_MM) / width);
+}
+
+/** In the first size there is room for. */
+function roomOn(sheet: Sheet, sizes: readonly Size[]): Box | undefined {
+  for (const { width, height } of sizes) {
+    const [wide, high] = [width + 2 * CLEAR_MM, height + 2 * CLEAR_MM];
+    if (wide > sheet.board.width || high > sheet.board.height) continue;
+    const place = nearestRoom(sheet.board, wide, high, { x: sheet.board.width / 2, y: bottomOf(sheet) });
+    if (place) return { x: place.x + CLEAR_MM, y: place.y + CLEAR_MM, width, height };
   }
   return undefined;
-}
-
-/** In the first shape there is room for, near what lies there; on a roll in the one that ends highest, for it is cut off below. */
-function roomOn(sheet: Sheet, shapes: readonly Shape[], roll: boolean): Box | undefined {
-  let best: Box | undefined;
-  for (const shape of shapes) {
-    const box = placeOf(sheet, shape, roll ? 0 : bottomOf(sheet));
-    if (box && !roll) return box;
-    if (box && (!best || endOf(box, sheet) < endOf(best, sheet))) best = box;
-  }
-  return best;
-}
-
-const endOf = ({ y, height }: Box, sheet: Sheet): Mm => Math.max(y + height, bottomOf(sheet));
-
-function placeOf({ board }: Sheet, { width, height }: Shape, wished: Mm): Box | undefined {
-  const [wide, high] = [width + 2 * CLEAR_MM, height + 2 * CLEAR_MM];
-  if (wide > board.width || high > board.height) return undefined;
-  const place = nearestRoom(board, wide, high, { x: board.width / 2, y: wished });
-  return place && { x: place.x + CLEAR_MM, y: place.y + CLEAR_MM, width, height };
 }

@@ -1,14 +1,16 @@
 import type { Draft } from '../draft-types';
 import { flatten, transformPath } from '../geometry';
-import { type Board, block, blockBox, blockLine, nearestRoom } from '../packing';
+import { type Board, type Box, block, blockBox, blockLine, nearestRoom } from '../packing';
 import { cornersOf } from '../pieces/outline';
 import type { Area } from './area';
 import { bareBoard } from './boards';
-import { moveTo } from './figure';
-import type { Laid, Sheet } from './fill';
-import { BLOCK, stripAcross, stripBlock } from './furniture';
-import type { Page, Placed, Strip } from './layout';
+import { type Fitting, moveTo } from './figure';
+import { isFigure, isLoose, type Laid, type Sheet } from './fill';
+import { BLOCK, CHECK_MM, longIn, squareIn, stripAcross, stripBlock, stripIn } from './furniture';
+import type { Furniture, Page, Placed, Strip } from './layout';
+import { isOfFirst, type Loose } from './loose';
 import { moved } from './move';
+import { holdings } from './notes';
 import type { TilePage } from './tiles';
 
 /** Kept round the strip where it lies beside or inside a piece, mm. */
@@ -30,19 +32,48 @@ export function pageOf(
   },
 ): Page {
   const { name, width, height, tiled } = page;
-  const laid = sheet.laid.map((each) => placedOf(each, area));
-  const strip = sheet.kind === 'bare' ? stripAmong(draft, laid, sheet, area) : stripAcross(area);
-  if (!tiled) return { name, width, height, placed: laid, strip };
+  const laid = sheet.laid.filter(isFigure).map((each) => placedOf(each, area));
+  const loose = sheet.laid.filter(isLoose);
+  const strip = stripOf(draft, laid, sheet, area);
+  const furniture = furnitureOf(
+    loose.filter(({ turned }) => !isOfFirst(turned)),
+    area,
+  );
+  if (!tiled) return { name, width, height, placed: laid, strip, ...furniture };
   const { turned, move, tile } = tiled;
   const whole: Placed = { piece: turned.figure.piece, whole: turned.figure.whole, move, window: tile.window };
-  return { name, width, height, placed: [whole, ...laid], strip, tile };
+  return { name, width, height, placed: [whole, ...laid], strip, tile, ...furniture };
 }
 
-function placedOf({ turned, x, y }: Laid, area: Area): Placed {
+function placedOf({ turned, x, y }: Laid<Fitting>, area: Area): Placed {
   const { figure, room } = turned;
   const at = { x: x + area.x, y: y + area.y };
   const placed = { piece: figure.piece, whole: figure.whole, move: moveTo(turned, at.x, at.y) };
   return room ? { ...placed, room: { ...room, x: room.x + at.x, y: room.y + at.y } } : placed;
+}
+
+function stripOf(draft: Draft, laid: readonly Placed[], sheet: Sheet, area: Area): Strip {
+  const free = sheet.laid.filter(isLoose).find(({ turned }) => turned.kind === 'strip');
+  if (free) return stripIn(boxOf(free, area));
+  return sheet.kind === 'bare' ? stripAmong(draft, laid, sheet, area) : stripAcross(area);
+}
+
+/** Where furniture lies on its page. */
+export function boxOf({ turned, x, y }: Laid<Loose>, area: Area): Box {
+  return { x: x + area.x, y: y + area.y, width: turned.rows.width, height: turned.rows.height };
+}
+
+function furnitureOf(laid: readonly Laid<Loose>[], area: Area): Furniture {
+  const boxes = laid.map((each): Furniture => {
+    const { kind } = each.turned;
+    const box = boxOf(each, area);
+    if (kind === 'long') return { long: longIn(box) };
+    if (kind === 'square') return { square: { ...box, height: CHECK_MM } };
+    if (kind === 'checks') return { card: box, square: squareIn(box) };
+    if (kind in holdings) return { notes: { words: box, ...holdings[kind as keyof typeof holdings] } };
+    return { [kind]: box };
+  });
+  return Object.assign({}, ...boxes);
 }
 
 /** A piece fills this page: the strip lies beside it where it can, else on it, clear of its lines. */
@@ -50,14 +81,14 @@ function stripAmong(draft: Draft, laid: readonly Placed[], sheet: Sheet, area: A
   const lines = laid.reduce((board, placed) => withLines(board, draft, placed, area), bareBoard(area));
   const middle = { x: area.width / 2, y: area.height / 2 };
   const corner = { x: 0, y: 0 };
-  const outside = sheet.laid.reduce(withLaid, bareBoard(area));
+  const outside = sheet.laid.filter(isFigure).reduce(withPiece, bareBoard(area));
   const { width, height } = BLOCK;
   const place = nearestRoom(outside, width, height, corner) ?? nearestRoom(lines, width, height, middle);
   return place ? stripBlock(place.x + area.x, place.y + area.y) : stripAcross(area);
 }
 
 /** The board with a piece and its label's room taken. */
-function withLaid(board: Board, { turned, x, y }: Laid): Board {
+function withPiece(board: Board, { turned, x, y }: Laid<Fitting>): Board {
   const outline = turned.figure.outline.map(moved(moveTo(turned, x, y)));
   const taken = block(board, outline, STRIP_CLEAR_MM);
   const { room } = turned;

@@ -1,53 +1,61 @@
 import { chance } from '../packing';
-import type { Fitting } from './figure';
-import { bottomOf, type Fresh, fill, type Sheet } from './fill';
+import { bottomOf, type Fresh, fill, type Item, type Sheet } from './fill';
 
-/** A figure in all its turns. */
-export type Turns = readonly Fitting[];
+/** Of so few items there are no more orders. */
+const ORDERS = [1, 1, 2, 6];
+
+/** An item in all its turns. */
+export type Turns = readonly Item[];
+
+export type Effort = { readonly effort: number; readonly seed: number };
 
 /**
- * The fewest sheets found in `effort` fillings: largest first, longest first, then two figures changing places at a
- * time, kept where no worse. The same seed gives the same sheets.
+ * The fewest sheets found in `effort` fillings: largest first, longest first, then two items changing places at a
+ * time, kept where no worse; ends where there are as few as `enough`. The same seed gives the same sheets.
  */
 export function fewestSheets(
-  figures: readonly Turns[],
+  items: readonly Turns[],
   started: readonly Sheet[],
   fresh: Fresh,
-  { effort, seed }: { readonly effort: number; readonly seed: number },
+  { effort, seed, enough }: Effort & { readonly enough: number },
 ): readonly Sheet[] {
   const next = chance(seed);
-  const starts = [byMost(figures, area), byMost(figures, longestSide)];
+  const starts = [byMost(items, area), byMost(items, longestSide)];
   let best: { readonly order: readonly Turns[]; readonly sheets: readonly Sheet[]; readonly cost: Cost } | undefined;
-  for (let tried = 0; tried < Math.max(1, effort); tried += 1) {
-    const order: readonly Turns[] = starts[tried] ?? swapped(best?.order ?? figures, next);
+  const most = Math.min(Math.max(1, effort), ORDERS[items.length] ?? Infinity);
+  for (let tried = 0; tried < most; tried += 1) {
+    const order: readonly Turns[] = starts[tried] ?? swapped(best?.order ?? items, next);
     const sheets = fill(order, started, fresh);
     const cost = costOf(sheets);
     if (!best || !dearer(cost, best.cost)) best = { order, sheets, cost };
-    if (figures.length < 2) break;
+    if (best.sheets.length <= enough) break;
   }
   return best?.sheets ?? started;
 }
 
-type Cost = { readonly sheets: number; readonly used: number };
+/** How many sheets, how much lies on the last one, and how far down all are used: less of each is nearer to a sheet less. */
+type Cost = readonly [sheets: number, last: number, used: number];
 
 function costOf(sheets: readonly Sheet[]): Cost {
-  return { sheets: sheets.length, used: sheets.reduce((sum, sheet) => sum + bottomOf(sheet), 0) };
+  const last = sheets.length > 1 ? (sheets.at(-1)?.laid ?? []).reduce((sum, { turned }) => sum + area(turned), 0) : 0;
+  return [sheets.length, last, sheets.reduce((sum, sheet) => sum + bottomOf(sheet), 0)];
 }
 
 function dearer(a: Cost, b: Cost): boolean {
-  return a.sheets > b.sheets || (a.sheets === b.sheets && a.used > b.used);
+  const at = a.findIndex((each, i) => each !== b[i]);
+  return (a[at] ?? 0) > (b[at] ?? 0);
 }
 
-function byMost(figures: readonly Turns[], size: (turned: Fitting) => number): readonly Turns[] {
+function byMost(items: readonly Turns[], size: (turned: Item) => number): readonly Turns[] {
   const most = (turns: Turns): number => Math.max(...turns.map(size));
-  return [...figures].sort((a, b) => most(b) - most(a));
+  return [...items].sort((a, b) => most(b) - most(a));
 }
 
-function area({ rows }: Fitting): number {
+function area({ rows }: Item): number {
   return rows.rows.flat().reduce((sum, [from, to]) => sum + to - from, 0);
 }
 
-function longestSide({ rows }: Fitting): number {
+function longestSide({ rows }: Item): number {
   return Math.max(rows.width, rows.height);
 }
 

@@ -47,8 +47,8 @@ export function PageDrawing({ draft, page, drawings, nameOf }: PageDrawingProps)
 const LINE_MM = 6;
 
 /** What is written beside the pieces, as a stroke every so many mm. */
-export function wordStrokes({ cover, notes }: Page, apart: number): string {
-  return [cover?.title, cover?.card, notes?.words, notes?.key]
+export function wordStrokes({ cover, card, joining, notes, care, key }: Page, apart: number): string {
+  return [cover?.title, card, joining, notes?.words, care, key]
     .flatMap((box) => box ?? [])
     .flatMap(({ x, y, width, height }) =>
       Array.from(

@@ -1,0 +1,119 @@
+// Furniture of a page, wherever it lies: a card's outline with how to print in it, a square, words on joining pages.
+
+import { BANK_CARD_MM, type Mm, type Say } from '../../body';
+import { arc, line, type Path, type Point } from '../geometry';
+import type { Box } from '../packing';
+import { LONG_MM } from '../sheets/furniture';
+import type { Furniture } from '../sheets/layout';
+import { papers } from '../sheets/papers';
+import { outline } from './closed';
+import { centred, type Paragraph, setWithin, wordsOf } from './flow';
+import { type Ink, SMALLEST_PT, stroke } from './ink';
+import type { Lettering } from './lettering';
+
+/** Between an outline and the words in it, mm. */
+const INSET_MM = 3;
+
+/** Sizes of small print, points. */
+const SMALL_PT = [9.5, 9, 8.5, 8, 7.5, SMALLEST_PT];
+
+/** Words beside the square in the card keep this to its lines, mm. */
+const BESIDE_MM = 2;
+
+type Boxed = (paragraphs: readonly Paragraph[], box: Box) => readonly Ink[];
+
+export function furnitureInk({ card, square, joining }: Furniture, { say, widthOf }: Lettering): readonly Ink[] {
+  const boxed: Boxed = (paragraphs, box) => wordsOf(setWithin(paragraphs, box, SMALL_PT, widthOf), box, 'words');
+  const nested = card && square && isWithin(square, card);
+  return [
+    ...(nested ? nestedInk(card, square, boxed, say) : []),
+    ...(card && !nested ? [...cardInk(card), ...boxed([...printing(say), ...wrong(say)], inset(card))] : []),
+    ...(square && !nested ? squareInk(square, { say, widthOf }) : []),
+    ...(joining ? boxed(joiningWords(say), joining) : []),
+  ];
+}
+
+function isWithin(one: Box, other: Box): boolean {
+  const [right, bottom] = [other.x + other.width, other.y + other.height];
+  return one.x >= other.x && one.x + one.width <= right && one.y >= other.y && one.y + one.height <= bottom;
+}
+
+const cardInk = (card: Box): readonly Ink[] => [stroke('marks', 'rule', roundedBox(card, BANK_CARD_MM.corner), true)];
+
+/** The square in the card's outline: how to print in it, what to do when it is wrong beside it. */
+function nestedInk(card: Box, square: Box, boxed: Boxed, say: Say): readonly Ink[] {
+  const right = square.x + square.width;
+  const beside = {
+    x: right + BESIDE_MM,
+    y: square.y + BESIDE_MM,
+    width: card.x + card.width - right - 2 * BESIDE_MM,
+    height: square.height - 2 * BESIDE_MM,
+  };
+  const measure = { text: say('print.square', { side: square.width, unit: 'cm' }), before: 1.4 };
+  return [
+    ...cardInk(card),
+    ...outline(square),
+    ...boxed([...printing(say), measure], inset(square)),
+    ...boxed(wrong(say), beside),
+  ];
+}
+
+function squareInk(square: Box, { say, widthOf }: Pick<Lettering, 'say' | 'widthOf'>): readonly Ink[] {
+  const words = say('print.square', { side: square.width, unit: 'cm' });
+  return [...outline(square), centred(words, below(square), SMALLEST_PT, true, widthOf)];
+}
+
+function printing(say: Say): readonly Paragraph[] {
+  return [
+    { text: say('print.how-title'), bold: true, large: 1.3 },
+    { text: say('print.how') },
+    { text: say('print.card'), before: 0.8 },
+  ];
+}
+
+function wrong(say: Say): readonly Paragraph[] {
+  return [
+    { text: say('print.wrong-title'), bold: true, before: 1.4 },
+    {
+      text: say('print.wrong', {
+        long: LONG_MM,
+        letter: fittedOn(papers.letter, papers.a4),
+        a4: fittedOn(papers.a4, papers.letter),
+      }),
+    },
+  ];
+}
+
+/** What remains of lengths where a page is fitted on another paper. */
+const fittedOn = (page: Size, paper: Size): number => Math.min(paper.width / page.width, paper.height / page.height);
+
+type Size = { readonly width: Mm; readonly height: Mm };
+
+/** Under the square, where nothing lies in a ruler's way. */
+function below({ x, y, width, height }: Box): Point {
+  return { x: x + width / 2, y: y + height + 2.2 };
+}
+
+function joiningWords(say: Say): readonly Paragraph[] {
+  return [{ text: say('print.joining-title'), bold: true }, { text: say('print.joining') }];
+}
+
+/** A box with corners of radius r, clockwise from its upper left. */
+export function roundedBox({ x, y, width, height }: Box, r: Mm): Path {
+  const [right, bottom] = [x + width, y + height];
+  const quarter = Math.PI / 2;
+  return [
+    line({ x: x + r, y }, { x: right - r, y }),
+    ...arc({ x: right - r, y: y + r }, r, -quarter, 0),
+    line({ x: right, y: y + r }, { x: right, y: bottom - r }),
+    ...arc({ x: right - r, y: bottom - r }, r, 0, quarter),
+    line({ x: right - r, y: bottom }, { x: x + r, y: bottom }),
+    ...arc({ x: x + r, y: bottom - r }, r, quarter, 2 * quarter),
+    line({ x, y: bottom - r }, { x, y: y + r }),
+    ...arc({ x: x + r, y: y + r }, r, 2 * quarter, 3 * quarter),
+  ];
+}
+
+function inset({ x, y, width, height }: Box): Box {
+  return { x: x + INSET_MM, y: y + INSET_MM, width: width - 2 * INSET_MM, height: height - 2 * INSET_MM };
+}

@@ -1,0 +1,145 @@
+// All that goes on paper, pieces and furniture, arranged on as few sheets as are found: the first page tidy where that costs none.
+
+import type { Mm } from '../../body';
+import type { Draft } from '../draft-types';
+import type { Box } from '../packing';
+import { among } from './among';
+import type { Area } from './area';
+import { bareBoard, headedBoard, plainBoard } from './boards';
+import { freshSheet, isLoose, type Sheet, withLaid } from './fill';
+import { freeHead, type Head, shortHead, wholeHead } from './furniture';
+import { type LooseKind, loose, looseChecks, looseHead, standing } from './loose';
+import type { Mapped } from './map';
+import { airier, careSizes, holdings, keySizes, noteSizes } from './notes';
+import { boxOf } from './page';
+import { type Effort, fewestSheets, type Turns } from './search';
+import { squeezed } from './squeeze';
+
+export type ToArrange = Effort & {
+  readonly draft: Draft;
+  readonly area: Area;
+  /** Every piece that fits a page, in its turns. */
+  readonly fitting: readonly Turns[];
+  /** Pages that show part of a piece. */
+  readonly tiles: readonly Sheet[];
+  /** Those pages, and as many more as there may be. */
+  readonly mapped: readonly Mapped[];
+  readonly roll: boolean;
+  /** No fewer sheets could be. */
+  readonly least: number;
+};
+
+/** Places weighed for each filling. */
+const STEPS = 1000;
+
+/** By how much effort grows from one try to the next. */
+const LADDER = 4;
+
+/** The sheets, what the first of them begins with, and every piece and all furniture laid on them. */
+export type Arranged = { readonly head: Head; readonly sheets: readonly Sheet[] };
+
+export function arranged(wanted: ToArrange): Arranged {
+  const { draft, area, tiles, mapped, least, roll } = wanted;
+  const joins = tiles.length > 0;
+  const whole = wholeHead(area, mapped);
+  const rest: readonly LooseKind[] = joins ? ['card', 'square', 'joining', 'long'] : ['card', 'square', 'long'];
+  const tidy = (kinds: readonly LooseKind[], items: readonly Turns[]): Arranged => {
+    const first = withLaid(
+      firstSheet(area, whole.box),
+      kinds.flatMap((kind) => placedIn(whole, kind, area)),
+    );
+    return { head: whole, sheets: filled(wanted, first, items) };
+  };
+  const alone = loose('words', noteSizes(draft, holdings.words));
+  if (least === 1) {
+    const one = tidy([...rest, 'key'], [alone]);
+    if (one.sheets.length === 1) return roomy(wanted, one);
+  }
+  const several = tidy(rest, [loose('notes', noteSizes(draft, holdings.notes))]);
+  if (several.sheets.length <= least || roll) return roomy(wanted, several);
+  return roomy(
+    wanted,
+    ladder(wanted.effort).reduce((best, effort) => {
+      const more = best.sheets.length;
+      return (more > least ? furnishedLast({ ...wanted, effort }, more) : undefined) ?? best;
+    }, several),
+  );
+}
+
+/** Ever more effort, so that what little finds, more finds too. */
+function ladder(effort: number): readonly number[] {
+  return effort > 1 ? [...ladder(Math.floor(effort / LADDER)), effort] : [1];
+}
+
+/**
+ * Pieces on as few sheets as are found with nothing but pieces, and furniture on no more: beside pieces under a short head,
+ * within them, without a head across the page. Undefined where none of that saves a sheet.
+ */
+function furnishedLast(wanted: ToArrange, more: number): Arranged | undefined {
+  const { draft, area, tiles, mapped } = wanted;
+  const joins = tiles.length > 0;
+  const items = [
+    ...looseChecks(joins),
+    loose('told', noteSizes(draft, holdings.told)),
+    loose('care', careSizes),
+    loose('key', keySizes),
+  ];
+  const bare = piecesAlone(wanted, freshSheet('first', bareBoard(area)), 0);
+  const least = bare.length;
+  if (least >= more) return undefined;
+  const pages = [...mapped.filter(({ tile }) => tile), ...mapped.slice(0, more - tiles.length)];
+  const head = shortHead(area, pages);
+  const first = firstSheet(area, head.box);
+  const enough = { ...wanted, least };
+  const beside = squeezeAll(enough, filled(enough, first, items), items, head.box.height);
+  if (beside.length <= least) return { head, sheets: beside };
+  const headed = piecesAlone(enough, first, head.box.height);
+  const within = headed.length <= least ? among(draft, area, headed, items) : undefined;
+  if (within) return { head, sheets: within };
+  const free = joins ? undefined : among(draft, area, bare, [...looseHead(mapped.slice(0, least)), ...items]);
+  if (free) return { head: headIn(free, area), sheets: free };
+  return beside.length < more ? { head, sheets: beside } : undefined;
+}
+
+function headIn([first]: readonly Sheet[], area: Area): Head {
+  const boxes = (first?.laid ?? []).filter(isLoose).map((laid) => ({ kind: laid.turned.kind, box: boxOf(laid, area) }));
+  const [title, map] = (['title', 'map'] as const).map((kind) => boxes.find((each) => each.kind === kind)?.box);
+  return title ? freeHead(title, map) : shortHead(area, []);
+}
+
+function piecesAlone(wanted: ToArrange, first: Sheet, head: Mm): readonly Sheet[] {
+  return squeezeAll(wanted, filled(wanted, first, []), [], head);
+}
+
+/** Ever fewer sheets, as long as a lay is found. */
+function squeezeAll(wanted: ToArrange, sheets: readonly Sheet[], more: readonly Turns[], head: Mm): readonly Sheet[] {
+  const { area, fitting, least, seed, effort } = wanted;
+  if (sheets.length <= least) return sheets;
+  const to = { area, items: [...fitting, ...more], head, seed, steps: STEPS * effort };
+  const fewer = squeezed(sheets, to);
+  return fewer ? squeezeAll(wanted, fewer, more, head) : sheets;
+}
+
+function roomy({ draft, roll }: ToArrange, { head, sheets }: Arranged): Arranged {
+  return { head, sheets: roll ? sheets : airier(draft, sheets) };
+}
+
+function firstSheet(area: Area, head: Box): Sheet {
+  return freshSheet('first', headedBoard(area, head));
+}
+
+function filled(
+  { area, fitting, tiles, roll, least, ...effort }: ToArrange,
+  first: Sheet,
+  items: readonly Turns[],
+): readonly Sheet[] {
+  const fresh = { plain: plainBoard(area), bare: bareBoard(area) };
+  return fewestSheets([...fitting, ...items], [first, ...tiles], fresh, { ...effort, enough: roll ? 0 : least });
+}
+
+const PLACES = { card: 'card', square: 'square', joining: 'aside', key: 'aside', long: 'long' } as const;
+
+function placedIn({ places }: Head, kind: LooseKind, { x, y }: Area) {
+  const box = kind in PLACES ? places[PLACES[kind as keyof typeof PLACES]] : undefined;
+  return box ? standing(kind, { ...box, x: box.x - x, y: box.y - y }) : [];
+}
