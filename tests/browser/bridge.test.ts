@@ -49,10 +49,14 @@ describe('through the bridge, under the content policy', () => {
     expect(visit.wrong).toEqual([]);
   });
 
-  test('letters the PDF fonts lack become pictures', async () => {
+  test('a name in any script is written in its face; what no face has becomes a picture', async () => {
     const pictures = (pdf: string) => pdf.match(/\/Subtype \/Image/g)?.length ?? 0;
-    expect(pictures(await printed('Bramble'))).toBe(0);
-    expect(pictures(await printed('熊 🧸'))).toBeGreaterThan(0);
+    const faces = (pdf: string) => [...new Set(pdf.match(/(?<=HEMLNG\+)\w+/g) ?? [])].sort();
+    const told = await printed('Bramble');
+    expect([faces(told), pictures(told)]).toEqual([[], 0]);
+    const named = await printed('مريم Ōkami 熊');
+    expect([faces(named), pictures(named)]).toEqual([['arabic', 'japanese', 'latin'], 0]);
+    expect(pictures(await printed('Thistle 🧸 ทองคำ'))).toBeGreaterThan(1);
     expect(visit.wrong).toEqual([]);
   });
 

@@ -114,6 +114,13 @@ test('how to print is said before the button, and where the file went after it',
   expect(read.box?.split(' ')[2]).toBe(read.width?.replace('mm', ''));
   expect(read.layers[0]).toBeGreaterThan(2);
   expect(read.layers[1]).toBe(0);
+  const written = her.page.waitForEvent('download');
+  await her.page.getByRole('button', { name: /A page to read/ }).click();
+  const file = await written;
+  expect(file.suggestedFilename()).toMatch(/\.html$/);
+  await empty.goto(`file://${await file.path()}`);
+  expect(await empty.getByRole('heading', { level: 1 }).textContent()).toContain('Bramble');
+  expect(await empty.getByRole('img').count()).toBeGreaterThan(4);
 });
 
 test('a second toy of a name is told apart from the first', async () => {

@@ -46,7 +46,7 @@ export function testPageInk(
     stroke('marks', 'rule', roundedBox(card, BANK_CARD_MM.corner), true),
     ...wordsOf(
       setIn([{ text: say('print.card') }], 9, card.width - 10, widthOf),
-      { ...card, x: card.x + 5, y: card.y + 5 },
+      { ...card, x: card.x + 5, y: card.y + 5, width: card.width - 10 },
       'words',
     ),
     ...checkInk(short.millimetres, CHECK_MM / 10, 2, say('print.check-mm', { length: CHECK_MM }), widthOf),
