@@ -7,7 +7,7 @@ import type { Form } from '../sheets/forms';
 import { keyColumns } from '../sheets/notes';
 import { arrowHead } from './arrow';
 import { setWithin, wordsOf } from './flow';
-import { type Ink, type pens, SMALLEST_PT, stroke } from './ink';
+import { type Ink, type pens, SMALLEST_PT, stroke, type TextWidth } from './ink';
 import type { Lettering } from './lettering';
 
 const SIZES_PT = [8, 7.5, SMALLEST_PT];
@@ -19,23 +19,38 @@ export function keyInk(box: Box, form: Form, { say, widthOf }: Lettering): reado
   const columns = keyColumns(box.width);
   const shown = samples.filter(({ code }) => form === 'cut' || code !== 'seam');
   const rows = Math.ceil(shown.length / columns);
-  const [width, height] = [box.width / columns, box.height / rows];
-  return shown.flatMap(({ code, draw }, index) => {
+  const height = box.height / rows;
+  const texts = shown.map(({ code }) => say(code === 'cut' ? `print.key.${form}` : `print.key.${code}`));
+  const beside = SAMPLE_MM + (columns > 1 ? 2 : 1) * BESIDE_MM;
+  const needs = Array.from(
+    { length: columns },
+    (_, n) => beside + widest(texts.slice(n * rows, (n + 1) * rows), widthOf),
+  );
+  const widths = shared(box.width, needs);
+  const leftwards = widthOf.direction === 'rtl';
+  return shown.flatMap(({ draw }, index) => {
     const column = Math.floor(index / rows);
     const y = box.y + (index % rows) * height;
-    const room = width - SAMPLE_MM - (columns > 1 ? 2 : 1) * BESIDE_MM;
-    const leftwards = widthOf.direction === 'rtl';
-    const x = box.x + (leftwards ? (columns - column) * width - SAMPLE_MM : column * width);
-    const beside = { x: leftwards ? x - BESIDE_MM - room : x + SAMPLE_MM + BESIDE_MM, y, width: room, height };
-    const words = setWithin(
-      [{ text: say(code === 'cut' ? `print.key.${form}` : `print.key.${code}`) }],
-      beside,
-      SIZES_PT,
-      widthOf,
-    );
-    const middle = { ...beside, y: y + (height - words.height) / 2 };
+    const room = (widths[column] ?? 0) - beside;
+    const before = widths.slice(0, column).reduce((sum, each) => sum + each, 0);
+    const x = leftwards ? box.x + box.width - before - SAMPLE_MM : box.x + before;
+    const place = { x: leftwards ? x - BESIDE_MM - room : x + SAMPLE_MM + BESIDE_MM, y, width: room, height };
+    const words = setWithin([{ text: texts[index] ?? '' }], place, SIZES_PT, widthOf);
+    const middle = { ...place, y: y + (height - words.height) / 2 };
     return [...draw(x, y + height / 2), ...wordsOf(words, middle, 'words')];
   });
+}
+
+const widest = (texts: readonly string[], widthOf: TextWidth): Mm =>
+  Math.max(0, ...texts.map((text) => widthOf(text, SMALLEST_PT, false)));
+
+/** Columns alike, unless one needs more than its share and the others can spare it. */
+function shared(width: Mm, needs: readonly Mm[]): readonly Mm[] {
+  const equal = width / needs.length;
+  const spare = width - needs.reduce((sum, need) => sum + need, 0);
+  return spare < 0 || needs.every((need) => need <= equal)
+    ? needs.map(() => equal)
+    : needs.map((need) => need + spare / needs.length);
 }
 
 type Sample = { readonly code: string; readonly draw: (x: Mm, y: Mm) => readonly Ink[] };
