@@ -1,8 +1,10 @@
 import { type Point, point } from '../body/point';
-import { closed, headOutline, onHead, type Part } from '../measuring/figure';
+import { closed, headOutline, onHead, type Part, type Stage } from '../measuring/figure';
 import { cloth, drawnSeam, fold, otherHalf, stitches } from './cloth';
 import type { Hood } from './clothes';
-import type { Wearer } from './wearer';
+
+/** A toy's head, on the stage it is seen on. */
+type Hooded = { readonly head: Parameters<typeof onHead>[0]; readonly view: 'front' | 'back'; readonly stage: Stage };
 
 /** How much larger than the head a hood is drawn. */
 const ROUND = 1.09;
@@ -11,8 +13,7 @@ const ROUND = 1.09;
 const FEATURES = ['muzzle', 'nose', 'mouth', 'eye', 'glint'];
 
 /** A hood over the head: from the front a ring round the face, from behind all of it. */
-export function hoodParts(hood: Hood, { form, view, stage }: Wearer): Part[] {
-  const { head } = form;
+export function hoodParts(hood: Hood, { head, view, stage }: Hooded): Part[] {
   const grown = (at: Point): Point => point(at.x * ROUND, head.chin.y - (head.chin.y - at.y) * (ROUND - 0.02));
   const outline = headOutline(head)
     .map(grown)

@@ -3,10 +3,8 @@
  * data; no colours, no words, no page, and no picture of any one garment: whatever has these pieces is drawn.
  */
 import type { Body } from '../body';
-import { point } from '../body/point';
 import type { Draft } from '../drafting/draft-types';
 import {
-  bareStage,
   bareUpright,
   type Figure,
   type Frame,
@@ -18,11 +16,11 @@ import {
 } from '../measuring/figure';
 import { bandParts } from './band';
 import type { Clothes } from './clothes';
-import { coatParts } from './coat';
 import { hatParts } from './hat';
 import { coveredEars, hoodParts } from './hood';
 import { hungParts } from './hung';
 import { legParts } from './legs';
+import { fromSide, notUpright } from './not-upright';
 import { outfitOf } from './outfit-of';
 import { skirtParts } from './skirt';
 import { sleeveParts, wristParts } from './sleeve';
@@ -30,13 +28,24 @@ import { sockParts } from './sock';
 import { gathersUnder, topParts } from './top';
 import { hemOf, type Wearer, wearerOf } from './wearer';
 
-export type Side = 'front' | 'back';
+type End = 'front' | 'back';
+export type Side = End | 'side';
+
+/** The two sides a toy is shown from, the one that says most first: a coat on four legs from its side, if nothing else is worn. */
+export function sidesOf(body: Body, draft: Draft | null): readonly [Side, Side] {
+  const { coat, hung, hat } = draft ? outfitOf(draft, body) : NOTHING;
+  return coat && !hung && !hat ? ['side', 'front'] : ['front', 'back'];
+}
 
 /** The toy in what a draft makes, seen from one side; bare without one. `body` is the one it was drafted for. */
 export function dressed(body: Body, draft: Draft | null, side: Side, frame: Frame = WIDE): Figure {
   const clothes = draft ? outfitOf(draft, body) : NOTHING;
-  const stage = body.kind === 'upright' ? uprightIn(clothes, body, side) : roundTheNeck(clothes, body, side);
-  return stagePicture(stage, side, frame);
+  return stagePicture(stageOf(clothes, body, side), side, frame);
+}
+
+function stageOf(clothes: Clothes, body: Body, side: Side): Stage {
+  if (side === 'side') return fromSide(clothes, body);
+  return body.kind === 'upright' ? uprightIn(clothes, body, side) : notUpright(clothes, body, side);
 }
 
 /** A hem this far down the trunk lies over a sitting toy's legs, one higher up behind them. */
@@ -61,7 +70,7 @@ type Layers = {
   readonly [L in 'arms' | 'trunk' | 'legs' | 'feet' | 'lap' | 'neck' | 'head']: readonly Part[];
 };
 
-function uprightIn(clothes: Clothes, body: Body, side: Side): Stage {
+function uprightIn(clothes: Clothes, body: Body, side: End): Stage {
   const wearer = wearerOf(bareUpright(body.traits, body.sizes, side));
   const { stage } = wearer;
   const layers = layersOf(clothes, wearer);
@@ -89,7 +98,10 @@ function layersOf({ top, band, sleeve, hood, hat, skirt, legs, hung, wrist, sock
     trunk: [...(trousers?.seat ?? []), ...(overLap ? [] : bodice)],
     lap: overLap ? [...under, ...gathers, ...bodice] : [],
     neck: hung ? hungParts(hung, neckOf(wearer)) : [],
-    head: [...(hood ? hoodParts(hood, wearer) : []), ...(hat ? hatParts(hat, wearer.stage, wearer.view) : [])],
+    head: [
+      ...(hood ? hoodParts(hood, { ...wearer, head: form.head }) : []),
+      ...(hat ? hatParts(hat, wearer.stage, wearer.view) : []),
+    ],
   };
 }
 
@@ -136,44 +148,3 @@ function hooded(parts: readonly Part[], out: boolean): Part[] {
   const ears = parts.filter(isEar);
   return out ? [...rest, ...ears] : [...coveredEars(ears), ...rest];
 }
-
-/** A toy that is not upright wears what goes round its neck or, on four legs, its body. */
-function roundTheNeck({ hung, hat, coat }: Clothes, body: Body, side: Side): Stage {
-  const stage = bareStage(body.kind, body.traits, body.sizes, side);
-  const end = stage.places.neckEnd ?? point(0, 0);
-  const hem = stage.places.bibHem ?? point(0, 60);
-  const known = body.sizes['bib-length']?.value ?? 85;
-  const scale = (hem.y - end.y) / known;
-  const down = (mm: number) => mm * scale;
-  const worn = coat ? coatParts(coat, stage, side, down) : null;
-  const hangs = hung
-    ? hungParts(hung, {
-        crease: end.y,
-        half: end.x,
-        shoulder: end.x * 1.4,
-        down,
-        round: (girth) => (girth * scale) / 5,
-        lowest: groundOf(stage) - 6,
-        ground: groundOf(stage) - 4,
-        view: side,
-      })
-    : [];
-  const head = stage.parts.findIndex(({ name }) => name === 'head');
-  const before = body.kind === 'round' ? stage.parts.findIndex(({ name }) => name === 'cheek') : head;
-  const cut = before < 0 ? stage.parts.length : before;
-  const trunk = stage.parts.findIndex(({ name }) => name === 'trunk');
-  const seamOfTrunk = stage.parts.findIndex(({ name }, index) => index > trunk && name === 'seam');
-  const on = (after: number) =>
-    after === seamOfTrunk
-      ? (worn?.trunk ?? [])
-      : after === at(stage.parts, ['front-leg', 'front-leg-left'])
-        ? (worn?.legs ?? [])
-        : [];
-  const parts = stage.parts.flatMap((part, index) => [...(index === cut ? hangs : []), part, ...on(index)]);
-  const dressed = cut === stage.parts.length ? [...parts, ...hangs] : parts;
-  return withParts(stage, hat ? [...dressed, ...hatParts(hat, stage, side)] : dressed);
-}
-
-/** Where the table is. */
-const groundOf = ({ parts }: Stage): number =>
-  Math.max(...parts.filter(({ name }) => name === 'ground').flatMap(({ points }) => points.map(({ y }) => y)));

@@ -3,7 +3,7 @@ import type { Body } from '../../app/body';
 import { draft, fullOrder } from '../../app/drafting/draft';
 import type { Draft } from '../../app/drafting/draft-types';
 import { garments } from '../../app/drafting/garments';
-import { dressed } from '../../app/dressed';
+import { dressed, type Side, sidesOf } from '../../app/dressed';
 import { bodyFrom, demoCards } from '../../app/measuring';
 import { buildCard, builds } from '../toys/builds';
 
@@ -40,6 +40,23 @@ it('a dog wears both coats, and sleeves cover more of its legs', () => {
   expect(cover('coat', {})).toBeGreaterThan(0);
   expect(cover('fitted-coat', {})).toBeGreaterThan(0);
   expect(cover('fitted-coat', { coatLegs: 'sleeves' })).toBe(cover('fitted-coat', {}) + 2);
+});
+
+it('a dog in a coat is shown from its side first, in a hood from there and in front; in a cape from its ends', () => {
+  const card = demoCards.find(({ toy }) => toy.body === 'four-legged');
+  if (!card) throw new Error('no dog');
+  const dog = bodyFrom(card);
+  const worn = (id: string, choices: Draft['order']['choices'], side: Side) =>
+    dressed(dog, drafted(dog, id, choices), side, FRAME).shapes.filter(({ look }) => look === 'cloth').length;
+  for (const id of ['coat', 'fitted-coat']) {
+    expect(sidesOf(dog, drafted(dog, id))).toEqual(['side', 'front']);
+    expect(worn(id, {}, 'side')).toBeGreaterThan(0);
+  }
+  for (const side of ['side', 'front'] as const)
+    expect(worn('fitted-coat', { coatNeck: 'hood' }, side)).toBeGreaterThan(worn('fitted-coat', {}, side));
+  const numbers = dressed(dog, drafted(dog, 'fitted-coat', { coatLegs: 'sleeves' }), 'side', FRAME).shapes;
+  expect(numbers.flatMap(({ path }) => numbersOf(path)).every(isInside)).toBe(true);
+  expect(sidesOf(dog, drafted(dog, 'cape'))).toEqual(['front', 'back']);
 });
 
 it('is bare without a draft', () => {

@@ -3,7 +3,7 @@ import { end, line, pathLength, point, reversePath, splitPath } from '../geometr
 import { block } from './block';
 
 /** A hood leaves no more than this share of the neck edge free. */
-const MOST_CHIN = 0.5;
+const MOST_CHIN = 0.8;
 
 /**
  * Half of what lies round a body on four legs, back or belly, beside its fold; x right from the fold, y down from its neck edge

@@ -2,6 +2,8 @@ import { type BodyKind, findMeasure, type Knowns, type Traits, type View } from 
 import { seen } from './camera';
 import { type Figure, type Frame, WIDE } from './drawing';
 import { figureOf, wholeOf } from './figure-of';
+import { fourLeggedForm } from './four-legged/form';
+import type { HeadForm } from './head/form';
 import { sheets } from './kinds';
 import type { Part, Stage } from './stage';
 import { sizeOf } from './stretch';
@@ -35,6 +37,9 @@ export function bareUpright(traits: Traits, knowns: Knowns, view: 'front' | 'bac
 export function bareStage(kind: BodyKind, traits: Traits, knowns: Knowns, view: View): Stage {
   return sheets[kind][view].stage(traits, knowns);
 }
+
+/** The head of a four-legged toy, for what is drawn over it. */
+export const bareHead = (traits: Traits, knowns: Knowns): HeadForm => fourLeggedForm(traits, knowns).head;
 
 /** A stage as a picture that shows all of it. */
 export function stagePicture(stage: Stage, view: View, frame: Frame = WIDE): Figure {

@@ -15,7 +15,7 @@
  *
  * `knowns` may be empty: the figure is then the typical toy. `SNUG` is for landscape, where the number stands beside it.
  */
-export { type Bare, bareStage, bareUpright, stagePicture, withParts } from './bare';
+export { type Bare, bareHead, bareStage, bareUpright, stagePicture, withParts } from './bare';
 export { compared } from './compared';
 export { diagram, figure, spots } from './diagram';
 export {
@@ -33,7 +33,7 @@ export {
 } from './drawing';
 export { headOutline, onHead } from './head/places';
 export { viewOf } from './kinds';
-export { across } from './outline';
+export { across, along } from './outline';
 export { markPicture, marksOf, portrait, SMALL, traitPicture } from './pictures';
 export { station } from './shapes';
 export { smoothPoints } from './smooth';

@@ -1,7 +1,7 @@
 import { useEffect, useState } from 'preact/hooks';
 import type { Draft } from '../../drafting/draft-types';
 import type { Layout } from '../../drafting/sheets';
-import { dressed } from '../../dressed';
+import { dressed, sidesOf } from '../../dressed';
 import { useWords } from '../../parts';
 import { draft, layOut, print, WorkError } from '../../work/bridge';
 import type { Making } from '../shared/making/making';
@@ -49,7 +49,7 @@ export function usePdf(making: Making, own: Draft | null, others: readonly Makin
         }
         const layout = await layOut(made, paper, { halves, correction, form, without, signal });
         if (signal.aborted) return;
-        sheets.push({ draft: made, layout, worn: dressed(each.body, made, 'front', PICTURE) });
+        sheets.push({ draft: made, layout, worn: dressed(each.body, made, sidesOf(each.body, made)[0], PICTURE) });
         setPdf({ is: 'making', sheets: [...sheets] });
       }
       const bytes = await print(sheets, { language: hand.locale, units: hand.unit, copies, list, signal });

@@ -31,11 +31,14 @@ const opensAt =
 /** A strip is bound over the very end of the neck; a collar or a hood ends at the centre, and the opening is folded back beside it. */
 const neckEndBound = ({ coatNeck }: Coats) => coatNeck === 'bound';
 export const isHooded = ({ coatNeck }: Coats) => coatNeck === 'hood';
-/** Half the neck, with what a hood leaves free of it. */
-const halfNeck = ({ length, choices, sizes }: Look<CoatNames>) =>
-  length('coat-back.neckline') +
-  length('coat-belly.neckline') +
-  (isHooded(choices) && sizes.chinGap > 0 ? length('coat-belly.chin') : 0);
+/** What a hood leaves free of half the neck under the chin; null without. */
+const chinOf = ({ choices, sizes }: Pick<Look<CoatNames>, 'choices' | 'sizes'>) =>
+  isHooded(choices) && sizes.chinGap > 0 ? sizes.chinGap : null;
+/** Half the neck, the chin's part too. */
+const halfNeck = (look: Look<CoatNames>) =>
+  look.length('coat-back.neckline') +
+  look.length('coat-belly.neckline') +
+  (chinOf(look) === null ? 0 : look.length('coat-belly.chin'));
 
 const row = (half: Half, open: boolean) =>
   piece<CoatNames>()(`coat-${half}`, barrel, {
@@ -51,7 +54,7 @@ const row = (half: Half, open: boolean) =>
       hemX: `${half}HemX`,
       hemTurn: `${half}HemTurn`,
       centreLong: `${half}Long`,
-      chinGap: half === 'belly' ? ({ choices, sizes }) => (isHooded(choices) ? sizes.chinGap : null) : null,
+      chinGap: half === 'belly' ? chinOf : null,
       past: open ? ({ wearer }: Pick<Look, 'wearer'>) => PAST_CENTRE_MM[wearer.scale] : null,
     },
     roles: (choices) => ({

@@ -1,8 +1,10 @@
+import type { Mm } from '../../../body';
 import { flare } from '../../blocks/flare';
-import type { Hems } from '../../heads/choices';
+import type { Hems, Hoods } from '../../heads/choices';
 import type { RefTo } from '../../rows/names';
 import { only, part } from '../../rows/part';
 import { type EdgesOf, piece } from '../../rows/piece-row';
+import type { Sizes } from '../../sizes/maker';
 import { type BarrelGives, type Coats, isHooded } from './barrel';
 import { bindingPart } from './binding';
 import { earsPart } from './ears';
@@ -69,6 +71,35 @@ const before = (): RefTo<'coat-belly.neckline'>[] => [{ piece: 'coat-belly', edg
 const behind = (): RefTo<'coat-back.neckline'>[] => [{ piece: 'coat-back', edge: 'neckline', back: true }];
 const opensBehind = ({ closes }: Coats) => closes === 'back';
 
+/** Of half the neck at least so much lies in front, beside what is left free, for a hood to be sewn to (common practice, no source). */
+const LEAST_IN_FRONT = 0.1;
+const tooNarrow = ({ sizes: { bellyNeckX, neck } }: { readonly sizes: Sizes<'bellyNeckX' | 'neck'> }, free: Mm) =>
+  bellyNeckX - free < (LEAST_IN_FRONT * neck) / 2;
+
+/** On a belly that is narrow at the neck a hood's edges meet under the chin; on one still narrower there is a collar. */
+const narrowInFront = part<{ choices: Choices & Hoods; size: Takes['size'] | 'chinGap'; edge: never }>({
+  instead: [
+    {
+      choice: 'chin',
+      from: 'open',
+      to: 'meet',
+      code: 'chin-meets-instead',
+      because: 'narrow-in-front',
+      check: ['leg-spread', 'neck-girth'],
+      when: (look) => tooNarrow(look, look.sizes.chinGap),
+    },
+    {
+      choice: 'coatNeck',
+      from: 'hood',
+      to: 'collar',
+      code: 'collar-instead',
+      because: 'narrow-in-front',
+      check: ['leg-spread', 'neck-girth'],
+      when: (look) => tooNarrow(look, 0),
+    },
+  ],
+});
+
 /** The neck of a coat that opens from it to its hem: bound, with a standing collar, or with a hood. */
 export const coatNeckParts = [
   only(
@@ -85,5 +116,6 @@ export const coatNeckParts = [
       opensBehind,
     }),
   ),
+  only(isHooded, narrowInFront),
   only(isHooded, earsPart),
 ] as const;

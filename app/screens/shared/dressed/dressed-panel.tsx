@@ -2,13 +2,12 @@ import type { ComponentChildren } from 'preact';
 import { useMemo, useState } from 'preact/hooks';
 import type { Body } from '../../../body';
 import type { Draft } from '../../../drafting/draft-types';
-import { dressed, type Side } from '../../../dressed';
+import { dressed, type Side, sidesOf } from '../../../dressed';
 import { FigurePicture, useWords } from '../../../parts';
 import './dressed-panel.css';
 
 /** As wide as high, or nearly: a toy in clothes, in the figure's own units. */
 const FRAME = { width: 210, height: 220 };
-const SIDES: readonly Side[] = ['front', 'back'];
 
 type DressedPanelProps = {
   readonly body: Body;
@@ -23,20 +22,22 @@ type DressedPanelProps = {
 /** The toy in its new clothes, to be turned round; where there is room, both sides at once. */
 export function DressedPanel({ body, draft, busy, text, children }: DressedPanelProps) {
   const { say } = useWords();
-  const [shown, setShown] = useState<Side>('front');
-  const figures = useMemo(() => SIDES.map((side) => dressed(body, draft, side, FRAME)), [body, draft]);
+  const [turned, setTurned] = useState<Side | null>(null);
+  const sides = useMemo(() => sidesOf(body, draft), [body, draft]);
+  const shown = turned && sides.includes(turned) ? turned : sides[0];
+  const figures = useMemo(() => sides.map((side) => dressed(body, draft, side, FRAME)), [body, draft, sides]);
   return (
     <figure class={busy ? 'dressed busy' : 'dressed'}>
-      <div class="dressed-figures" data-shown={shown}>
+      <div class="dressed-figures">
         {figures.map((figure) => (
-          <div key={figure.view} class={`dressed-${figure.view}`}>
+          <div key={figure.view} class={figure.view === shown ? 'dressed-near' : 'dressed-away'}>
             <FigurePicture figure={figure} text={say(`dressed.${figure.view}`, { what: text })} />
           </div>
         ))}
       </div>
       <fieldset class="dressed-sides" aria-label={say('dressed.turn')}>
-        {SIDES.map((side) => (
-          <button key={side} type="button" aria-pressed={side === shown} onClick={() => setShown(side)}>
+        {sides.map((side) => (
+          <button key={side} type="button" aria-pressed={side === shown} onClick={() => setTurned(side)}>
             {say(`dressed.side-${side}`)}
           </button>
         ))}

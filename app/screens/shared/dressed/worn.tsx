@@ -1,7 +1,7 @@
 import { useEffect, useState } from 'preact/hooks';
 import type { Body, Order } from '../../../body';
 import type { Draft } from '../../../drafting/draft-types';
-import { dressed } from '../../../dressed';
+import { dressed, sidesOf } from '../../../dressed';
 import { FigurePicture, GarmentPicture } from '../../../parts';
 import { draft, WorkError } from '../../../work/bridge';
 import { noteHappening } from '../trouble/happened';
@@ -14,7 +14,7 @@ type WornProps = { readonly body: Body; readonly order: Order };
 export function Worn({ body, order }: WornProps) {
   const made = useMade(body, order);
   if (!made) return <GarmentPicture id={order.garment} />;
-  const worn = dressed(body, made, 'front', FRAME);
+  const worn = dressed(body, made, sidesOf(body, made)[0], FRAME);
   const shows = worn.shapes.some(({ look }) => look === 'cloth');
   return shows ? <FigurePicture figure={worn} /> : <GarmentPicture id={order.garment} />;
 }
