@@ -5,6 +5,7 @@ import { join, sep } from 'node:path';
 import { pathToFileURL } from 'node:url';
 import { build as bundle } from 'vite';
 import { languageNeeding } from './faces.mjs';
+import { wordsOf } from './first-words.mjs';
 import { headersFile } from './headers.mjs';
 import { ROOT } from './setup.mjs';
 import appConfig, { watchdogConfig, workerConfig } from './vite.config.mjs';
@@ -16,6 +17,8 @@ const NOT_KEPT = /^(schema|demo|screenshots|licences)\/|^icon-.*\.png$|\.map$|^_
 export async function build(folder) {
   await bundle({ ...appConfig, configFile: false, build: { ...appConfig.build, outDir: folder } });
   await bundle(watchdogConfig(folder));
+  const { en: _, ...others } = wordsOf('watchdog');
+  writeFileSync(join(folder, 'watchdog-words.json'), JSON.stringify(others));
   writeFileSync(join(folder, '_headers'), headersFile());
   const kept = filesToKeep(folder);
   await bundle(workerConfig(folder, kept));

@@ -50,7 +50,14 @@ export const SIDE_DOORS = [
  * folder not named; `null`: all of the room.
  */
 export const INSIDE = {
-  'app/screens': { index: ['shell'], shell: ['shared'], 'shell/screens': null, shared: [], '*': ['shared'] },
+  'app/screens': {
+    index: ['shell'],
+    shell: ['shared'],
+    'shell/screens': null,
+    'shell/use-screen': ['shared', 'toys'],
+    shared: [],
+    '*': ['shared'],
+  },
 };
 
 /** Every package the app uses, and the only places that may name it. */

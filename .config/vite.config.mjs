@@ -86,7 +86,7 @@ export function workerConfig(folder, kept) {
 }
 
 /**
- * The watchdog, one script and its look beside index.html, with its words in every language.
+ * The watchdog, one script and its look beside index.html, with its English; its other languages lie beside it.
  * @param {string} folder the built app
  * @returns {import('vite').InlineConfig}
  */
@@ -96,7 +96,7 @@ export function watchdogConfig(folder) {
     configFile: false,
     publicDir: false,
     logLevel: 'warn',
-    define: { WATCHDOG_WORDS: JSON.stringify(wordsOf('watchdog')) },
+    define: { WATCHDOG_WORDS: JSON.stringify(wordsOf('watchdog').en) },
     build: {
       outDir: folder,
       emptyOutDir: false,

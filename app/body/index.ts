@@ -33,7 +33,17 @@ export {
   type ParsedLength,
   parseLength,
 } from './length';
-export { formatLength, type InchParts, inchParts, unitFace, withUnit } from './length-words';
+export {
+  decimalMark,
+  formatLength,
+  type InchParts,
+  inchParts,
+  isolated,
+  signedMillimetre,
+  unitFace,
+  unitSpoken,
+  withUnit,
+} from './length-words';
 export { typicalKnowns } from './likeness';
 export type { Group, Lean, Measure, Nature, Region, View } from './measure';
 export { findMeasure, type MeasureId, measureIds, measures } from './measures';

@@ -1,4 +1,4 @@
-import { formatLength, type Hand, type Mm } from '../body';
+import { formatLength, type Hand, isolated, type Mm } from '../body';
 
 /** Fractions that have a character of their own. */
 const single: Readonly<Record<string, string>> = {
@@ -32,4 +32,7 @@ export function printed(text: string): string {
 }
 
 /** A length as it stands on a screen; `bare` leaves the unit out. */
-export const shownLength = (mm: Mm, hand: Hand, bare = false): string => printed(formatLength(mm, hand, bare));
+export function shownLength(mm: Mm, hand: Hand, bare = false): string {
+  const written = formatLength(mm, hand, bare);
+  return printed(bare ? isolated(written, hand) : written);
+}

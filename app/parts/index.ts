@@ -14,6 +14,7 @@ export { ChoicePicture, ClothPicture, GarmentPicture, hasPictures } from './pict
 export { Portrait, TraitPicture } from './portrait';
 export { type Speech, sayFirst, useWords, WordsContext } from './say';
 export { Segments } from './segments';
+export { spoken } from './spoken';
 export { TableScene } from './table-scene';
 export { TapeLine } from './tape-line';
 export { TapedFigure } from './taped-figure';

@@ -14,7 +14,8 @@ type KeypadProps = {
 
 /**
  * The pad below a length field: digits, and a piece of tape whose marks are the fractions (or a millimetre more or
- * less). It is one stop of the tab key; the arrow keys walk it.
+ * less). It is one stop of the tab key; the arrow keys walk it. Numbers run from left to right whatever the
+ * words do, and so do the keys.
  */
 export function Keypad({ text, kept = false, onText }: KeypadProps) {
   const { say, hand } = useWords();
@@ -24,14 +25,14 @@ export function Keypad({ text, kept = false, onText }: KeypadProps) {
   const reachable = rows.flat().some((cell) => cell.id === stop) ? stop : '1';
 
   const walk = (event: KeyboardEvent) => {
-    const next = neighbourCell(rows, reachable, event.key, document.dir !== 'rtl');
+    const next = neighbourCell(rows, reachable, event.key);
     if (!next) return;
     event.preventDefault();
     pad.current?.querySelector<HTMLElement>(`[data-key="${next}"]`)?.focus();
   };
 
   return (
-    <fieldset class="keypad" aria-label={say('screen.keypad.name')} ref={pad}>
+    <fieldset class="keypad" dir="ltr" aria-label={say('screen.keypad.name')} ref={pad}>
       {rows.map((row, index) => (
         <div class={index === 2 ? `keypad-tape ${hand.unit}` : 'keypad-row'} key={row[0]?.id}>
           {row.map((cell) => (

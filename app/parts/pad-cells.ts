@@ -1,5 +1,6 @@
-import type { Hand, Say } from '../body';
+import { decimalMark, type Hand, type Say, signedMillimetre } from '../body';
 import { eighths, type Key, sixteenthsIn } from './keys';
+import { spoken } from './spoken';
 
 /** One key as shown: `called` where its face alone would not be understood, `down` where it stays pressed. */
 export type Cell = {
@@ -20,7 +21,10 @@ export function padCells(text: string, hand: Hand, say: Say): readonly (readonly
     return [
       [...first, erase],
       [...second, sixteenth(sixteenths, say)],
-      eighths.map((face, index) => eighth(face, index + 1, sixteenths)),
+      eighths.map((face, index) => ({
+        ...eighth(face, index + 1, sixteenths),
+        called: spoken(face, hand, say),
+      })),
     ];
   }
   const mark = decimalMark(hand.locale);
@@ -32,19 +36,13 @@ export function padCells(text: string, hand: Hand, say: Say): readonly (readonly
   ];
 }
 
-/** The cell that an arrow key leads to from `id`; null where there is none that way. `ltr` says which way rows run. */
-export function neighbourCell(
-  rows: readonly (readonly Cell[])[],
-  id: string,
-  arrow: string,
-  ltr: boolean,
-): string | null {
+/** The cell that an arrow key leads to from `id`; null where there is none that way. */
+export function neighbourCell(rows: readonly (readonly Cell[])[], id: string, arrow: string): string | null {
   const row = rows.findIndex((cells) => cells.some((cell) => cell.id === id));
   const column = rows[row]?.findIndex((cell) => cell.id === id) ?? 0;
-  const ahead = ltr ? 1 : -1;
   const moves: Readonly<Record<string, readonly [number, number]>> = {
-    ArrowRight: [0, ahead],
-    ArrowLeft: [0, -ahead],
+    ArrowRight: [0, 1],
+    ArrowLeft: [0, -1],
     ArrowDown: [1, 0],
     ArrowUp: [-1, 0],
   };
@@ -74,17 +72,6 @@ const sixteenth = (sixteenths: number, say: Say): Cell => ({
 const millimetre = (by: 1 | -1, { locale }: Hand, say: Say): Cell => ({
   id: by === 1 ? 'more' : 'less',
   key: { press: 'millimetre', by },
-  face: millimetreFace(by, locale),
+  face: signedMillimetre(by, locale),
   called: say(by === 1 ? 'screen.keypad.more' : 'screen.keypad.less'),
 });
-
-/** As the language writes the unit, with the sign that is as wide as the plus. */
-function millimetreFace(by: number, locale: string): string {
-  const unit = { style: 'unit', unit: 'millimeter', signDisplay: 'always', numberingSystem: 'latn' } as const;
-  return new Intl.NumberFormat(locale, unit).format(by).replace('-', '−');
-}
-
-function decimalMark(locale: string): string {
-  const parts = new Intl.NumberFormat(locale, { numberingSystem: 'latn' }).formatToParts(1.5);
-  return parts.find((part) => part.type === 'decimal')?.value ?? '.';
-}

@@ -1,17 +1,35 @@
 import { clearFiles, tryAgain } from './files';
 import type { Outcome } from './outcome';
 import { saveEverything } from './save';
-import { language, say } from './words';
+import { type Spoken, wordsHere } from './words';
 import './watchdog.css';
 
 export type Offer = { readonly takeAway: () => void };
 
 /** Shows the page that stands in for the app. Everything in it is text: nothing stored is ever shown as markup. */
 export function showOffer(): Offer {
+  const shown: Element[] = [];
+  let wanted = true;
+  void wordsHere().then((words) => {
+    if (!wanted) return;
+    shown.push(element('link', { rel: 'stylesheet', href: './watchdog.css' }), page(words));
+    document.head.append(...shown.slice(0, 1));
+    document.body.append(...shown.slice(1));
+  });
+  return {
+    takeAway: () => {
+      wanted = false;
+      for (const each of shown) each.remove();
+    },
+  };
+}
+
+function page({ language, say }: Spoken): Element {
+  const way = wayIn(say);
   const told = element('p', { role: 'status' });
-  const place = element(
+  return element(
     'main',
-    { class: 'watchdog', lang: language },
+    { class: 'watchdog', lang: language, dir: 'auto' },
     element('h1', {}, say('watchdog.title')),
     element('p', {}, say('watchdog.kept')),
     told,
@@ -19,30 +37,23 @@ export function showOffer(): Offer {
     way('plain', say('watchdog.save'), say('watchdog.save-what'), saveEverything, told),
     way('plain', say('watchdog.clear'), say('watchdog.clear-what'), clearFiles, told),
   );
-  const look = element('link', { rel: 'stylesheet', href: './watchdog.css' });
-  document.head.append(look);
-  document.body.append(place);
-  return {
-    takeAway: () => {
-      look.remove();
-      place.remove();
-    },
-  };
 }
 
 /** A button that does one thing at a time, and under it what that thing is. */
-function way(kind: string, name: string, what: string, run: () => Promise<Outcome>, told: Element): Element {
-  const button = element('button', { type: 'button', class: kind }, name);
-  button.addEventListener('click', async () => {
-    if (button.getAttribute('aria-disabled')) return;
-    button.setAttribute('aria-disabled', 'true');
-    told.textContent = say('watchdog.working');
-    const outcome = await run().catch((): Outcome => 'failed');
-    told.textContent = outcome ? say(`watchdog.${outcome}`) : '';
-    button.removeAttribute('aria-disabled');
-  });
-  return element('div', {}, button, element('p', { class: 'soft small' }, what));
-}
+const wayIn =
+  (say: Spoken['say']) =>
+  (kind: string, name: string, what: string, run: () => Promise<Outcome>, told: Element): Element => {
+    const button = element('button', { type: 'button', class: kind }, name);
+    button.addEventListener('click', async () => {
+      if (button.getAttribute('aria-disabled')) return;
+      button.setAttribute('aria-disabled', 'true');
+      told.textContent = say('watchdog.working');
+      const outcome = await run().catch((): Outcome => 'failed');
+      told.textContent = outcome ? say(`watchdog.${outcome}`) : '';
+      button.removeAttribute('aria-disabled');
+    });
+    return element('div', {}, button, element('p', { class: 'soft small' }, what));
+  };
 
 function element(name: string, marks: Readonly<Record<string, string>>, ...inside: readonly (Node | string)[]) {
   const made = document.createElement(name);

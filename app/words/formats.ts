@@ -1,4 +1,5 @@
-import { formatLength, type Unit } from '../body';
+import { formatLength, type Hand, isolated, type Unit } from '../body';
+import { LATIN } from './written';
 
 /** How a value is written where a sentence holds `{{name, format}}`. Values come from `say`, so their types are not known. */
 type Format = (value: unknown, locale: string, values: Readonly<Record<string, unknown>>) => string;
@@ -8,10 +9,11 @@ export const formats: Readonly<Record<string, Format>> = {
   length: (value, locale, { unit }) =>
     typeof value === 'string' ? value : formatLength(Number(value), { unit: unitOf(unit), locale }),
   /** The same without its unit, for a column that says it above. */
-  bare: (value, locale, { unit }) => formatLength(Number(value), { unit: unitOf(unit), locale }, true),
+  bare: (value, locale, { unit }) => bareLength(Number(value), { unit: unitOf(unit), locale }),
   /** Radians, to a whole degree. */
   angle: (value, locale) =>
     new Intl.NumberFormat(locale, {
+      ...LATIN,
       style: 'unit',
       unit: 'degree',
       unitDisplay: 'narrow',
@@ -19,7 +21,7 @@ export const formats: Readonly<Record<string, Format>> = {
     }).format((Number(value) * 180) / Math.PI),
   /** A ratio, to a whole percent. */
   percent: (value, locale) =>
-    new Intl.NumberFormat(locale, { style: 'percent', maximumFractionDigits: 0 }).format(Number(value)),
+    new Intl.NumberFormat(locale, { ...LATIN, style: 'percent', maximumFractionDigits: 0 }).format(Number(value)),
   /** Names as they stand within a sentence, for languages that write them small there: `hooded top, skirt`. */
   within: (value, locale) => String(value).replace(NAME_BEGINS, (first) => first.toLocaleLowerCase(locale)),
   /** Names within a sentence, all of which it speaks of: `Oat, Moss and Fig`. */
@@ -30,9 +32,11 @@ export const formats: Readonly<Record<string, Format>> = {
   date: (value, locale) => {
     const time = Date.parse(`${String(value)}T00:00:00Z`);
     if (Number.isNaN(time)) return String(value);
-    return new Intl.DateTimeFormat(locale, { dateStyle: 'medium', timeZone: 'UTC' }).format(time);
+    return new Intl.DateTimeFormat(locale, { ...LATIN, dateStyle: 'medium', timeZone: 'UTC' }).format(time);
   },
 };
+
+const bareLength = (mm: number, hand: Hand) => isolated(formatLength(mm, hand, true), hand);
 
 /** A capital that begins a name of small letters: a letter that is a shape (`A-line`) stays. */
 const NAME_BEGINS = /(?<=^|, )\p{Lu}(?=\p{Ll})/gu;

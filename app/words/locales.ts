@@ -17,6 +17,36 @@ const files = {
     whole: () => import('../../locales/en.json'),
     first: () => import('../../locales/en.json?first'),
   },
+  es: {
+    name: 'Español',
+    runs: 'ltr',
+    whole: () => import('../../locales/es.json'),
+    first: () => import('../../locales/es.json?first'),
+  },
+  fr: {
+    name: 'Français',
+    runs: 'ltr',
+    whole: () => import('../../locales/fr.json'),
+    first: () => import('../../locales/fr.json?first'),
+  },
+  de: {
+    name: 'Deutsch',
+    runs: 'ltr',
+    whole: () => import('../../locales/de.json'),
+    first: () => import('../../locales/de.json?first'),
+  },
+  ja: {
+    name: '日本語',
+    runs: 'ltr',
+    whole: () => import('../../locales/ja.json'),
+    first: () => import('../../locales/ja.json?first'),
+  },
+  ar: {
+    name: 'العربية',
+    runs: 'rtl',
+    whole: () => import('../../locales/ar.json'),
+    first: () => import('../../locales/ar.json?first'),
+  },
 } as const satisfies Record<string, Row>;
 
 type Row = { readonly name: string; readonly runs: Direction } & { readonly [P in Share]: () => Fetched };

@@ -43,11 +43,11 @@ describe('what cannot be a length', () => {
     for (const [typed, said] of refused) {
       await maker.type(typed);
       await maker.press(/^Next:/);
-      const alert = page.getByRole('alert').filter({ hasText: said });
-      await alert.waitFor();
+      await page.locator('#step-status .wrong-words', { hasText: said }).waitFor();
+      expect(await maker.field().evaluate((field) => field === document.activeElement)).toBe(true);
       expect(await maker.field().inputValue()).toBe(typed);
       expect(await maker.field().getAttribute('aria-invalid')).toBe('true');
-      expect(await page.evaluate(alertIsBesideField)).toBe(true);
+      expect(await page.evaluate(faultIsBesideField)).toBe(true);
       expect(page.url()).toMatch(/head-girth$/);
     }
     await page.reload();
@@ -60,6 +60,8 @@ describe('what cannot be a length', () => {
     const { page, maker, close } = await atHeadGirth();
     await maker.next();
     await maker.press(/^Next:/);
+    await page.locator('#step-status .wrong-words', { hasText: 'skip' }).waitFor();
+    await maker.field().press('Enter');
     await page.getByRole('alert').filter({ hasText: 'skip' }).waitFor();
     await maker.press('Skip');
     await page.waitForURL((url) => !url.href.endsWith('face-edge'));
@@ -162,10 +164,8 @@ function failWhenTold(): void {
 }
 
 /** In the page: whether what is wrong stands within a thumb's breadth under the field. */
-function alertIsBesideField(): boolean {
+function faultIsBesideField(): boolean {
   const field = document.querySelector('main input')?.getBoundingClientRect();
-  const alert = [...document.querySelectorAll('[role="alert"]')]
-    .find((each) => each.textContent)
-    ?.getBoundingClientRect();
+  const alert = document.querySelector('#step-status .wrong-words')?.getBoundingClientRect();
   return field !== undefined && alert !== undefined && alert.top - field.bottom < 40 && alert.top >= field.top;
 }

@@ -79,7 +79,7 @@ async function measureUntil(maker: Maker, count: number): Promise<Seen[]> {
     await maker.field().waitFor();
     seen.push({ measure, ...(await layoutOf(page)) });
     await maker.tapLength(lengthOf(measure));
-    await page.locator('#step-status').getByText('saved').waitFor();
+    await page.locator('#step-status').getByText('saved', { exact: true }).waitFor();
     await maker.next();
   }
   return seen;

@@ -41,7 +41,7 @@ describe('a number kept before', () => {
     await atKept('chest-girth', '7 1/2');
     await her.maker.type('');
     await her.maker.press(/^Next:/);
-    await her.page.getByRole('alert').filter({ hasText: 'Skip keeps 7½ in' }).waitFor();
+    await her.page.locator('.wrong-words', { hasText: 'Skip keeps 7½ in' }).waitFor();
     expect(her.page.url()).toMatch(/chest-girth$/);
     await her.maker.press('Skip');
     await her.page.waitForURL((url) => !url.href.includes('chest-girth'));
@@ -51,11 +51,12 @@ describe('a number kept before', () => {
 describe('a doubt', () => {
   const slip = () => her.page.locator('.doubt');
 
-  test('is one at a time: its severity its heading, at most three ways on, “measure again” first', async () => {
+  test('is one at a time: its severity the name of its group, at most three ways on, “measure again” first', async () => {
     await her.atStep('body-girth');
     await her.maker.doubt();
     await slip()
-      .getByRole('heading', { name: /Cannot be|Unlikely/ })
+      .getByRole('group', { name: /Cannot be|Unlikely/ })
+      .getByRole('heading')
       .waitFor();
     const ways = await slip().locator('.doubt-acts > *').allTextContents();
     expect(ways.length).toBeLessThanOrEqual(3);
@@ -123,7 +124,7 @@ test('two quick taps on Next do not run through a whole screen', async () => {
   await her.page.waitForURL((url) => url.href !== before);
   await her.page.touchscreen.tap(x + 20, y + 20);
   await her.page.waitForFunction(() => !document.documentElement.classList.contains('just-changed'));
-  expect(await her.page.getByRole('alert').filter({ hasText: /\w/ }).count()).toBe(0);
+  expect(await her.page.locator('.wrong-words', { hasText: /\w/ }).count()).toBe(0);
   await her.maker.key('7');
   expect(await fieldText()).toBe('7');
 });

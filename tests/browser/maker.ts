@@ -57,7 +57,7 @@ export class Maker {
     if (sixteenths % 2) await this.press(/One sixteenth more/);
   }
 
-  key = (name: string) => this.touched(this.page.getByRole('button', { name, exact: true }));
+  key = (face: string) => this.touched(this.page.getByRole('button', { name: new RegExp(`^${face}( |$)`) }));
 
   async next(): Promise<void> {
     const before = this.page.url();
@@ -68,13 +68,13 @@ export class Maker {
   async again(text: string): Promise<void> {
     await this.press('Again');
     await this.type(text);
-    await this.page.getByText(/on average/).waitFor();
+    await this.page.locator('#step-status > :not(.unseen)', { hasText: /on average/ }).waitFor();
   }
 
   async wrong(text: string): Promise<void> {
     await this.type(text);
     await this.press(/^Next:/);
-    await this.page.getByRole('alert').filter({ hasText: /\w/ }).waitFor();
+    await this.page.locator('.wrong-words', { hasText: /\w/ }).waitFor();
   }
 
   /** Waits for a lay, and lets that be enough. */

@@ -42,7 +42,7 @@ describe('the file', () => {
   test('names toy, garment, date and engine, and every piece with how many to cut', async () => {
     const { pages } = await printed(draft, layout);
     const words = pages.flatMap((page) => page.texts.map((text) => text.text)).join('\n');
-    for (const found of ['Bramble', 'Hooded top', 'Nov 20, 2026', 'Hemling 0.1.0', 'Print at 100 %', 'actual size'])
+    for (const found of ['Bramble', 'Hooded top', 'Nov 20, 2026', 'Hemling 0.1.0', 'Print at 100%', 'actual size'])
       expect(words).toContain(found);
     for (const name of ['Front', 'Back', 'Sleeve', 'Hood', 'Hood strip', 'Slit facing'])
       expect(words).toMatch(new RegExp(`^${name}$`, 'm'));

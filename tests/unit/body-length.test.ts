@@ -114,7 +114,7 @@ describe('lengths as people write them', () => {
 
 describe('lengths shown', () => {
   it('rounds to the nearest sixteenth and reduces it', () => {
-    expect(formatLength(139.7, inch)).toBe('5 1/2 in');
+    expect(formatLength(139.7, inch)).toBe('5 1/2\u00a0in');
     expect(formatLength(139.7, inch, true)).toBe('5 1/2');
     expect(formatLength(5.97 * IN, inch, true)).toBe('6');
     expect(formatLength(0.4 * IN, inch, true)).toBe('3/8');
@@ -127,8 +127,8 @@ describe('lengths shown', () => {
   });
 
   it('rounds to the nearest millimetre, in the language', () => {
-    expect(formatLength(144.6, metric)).toBe('14.5 cm');
-    expect(formatLength(144.6, { unit: 'cm', locale: 'de' })).toBe('14,5 cm');
+    expect(formatLength(144.6, metric)).toBe('14.5\u00a0cm');
+    expect(formatLength(144.6, { unit: 'cm', locale: 'de' })).toBe('14,5\u00a0cm');
     expect(formatLength(1450, metric, true)).toBe('145');
   });
 

@@ -8,8 +8,8 @@ test('a tag finds the language that serves it', () => {
 
 test('lengths are said in the unit given beside them', async () => {
   const say = await createSay('en');
-  expect(say('label.allowance.seam', { length: 6.35, unit: 'in' })).toBe('seam 1/4 in');
-  expect(say('label.allowance.hem', { length: 12.7, unit: 'cm' })).toBe('hem 1.3 cm');
+  expect(say('label.allowance.seam', { length: 6.35, unit: 'in' })).toBe('seam 1/4\u00a0in');
+  expect(say('label.allowance.hem', { length: 12.7, unit: 'cm' })).toBe('hem 1.3\u00a0cm');
 });
 
 test('dates are written as the tag writes them, in any time zone', async () => {

@@ -6,6 +6,7 @@ import { saveGarment } from '../../storage';
 import { forPlayer } from '../shared/care/for-player';
 import { DressedPanel } from '../shared/dressed/dressed-panel';
 import { bodyShown } from '../shared/making/body-of';
+import { DrawnHeard } from '../shared/making/drawn-heard';
 import { type Making, onwardOf } from '../shared/making/making';
 import { draftOf, useDraft } from '../shared/making/use-draft';
 import { WithMaking } from '../shared/making/with-making';
@@ -71,6 +72,7 @@ function ChoicesPage({ making, then }: { readonly making: Making; readonly then:
         </a>
       }
     >
+      <DrawnHeard draft={draftOf(drawn)} />
       <div class="choices">
         <DressedPanel body={body} draft={draftOf(drawn)} busy={drawn.is === 'drawing'} text={whose} />
         <div class="choices-list">

@@ -102,7 +102,14 @@ function KeptActs({ making: { toy, garment }, made }: KeptActsProps) {
       go(to('toy', toy.id), 'replace');
       notice({
         words: say('screen.toy.garment-removed', { name }),
-        act: { words: say('screen.undo'), run: () => void attempt(undo) },
+        act: {
+          words: say('screen.undo'),
+          run: () =>
+            attempt(async () => {
+              await undo();
+              notice({ words: say('screen.back-again', { name }) });
+            }),
+        },
       });
     });
   return (

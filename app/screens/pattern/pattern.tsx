@@ -3,6 +3,7 @@ import { DressedPanel } from '../shared/dressed/dressed-panel';
 import { RowLink } from '../shared/folded/folded';
 import { bodyShown } from '../shared/making/body-of';
 import { DoubtCard } from '../shared/making/doubt-card';
+import { DrawnHeard } from '../shared/making/drawn-heard';
 import { bodyKnown, type Making } from '../shared/making/making';
 import { draftOf, useDraft } from '../shared/making/use-draft';
 import { WithPattern } from '../shared/making/with-pattern';
@@ -54,6 +55,7 @@ function PatternPage({ making }: { readonly making: Making }) {
         </>
       }
     >
+      <DrawnHeard draft={draft} />
       <div role="status" class="pattern-state">
         {drawn.is === 'drawing' && !draft && <p class="soft">{say('screen.pattern.drawing')}</p>}
         {drawn.is === 'failed' && <p class="slip warn">{troubleWords(say, drawn.code)}</p>}

@@ -1,5 +1,6 @@
 import { useWords } from '../../parts';
 import type { Desk, ReadSummary, Way } from '../../storage';
+import { writtenDay } from '../../words';
 import { useAttempt } from '../shared/trouble/attempt';
 
 type RestorePreviewProps = {
@@ -29,7 +30,7 @@ export function RestorePreview({ desk, found, onDone }: RestorePreviewProps) {
       {found.made && (
         <p>
           {say('screen.backup.made', {
-            day: new Intl.DateTimeFormat(hand.locale, { dateStyle: 'medium' }).format(new Date(found.made)),
+            day: writtenDay(new Date(found.made), hand.locale),
           })}
         </p>
       )}

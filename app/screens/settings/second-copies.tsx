@@ -1,6 +1,7 @@
 import { useEffect, useState } from 'preact/hooks';
 import { useWords } from '../../parts';
 import { type CopyFound, type Desk, type FolderFound, loadBackup } from '../../storage';
+import { writtenMoment } from '../../words';
 import { useAttempt } from '../shared/trouble/attempt';
 import { noteHappening } from '../shared/trouble/happened';
 
@@ -29,7 +30,6 @@ export function SecondCopies({ desk, onLook, onDone }: SecondCopiesProps) {
   };
   useEffect(() => void look().catch(noteHappening), []);
   if (!found) return <section aria-busy="true" />;
-  const moment = new Intl.DateTimeFormat(hand.locale, { dateStyle: 'medium', timeStyle: 'short' });
   const { folder } = found;
   const renew = (folder: FileSystemDirectoryHandle | null) =>
     attempt(async () => {
@@ -64,7 +64,9 @@ export function SecondCopies({ desk, onLook, onDone }: SecondCopiesProps) {
         {found.copies.map((copy) => (
           <li key={copy.store}>
             <span>
-              {say(copy.here ? 'screen.copies.here' : 'screen.copies.before', { moment: moment.format(copy.at) })}
+              {say(copy.here ? 'screen.copies.here' : 'screen.copies.before', {
+                moment: writtenMoment(copy.at, hand.locale),
+              })}
             </span>
             <button type="button" class="quiet" onClick={() => onLook(copy)}>
               {say('screen.copies.look')}
@@ -76,7 +78,10 @@ export function SecondCopies({ desk, onLook, onDone }: SecondCopiesProps) {
             <span>
               {folder.at === null
                 ? say('screen.copies.folder-empty', { name: folder.folder.name })
-                : say('screen.copies.folder', { name: folder.folder.name, moment: moment.format(folder.at) })}{' '}
+                : say('screen.copies.folder', {
+                    name: folder.folder.name,
+                    moment: writtenMoment(folder.at, hand.locale),
+                  })}{' '}
               {!folder.allowed && say('screen.copies.not-allowed')}
             </span>
             <button type="button" class="quiet" onClick={stop}>

@@ -1,6 +1,7 @@
 import { useEffect, useState } from 'preact/hooks';
 import { useWords } from '../../parts';
 import { askToPersist, type Health, health } from '../../storage';
+import { writtenAmount, writtenDay } from '../../words';
 import { useAttempt } from '../shared/trouble/attempt';
 import { noteHappening } from '../shared/trouble/happened';
 
@@ -15,18 +16,18 @@ export function StoreHealth() {
   useEffect(() => void look(), []);
   if (!found) return <section class="slip" aria-busy="true" />;
   const kept = found.persisted === true ? 'yes' : found.persisted === false ? 'no' : 'unknown';
-  const size = new Intl.NumberFormat(hand.locale, { style: 'unit', unit: 'megabyte', maximumFractionDigits: 1 });
-  const day = new Intl.DateTimeFormat(hand.locale, { dateStyle: 'medium' });
   return (
     <section class="slip">
       <h2>{say('screen.store.title')}</h2>
       <p>{say(`screen.store.persisted-${kept}`)}</p>
       {found.usedBytes !== null && (
-        <p class="soft small">{say('screen.store.used', { used: size.format(found.usedBytes / MB) })}</p>
+        <p class="soft small">
+          {say('screen.store.used', { used: writtenAmount(found.usedBytes / MB, 'megabyte', hand.locale) })}
+        </p>
       )}
       <p class="soft small">
         {found.lastBackup
-          ? say('screen.store.backed-up', { day: day.format(found.lastBackup) })
+          ? say('screen.store.backed-up', { day: writtenDay(found.lastBackup, hand.locale) })
           : say('screen.store.never-backed-up')}{' '}
         {found.remind && say('screen.store.since', { count: found.readingsSince })}
       </p>

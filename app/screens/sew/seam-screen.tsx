@@ -44,7 +44,11 @@ function SeamPage({ making }: { readonly making: Making }) {
         words: say('screen.sew.seam-followed', { seam: wide, unit: hand.unit }),
         act: {
           words: say('screen.undo'),
-          run: () => void attempt(async () => void (await saveGarment(toy.id, order, garment.id))),
+          run: () =>
+            attempt(async () => {
+              await saveGarment(toy.id, order, garment.id);
+              notice({ words: say('screen.undone') });
+            }),
         },
       });
     });

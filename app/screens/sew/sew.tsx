@@ -2,6 +2,7 @@ import type { Say } from '../../body';
 import { notionWords } from '../../drafting/catalogue';
 import { cutWords, settingWords, termsOnPaper, timeOf, titleOf, ways } from '../../drafting/guide';
 import { Page, Picks, useWords } from '../../parts';
+import { writtenAmount } from '../../words';
 import { printGuide } from '../../work/bridge';
 import type { Making } from '../shared/making/making';
 import { WithPattern } from '../shared/making/with-pattern';
@@ -144,8 +145,7 @@ function Ready({ sewing, address }: ReadyProps) {
 
 /** Minutes as hours and minutes, as the maker's language writes them. */
 function timeWords(minutes: number, locale: string, say: Say): string {
-  const unit = (value: number, of: 'hour' | 'minute') =>
-    new Intl.NumberFormat(locale, { style: 'unit', unit: of, unitDisplay: 'short' }).format(value);
+  const unit = (value: number, of: 'hour' | 'minute') => writtenAmount(value, of, locale);
   const [hours, rest] = [Math.floor(minutes / 60), minutes % 60];
   return say('list.row', {
     of: [...(hours > 0 ? [unit(hours, 'hour')] : []), ...(rest > 0 ? [unit(rest, 'minute')] : [])],

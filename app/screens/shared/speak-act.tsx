@@ -1,11 +1,11 @@
-import { Icon, useWords } from '../../parts';
+import { Icon, spoken, useWords } from '../../parts';
 import { useReadAloud } from './read-aloud';
 import './speak-act.css';
 
 /** Reads a text aloud on wish; nothing where no voice of the device speaks the language. */
 export function SpeakAct({ text }: { readonly text: string }) {
   const { say, hand } = useWords();
-  const reader = useReadAloud(text, hand.locale);
+  const reader = useReadAloud(spoken(text, hand, say), hand.locale);
   if (!reader) return null;
   return (
     <button

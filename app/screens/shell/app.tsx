@@ -1,4 +1,3 @@
-import type { ComponentType } from 'preact';
 import { useEffect, useErrorBoundary, useMemo, useState } from 'preact/hooks';
 import type { Hand, Say } from '../../body';
 import { printed, WordsContext } from '../../parts';
@@ -10,21 +9,20 @@ import { lazily } from '../shared/lazily';
 import { learnAll } from '../shared/learning';
 import { LikingContext } from '../shared/liking';
 import { useRoute } from '../shared/route';
-import type { ScreenProps } from '../shared/screen-props';
 import { usePassingOverTaps } from '../shared/second-taps';
 import { noteHappening } from '../shared/trouble/happened';
 import { NoticeBoard } from '../shared/trouble/notice';
 import { Trouble } from '../shared/trouble/trouble';
 import { useLanguage } from './language';
-import { findScreen, type Screen } from './screens';
 import { useLooks } from './theme';
 import { useUpdateOffer } from './updates';
+import { useScreen } from './use-screen';
 
 /** The first screen has the device to itself for this long, ms. */
 const CARE_MS = 2_000;
 const Care = lazily(async () => {
   await new Promise((done) => setTimeout(done, CARE_MS));
-  return (await Promise.all([import('./care'), learnAll()]))[0].Care;
+  return (await Promise.all([import('./care'), learnAll(), import('./screens')]))[0].Care;
 });
 
 type AppProps = {
@@ -70,8 +68,7 @@ function Shown({ store }: { readonly store: StoreState }) {
   useUpdateOffer(route.parts.join('/'));
   usePassingOverTaps();
   useFreshScreens(route.parts.join('/'));
-  const found = findScreen(route.parts);
-  const Loaded = useLoaded(found.screen);
+  const shown = useScreen(route.parts);
   if (ended) return <Trouble code={ended} act={{ words: 'screen.trouble.reload', run: () => location.reload() }} />;
   if (!state.ok)
     return (
@@ -79,31 +76,11 @@ function Shown({ store }: { readonly store: StoreState }) {
     );
   if (broken)
     return <Trouble code="screen-broken" act={{ words: 'screen.trouble.home', run: () => location.replace('#/') }} />;
-  if (Loaded === 'failed')
+  if (shown === 'failed')
     return <Trouble code="screen-missing" act={{ words: 'screen.trouble.reload', run: () => location.reload() }} />;
-  if (!Loaded) return <main class="loading" aria-busy="true" />;
-  return <Loaded key={found.key} params={found.params} query={route.query} found={state.found} />;
-}
-
-/** The component of a screen, fetched when it is first shown. */
-function useLoaded(screen: Screen): ComponentType<ScreenProps> | 'failed' | null {
-  const [loaded, setLoaded] = useState<{ screen: Screen; component: ComponentType<ScreenProps> | 'failed' } | null>(
-    null,
-  );
-  useEffect(() => {
-    let stale = false;
-    screen.load().then(
-      (component) => !stale && setLoaded({ screen, component }),
-      (error) => {
-        noteHappening(error);
-        if (!stale) setLoaded({ screen, component: 'failed' });
-      },
-    );
-    return () => {
-      stale = true;
-    };
-  }, [screen]);
-  return loaded?.screen === screen ? loaded.component : null;
+  if (!shown) return <main class="loading" aria-busy="true" />;
+  const { component: Screen, key, params } = shown;
+  return <Screen key={key} params={params} query={route.query} found={state.found} />;
 }
 
 /** Sentences that hold a length say it in the maker's unit, its fractions as printed on a tape; how to type one is said as typed. */

@@ -15,13 +15,14 @@ import { forgetTyped, typedLeft } from '../../storage/typed';
 import { go, to } from '../shared/route';
 import { noteHappening } from '../shared/trouble/happened';
 import { useNotice } from '../shared/trouble/notice';
+import { keepFocus } from './keep-focus';
 
 /** Remembered on this device: the browser was asked to keep the store. */
 const ASKED = 'device-asked-to-persist';
 
 /**
  * What is done once the first screen is there: what was typed and not kept is offered, second copies are kept current,
- * records set aside are tried again, and after the first toy the browser is asked to keep the store. It shows nothing
+ * records set aside are tried again, the focus is held, and after the first toy the browser is asked to keep the store. It shows nothing
  * itself.
  */
 export function Care() {
@@ -62,10 +63,12 @@ export function Care() {
     loadBackup().then(({ keepCopiesCurrent }) => {
       stopCopies = keepCopiesCurrent();
     }, noteHappening);
+    const stopKeeping = keepFocus();
     const stopAsking = onWritten(() => void ask().catch(noteHappening));
     void ask().catch(noteHappening);
     return () => {
       stopAsking();
+      stopKeeping();
       stopCopies?.();
     };
   }, []);

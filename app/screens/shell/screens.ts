@@ -1,14 +1,11 @@
 import type { ComponentType } from 'preact';
 import { learnAll } from '../shared/learning';
 import type { ScreenProps } from '../shared/screen-props';
-import { ToysScreen } from '../toys/toys';
 
-/** One row a screen: its address (`:name` stands for anything) and how it is fetched. */
+/** One row a screen but the first: its address (`:name` stands for anything) and how it is fetched. */
 export type Screen = { readonly path: string; readonly load: () => Promise<ComponentType<ScreenProps>> };
 
 type Component = ComponentType<ScreenProps>;
-
-const home: Screen = { path: '', load: async () => ToysScreen };
 
 /** A screen that is fetched when it is first shown, together with all the words. */
 const later = (path: string, load: () => Promise<Component>): Screen => ({
@@ -17,7 +14,6 @@ const later = (path: string, load: () => Promise<Component>): Screen => ({
 });
 
 const screens: readonly Screen[] = [
-  home,
   later('new', async () => (await import('../new-toy/name')).NameScreen),
   later('toy/:toy', async () => (await import('../toy/toy')).ToyScreen),
   later('toy/:toy/kind', async () => (await import('../new-toy/kind')).KindScreen),
@@ -59,13 +55,13 @@ export type Found = {
   readonly key: string;
 };
 
-/** The screen at an address; the first screen where there is none. */
-export function findScreen(parts: readonly string[]): Found {
+/** The screen at an address; null where there is none. */
+export function findScreen(parts: readonly string[]): Found | null {
   for (const screen of screens) {
-    const params = match(screen.path === '' ? [] : screen.path.split('/'), parts);
+    const params = match(screen.path.split('/'), parts);
     if (params) return { screen, params, key: parts.join('/') };
   }
-  return { screen: home, params: {}, key: '' };
+  return null;
 }
 
 function match(path: readonly string[], parts: readonly string[]): Record<string, string> | null {

@@ -60,17 +60,23 @@ export function Doubt({ making, measure, flag, onRemedy, onAgain, onPass, header
   return (
     <div class="doubt">
       {header}
-      <main class="doubt-main">
-        <h1 class="doubt-title" tabIndex={-1} ref={heading}>
-          <span class={`doubt-tag ${severity}`}>{say(`screen.doubt.${severity}`)}</span>{' '}
-          <span>
-            {remedy?.meant[1]
-              ? say('screen.doubt.swapped')
-              : say('screen.doubt.title', { name: say(`measure.${doubted}.name`), length })}
-          </span>
-        </h1>
-        <DoubtPair making={making} flag={flag} />
-        <p class="doubt-words">{doubtWords(words, flag, making.body)}</p>
+      <main class="doubt-room">
+        <fieldset class="doubt-main" aria-label={say(`screen.doubt.${severity}`)}>
+          <h1 class="doubt-title" tabIndex={-1} ref={heading} aria-describedby="doubt-words">
+            <span class={`doubt-tag ${severity}`} aria-hidden="true">
+              {say(`screen.doubt.${severity}`)}
+            </span>{' '}
+            <span>
+              {remedy?.meant[1]
+                ? say('screen.doubt.swapped')
+                : say('screen.doubt.title', { name: say(`measure.${doubted}.name`), length })}
+            </span>
+          </h1>
+          <DoubtPair making={making} flag={flag} />
+          <p class="doubt-words" id="doubt-words">
+            {doubtWords(words, flag, making.body)}
+          </p>
+        </fieldset>
       </main>
       <footer class="doubt-acts">
         {again(doubted, 'go', say('screen.flag.again'))}

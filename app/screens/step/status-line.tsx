@@ -1,33 +1,39 @@
 import type { MeasureId, Mm } from '../../body';
 import { settle } from '../../measuring';
-import { shownLength, useWords } from '../../parts';
+import { shownLength, spoken, useWords } from '../../parts';
 import { useAwake } from '../shared/awake';
 import type { Entry } from '../shared/entry/entry';
 import { saveUnsaved } from '../shared/entry/unsaved';
 import type { Making } from '../shared/making/making';
 import { troubleWords } from '../shared/trouble/attempt';
-import { useReadBack } from './read-back';
+import { heardOf, useReadBack } from './read-back';
 
 type StatusLineProps = {
   readonly making: Making;
   readonly measure: MeasureId;
   readonly entry: Entry;
   readonly missing: boolean;
+  /** How often what is typed was refused while the field had the focus, which then says no more by itself. */
+  readonly refused: number;
   readonly suggestion: Mm | null;
 };
 
 /** One line under the number: what is wrong with it, whether it is saved, how far readings are apart. */
-export function StatusLine({ making, measure, entry, missing, suggestion }: StatusLineProps) {
-  const { say, hand } = useWords();
+export function StatusLine({ making, measure, entry, missing, refused, suggestion }: StatusLineProps) {
+  const words = useWords();
+  const { say, hand } = words;
   const { state } = entry;
-  useReadBack(entry);
+  const heard = heardOf(entry, words);
+  useReadBack(heard);
   const quiet = useQuietWords({ making, measure, entry, suggestion });
   const before = settle((making.readings[measure] ?? []).map((reading) => reading.mm));
   const empty = before ? say('screen.step.cleared', { before: before.value }) : say('screen.step.empty');
   const wrong = missing ? empty : state.is === 'wrong' ? say(state.code) : null;
+  const several = (making.readings[measure] ?? []).length > 1;
   return (
     <div class="step-status" id="step-status">
-      <p class="wrong-words" role="alert">
+      <Heard heard={heard} more={several ? quiet : null} />
+      <p key={refused} class="wrong-words" role={refused > 0 ? 'alert' : undefined}>
         {wrong}
       </p>
       {state.is === 'failed' ? (
@@ -38,16 +44,29 @@ export function StatusLine({ making, measure, entry, missing, suggestion }: Stat
           </button>
         </p>
       ) : (
-        <p role="status" class={state.is === 'saved' ? 'saved' : ''}>
-          {wrong || !quiet ? null : <span key={quiet}>{quiet}</span>}
-        </p>
+        <p class={state.is === 'saved' ? 'saved' : ''}>{wrong || !quiet ? null : <span key={quiet}>{quiet}</span>}</p>
       )}
     </div>
   );
 }
 
+/** The number once it is kept, and how far readings are apart, for whoever hears the screen. */
+function Heard({ heard, more }: { readonly heard: string; readonly more: string | null }) {
+  const { say, hand } = useWords();
+  return (
+    <p class="unseen" role="status">
+      {heard === '' ? '' : more === null ? heard : say('list.after', { one: heard, two: spoken(more, hand, say) })}
+    </p>
+  );
+}
+
 /** What there is to say while nothing is wrong. */
-function useQuietWords({ making, measure, entry, suggestion }: Omit<StatusLineProps, 'missing'>): string | null {
+function useQuietWords({
+  making,
+  measure,
+  entry,
+  suggestion,
+}: Pick<StatusLineProps, 'making' | 'measure' | 'entry' | 'suggestion'>): string | null {
   const { say, hand } = useWords();
   const awake = useAwake();
   const readings = (making.readings[measure] ?? []).map((reading) => reading.mm);

@@ -41,6 +41,7 @@ export function StepPage({ making, measure, then }: StepPageProps) {
   });
   const [asked, setAsked] = useState<readonly Flag[]>([]);
   const [missing, setMissing] = useState(false);
+  const [refused, setRefused] = useState(0);
   const field = useRef<HTMLInputElement>(null);
   const toField = useRef(false);
   const heading = useHeading(name);
@@ -53,11 +54,19 @@ export function StepPage({ making, measure, then }: StepPageProps) {
   const leave = () =>
     go(then?.address ?? (following ? address(following) : to('toy', toy.id, garment.id, afterTape(making))));
 
+  /** The field reads what is wrong when it is come to; where she is in it already, it is said, each time anew. */
+  const refuse = () => {
+    setRefused((times) => (document.activeElement === field.current ? times + 1 : 0));
+    field.current?.focus();
+  };
   const onward = async () => {
     const empty = entry.text.trim() === '';
-    if (empty && suggestion === null && !entry.adding) return setMissing(true);
+    if (empty && suggestion === null && !entry.adding) {
+      setMissing(true);
+      return refuse();
+    }
     const kept = empty && suggestion !== null ? await entry.put(suggestion) : await entry.keep();
-    if (!kept) return field.current?.focus();
+    if (!kept) return refuse();
     await attempt(async () => {
       // A doubt that led here is settled where it was raised, or she would go round in circles.
       const doubts = (await doubtsNow(making, measure)).filter(
@@ -134,16 +143,17 @@ export function StepPage({ making, measure, then }: StepPageProps) {
   return (
     <div class="step">
       {header}
-      <StepFigure making={making} measure={measure} />
       <main class="step-main">
         <div class="step-words">
           <h1 id="step-name" tabIndex={-1} ref={heading}>
             {name}
           </h1>
+          <p class="unseen">{say('screen.progress', { step: Math.min(at + 1, screens), all: screens })}</p>
           <p id="step-how">
             {say(taking.how)} <span class="step-mind">{say(taking.mind)}</span>
           </p>
         </div>
+        <StepFigure making={making} measure={measure} />
         <div class="step-hand">
           <LengthField
             field={field}
@@ -160,7 +170,14 @@ export function StepPage({ making, measure, then }: StepPageProps) {
             suggestion={suggestion}
             wrong={missing || entry.state.is === 'wrong'}
           />
-          <StatusLine making={making} measure={measure} entry={entry} missing={missing} suggestion={suggestion} />
+          <StatusLine
+            making={making}
+            measure={measure}
+            entry={entry}
+            missing={missing}
+            refused={refused}
+            suggestion={suggestion}
+          />
           <Keypad text={entry.text} kept={entry.kept} onText={type} />
         </div>
       </main>

@@ -1,5 +1,6 @@
 import { Icon, Picks, useWords } from '../../parts';
 import { type Garment, setSetting } from '../../storage';
+import { writtenDay } from '../../words';
 import { Worn } from '../shared/dressed/worn';
 import { usePhoto } from '../shared/face/toy-face';
 import { Folded, RowLink } from '../shared/folded/folded';
@@ -65,7 +66,6 @@ function GarmentRow({ known, garment }: { readonly known: Known; readonly garmen
   const photo = usePhoto(garment.id, garment.changedAt);
   const { id, order, createdAt, made, note } = garment;
   const name = say(`garment.${order.garment}.name`);
-  const day = new Intl.DateTimeFormat(hand.locale, { dateStyle: 'medium' });
   return (
     <li class="garment-row">
       <a href={whereOf(garment)}>
@@ -73,7 +73,9 @@ function GarmentRow({ known, garment }: { readonly known: Known; readonly garmen
         <span>
           <b>{name}</b>
           <span class="soft small">
-            {made ? say('screen.wardrobe.made', { day: day.format(made.at) }) : day.format(createdAt)}
+            {made
+              ? say('screen.wardrobe.made', { day: writtenDay(made.at, hand.locale) })
+              : writtenDay(createdAt, hand.locale)}
           </span>
           {note && <span class="garment-note small">{note}</span>}
         </span>

@@ -3,6 +3,7 @@ import { type MeasureId, measures } from '../../body';
 import { settle } from '../../measuring';
 import { shownLength, useWords } from '../../parts';
 import { historyOf, type Reading } from '../../storage';
+import { writtenMoment } from '../../words';
 import { useGarments } from '../shared/making/garments-known';
 import { askedFor } from '../shared/making/making';
 import { to } from '../shared/route';
@@ -44,14 +45,13 @@ type HistoryProps = { readonly history: readonly Reading[]; readonly inUse: read
 /** Every reading of one measure, the last first: when it was taken, and whether it is the one that counts. */
 function History({ history, inUse }: HistoryProps) {
   const { say, hand } = useWords();
-  const moment = new Intl.DateTimeFormat(hand.locale, { dateStyle: 'medium', timeStyle: 'short' });
   const using = new Set(inUse.map(({ id }) => id));
   return (
     <ul>
       {[...history].reverse().map(({ id, mm, takenAt }) => (
         <li key={id} class={using.has(id) ? 'in-use' : 'soft'}>
           <span>
-            {moment.format(takenAt)}
+            {writtenMoment(takenAt, hand.locale)}
             {using.has(id) && <span class="small"> · {say('screen.toy.in-use')}</span>}
           </span>
           <span>{shownLength(mm, hand)}</span>

@@ -72,7 +72,14 @@ function MoreActs({ known: { toy } }: { readonly known: Known }) {
       go(to(), 'replace');
       notice({
         words: say('screen.toy.removed', { name: toy.name }),
-        act: { words: say('screen.undo'), run: () => void attempt(undo) },
+        act: {
+          words: say('screen.undo'),
+          run: () =>
+            attempt(async () => {
+              await undo();
+              notice({ words: say('screen.back-again', { name: toy.name }) });
+            }),
+        },
       });
     });
   if (renaming) return <Rename toy={toy} onDone={() => setRenaming(false)} />;

@@ -1,6 +1,7 @@
 import { useEffect, useState } from 'preact/hooks';
 import { useWords } from '../../parts';
 import { type CopyFound, loadBackup } from '../../storage';
+import { writtenMoment } from '../../words';
 import { troubleWords, useAttempt } from '../shared/trouble/attempt';
 import { noteHappening } from '../shared/trouble/happened';
 
@@ -32,11 +33,10 @@ export function CopyOffer() {
     });
     setBusy(false);
   };
-  const moment = new Intl.DateTimeFormat(hand.locale, { dateStyle: 'medium', timeStyle: 'short' });
   return (
     <aside class="slip ask">
       <h2>{say('screen.copies.offer')}</h2>
-      <p>{say('screen.copies.offer-what', { moment: moment.format(copy.at) })}</p>
+      <p>{say('screen.copies.offer-what', { moment: writtenMoment(copy.at, hand.locale) })}</p>
       <button type="button" class="go" disabled={busy} onClick={bringBack}>
         {say('screen.copies.bring-back')}
       </button>

@@ -1,6 +1,7 @@
 import { useMemo } from 'preact/hooks';
 import type { Draft } from '../../../drafting/draft-types';
 import { useWords } from '../../../parts';
+import { writtenDay } from '../../../words';
 import type { Making } from '../making/making';
 import { madeOf } from './made';
 import { type Since, since } from './since';
@@ -21,7 +22,7 @@ export function useSince(draft: Draft | null, making: Making): Compared | null {
   return useMemo(() => {
     if (!draft || !earlier) return null;
     const anothers = !garment.made && earlier.toyId !== toy.id;
-    const day = new Intl.DateTimeFormat(hand.locale, { dateStyle: 'medium' }).format(earlier.at);
+    const day = writtenDay(earlier.at, hand.locale);
     const now = madeOf(draft, making, earlier.at);
     return { since: since(earlier, now, row, !anothers), before: anothers ? earlier.toy : day, anothers };
   }, [draft, earlier, making, hand.locale]);

@@ -1,3 +1,4 @@
+import { useId } from 'preact/hooks';
 import type { Flag } from '../../../body';
 import { Icon, useWords } from '../../../parts';
 import { keepFlag } from '../../../storage';
@@ -15,11 +16,12 @@ export function DoubtCard({ making, flag, then = 'review' }: DoubtCardProps) {
   const words = useWords();
   const { say, hand } = words;
   const attempt = useAttempt();
+  const id = useId();
   const { toy, garment, body } = making;
   const remedy = remedyOf(flag, say, hand);
   return (
-    <section class={flag.severity === 'impossible' ? 'slip warn' : 'slip ask'}>
-      <h2 class="slip-title">
+    <fieldset aria-labelledby={id} class={flag.severity === 'impossible' ? 'slip warn' : 'slip ask'}>
+      <h2 class="slip-title" id={id}>
         <Icon name="warn" />
         {say(`screen.flag.${flag.severity}`)}
       </h2>
@@ -46,6 +48,6 @@ export function DoubtCard({ making, flag, then = 'review' }: DoubtCardProps) {
           </button>
         )}
       </div>
-    </section>
+    </fieldset>
   );
 }

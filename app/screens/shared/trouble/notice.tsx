@@ -15,7 +15,7 @@ export type Notice = {
   readonly stays?: boolean;
   /** Closed without doing anything about it. */
   readonly onClose?: () => void;
-  readonly act?: { readonly words: string; readonly run: () => void };
+  readonly act?: { readonly words: string; readonly run: () => unknown };
 };
 
 /** Where she has the tape in hand, or fields under her thumb. */

@@ -24,7 +24,11 @@ export function Learnt({ toy }: { readonly toy: Toy }) {
         words: say('screen.tried.taken-back', { size: say(`size.${lead}`) }),
         act: {
           words: say('screen.undo'),
-          run: () => void attempt(async () => void (await changeToy(toy.id, { corrections: before }))),
+          run: () =>
+            attempt(async () => {
+              await changeToy(toy.id, { corrections: before });
+              notice({ words: say('screen.undone') });
+            }),
         },
       });
     });
