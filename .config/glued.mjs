@@ -1,8 +1,11 @@
-// No sentence is glued together in code, no list joined and no names sorted but as a language does it.
+// No sentence is glued together in code, no number or day written but where all are, no list joined and no names sorted but as a language does it.
 import { modulesOf, walk } from './syntax.mjs';
 
 /** What a machine reads, or whoever works on Hemling: lines of the command, and its page of pieces. */
 const NOT_FOR_MAKERS = /^app\/command\//;
+/** Where numbers, days and units are written as a language writes them. */
+const WRITES = /^app\/(words|body)\//;
+const WRITTEN = ['NumberFormat', 'DateTimeFormat'];
 /** Marks that part names or sentences; which ones, and with what space, is the language's. A dot or a dash between is the same in all. */
 const PARTING = /[,;:.] $|^ (and|or) $/;
 
@@ -18,7 +21,7 @@ export function gluedSentences(root) {
       /** @type {string[]} */
       const found = [];
       walk(program, (node) => {
-        const wrong = wrongWith(node);
+        const wrong = wrongWith(node) ?? (WRITES.test(path) ? undefined : writtenHere(node));
         if (wrong) found.push(`${path}:${source.slice(0, node.start).split('\n').length}: ${wrong}`);
       });
       return found;
@@ -36,6 +39,12 @@ function wrongWith(node) {
   if (name === 'join' && PARTING.test(first?.value ?? '')) return 'a list joined without its language';
   return name === 'localeCompare' && !second ? 'names sorted without their language' : undefined;
 }
+
+/** @param {any} node @returns {string | undefined} */
+const writtenHere = ({ type, callee }) =>
+  type === 'NewExpression' && callee.object?.name === 'Intl' && WRITTEN.includes(callee.property?.name)
+    ? 'a number or a day written outside of app/words'
+    : undefined;
 
 /** Whether anything within is words: asked for outside of another call that takes them. @param {any} node */
 function says(node) {

@@ -2,6 +2,7 @@ import { spawnSync } from 'node:child_process';
 import { cpSync, mkdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { languageFiles } from '../../.config/languages.mjs';
 import { localeBreaches } from '../../.config/locales.mjs';
 import { demoCards } from '../../app/measuring';
 import { copyOfTheCode } from './copy';
@@ -112,10 +113,12 @@ describe('adding a towel', { timeout: 240_000 }, () => {
 
   test('without words the tables of tests are red, and green with them', () => {
     expect(tables()).toMatch('garment.towel.name');
-    const file = join(copy.root, 'locales/en.json');
-    const english = JSON.parse(readFileSync(file, 'utf8'));
-    for (const [topic, words] of Object.entries(WORDS)) Object.assign(english[topic], words);
-    writeFileSync(file, JSON.stringify(english, null, 2));
+    for (const name of languageFiles(copy.root)) {
+      const file = join(copy.root, 'locales', name);
+      const said = JSON.parse(readFileSync(file, 'utf8'));
+      for (const [topic, words] of Object.entries(WORDS)) Object.assign(said[topic], words);
+      writeFileSync(file, JSON.stringify(said, null, 2));
+    }
     expect(localeBreaches(copy.root)).toEqual([]);
     expect(tables()).toBe('');
   });

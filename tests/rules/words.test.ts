@@ -118,6 +118,7 @@ test.each([
   ["say('name', { toy }) + mm", 'a sentence added to what is said'],
   ["names.join(', ')", 'a list joined without its language'],
   ['one.localeCompare(two)', 'names sorted without their language'],
+  ["new Intl.NumberFormat('en')", 'a number or a day written outside of app/words'],
 ])('%s is found', (code, wrong) => {
   expect(gluedSentences(folderOf({ 'app/planted.ts': `\n${code};` }))).toEqual([`app/planted.ts:2: ${wrong}`]);
 });
