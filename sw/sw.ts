@@ -39,7 +39,7 @@ async function firstPage(request: Request): Promise<Response> {
 }
 
 self.addEventListener('install', (event) => {
-  event.waitUntil(keepAll({ bytes: true }));
+  event.waitUntil(look({ bytes: true }));
 });
 
 /** The first install serves the page that started it too, so that what it loads later is there without a network. */

@@ -1,4 +1,6 @@
-import type { Maker } from './maker';
+import type { Page } from 'playwright-core';
+import { untilStill } from './browser';
+import { Maker } from './maker';
 
 /** Every screen in the order a maker meets them, each reached from the one before: for pictures and for checks of all. */
 export const screenWalk: readonly (readonly [name: string, reach: (maker: Maker) => Promise<unknown>])[] = [
@@ -44,3 +46,15 @@ export const screenWalk: readonly (readonly [name: string, reach: (maker: Maker)
   ['review', (maker) => maker.go('review', /Draw the pattern|First:/)],
   ['toys', (maker) => maker.toys()],
 ];
+
+/** The screens' addresses, once each, as the walk in English comes by them. */
+export async function addressesOf(page: Page, site: string): Promise<ReadonlyMap<string, string>> {
+  const maker = new Maker(page, site);
+  const addresses = new Map<string, string>();
+  for (const [name, reach] of screenWalk) {
+    await reach(maker);
+    await untilStill(page);
+    if (name !== 'welcome' && ![...addresses.values()].includes(page.url())) addresses.set(name, page.url());
+  }
+  return addresses;
+}
