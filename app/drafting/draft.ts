@@ -12,6 +12,7 @@ import type { Looks } from './heads/head';
 import { looksRead } from './looks';
 import { notesOf } from './notes';
 import { notionsOf } from './notions';
+import { isCuttable } from './pieces/cuttable';
 import { evenHems } from './pieces/hems';
 import { pieceOf } from './pieces/piece';
 import { withShorter } from './pieces/shorter';
@@ -90,6 +91,8 @@ export function draft(body: Body, order: FullOrder, garment: Garment, toy: strin
     ),
     drawing.choices,
   );
+  if (!pieces.every(isCuttable))
+    return refuse([impossible('cannot-be-cut', doubtedIn(flags)), ...flags, ...firstOf(body)]);
   return {
     ok: true,
     draft: {
@@ -130,8 +133,26 @@ function wearsInstead({ kind }: Body): Flag[] {
   return garments
     .filter((garment) => garment.bodies.includes(kind))
     .slice(0, MOST_NAMED)
-    .map(({ id }) => ({ code: `wears-${id}`, severity: 'note', measures: [], values: {} }));
+    .map(wears);
 }
+
+/** The easiest that suit this kind of body: what has few pieces can be cut for nearly any. */
+function firstOf({ kind }: Body): Flag[] {
+  const first = garments.filter(({ bodies, level }) => level === 'first' && bodies.includes(kind));
+  return first.slice(0, MOST_NAMED).map(wears);
+}
+
+const wears = ({ id }: Pick<Garment, 'id'>): Flag => ({
+  code: `wears-${id}`,
+  severity: 'note',
+  measures: [],
+  values: {},
+});
+
+/** The measures that some flag doubts. */
+const doubtedIn = (flags: readonly Flag[]): readonly MeasureId[] => [
+  ...new Set(flags.filter(({ severity }) => severity === 'unlikely').flatMap(({ measures }) => measures)),
+];
 
 function unknown(body: Body, needed: ReadonlySet<MeasureId>): Flag[] {
   return [...needed].flatMap((id) => {

@@ -50,7 +50,7 @@ function stepOf(
     ...sidesOf(seams),
     allowance: Math.max(0, ...edges.map(({ allowance }) => allowance)),
     length: lengthOf(seams, known) * (seams.every((seam) => seam.sewn === 2 && !runsOverFold(seam, known)) ? 2 : 1),
-    notes: notesOf(kind, seams, standing, known),
+    notes: notesOf(kind, seams, { ...standing, done }, known),
     scene: sceneOf(seams, done, known),
   };
 }

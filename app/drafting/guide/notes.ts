@@ -19,6 +19,8 @@ export type Standing = {
   /** The garment has been closed into a round before, or is at this step. */
   readonly closes: boolean;
   readonly closed: boolean;
+  /** What is sewn already. */
+  readonly done: readonly Seam[];
 };
 
 /** What closes an opening, or lies over it. */
@@ -51,24 +53,27 @@ export function notesOf(kind: Kind, seams: readonly Seam[], standing: Standing, 
   const note = (when: boolean, code: string, values: Note['values'] = {}): Note[] => (when ? [{ code, values }] : []);
   const closes = kind === 'closure' ? closing(seams, known) : [];
   const turns = kind === 'hem' || kind === 'casing';
+  const later = joinedLater(refs, [...standing.done, ...seams], known);
+  const isRing = standing.closed && later.length === 0;
   const folds = turns || kind === 'turn' || kind === 'closure';
   return [
     ...note(standing.closes && seamed.includes(kind), 'try-closing'),
     ...note(kind === 'closure', closes.includes('zip') ? 'try-zip' : 'try-closure'),
     ...closes.flatMap((each) => note(true, `close-${each}`)),
     ...zipEnds(kind, seams, known),
-    ...note(turns && standing.closed && !standing.closes, 'try-hem'),
+    ...note(turns && isRing && !standing.closes, 'try-hem'),
     ...note(kind === 'gather', 'two-threads'),
     ...note(kind === 'ease', 'ease-below'),
     ...note(kind === 'gap', 'turn-out'),
     ...note(bothSides(kind, seams, known), 'other-side'),
     ...note(kind === 'hem' && refs.some(({ piece }) => known.piece(piece).lines.some(isShorter)), 'one-shorter'),
-    ...note(kind === 'hem' && standing.closed && one && length < SMALL_ROUND_MM, 'small-round'),
+    ...note(kind === 'hem' && isRing && one && length < SMALL_ROUND_MM, 'small-round'),
     ...note(kind === 'bag' || (bulky && seamed.includes(kind)), 'trim', { to: TRIM_TO_MM }),
     ...note((kind === 'bag' || seamed.includes(kind)) && hollow, 'snip', { to: SNIP_TO_MM }),
     ...note(kind === 'bag' && edges.some(({ path }) => isRound(path)), 'notch-out'),
     ...note(kind === 'bag' && isFacing(refs, known), 'understitch', { from: SNIP_TO_MM }),
     ...note(kind === 'bag' && closesByHand(refs, known), 'turn-flat'),
+    ...note(kind === 'bag' && isTube(seams, later, known), 'turn-through'),
     ...note(seamed.includes(kind) && (cloth?.frays ?? false), 'overcast'),
     ...note(stitchedInside.includes(kind) && holdsElastic(seams, known), 'elastic'),
     ...note(
@@ -105,11 +110,37 @@ function zipEnds(kind: Kind, seams: readonly Seam[], known: Known): readonly Not
   return [{ code: both ? 'zip-ends-both' : 'zip-ends', values: { by: both ? left / 2 : left } }];
 }
 
+/** Seams that are still to join what lies beside these edges: until then they lie flat. */
+function joinedLater(refs: readonly Ref[], sewn: readonly Seam[], known: Known): readonly Seam[] {
+  const beside = refs.flatMap((ref) => (known.edge(ref) ? [before(ref, known), after(ref, known)] : []));
+  const later = known.draft.seams.filter(({ name }) => !sewn.some((each) => each.name === name));
+  return later.filter((seam) => kindOf(seam, known) === 'join' && beside.some((ref) => isSewnOn(ref, [seam])));
+}
+
+/** Two layers sewn on both sides of a shoulder that is closed, their sides open: a half that opens can still be pulled through. */
+const isTube = (seams: readonly Seam[], later: readonly Seam[], known: Known): boolean =>
+  later.length > 0 &&
+  seams.some(({ first }) => {
+    const pieces = new Set(first.map(({ piece }) => piece));
+    return pieces.size > 1 && [...pieces].some((name) => known.piece(name).mirrored);
+  }) &&
+  !closesByHand(
+    seams.flatMap(({ first, second }) => [...first, ...second]),
+    known,
+  );
+
 /** Round the piece, the edge that ends where this one starts. */
 function before({ piece, edge }: Ref, known: Known): Ref {
   const { edges } = known.piece(piece);
   const at = edges.findIndex(({ name }) => name === edge);
   return { piece, edge: edges.at(at - 1)?.name ?? edge };
+}
+
+/** And the one that starts where it ends. */
+function after({ piece, edge }: Ref, known: Known): Ref {
+  const { edges } = known.piece(piece);
+  const at = edges.findIndex(({ name }) => name === edge);
+  return { piece, edge: edges[(at + 1) % edges.length]?.name ?? edge };
 }
 
 /** It is joined to another edge, not just folded. */

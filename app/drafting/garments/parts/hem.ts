@@ -22,6 +22,9 @@ export function wristRole({ hem, wrist }: Hems & Wrists): Role {
   return hem === 'raw' ? 'edge' : 'hem';
 }
 
+/** A round narrower than this is hard to turn under a machine: it is hemmed while it lies flat (common practice, no source). */
+export const HEMMED_FLAT_UNDER_MM = 160;
+
 /** Laid on a finished edge, a hem is neither turned nor sewn to anything. */
 export const isReady = ({ hem }: Hems): boolean => hem === 'ready';
 

@@ -9,7 +9,7 @@ import { LEAST_EASE_MM } from '../../sizes/ease';
 import { elasticFor } from '../../sizes/fastening';
 import type { Sizes } from '../../sizes/maker';
 import { trouserSizes } from '../../sizes/trousers';
-import { hemRole, isReady, readyNote } from './hem';
+import { HEMMED_FLAT_UNDER_MM, hemRole, isReady, readyNote } from './hem';
 import {
   hasGusset,
   hasLegs,
@@ -105,7 +105,7 @@ export const legsPart = part<{ choices: LegChoices; size: never; edge: never }, 
       name: 'inseam',
       sewn: 2,
       // So narrow a leg is hemmed while it lies flat.
-      after: () => ['leg-hem'],
+      after: (_, { legHem }) => (legHem < HEMMED_FLAT_UNDER_MM ? ['leg-hem'] : []),
       first: [{ piece: 'leg', edge: 'back-inseam' }],
       second: [{ piece: 'leg', edge: 'front-inseam', back: true }],
       when: hasLegs,

@@ -13,7 +13,7 @@ import { BINDING_MM } from '../../sizes/scale';
 import { sleeveSizes } from '../../sizes/sleeve';
 import { wristSizes } from '../../sizes/wrist';
 import { isCutAslant, STRIP_WIDTHS } from './binding';
-import { readyNote, wristRole } from './hem';
+import { HEMMED_FLAT_UNDER_MM, readyNote, wristRole } from './hem';
 import { type InOneTakes, inOneSeams } from './in-one';
 import { isRibbed } from './ribbed-wrist';
 import { sleeveInstead } from './sleeve-instead';
@@ -31,9 +31,6 @@ import {
   sleeveMatch,
 } from './sleeve-match';
 import { thickness, thinBinding } from './thick';
-
-/** A round narrower than this is hard to turn under a machine (common practice, no source). */
-const HEMMED_FLAT_UNDER_MM = 160;
 
 type Gives = {
   readonly size: SizesOf<typeof sleeveSizes> | SizesOf<typeof inOneSizes>;
