@@ -25,10 +25,8 @@ export async function build(folder) {
   const size = (/** @type {string[]} */ names) =>
     Math.round(names.reduce((sum, name) => sum + statSync(join(folder, name)).size, 0) / 1024);
   const names = Object.keys(kept);
-  const [later, always] = [
-    names.filter((name) => languageNeeding(name).length > 0),
-    names.filter((name) => languageNeeding(name).length === 0),
-  ];
+  const later = names.filter(languageNeeding);
+  const always = names.filter((name) => !languageNeeding(name));
   console.log(
     `${always.length} files, ${size(always)} kB, are kept for offline use; ${size(later)} kB more once asked for`,
   );

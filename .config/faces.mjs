@@ -35,9 +35,9 @@ const FACES = {
   },
 };
 
-/** Fetched with its language, or when a name needs it: too large to be kept by everybody. A file's name gives its language, in a list of one. */
+/** The language of a file that is fetched with it, or when a name needs it: too large to be kept by everybody. */
 export const languageNeeding = (/** @type {string} */ name) =>
-  /^assets\/face-japanese-[\w-]+\.ttf$/.test(name) ? ['ja'] : [];
+  /^assets\/face-japanese-[\w-]+\.ttf$/.test(name) ? 'ja' : undefined;
 
 /** Signs, kana and the kanji of level 1: rows 1 to 8 and 16 to 47 of JIS X 0208. */
 function standardRows() {

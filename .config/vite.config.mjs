@@ -70,11 +70,7 @@ export function workerConfig(folder, kept) {
     logLevel: 'warn',
     define: {
       KEPT_FILES: JSON.stringify(kept),
-      WHEN_ASKED: JSON.stringify(
-        Object.fromEntries(
-          Object.keys(kept).flatMap((name) => languageNeeding(name).map((language) => [name, language])),
-        ),
-      ),
+      WHEN_ASKED: JSON.stringify(Object.fromEntries(Object.keys(kept).map((name) => [name, languageNeeding(name)]))),
     },
     build: {
       outDir: folder,

@@ -8,18 +8,15 @@ export type Offer = { readonly takeAway: () => void };
 
 /** Shows the page that stands in for the app. Everything in it is text: nothing stored is ever shown as markup. */
 export function showOffer(): Offer {
-  const shown: Element[] = [];
-  let wanted = true;
-  void wordsHere().then((words) => {
-    if (!wanted) return;
-    shown.push(element('link', { rel: 'stylesheet', href: './watchdog.css' }), page(words));
-    document.head.append(...shown.slice(0, 1));
-    document.body.append(...shown.slice(1));
-  });
+  const look = element('link', { rel: 'stylesheet', href: './watchdog.css' });
+  const place = element('div', {});
+  document.head.append(look);
+  document.body.append(place);
+  void wordsHere().then((words) => place.append(page(words)));
   return {
     takeAway: () => {
-      wanted = false;
-      for (const each of shown) each.remove();
+      look.remove();
+      place.remove();
     },
   };
 }

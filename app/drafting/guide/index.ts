@@ -7,4 +7,4 @@ export { placeNames } from './names';
 export { CHECK_STRIPS_MM, seamFrom } from './seam-check';
 export { type Term, termsAt, termsIn, termsOnPaper } from './terms';
 export { timeOf, type Way, ways } from './time';
-export { cutWords, kindWords, noteWords, settingWords, type Telling, titleOf } from './words';
+export { cutWords, kindWords, noteWords, settingWords, type Telling, termWords, titleOf } from './words';

@@ -3,6 +3,7 @@ import type { Draft } from '../draft-types';
 import { ofCloth } from '../pieces/how-many';
 import { type ClothHand, handOf } from './cloth-hand';
 import type { CutRow, GuideStep, Note } from './guide-types';
+import type { Term } from './terms';
 import type { Way } from './time';
 
 /** Words for a garment's own guide: how `say` says them, in which unit, and whether a machine sews. */
@@ -58,6 +59,10 @@ export function cutWords(row: CutRow, say: Say): string {
   const cut = say(`guide.${how}`, { count: copies, half: copies / 2 });
   return say('list.named', { name: say(`piece.${piece}`), what: ofCloth(row, cut, say) });
 }
+
+/** A word of the trade and what it means, where there is nothing to tap: on paper. */
+export const termWords = (term: Term, say: Say): string =>
+  say('list.named', { name: say(`term.${term}.name`), what: say(`term.${term}.means`) });
 
 /** Needle, stitch and thread for the cloth of a draft. */
 export function settingWords({ order }: Pick<Draft, 'order'>, { say, way }: Telling): string {

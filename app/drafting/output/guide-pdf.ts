@@ -11,6 +11,7 @@ import {
   settingWords,
   type Telling,
   termsIn,
+  termWords,
   titleOf,
   type Way,
 } from '../guide';
@@ -78,12 +79,7 @@ export function toGuidePdf(draft: Draft, { say, units, way, script }: GuidePdfOp
 function glossary(guide: Guide, say: Say): readonly Paragraph[] {
   return [
     { text: say('screen.sew.words'), bold: true, large: 1.15 },
-    ...termsIn(guide).map(
-      (term): Paragraph => ({
-        text: say('list.named', { name: say(`term.${term}.name`), what: say(`term.${term}.means`) }),
-        before: 0.4,
-      }),
-    ),
+    ...termsIn(guide).map((term): Paragraph => ({ text: termWords(term, say), before: 0.4 })),
   ];
 }
 

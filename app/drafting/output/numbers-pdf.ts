@@ -1,4 +1,4 @@
-import { inTurn, type Mm, type Say, type Unit } from '../../body';
+import { inTurn, type Mm, type Say, unitFace } from '../../body';
 import { ENGINE } from '../engine';
 import { line, type Path, type Point, point, polyline } from '../geometry';
 import type { Box } from '../packing';
@@ -8,7 +8,7 @@ import { type DrawnFigure, figureInk, type InkLooks } from './figure-ink';
 import { type Paragraph, type Setting, setIn, wordsOf } from './flow';
 import { type Ink, stroke, type TextWidth } from './ink';
 import { blankPdf, type PdfOptions } from './pdf';
-import { pdfBrush } from './pdf-brush';
+import { pdfBrush, westernPdf } from './pdf-brush';
 
 /** A sheet to write numbers on away from the phone: what is measured for a garment of a toy, in the order of the steps. */
 export type NumbersSheet = {
@@ -57,9 +57,10 @@ const LOOKS: InkLooks = {
 /** The sheet as PDF: a picture, what to do, and a line to write on for each number, in the maker's unit. */
 export function toNumbersPdf(
   sheet: NumbersSheet,
-  { say, units, script, date }: PdfOptions & { readonly date: string },
+  { say, units, script = westernPdf, date }: PdfOptions & { readonly date: string },
 ) {
   const { width, height } = papers[units === 'in' ? 'letter' : 'a4'];
+  const unit = unitFace({ unit: units, locale: script.language });
   const title = say('sheet.title', {
     whose: say('screen.making.whose', { name: sheet.toy, garment: namesOf(sheet, say) }),
   });
@@ -94,7 +95,7 @@ export function toNumbersPdf(
     set.forEach(({ words, row }, index) => {
       const place = brush.widthOf.direction === 'rtl' ? COLUMNS - 1 - index : index;
       const box = { x: MARGIN_MM + place * (column + GUTTER_MM), y, width: column, height: high };
-      put(cellInk(row.picture, words, box, { units, widthOf: brush.widthOf }));
+      put(cellInk(row.picture, words, box, { unit, widthOf: brush.widthOf }));
     });
     y += high + BETWEEN_MM;
   }
@@ -139,9 +140,10 @@ const wordsIn = ({ row, at }: Cell, column: Mm, say: Say, widthOf: TextWidth): S
     widthOf,
   );
 
-type Written = { readonly units: Unit; readonly widthOf: TextWidth };
+/** What stands behind a line to write on, as the language writes it. */
+type Written = { readonly unit: string; readonly widthOf: TextWidth };
 
-function cellInk(picture: DrawnFigure, words: Setting, box: Box, { units, widthOf }: Written): readonly Ink[] {
+function cellInk(picture: DrawnFigure, words: Setting, box: Box, { unit, widthOf }: Written): readonly Ink[] {
   const leftwards = widthOf.direction === 'rtl';
   const room = box.width - PICTURE.width - BETWEEN_MM / 2;
   const beside = leftwards ? box.x : box.x + PICTURE.width + BETWEEN_MM / 2;
@@ -151,13 +153,13 @@ function cellInk(picture: DrawnFigure, words: Setting, box: Box, { units, widthO
   const to = ({ x, y }: Point): Point => point(frame.x + x * scale, box.y + y * scale);
   const start = point(leftwards ? box.x + room - WRITING.width : beside, foot);
   const end = point(start.x + WRITING.width, foot);
-  const unit = leftwards ? start.x - 1.5 - widthOf(units, TEXT_PT, false) : end.x + 1.5;
+  const behind = leftwards ? start.x - 1.5 - widthOf(unit, TEXT_PT, false) : end.x + 1.5;
   return [
     ...clippedInk(figureInk(picture, LOOKS, to), frame, widthOf),
     stroke('marks', 'trim', edgeOf(frame)),
     ...wordsOf(words, { ...box, x: beside, width: room }, 'words'),
     stroke('marks', 'rule', [line(start, end)]),
-    { kind: 'words', layer: 'words', at: point(unit, foot), turn: 0, size: TEXT_PT, bold: false, text: units },
+    { kind: 'words', layer: 'words', at: point(behind, foot), turn: 0, size: TEXT_PT, bold: false, text: unit },
   ];
 }
 

@@ -1,7 +1,7 @@
 // What is printed, as a page to read: the same words in order, with headings and lists that a screen reader steps through, and
 // pictures whose words stand beside them. One file that asks nothing of a network.
 
-import { longestTie, type Say, type Unit } from '../../body';
+import { longestTie, type Say, type Unit, unitFace } from '../../body';
 import type { Draft, Piece, Seam } from '../draft-types';
 import type { Direction } from '../faces';
 import {
@@ -12,6 +12,7 @@ import {
   settingWords,
   type Telling,
   termsIn,
+  termWords,
   titleOf,
   type Way,
 } from '../guide';
@@ -104,13 +105,7 @@ function garmentParts(draft: Draft, options: TwinOptions, several: boolean): rea
         ]),
       ),
     ]),
-    part('screen.sew.words', [
-      list(
-        termsIn(guide).map((term) =>
-          say('list.named', { name: say(`term.${term}.name`), what: say(`term.${term}.means`) }),
-        ),
-      ),
-    ]),
+    part('screen.sew.words', [list(termsIn(guide).map((term) => termWords(term, say)))]),
   ];
   return several ? [section(2, madeFor(draft, say), parts)] : parts;
 }
@@ -161,7 +156,7 @@ function joinsOf(seams: readonly Seam[], piece: Piece, edge: string, say: Say): 
   return here.length > 0 ? [say('twin.seams', { seams: [...new Set(here)] })] : [];
 }
 
-function pointsTable({ marks }: PencilPiece, name: string, { say, units }: TwinOptions): string {
+function pointsTable({ marks }: PencilPiece, name: string, { say, units, language }: TwinOptions): string {
   const bare = (length: number) => say('pencil.bare', { length, unit: units });
   const head = (scope: 'col' | 'row') => (text: string) => element('th', { scope }, escaped(text));
   const heads = [say('twin.point'), say('pencil.from-left'), say('pencil.from-bottom')].map(head('col'));
@@ -172,7 +167,11 @@ function pointsTable({ marks }: PencilPiece, name: string, { say, units }: TwinO
   return element(
     'table',
     {},
-    element('caption', {}, escaped(say('twin.points', { piece: name, unit: units }))),
+    element(
+      'caption',
+      {},
+      escaped(say('twin.points', { piece: name, unit: unitFace({ unit: units, locale: language }) })),
+    ),
     element('thead', {}, element('tr', {}, ...heads)),
     element('tbody', {}, ...rows.map((row) => element('tr', {}, ...row))),
   );

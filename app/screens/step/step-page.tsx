@@ -56,7 +56,7 @@ export function StepPage({ making, measure, then }: StepPageProps) {
 
   /** The field reads what is wrong when it is come to; where she is in it already, it is said, each time anew. */
   const refuse = () => {
-    setRefused((times) => (document.activeElement === field.current ? times + 1 : 0));
+    setRefused(document.activeElement === field.current ? refused + 1 : 0);
     field.current?.focus();
   };
   const onward = async () => {
