@@ -14,6 +14,7 @@ import { go, to } from '../shared/route';
 import type { ScreenProps } from '../shared/screen-props';
 import { useAttempt } from '../shared/trouble/attempt';
 import { useNotice } from '../shared/trouble/notice';
+import { useUndo } from '../shared/trouble/undo';
 import { NoteField } from './note-field';
 import '../shared/more-acts.css';
 import './kept.css';
@@ -93,6 +94,7 @@ function KeptActs({ making: { toy, garment }, made }: KeptActsProps) {
   const { say } = useWords();
   const attempt = useAttempt();
   const notice = useNotice();
+  const backTo = useUndo();
   const name = say(`garment.${garment.order.garment}.name`);
   const away = garment.awayAt !== undefined;
   const putAway = () => attempt(() => changeGarment(garment.id, { awayAt: away ? null : wallClock() }));
@@ -102,14 +104,7 @@ function KeptActs({ making: { toy, garment }, made }: KeptActsProps) {
       go(to('toy', toy.id), 'replace');
       notice({
         words: say('screen.toy.garment-removed', { name }),
-        act: {
-          words: say('screen.undo'),
-          run: () =>
-            attempt(async () => {
-              await undo();
-              notice({ words: say('screen.back-again', { name }) });
-            }),
-        },
+        act: backTo(undo, name),
       });
     });
   return (

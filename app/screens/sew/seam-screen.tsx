@@ -9,6 +9,7 @@ import { to } from '../shared/route';
 import type { ScreenProps } from '../shared/screen-props';
 import { useAttempt } from '../shared/trouble/attempt';
 import { useNotice } from '../shared/trouble/notice';
+import { useUndo } from '../shared/trouble/undo';
 import { StripsPicture } from './strips-picture';
 import { useSewing } from './use-sewing';
 import '../shared/making/amount-field.css';
@@ -26,6 +27,7 @@ function SeamPage({ making }: { readonly making: Making }) {
   const { say, hand } = useWords();
   const attempt = useAttempt();
   const notice = useNotice();
+  const backTo = useUndo();
   const id = useId();
   const sewing = useSewing(making);
   const [text, setText] = useState('');
@@ -42,14 +44,7 @@ function SeamPage({ making }: { readonly making: Making }) {
       await saveGarment(toy.id, { ...order, allowances: { ...order.allowances, seam: wide } }, garment.id);
       notice({
         words: say('screen.sew.seam-followed', { seam: wide, unit: hand.unit }),
-        act: {
-          words: say('screen.undo'),
-          run: () =>
-            attempt(async () => {
-              await saveGarment(toy.id, order, garment.id);
-              notice({ words: say('screen.undone') });
-            }),
-        },
+        act: backTo(() => saveGarment(toy.id, order, garment.id)),
       });
     });
   return (

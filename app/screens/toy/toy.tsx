@@ -7,6 +7,7 @@ import { go, to } from '../shared/route';
 import type { ScreenProps } from '../shared/screen-props';
 import { useAttempt } from '../shared/trouble/attempt';
 import { useNotice } from '../shared/trouble/notice';
+import { useUndo } from '../shared/trouble/undo';
 import { Learnt } from '../shared/trying/learnt';
 import { type Known, WithToy } from '../shared/with-toy';
 import { GarmentRows } from './garment-rows';
@@ -59,6 +60,7 @@ function MoreActs({ known: { toy } }: { readonly known: Known }) {
   const { say, hand } = useWords();
   const attempt = useAttempt();
   const notice = useNotice();
+  const backTo = useUndo();
   const [renaming, setRenaming] = useState(false);
   const copy = () =>
     attempt(async () => {
@@ -72,14 +74,7 @@ function MoreActs({ known: { toy } }: { readonly known: Known }) {
       go(to(), 'replace');
       notice({
         words: say('screen.toy.removed', { name: toy.name }),
-        act: {
-          words: say('screen.undo'),
-          run: () =>
-            attempt(async () => {
-              await undo();
-              notice({ words: say('screen.back-again', { name: toy.name }) });
-            }),
-        },
+        act: backTo(undo, toy.name),
       });
     });
   if (renaming) return <Rename toy={toy} onDone={() => setRenaming(false)} />;

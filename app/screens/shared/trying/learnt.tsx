@@ -3,6 +3,7 @@ import { useWords } from '../../../parts';
 import { changeToy, type Toy } from '../../../storage';
 import { useAttempt } from '../trouble/attempt';
 import { useNotice } from '../trouble/notice';
+import { useUndo } from '../trouble/undo';
 import { triedPoints } from './points';
 import { withoutLead } from './propose';
 import './learnt.css';
@@ -14,6 +15,7 @@ export function Learnt({ toy }: { readonly toy: Toy }) {
   const { say, hand } = useWords();
   const attempt = useAttempt();
   const notice = useNotice();
+  const backTo = useUndo();
   const known = [...new Set(turns.map(({ lead }) => lead))].filter((lead) => toy.corrections[lead]);
   if (known.length === 0) return null;
   const takeBack = (lead: SizeId) =>
@@ -22,14 +24,7 @@ export function Learnt({ toy }: { readonly toy: Toy }) {
       await changeToy(toy.id, { corrections: withoutLead(before, lead, turns) });
       notice({
         words: say('screen.tried.taken-back', { size: say(`size.${lead}`) }),
-        act: {
-          words: say('screen.undo'),
-          run: () =>
-            attempt(async () => {
-              await changeToy(toy.id, { corrections: before });
-              notice({ words: say('screen.undone') });
-            }),
-        },
+        act: backTo(() => changeToy(toy.id, { corrections: before })),
       });
     });
   return (
