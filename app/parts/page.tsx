@@ -1,5 +1,5 @@
 import type { ComponentChildren } from 'preact';
-import { useEffect, useRef } from 'preact/hooks';
+import { useEffect, useLayoutEffect, useRef } from 'preact/hooks';
 import { Icon } from './icon';
 import { useWords } from './say';
 import './page.css';
@@ -60,10 +60,13 @@ export function Header({ back, whose, detail, end, progress }: HeaderProps) {
   );
 }
 
-/** Names the browser's tab, and takes a screen reader to the title of the screen just opened. */
+/**
+ * Names the browser's tab, and takes a screen reader to the title of the screen just opened: before it is painted, else
+ * a quick hand is in its first field already and what it types there is lost.
+ */
 export function useHeading(title: string) {
   const heading = useRef<HTMLHeadingElement>(null);
-  useEffect(() => heading.current?.focus({ preventScroll: true }), []);
+  useLayoutEffect(() => heading.current?.focus({ preventScroll: true }), []);
   useEffect(() => {
     document.title = `${title} · Hemling`;
   }, [title]);

@@ -119,6 +119,7 @@ async function follow(page: Page, name: string | RegExp): Promise<void> {
   const before = page.url();
   await page.keyboard.press('Enter');
   await page.waitForURL((url) => url.href !== before);
+  await page.waitForFunction(() => document.activeElement?.tagName === 'H1');
 }
 
 /** Presses the tab key until what is called so has the focus. */

@@ -1,5 +1,5 @@
 import type { RefObject } from 'preact';
-import { useEffect } from 'preact/hooks';
+import { useLayoutEffect } from 'preact/hooks';
 
 /**
  * A digit typed on a hardware keyboard lands in the field, wherever on the screen the focus is; while a doubt stands in
@@ -9,7 +9,7 @@ export function useTypingAnywhere(
   field: RefObject<HTMLInputElement | null>,
   anew: ((digit: string) => void) | null,
 ): void {
-  useEffect(() => {
+  useLayoutEffect(() => {
     const lead = (event: KeyboardEvent) => {
       if (event.ctrlKey || event.metaKey || event.altKey || !/^[\d.,]$/.test(event.key)) return;
       if (event.target instanceof HTMLInputElement) return;
