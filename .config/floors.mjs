@@ -14,6 +14,7 @@ export const FLOORS = {
     ['garments', 'settling', 'seams', 'sewing', 'pieces'],
     ['sheets', 'cloth'],
     ['notions', 'pencil'],
+    ['told'],
     ['guide'],
     ['output'],
   ],

@@ -36,6 +36,7 @@ export const SIDE_DOORS = [
   'app/drafting/sheets',
   'app/drafting/output',
   'app/drafting/pencil',
+  'app/drafting/told',
   'app/work/bridge',
   'app/work/keep-offline',
   'app/work/trusted-address',
@@ -95,6 +96,7 @@ export const LOADED_BY_SCREENS = [
   'app/drafting/outfit',
   'app/drafting/pencil',
   'app/drafting/sheets',
+  'app/drafting/told',
 ];
 
 /** Rooms where the clock and chance are handed in, so that the same input gives the same output. */

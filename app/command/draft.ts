@@ -72,6 +72,7 @@ async function draftFrom({ words: [path = ''], values }: Asked): Promise<Exit> {
       way: 'machine',
       language: locale,
       direction: directionOf(locale),
+      layout,
     }),
     'pieces.svg': toSvg(outcome.draft, say, { units, direction: directionOf(locale) }),
     'draft.json': `${JSON.stringify(toJson(outcome.draft))}\n`,

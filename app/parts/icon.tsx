@@ -29,7 +29,12 @@ export type IconName = keyof typeof drawings;
 /** A drawing that says nothing by itself: words or a label always stand with it. */
 export function Icon({ name }: { readonly name: IconName }) {
   return (
-    <svg class="icon" viewBox="0 0 24 24" aria-hidden="true" focusable="false">
+    <svg
+      class={name === 'back' || name === 'on' ? 'icon turns' : 'icon'}
+      viewBox="0 0 24 24"
+      aria-hidden="true"
+      focusable="false"
+    >
       <path d={drawings[name]} />
     </svg>
   );

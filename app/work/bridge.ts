@@ -56,9 +56,9 @@ export const drawSvg = (given: Draft, form: Form, { language, units, ...options 
 
 /** All that is printed of a draft as one page of HTML, to be read: with the sewing by machine or by hand. */
 export const writeTwin = (
-  given: Draft,
+  { draft, layout }: { readonly draft: Draft; readonly layout?: Layout | undefined },
   { language, units, way, ...options }: Written & { readonly way: 'machine' | 'hand' },
-): Promise<string> => worker.ask('writeTwin', { draft: given, way, language, units }, options);
+): Promise<string> => worker.ask('writeTwin', { draft, layout, way, language, units }, options);
 
 /** Lays pieces on cloth; `better` hears the first answer and each that is better, until the time is up. */
 export const layCloth = (

@@ -8,6 +8,7 @@ type DraftGiven = { readonly body: Body; readonly order: Order; readonly toy: st
 type LayOutGiven = { readonly draft: Draft; readonly paper: string } & Partial<LayOutOptions>;
 type Hand = { readonly language: string; readonly units: Unit };
 type GuideGiven = Hand & { readonly draft: Draft; readonly way: 'machine' | 'hand' };
+type TwinGiven = GuideGiven & { readonly layout?: Layout | undefined };
 type TapeGiven = Hand & { readonly today: string };
 type PrintGiven = Hand & { readonly sheets: readonly Sheets[] } & Pick<PatternOptions, 'only' | 'copies' | 'list'>;
 type TestGiven = Hand & { readonly paper: string; readonly today: string };
@@ -26,7 +27,7 @@ export type Jobs = {
   readonly layCloth: { readonly given: ClothGiven; readonly made: Answer };
   readonly printCloth: { readonly given: Hand & LaidOnCloth; readonly made: Uint8Array };
   readonly drawSvg: { readonly given: SvgGiven; readonly made: string };
-  readonly writeTwin: { readonly given: GuideGiven; readonly made: string };
+  readonly writeTwin: { readonly given: TwinGiven; readonly made: string };
   readonly printPencil: { readonly given: Hand & { readonly draft: Draft }; readonly made: Uint8Array };
   readonly printTape: { readonly given: TapeGiven; readonly made: Uint8Array };
   readonly printNumbers: { readonly given: TapeGiven & { readonly sheet: NumbersSheet }; readonly made: Uint8Array };

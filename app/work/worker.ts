@@ -36,12 +36,12 @@ const workers: Workers = {
     ]);
     return toSvg(draft, await createSay(language), { form, units, direction: directionOf(language) });
   },
-  writeTwin: async ({ draft, way, language, units }) => {
+  writeTwin: async ({ draft, language, ...how }) => {
     const [{ toTwin }, { createSay, directionOf }] = await Promise.all([
       import('../drafting/output'),
       import('../words'),
     ]);
-    return toTwin(draft, { say: await createSay(language), units, way, language, direction: directionOf(language) });
+    return toTwin(draft, { ...how, say: await createSay(language), language, direction: directionOf(language) });
   },
   printPencil: ({ draft, ...hand }) => onPaper(hand, ({ toPencilPdf }, written) => toPencilPdf(draft, written)),
   printTape: ({ today, ...hand }) => onPaper(hand, ({ toTapePdf }, written) => toTapePdf({ ...written, date: today })),

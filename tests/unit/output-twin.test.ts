@@ -3,6 +3,8 @@ import type { Say } from '../../app/body';
 import { guideOf, titleOf } from '../../app/drafting/guide';
 import { together } from '../../app/drafting/outfit';
 import { toTwin } from '../../app/drafting/output';
+import { layOut } from '../../app/drafting/sheets';
+import { pageTold } from '../../app/drafting/told';
 import { createSay } from '../../app/words';
 import { demoDrafts } from '../toys/demo-drafts';
 
@@ -41,6 +43,25 @@ test('says every piece, every point and every step, under headings that leave no
   const pictures = Array.from(page.matchAll(/<svg[^>]* role="img" aria-label="([^"]+)"/g));
   expect(pictures).toHaveLength(draft.pieces.length + guideOf(draft).steps.length);
   expect(page.includes('Sewn here: Shoulders (Back)')).toBe(true);
+});
+
+test('says of every page what lies on it: each piece once, or its parts and what joins them', () => {
+  const small = { id: 'small', width: 105, height: 148 };
+  const layout = layOut(draft, small, { effort: 1, seed: 1 });
+  const told = layout.pages.map((page) => pageTold(draft, layout, page, say));
+  const page = toTwin(draft, { say, units: 'cm', way: 'machine', language: 'en', direction: 'ltr', layout });
+  expect(unclosed(page)).toEqual([]);
+  for (const words of told.flat()) expect(page).toContain(`<li>${words.replaceAll("'", '&apos;')}</li>`);
+  const about = (name: string, sign: string) =>
+    told.flat().filter((words) => words.startsWith(`${say(`piece.${name}`)}${sign}`));
+  for (const { name } of draft.pieces)
+    expect(Math.min(about(name, ': ').length, 1) + Math.min(about(name, ', one part').length, 1), name).toBe(1);
+  const parts = told.filter((words) => words.some((each) => each.includes('one part')));
+  expect(parts.length).toBeGreaterThan(1);
+  for (const words of parts) {
+    expect(words.some((each) => /, one part: row \d of \d, column \d of \d$/.test(each))).toBe(true);
+    expect(words.some((each) => /^(To the (left|right)|Above|Below): page [A-Z]\d$/.test(each))).toBe(true);
+  }
 });
 
 test('an outfit has a heading for each garment, and its parts below', () => {

@@ -1,13 +1,11 @@
 import type { Say, Unit } from '../../body';
-import type { Draft, Piece, Role } from '../draft-types';
+import type { Draft, Piece } from '../draft-types';
 import { garmentsIn } from '../outfit';
 import { howMany } from '../pieces/how-many';
 import type { Form } from '../sheets/forms';
 import { cloths } from '../sizes/cloths';
+import { allowancesOf } from '../told';
 import type { Paragraph } from './flow';
-
-/** A space no line is broken at: a number stays with its unit. */
-const NO_BREAK = '\u00a0';
 
 /** What a label needs to know of its piece. */
 export type Labelled = {
@@ -17,9 +15,6 @@ export type Labelled = {
   readonly form: Form;
   readonly units: Unit;
 };
-
-/** Roles whose allowance is worth naming, in the order named. */
-const named: readonly Role[] = ['seam', 'hem', 'neckline', 'opening', 'closure', 'casing', 'edge'];
 
 /** All a piece carries in words, the most needed first: piece, how many to cut, whose, allowances, date. */
 export function labelOf({ draft, piece, whole, form, units }: Labelled, say: Say): readonly Paragraph[] {
@@ -45,15 +40,3 @@ export function madeFor(draft: Draft, say: Say): string {
 
 export const garmentWords = (draft: Draft, say: Say): string =>
   say('list.row', { of: garmentsIn(draft).map(({ order }) => say(`garment.${order.garment}.name`)) });
-
-/** Every allowance, drawn or to be added, by role; the widest where edges of one role differ. */
-export function allowancesOf(piece: Piece, form: Form, units: Unit, say: Say): string {
-  const parts = named.flatMap((role) => {
-    const widths = piece.edges.filter((edge) => edge.role === role).map((edge) => edge.allowance);
-    const length = Math.max(0, ...widths);
-    return length > 0 ? [say(`label.allowance.${role}`, { length, unit: units })] : [];
-  });
-  const unbroken = parts.map((part) => part.replaceAll(' ', NO_BREAK));
-  if (parts.length === 0) return say('label.nothing-added');
-  return say(form === 'cut' ? 'label.included' : `label.add-${form}`, { allowances: unbroken });
-}

@@ -1,8 +1,8 @@
 // What is printed, as a page to read: the same words in order, with headings and lists that a screen reader steps through, and
 // pictures whose words stand beside them. One file that asks nothing of a network.
 
-import { longestTie, type Say, type Unit, unitFace } from '../../body';
-import type { Draft, Piece, Seam } from '../draft-types';
+import { longestTie, type Say, type Unit } from '../../body';
+import type { Draft } from '../draft-types';
 import type { Direction } from '../faces';
 import {
   cutWords,
@@ -18,9 +18,11 @@ import {
 } from '../guide';
 import { notionWords } from '../notions/words';
 import { garmentsIn } from '../outfit';
-import { headWords, lineWords, type PencilPiece, pencilPlan } from '../pencil';
+import { type PencilPiece, pencilPlan } from '../pencil';
+import type { Layout } from '../sheets';
+import { type PieceTold, pageTold, pieceTold } from '../told';
 import type { Ink } from './ink';
-import { allowancesOf, madeFor } from './label';
+import { madeFor } from './label';
 import { element, escaped } from './markup';
 import { drawingInk } from './pencil-ink';
 import { sceneInk } from './scene-ink';
@@ -33,6 +35,8 @@ export type TwinOptions = {
   /** BCP 47 tag, and which way its lines run. */
   readonly language: string;
   readonly direction: Direction;
+  /** How the draft lies on paper: then each page says what is on it. */
+  readonly layout?: Layout | undefined;
 };
 
 /** How large pictures are, mm, before the page makes room for them. */
@@ -69,6 +73,7 @@ export function toTwin(draft: Draft, options: TwinOptions): string {
     {},
     element('h1', {}, escaped(title)),
     ...garmentsIn(draft).flatMap((each) => garmentParts(each, options, several)),
+    section(2, say('screen.print.title'), pagesPart(draft, options)),
     section(2, say('print.care-title'), [
       paragraph(say('print.care-child', { longest: longestTie(options.units), unit: options.units })),
       paragraph(say('print.care-tools')),
@@ -76,6 +81,12 @@ export function toTwin(draft: Draft, options: TwinOptions): string {
   );
   return `<!doctype html>\n${element('html', { lang: language, dir: direction }, head, element('body', {}, main))}\n`;
 }
+
+/** Every page of the layout, and what lies on it. */
+const pagesPart = (draft: Draft, { say, layout }: TwinOptions): readonly string[] =>
+  (layout?.pages ?? []).map((page, index) =>
+    section(3, say('screen.print.page', { page: index + 1 }), layout ? [list(pageTold(draft, layout, page, say))] : []),
+  );
 
 function garmentParts(draft: Draft, options: TwinOptions, several: boolean): readonly string[] {
   const { say, units } = options;
@@ -124,55 +135,32 @@ const opensWords = ({ openings }: Draft, say: Say, unit: Unit): readonly string[
 function piecePart(draft: Draft, plan: PencilPiece, options: TwinOptions, level: number): readonly string[] {
   const { say, units } = options;
   const piece = draft.pieces[plan.piece];
-  if (!piece) return [];
-  const name = say(`piece.${piece.name}`);
+  const told = pieceTold(draft, plan, options);
+  if (!piece || !told) return [];
   const room = { x: AROUND_MM, y: AROUND_MM, ...PIECE };
   const { ink, bottom } = drawingInk(piece, plan, room, { say, units, widthOf });
   const frame = { width: PIECE.width + 2 * AROUND_MM, height: bottom + AROUND_MM };
-  const lines = plan.lines.map((line) => [
-    ...lineWords(line, piece, say, units),
-    ...joinsOf(draft.seams, piece, line.name, say),
-  ]);
   return [
-    section(level, name, [
-      ...[...headWords(plan, piece, say, units), allowancesOf(piece, 'cut', units, say)].map(paragraph),
-      picture(ink, frame, name, options),
-      list(lines.map((each) => each.reduce((one, two) => say('list.after', { one, two })))),
-      pointsTable(plan, name, options),
+    section(level, told.name, [
+      ...told.head.map(paragraph),
+      picture(ink, frame, told.name, options),
+      list(told.lines),
+      pointsTable(told.points, options),
     ]),
   ];
 }
 
-/** The seams an edge is sewn in, and the pieces on the other side. */
-function joinsOf(seams: readonly Seam[], piece: Piece, edge: string, say: Say): readonly string[] {
-  const here = seams.flatMap(({ name, first, second }) => {
-    const holds = (side: Seam['first']) => side.some((ref) => ref.piece === piece.name && ref.edge === edge);
-    if (!holds(first) && !holds(second)) return [];
-    const others = holds(first) ? second : first;
-    const pieces = [...new Set(others.map((ref) => say(`piece.${ref.piece}`)))];
-    const seam = say(`seam.${name}`);
-    return pieces.length > 0 ? [say('list.aside', { name: seam, what: say('list.row', { of: pieces }) })] : [seam];
-  });
-  return here.length > 0 ? [say('twin.seams', { seams: [...new Set(here)] })] : [];
-}
-
-function pointsTable({ marks }: PencilPiece, name: string, { say, units, language }: TwinOptions): string {
-  const bare = (length: number) => say('pencil.bare', { length, unit: units });
+function pointsTable({ caption, columns, marks }: PieceTold['points'], { say, units }: TwinOptions): string {
   const head = (scope: 'col' | 'row') => (text: string) => element('th', { scope }, escaped(text));
-  const heads = [say('twin.point'), say('pencil.from-left'), say('pencil.from-bottom')].map(head('col'));
   const rows = marks.map(({ number, x, y }) => [
     head('row')(String(number)),
-    ...[bare(x), bare(y)].map((each) => element('td', {}, escaped(each))),
+    ...[x, y].map((length) => element('td', {}, escaped(say('pencil.bare', { length, unit: units })))),
   ]);
   return element(
     'table',
     {},
-    element(
-      'caption',
-      {},
-      escaped(say('twin.points', { piece: name, unit: unitFace({ unit: units, locale: language }) })),
-    ),
-    element('thead', {}, element('tr', {}, ...heads)),
+    element('caption', {}, escaped(caption)),
+    element('thead', {}, element('tr', {}, ...columns.map(head('col')))),
     element('tbody', {}, ...rows.map((row) => element('tr', {}, ...row))),
   );
 }

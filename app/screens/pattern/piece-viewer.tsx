@@ -1,6 +1,7 @@
 import { useMemo } from 'preact/hooks';
-import type { Piece } from '../../drafting/draft-types';
+import type { Draft } from '../../drafting/draft-types';
 import { shownLength, useWords } from '../../parts';
+import { lazily } from '../shared/lazily';
 import { drawPiece } from '../shared/pieces/piece-drawing';
 import { PieceLines } from '../shared/pieces/piece-picture';
 import { usePanZoom } from '../shared/viewer/pan-zoom';
@@ -9,17 +10,19 @@ import { cutWords } from './cut-words';
 import { edgeLabels } from './edge-labels';
 import './piece-viewer.css';
 
+const PieceWords = lazily(async () => (await import('../shared/pieces/piece-words')).PieceWords);
+
 type PieceViewerProps = {
-  readonly pieces: readonly Piece[];
+  readonly draft: Draft;
   readonly at: number;
   readonly onTurn: (at: number) => void;
   readonly onClose: () => void;
 };
 
 /** One piece over the whole screen, with the lengths of its edges. */
-export function PieceViewer({ pieces, at, onTurn, onClose }: PieceViewerProps) {
+export function PieceViewer({ draft, at, onTurn, onClose }: PieceViewerProps) {
   const { say, hand } = useWords();
-  const piece = pieces[at];
+  const piece = draft.pieces[at];
   const drawing = useMemo(() => piece && drawPiece(piece), [piece]);
   const view = usePanZoom(at);
   if (!piece || !drawing) return null;
@@ -30,13 +33,14 @@ export function PieceViewer({ pieces, at, onTurn, onClose }: PieceViewerProps) {
   return (
     <Viewer
       title={name}
-      all={pieces.length}
+      all={draft.pieces.length}
       {...{ at, onTurn, onClose, view }}
       names={{ before: say('screen.pattern.before'), after: say('screen.pattern.after') }}
-      note={say('list.named', {
-        name: cutWords(say, piece),
-        what: say('screen.pattern.edges', { unit: say(`screen.unit.${hand.unit}`) }),
+      note={say('list.beside', {
+        one: cutWords(say, piece),
+        two: say('screen.pattern.edges', { unit: say(`screen.unit.${hand.unit}`) }),
       })}
+      words={<PieceWords key={at} draft={draft} piece={at} />}
     >
       <svg viewBox={box.map((mm) => mm.toFixed(1)).join(' ')} role="img" aria-label={name}>
         <g transform={view.transform(box)}>

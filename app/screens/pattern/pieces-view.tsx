@@ -38,9 +38,7 @@ export function PiecesView({ draft }: { readonly draft: Draft }) {
         })}
       </ul>
       <p class="pieces-key soft small">{say('screen.pattern.key')}</p>
-      {opened !== null && (
-        <PieceViewer pieces={draft.pieces} at={opened} onTurn={setOpened} onClose={() => setOpened(null)} />
-      )}
+      {opened !== null && <PieceViewer draft={draft} at={opened} onTurn={setOpened} onClose={() => setOpened(null)} />}
     </section>
   );
 }

@@ -5,9 +5,9 @@ import { printed, useWords } from '../../parts';
 import { useAwake } from '../shared/awake';
 import type { Making } from '../shared/making/making';
 import { OneStep } from '../shared/one-step/one-step';
+import { DrawnSoFar } from '../shared/pieces/drawn-so-far';
 import { go, to } from '../shared/route';
 import { SpeakAct } from '../shared/speak-act';
-import { DrawnSoFar } from './drawn-so-far';
 
 type PencilStepsProps = {
   readonly making: Making;

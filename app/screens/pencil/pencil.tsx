@@ -7,10 +7,10 @@ import { bodyKnown, type Making } from '../shared/making/making';
 import { draftOf, useDraft } from '../shared/making/use-draft';
 import { WithPattern } from '../shared/making/with-pattern';
 import { PdfAct } from '../shared/pdf-act';
+import { DrawnSoFar } from '../shared/pieces/drawn-so-far';
 import { usePlace } from '../shared/places';
 import { go, to } from '../shared/route';
 import type { ScreenProps } from '../shared/screen-props';
-import { DrawnSoFar } from './drawn-so-far';
 import { PencilSteps } from './pencil-steps';
 import './pencil.css';
 

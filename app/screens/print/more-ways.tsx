@@ -1,6 +1,6 @@
 import { useState } from 'preact/hooks';
 import type { Draft } from '../../drafting/draft-types';
-import { forms } from '../../drafting/sheets';
+import { forms, type Layout } from '../../drafting/sheets';
 import { Icon, Picks, useWords } from '../../parts';
 import { drawSvg, printTest, writeTwin } from '../../work/bridge';
 import { Checks } from '../shared/checks/checks';
@@ -17,6 +17,8 @@ import type { PrintWish } from './wish';
 type MoreWaysProps = {
   readonly making: Making;
   readonly draft: Draft | null;
+  /** How this toy's own pieces lie on paper, once they do. */
+  readonly layout: Layout | undefined;
   readonly paper: string;
   readonly halves: boolean;
   readonly wish: PrintWish;
@@ -30,7 +32,7 @@ const MOST_COPIES = 4;
 
 /** All that few printings need, folded away; where something is chosen, the row says so. */
 export function MoreWays(props: MoreWaysProps) {
-  const { making, draft, paper, halves, wish, others, onWish, onOthers, onHalves } = props;
+  const { making, draft, layout, paper, halves, wish, others, onWish, onOthers, onHalves } = props;
   const { say, hand } = useWords();
   const [asked, setAsked] = useState(false);
   // An outfit is this toy's own.
@@ -43,7 +45,8 @@ export function MoreWays(props: MoreWaysProps) {
       if (draft) saveFile(new Blob([await make(draft)], { type }), `${fileName(name, 'pattern')}.${ending}`);
     });
   const svg = () => save('image/svg+xml', 'svg', (each) => drawSvg(each, wish.form, written));
-  const twin = () => save('text/html', 'html', (each) => writeTwin(each, { ...written, way: 'machine' }));
+  const twin = () =>
+    save('text/html', 'html', (each) => writeTwin({ draft: each, layout }, { ...written, way: 'machine' }));
   const chosen = [
     ...(wish.form === 'cut' ? [] : [say(`screen.print.form.${wish.form}`)]),
     ...(wish.without.length > 0 ? [say('screen.print.without', { count: wish.without.length })] : []),

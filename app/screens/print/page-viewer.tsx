@@ -1,12 +1,15 @@
 import { useMemo } from 'preact/hooks';
 import { useWords } from '../../parts';
 import { print } from '../../work/bridge';
+import { lazily } from '../shared/lazily';
 import { PdfAct } from '../shared/pdf-act';
 import { drawPiece } from '../shared/pieces/piece-drawing';
 import { usePanZoom } from '../shared/viewer/pan-zoom';
 import { Viewer } from '../shared/viewer/viewer';
 import { PageDrawing } from './page-drawing';
 import type { Sheets } from './use-pdf';
+
+const PageWords = lazily(async () => (await import('../shared/pieces/page-words')).PageWords);
 
 type PageViewerProps = {
   readonly sheets: Sheets;
@@ -39,6 +42,7 @@ export function PageViewer({ sheets, at, name, onTurn, onClose }: PageViewerProp
           make={(asked) => print([sheets], { ...asked, only: [at], lane: 'print one page' })}
         />
       }
+      words={<PageWords {...{ draft, layout, page }} />}
     >
       <svg viewBox={box.join(' ')} role="img" aria-label={title}>
         <g transform={view.transform(box)}>

@@ -94,6 +94,7 @@ function PrintPage({ making }: { readonly making: Making }) {
           <TrueScale correction={correction} onCorrection={(value) => set('device-print-correction', value)} />
           <MoreWays
             {...{ making, draft, paper, halves, wish, others }}
+            layout={sheets[0]?.layout}
             onWish={setWish}
             onOthers={setOthers}
             onHalves={(chosen) => set('halves', chosen)}

@@ -1,6 +1,7 @@
 import type { ComponentChildren } from 'preact';
-import { useEffect, useRef } from 'preact/hooks';
+import { useEffect, useRef, useState } from 'preact/hooks';
 import { Icon, useWords } from '../../../parts';
+import { Folded } from '../folded/folded';
 import type { usePanZoom } from './pan-zoom';
 import './viewer.css';
 
@@ -14,11 +15,13 @@ type ViewerProps = {
   /** What the buttons for the one before and the next are called. */
   readonly names: { readonly before: string; readonly after: string };
   readonly note?: ComponentChildren;
+  /** What it shows in words, fetched once they are asked for. */
+  readonly words: ComponentChildren;
   readonly children: ComponentChildren;
 };
 
 /** Something large over the whole screen, to be moved, drawn nearer, and leafed through. */
-export function Viewer({ title, at, all, onTurn, onClose, view, names, note, children }: ViewerProps) {
+export function Viewer({ title, at, all, onTurn, onClose, view, names, note, words, children }: ViewerProps) {
   const { say } = useWords();
   const dialog = useRef<HTMLDialogElement>(null);
   useEffect(() => dialog.current?.showModal(), []);
@@ -39,7 +42,10 @@ export function Viewer({ title, at, all, onTurn, onClose, view, names, note, chi
       <div class="viewer-table" {...view.hold}>
         {children}
       </div>
-      <div class="soft small viewer-note">{note}</div>
+      <div class="viewer-note">
+        <div class="soft small">{note}</div>
+        <InWords>{words}</InWords>
+      </div>
       <footer class="viewer-acts">
         <button
           type="button"
@@ -67,5 +73,16 @@ export function Viewer({ title, at, all, onTurn, onClose, view, names, note, chi
         </button>
       </footer>
     </dialog>
+  );
+}
+
+/** Words for all that is drawn, behind a row that folds open. */
+function InWords({ children }: { readonly children: ComponentChildren }) {
+  const { say } = useWords();
+  const [asked, setAsked] = useState(false);
+  return (
+    <Folded title={say('screen.in-words')} onOpen={() => setAsked(true)}>
+      {asked && children}
+    </Folded>
   );
 }

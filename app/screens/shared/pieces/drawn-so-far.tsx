@@ -1,4 +1,5 @@
-import { type PencilPiece, type PencilStep, pencilSteps } from '../../drafting/pencil';
+import { type PencilPiece, type PencilStep, pencilSteps } from '../../../drafting/pencil';
+import './drawn-so-far.css';
 
 type DrawnSoFarProps = {
   readonly plan: PencilPiece;
@@ -12,15 +13,22 @@ export function DrawnSoFar({ plan, until, text }: DrawnSoFarProps) {
   const { width, height, marks } = plan;
   const steps = pencilSteps(plan);
   const done = steps.slice(0, until + 1);
-  const now = Number.isFinite(until) ? done.at(-1) : undefined;
+  const whole = !Number.isFinite(until);
+  const now = whole ? undefined : done.at(-1);
   const seen = new Set(done.flatMap((step) => (step.does === 'mark' ? [step.mark.number] : [])));
   const size = Math.max(width, height) / 46;
+  const round = whole ? 3 * size : 2;
   const at = (number: number) => {
     const { x, y } = marks[number - 1] ?? { x: 0, y: 0 };
     return { x, y: height - y };
   };
   return (
-    <svg class="pencil-paper" viewBox={`-2 -2 ${width + 4} ${height + 4}`} role="img" aria-label={text}>
+    <svg
+      class="pencil-paper"
+      viewBox={`${-round} ${-round} ${width + 2 * round} ${height + 2 * round}`}
+      role="img"
+      aria-label={text}
+    >
       <rect class="pencil-sheet" width={width} height={height} />
       {now?.does === 'mark' && (
         <path
@@ -35,7 +43,21 @@ export function DrawnSoFar({ plan, until, text }: DrawnSoFarProps) {
           const { x, y } = at(number);
           const isNow = now?.does === 'mark' && now.mark.number === number;
           return (
-            <circle class={isNow ? 'pencil-point now' : 'pencil-point'} cx={x} cy={y} r={isNow ? size : size * 0.55} />
+            <g key={number}>
+              <circle
+                class={isNow ? 'pencil-point now' : 'pencil-point'}
+                cx={x}
+                cy={y}
+                r={isNow ? size : size * 0.55}
+              />
+              {whole && (
+                <PointNumber
+                  number={number}
+                  size={size}
+                  at={outward({ x, y }, { x: width / 2, y: height / 2 }, 1.7 * size)}
+                />
+              )}
+            </g>
           );
         })}
     </svg>
@@ -48,6 +70,22 @@ const joinClass = (step: PencilStep, now: PencilStep | undefined) =>
     : step.line.role === 'grain' || step.line.role === 'inside'
       ? 'pencil-line thin'
       : 'pencil-line';
+
+type Spot = { readonly x: number; readonly y: number };
+
+function PointNumber({ number, size, at }: { readonly number: number; readonly size: number; readonly at: Spot }) {
+  return (
+    <text class="pencil-number" x={at.x} y={at.y} font-size={1.5 * size} stroke-width={size / 3}>
+      {number}
+    </text>
+  );
+}
+
+/** So far beyond a spot, as seen from the middle. */
+function outward({ x, y }: Spot, middle: Spot, far: number): Spot {
+  const away = Math.hypot(x - middle.x, y - middle.y) || 1;
+  return { x: x + ((x - middle.x) / away) * far, y: y + ((y - middle.y) / away) * far };
+}
 
 type At = (number: number) => { readonly x: number; readonly y: number };
 
