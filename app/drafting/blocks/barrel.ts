@@ -1,4 +1,4 @@
-import { foldArc, intoFold, legEdge } from '../curves/barrel';
+import { foldArc, hemCurve, intoFold, legEdge } from '../curves/barrel';
 import { end, line, pathLength, point, reversePath, splitPath } from '../geometry';
 import { block } from './block';
 
@@ -10,7 +10,7 @@ const MOST_CHIN = 0.8;
  * there. The side has a hollow for a leg, half an oval; it meets neck, legs and hem along the fold but for a lean at the neck,
  * `lean`, so that all joins run smooth. Sizes in mm, turns in radians, down from the fold to the corner positive:
  * `neckX`, `neckTurn` the neck edge, an arc; `legHalf`, `legAt` half the width at the legs and where the hollow begins, `legDeep`, `legHigh` its
- * depth and half its height; `hemX`, `hemTurn` the corner and arc of the hem; `centreLong` along the fold; `past` how far it goes on past an
+ * depth and half its height; `hemX`, `hemTurn` the corner of the hem, as far down as an arc that turns so; `centreLong` along the fold; `past` how far it goes on past an
  * open centre. `chinGap` mm of the neck edge, beside the fold or centre, are an edge of their own: a hood leaves them free.
  */
 export const barrel = block({
@@ -22,7 +22,7 @@ export const barrel = block({
     const whole = foldArc(0, neckX, neckTurn);
     const gap = Math.min(chinGap ?? 0, pathLength(whole) * MOST_CHIN);
     const [chin, neckline] = gap > 0 ? splitPath(whole, gap) : [null, whole];
-    const hem = foldArc(centreLong, hemX, hemTurn);
+    const hem = hemCurve(centreLong, hemX, hemTurn);
     const fore = point(legHalf, legAt);
     const leg = legEdge(fore, legDeep, legHigh);
     const edge = past === null ? 0 : -past;

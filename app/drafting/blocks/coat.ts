@@ -4,8 +4,8 @@ import { arc, end, endTangent, hermite, line, type Path, pathLength, point } fro
 import { block } from './block';
 import { gapAtEnd } from './gap';
 
-/** Where a tab passes into the side, radians from the middle of the back; the side is down at its width this share of the way. */
-const TAB_UNTIL = 1.45;
+/** A tab passes into the side where it is widest, a quarter round from the middle of the back; the side is down at its width this share of the way. */
+const TAB_UNTIL = Math.PI / 2;
 const WIDE_AT = 0.3;
 /** The corner behind is rounded by this share of half the width. */
 const ROUNDED = 0.6;

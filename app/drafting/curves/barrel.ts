@@ -95,6 +95,16 @@ export function foldArc(height: Mm, half: Mm, turn: number): Path {
   return arc(point(0, height + down * radius), radius, top, top + turn);
 }
 
+/** No hem leaves its side farther from square than this, radians (20°): past it a corner would be a spike (common practice, no source). */
+const MOST_HEM_LEAN = 0.35;
+
+/** The hem, from the fold to its corner, as far down as an arc that turns so far: square to the fold, and nearly so to the side. */
+export function hemCurve(height: Mm, half: Mm, turn: number): Path {
+  const lean = Math.sign(turn) * Math.min(Math.abs(turn), MOST_HEM_LEAN);
+  const corner = point(half, height + half * Math.tan(turn / 2));
+  return [hermite(point(0, height), point(1, 0), corner, point(Math.cos(lean), Math.sin(lean)), 1 / 3, 1 / 3)];
+}
+
 /** One side of a leg's hole, from before the leg to behind it: half an oval, square to the seam, so deep and so high to its middle. */
 export function legEdge(fore: Point, deep: Mm, high: Mm): Path {
   const inside = point(fore.x - deep, fore.y + high);

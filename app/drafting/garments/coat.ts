@@ -39,7 +39,9 @@ const coatSizes = maker(
     const coatHalf = Math.max(chest * SIDE_SHARE, coatNeck / BIB_REACH + coatTab);
     const coatLong = Math.max(wearer.of('back-length'), SHORTEST * coatHalf);
     const under = within(chest * UNDER_SIDE.share, UNDER_SIDE);
-    const bandWide = within(coatLong * BAND.share, BAND);
+    // No wider than it is long on either side, so that it goes no farther round than the chest.
+    const aside = Math.max(chest / 2 - coatHalf, BAND.least);
+    const bandWide = Math.min(within(coatLong * BAND.share, BAND), aside);
     return {
       sizes: {
         neck,
@@ -50,7 +52,7 @@ const coatSizes = maker(
         coatLong,
         bandUnder: under,
         bandWide,
-        bandHalf: Math.max(chest / 2 - coatHalf, bandWide) + under,
+        bandHalf: aside + under,
       },
     };
   },

@@ -27,6 +27,8 @@ type Ref = RefTo<Gives['edge']>;
 const FACING_ABOVE_MM = 15;
 /** So low may it hang before it is said, and so much may a slit lack, mm. */
 const HANGS_MM = 6;
+/** A leg's edge this much wider than the leg asks for is said to be wide. */
+const WIDE_LEG = 1.35;
 const MISSING_MM = 1;
 
 const panels = (edge: 'top' | 'side' | 'bottom'): Ref[] => [{ piece: 'pants-tube', edge, times: 2 }];
@@ -141,6 +143,13 @@ export const pants = assemble(pantsHead, [
       },
     ],
     notes: [
+      {
+        code: 'leg-edge-wide',
+        measures: ['thigh-girth', 'hip-girth'],
+        told: ({ sizes: { pantsLeg, pantsLegLeast } }) =>
+          pantsLeg > WIDE_LEG * pantsLegLeast ? { top: pantsLeg, thigh: pantsLegLeast } : null,
+        when: hasLegs,
+      },
       {
         code: 'crotch-hangs',
         measures: ['crotch-length', 'foot-girth', 'thigh-girth'],

@@ -15,6 +15,8 @@ const LEAST_HIP_EASE_MM = 12;
 const MIDDLE = { stands: 0.47, sits: 0.42 } as const;
 /** Between the legs half as wide as this share of a quarter of the seat, and at least, mm (common practice, no source). */
 const CROTCH_SHARE = 0.3;
+/** Where the legs are so thin that their openings would gape, it is cut wider, up to this share (common practice, no source). */
+const WIDEST_CROTCH_SHARE = 0.5;
 const LEAST_CROTCH_MM = 11;
 /** Sides are at most this share of the rise long, and never so short that nothing could be sewn, mm. */
 const LONGEST_SIDE = 0.75;
@@ -86,16 +88,16 @@ function legsOf(wearer: Wearer<Pants>, quarter: Mm, rise: Mm) {
   const least = nappy ? thigh : Math.max(thigh, passes(wearer.of('foot-girth')));
   const crotch = easedCrotch(wearer.of('crotch-length'), posture, wearer.cloth.thickness);
   const half = Math.min(Math.max(quarter * CROTCH_SHARE, LEAST_CROTCH_MM), 0.8 * quarter);
-  const frame = (pantsSide: Mm, pantsLong: Mm): PantsFrame => ({
+  const frame = (pantsSide: Mm, pantsLong: Mm, pantsCrotch: Mm): PantsFrame => ({
     pantsFront: quarter,
     pantsBack: quarter + lap,
     pantsSide,
     pantsLong,
-    pantsCrotch: half,
+    pantsCrotch,
     pantsMiddle: MIDDLE[posture] * pantsLong,
   });
   // What laps is part of the leg's edge, and goes round nothing.
-  const round = (side: Mm, long: Mm): Mm => pathLength(legEdge(frame(side, long))) - lap;
+  const round = (side: Mm, long: Mm, crotch = half): Mm => pathLength(legEdge(frame(side, long, crotch))) - lap;
   const most = Math.max(LONGEST_SIDE * rise, LEAST_SIDE_MM);
   // In front a side, and something of the leg below it, lie above the narrowest place.
   const above = MIDDLE[posture] - NARROW_SHARE / 2;
@@ -104,9 +106,12 @@ function legsOf(wearer: Wearer<Pants>, quarter: Mm, rise: Mm) {
   const highest = Math.max(Math.min(most, above * long - LEAST_LEG_MM), LEAST_SIDE_MM);
   const solved = brent((side) => round(side, long) - least, LEAST_SIDE_MM, highest, { tolerance: SOLVED_LENGTH_MM });
   const side = solved.ok ? solved.x : solved.atHigh > 0 ? highest : LEAST_SIDE_MM;
+  const between = widerFor(least, half, Math.max(half, quarter * WIDEST_CROTCH_SHARE), (wide) =>
+    round(side, long, wide),
+  );
   return {
-    ...frame(side, long),
-    pantsLeg: round(side, long),
+    ...frame(side, long, between),
+    pantsLeg: round(side, long, between),
     pantsLegLeast: least,
     pantsLonger: Math.max(long - crotch, 0),
   };
@@ -118,6 +123,13 @@ function longerFor(least: Mm, from: Mm, round: (side: Mm, long: Mm) => Mm): Mm {
     tolerance: SOLVED_LENGTH_MM,
   });
   return solved.ok ? solved.x : from + least;
+}
+
+/** Half as wide between the legs as makes their openings no wider than asked, or as near as the widest comes. */
+function widerFor(least: Mm, half: Mm, widest: Mm, round: (half: Mm) => Mm): Mm {
+  if (round(half) <= least + SOLVED_LENGTH_MM) return half;
+  const solved = brent((wide) => round(wide) - least, half, widest, { tolerance: SOLVED_LENGTH_MM });
+  return solved.ok ? solved.x : widest;
 }
 
 /** Where the fold stays open behind: the tail's thickest place passes, and something is left above and below. */
