@@ -25,7 +25,7 @@ const WIDEST_STRAP_MM = 18;
 const EAR_ROOM = 1.1;
 const LEFT_MM = 10;
 
-/** A bonnet: over the head from side to side, from the face back, its back, its straps, and the ears' slits (0 without). */
+/** A bonnet: over the head as far as a hat's line, down to the neck, from the face back, its back, its straps, and the ears' slits (0 without). */
 export const bonnetSizes = maker(
   [],
   [
@@ -51,7 +51,7 @@ export const bonnetSizes = maker(
     const width = Math.min(Math.max(girth * STRAP_SHARE, NARROWEST_STRAP_MM), WIDEST_STRAP_MM);
     return {
       sizes: {
-        bonnetOver: 2 * half,
+        bonnetOver: over + OVER_MM,
         bonnetHalf: half,
         bonnetDeep: deep,
         bonnetBack: back,
