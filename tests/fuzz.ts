@@ -1,6 +1,6 @@
 /**
  * Random drafts by the thousand: `npm run fuzz -- --drafts 30000 --seed 7 [--from 5898] [--nasty 0.3]
- * [--garment id]`. Prints what broke, with the card and order that broke it, then how many were drafted, refused (by
+ * [--garment id,id]`. Prints what broke, with the card and order that broke it, then how many were drafted, refused (by
  * code) and broken, and the time. `--from` goes on from a draft by its number, the very draft that a row begun at 0
  * reaches: `--from 5898 --drafts 1` repeats one.
  */
@@ -16,21 +16,21 @@ type Count = { readonly refused: Map<string, number>; drafted: number; broken: n
 await command(
   {
     name: 'fuzz',
-    usage: ['[--drafts N] [--from N] [--seed N] [--nasty SHARE] [--garment ID]'],
-    options: { drafts: 'N', from: 'N', seed: 'N', nasty: 'SHARE', garment: 'ID' },
+    usage: ['[--drafts N] [--from N] [--seed N] [--nasty SHARE] [--garment ID,ID]'],
+    options: { drafts: 'N', from: 'N', seed: 'N', nasty: 'SHARE', garment: 'ID,ID' },
     words: [0, 0],
     exits: [EXIT.done, EXIT.refused, EXIT.unreadable, EXIT.ours],
   },
   ({ values }) =>
     fuzz(
       { from: Number(values.from ?? 0), drafts: Number(values.drafts ?? 3000) },
-      { seed: Number(values.seed ?? 1), nastyShare: Number(values.nasty ?? 0.3), only: values.garment },
+      { seed: Number(values.seed ?? 1), nastyShare: Number(values.nasty ?? 0.3), only: values.garment?.split(',') },
     ),
 );
 
 type Numbered = Drawn & { readonly nasty: boolean };
 type Row = { readonly from: number; readonly drafts: number };
-type Kinds = { readonly seed: number; readonly nastyShare: number; readonly only: string | undefined };
+type Kinds = { readonly seed: number; readonly nastyShare: number; readonly only: readonly string[] | undefined };
 
 function fuzz({ from, drafts }: Row, { seed, nastyShare, only }: Kinds): Exit {
   const random = seeded(seed);

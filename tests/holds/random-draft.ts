@@ -21,13 +21,13 @@ function someValue(random: Random, choice: Choice): string | boolean | number {
 }
 
 /** One random toy in one random garment with random choices, half of them left as they come. */
-export function randomDraft(random: Random, nasty: boolean, only?: string): Tried {
+export function randomDraft(random: Random, nasty: boolean, only?: readonly string[]): Tried {
   return tried(randomOrder(random, nasty, only));
 }
 
 /** What to draft, drawn but not drafted: all that a draft takes from `random`. */
-export function randomOrder(random: Random, nasty: boolean, only?: string): Drawn {
-  const garment = pick(random, only ? garments.filter((each) => each.id === only) : garments);
+export function randomOrder(random: Random, nasty: boolean, only?: readonly string[]): Drawn {
+  const garment = pick(random, only ? garments.filter((each) => only.includes(each.id)) : garments);
   const kind = pick<BodyKind>(random, garment.bodies);
   const card = randomCard(random, kind, { nasty });
   const chosen = Object.entries(garment.choices).filter(() => random() < 0.5);

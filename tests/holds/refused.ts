@@ -1,11 +1,10 @@
 import type { Flag } from '../../app/body';
 
-/** What a garment cannot be on some plausible toys, and says with what would suit them instead. */
-const CANNOT: Readonly<Record<string, string>> = { 'fitted-coat': 'coat-corner-not-drawn' };
+/** What a garment cannot be on some plausible toys, and what would suit them instead: all that it then says. */
+const CANNOT: Readonly<Record<string, readonly string[]>> = { 'fitted-coat': ['coat-corner-not-drawn', 'wears-coat'] };
 
-/** Codes of a refusal that no plausible toy should meet; none where it is one of those above, and names another garment. */
+/** Codes of a refusal that no plausible toy should meet; none where it says what stands above and nothing else. */
 export function unkindlyRefused(garment: string, flags: readonly Flag[]): string[] {
   const codes = flags.map(({ code }) => code);
-  const kind = codes[0] === CANNOT[garment] && codes.slice(1).some((code) => code.startsWith('wears-'));
-  return kind ? [] : codes.map((code) => `refused: ${code}`);
+  return codes.join() === CANNOT[garment]?.join() ? [] : codes.map((code) => `refused: ${code}`);
 }

@@ -1,9 +1,11 @@
 import { expect, test } from 'vitest';
+import type { Flag } from '../../app/body';
 import { draft, fullOrder } from '../../app/drafting/draft';
 import type { Draft, Edge, InnerLine, Piece, Seam } from '../../app/drafting/draft-types';
 import { translatePath } from '../../app/drafting/geometry';
 import { bodyFrom, demoCards } from '../../app/measuring';
 import { brokenIn } from '../holds';
+import { unkindlyRefused } from '../holds/refused';
 
 /** What must hold is itself held to notice a near miss: a draft that holds, and the same with one thing a little off. */
 function drafted(garment: string, choices: Record<string, string | boolean>, cloth = 'quilting-cotton'): Draft {
@@ -78,4 +80,14 @@ test.each([
   ],
 ] as [string, Draft, Change, string][])('%s is found', (_, made, change, said) => {
   expect(brokenIn(changed(made, change)).join('\n')).toContain(said);
+});
+
+test('a coat is kindly refused only for its corner, with the simple coat beside it and nothing else', () => {
+  const flags = (...codes: string[]): Flag[] =>
+    codes.map((code) => ({ code, severity: 'impossible', measures: [], values: {} }));
+  const kind = ['coat-corner-not-drawn', 'wears-coat'];
+  expect(unkindlyRefused('fitted-coat', flags(...kind))).toEqual([]);
+  expect(unkindlyRefused('coat', flags(...kind))).toHaveLength(2);
+  expect(unkindlyRefused('fitted-coat', flags('coat-corner-not-drawn'))).toHaveLength(1);
+  expect(unkindlyRefused('fitted-coat', flags(...kind, 'draft-defect'))).toHaveLength(3);
 });
