@@ -11,10 +11,10 @@ const LEAST_BACK_MM = 12;
  * (by shares of its radius), the belly's neck edge is another share of its width, the way from nape to legs and the neck are other by
  * these shares (common practice, no source).
  */
-const OFF_MIDDLE: readonly number[] = [0, 0.3, 0.6];
+const OFF_MIDDLE: readonly number[] = [0, 0.3, 0.6, 0.8];
 const BELLY_NECKS: readonly number[] = [0.4, 0.6, 0.8];
 const NAPES: readonly number[] = [1, 0.95, 1.05, 0.9, 1.1];
-const WIDEST_NECK = 1.1;
+const WIDEST_NECK = 1.15;
 const HALVINGS = 8;
 
 /** Halves, mm: the chest; from the belly's fold to the middle of a hole, and its radius; the neck; from nape and throat to the legs. */
