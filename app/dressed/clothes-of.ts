@@ -22,6 +22,7 @@ export function clothesOf(draft: Draft, body: Body): Clothes {
     wrist: wristOf(read),
     coat: coatOf(read),
     sock: sockOf(read),
+    tunic: read.piece('tunic-front') ? { winged: read.choice('wings') !== 'none' } : null,
   };
 }
 

@@ -16,6 +16,7 @@ export type Clothes = {
   readonly wrist: Wrist | null;
   readonly coat: Coat | null;
   readonly sock: Sock | null;
+  readonly tunic: Tunic | null;
 };
 
 /** Round the trunk at a height below the high shoulder point. */
@@ -128,6 +129,9 @@ export type Hung =
   | { readonly kind: 'bow'; readonly wide: Mm; readonly deep: Mm }
   | ApronHung
   | { readonly kind: 'scarf'; readonly long: Mm; readonly wide: Mm };
+
+/** Round a round body, from neck to hem; `winged`: wings or arms come through its sides. */
+export type Tunic = { readonly winged: boolean };
 
 /** An apron, half its widths; its top so far below the neck as its strap goes up to it. */
 export type ApronHung = {

@@ -63,6 +63,7 @@ const NOTHING: Clothes = {
   wrist: null,
   coat: null,
   sock: null,
+  tunic: null,
 };
 
 /** What a garment lays over each of the toy's parts. */

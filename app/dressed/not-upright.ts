@@ -8,9 +8,10 @@ import { coatFromSide } from './coat-side';
 import { hatParts } from './hat';
 import { coveredEars, hoodParts } from './hood';
 import { hungParts } from './hung';
+import { tunicParts } from './tunic';
 
 /** A toy that is not upright, from one of its ends, in what goes round its neck or, on four legs, its body. */
-export function notUpright({ hung, hat, coat, hood }: Clothes, body: Body, side: 'front' | 'back'): Stage {
+export function notUpright({ hung, hat, coat, hood, tunic }: Clothes, body: Body, side: 'front' | 'back'): Stage {
   const stage = bareStage(body.kind, body.traits, body.sizes, side);
   const end = stage.places.neckEnd ?? point(0, 0);
   const hem = stage.places.bibHem ?? point(0, 60);
@@ -29,7 +30,9 @@ export function notUpright({ hung, hat, coat, hood }: Clothes, body: Body, side:
         ground: groundOf(stage) - 4,
         view: side,
       })
-    : [];
+    : tunic
+      ? tunicParts(tunic, stage, side)
+      : [];
   const head = stage.parts.findIndex(({ name }) => name === 'head');
   const before = body.kind === 'round' ? stage.parts.findIndex(({ name }) => name === 'cheek') : head;
   const cut = before < 0 ? stage.parts.length : before;

@@ -26,6 +26,7 @@ import { tank } from './tank';
 import { tee } from './tee';
 import { trousers } from './trousers';
 import { tubeDress } from './tube-dress';
+import { tunic } from './tunic';
 import { vest } from './vest';
 import { wristWarmers } from './wrist-warmers';
 
@@ -52,6 +53,7 @@ const made: Readonly<Record<GarmentId, Garment>> = {
   pants,
   coat,
   'fitted-coat': fittedCoat,
+  tunic,
   hat,
   bonnet,
   cape,

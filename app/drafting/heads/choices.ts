@@ -36,6 +36,8 @@ export const gussetChoice = one(['auto', 'diamond', 'none'], 'auto');
 export const tailChoice = one(['auto', 'open', 'covered'], 'auto');
 /** A hat covers the ears, or they come through its seams. */
 export const hatEarsChoice = one(['auto', 'open', 'covered'], 'auto');
+/** What comes out at the sides of a round toy: nothing, flat wings, or arms as thick as they are wide. */
+export const wingsChoice = one(['none', 'flat', 'round'], 'none');
 /** Whose hands dress the toy: they say what closes a garment, how far it opens and how easily it goes on. */
 export const dresserChoice = one(['older-child', 'small-child', 'display'], 'older-child');
 /** What closes an opening. */
@@ -69,6 +71,7 @@ export type HoodEdges = { readonly hoodEdge: Value<typeof hoodEdgeChoice> };
 export type LegCount = { readonly legs: Value<typeof legsChoice> };
 export type Gussets = { readonly gusset: Value<typeof gussetChoice> };
 export type Tails = { readonly tail: Value<typeof tailChoice> };
+export type Wings = { readonly wings: Value<typeof wingsChoice> };
 export type Brims = { readonly brim: 'cuff' | 'turned' | 'brim' };
 export type HatEars = { readonly hatEars: Value<typeof hatEarsChoice> };
 /** `bodice`: sewn to one, as in a romper. */

@@ -27,6 +27,7 @@ import { tankHead } from './tank';
 import { teeHead } from './tee';
 import { trousersHead } from './trousers';
 import { tubeDressHead } from './tube-dress';
+import { tunicHead } from './tunic';
 import { vestHead } from './vest';
 import { wristWarmersHead } from './wrist-warmers';
 
@@ -51,6 +52,7 @@ const listed = [
   pantsHead,
   coatHead,
   fittedCoatHead,
+  tunicHead,
   hatHead,
   bonnetHead,
   capeHead,

@@ -21,6 +21,7 @@ import {
   trunk,
 } from './strokes';
 import { trouserPictures } from './trouser-pictures';
+import { tunicPictures } from './tunic-pictures';
 
 const plain = [shortSleeves, trunk, neckHole];
 const long = [longSleeves, trunk, neckHole];
@@ -51,6 +52,7 @@ export const choicePictures: Readonly<Record<string, Picture>> = {
   ...hatPictures,
   ...coatPictures,
   ...sockPictures,
+  ...tunicPictures,
   'opening.auto': [...plain, measured],
   'opening.none': plain,
   'opening.slit': [...plain, stitch('M36 28v14')],

@@ -86,6 +86,11 @@ export const garmentPictures: Readonly<Record<GarmentId, Picture>> = {
     deep('M38 8c18 0 26 16 24 34l-8 12q2-34-16-46z'),
     line('M20 54l8 8M54 54l-12 10M26 20l5 3m-9 5 6 2m-7 8 6-1'),
   ],
+  tunic: [
+    cloth('M26 12C14 18 8 38 13 60q23 7 46 0C64 38 58 18 46 12z'),
+    deep('M26 12q10-6 20 0-10 5-20 0z'),
+    line('M31 14.5C23 26 22 46 25 63M41 14.5c8 11.5 9 31.5 6 48.5'),
+  ],
   hat: [
     cloth('M12 48C12 8 60 8 60 48z'),
     line('M36 18v30M36 18C24 22 22 36 22 48M36 18c12 4 14 18 14 30'),

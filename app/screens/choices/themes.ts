@@ -8,7 +8,7 @@ const FIRST: readonly string[] = ['collar', 'coatNeck', 'bodice', 'skirt', 'trou
 /** What belongs together, in the order it is thought of; a choice that is in none comes last, with the finish. */
 const THEMES: Readonly<Record<string, readonly string[]>> = {
   opening: ['dresser', 'opening', 'closes', 'closedBy', 'buttons', 'straps'],
-  sleeves: ['sleeve', 'armhole', 'wrist', 'shorterSleeve', 'covers'],
+  sleeves: ['sleeve', 'armhole', 'wrist', 'shorterSleeve', 'covers', 'wings'],
   legs: ['legs', 'waist', 'gusset', 'tail', 'coatLegs', 'shorterLeg'],
   head: ['hood', 'chin', 'hoodEdge', 'ears', 'hatEars', 'neck'],
 };

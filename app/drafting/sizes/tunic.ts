@@ -1,0 +1,111 @@
+import type { Flag, MeasureId, Mm } from '../../body';
+import { roundAlong, roundRise, roundThrough, turnAt, turnAtHeight } from '../curves/round';
+import type { Wings } from '../heads/choices';
+import { easedNeck } from './ease';
+import { GORES } from './hat';
+import { maker } from './maker';
+import type { Wearer } from './wearer';
+
+/** A neck wider than this share of the body lies on no slope: nothing would hold it up (common practice, no source). */
+const WIDEST_NECK = 0.965;
+/** So near the fullest line, radians, a hem is said by its girth to be anywhere: there it ends. */
+const NEAREST_HEM = 0.12;
+/** A way out is so much longer than a flat wing is wide, and goes round an arm with so much room, mm (common practice, no source). */
+const WING_ROOM = 1.1;
+const FLAT_ROOM_MM = 8;
+const ARM_ROOM_MM = 10;
+/** Above and below it so much of the seam is sewn, the hem beside it. */
+const ABOVE_WING_MM = 12;
+const BELOW_WING_MM = 10;
+/** Half the girth of what is round, for its width (geometry); what is flat has its width on either side. */
+const HALF_ROUND = Math.PI / 2;
+export const wingShare = ({ wings }: Wings): number => (wings === 'round' ? HALF_ROUND : 1);
+
+/**
+ * A tunic for a round body: the body as two half ellipsoids through its girths, and where on it the finished neck comes to rest
+ * and the hem ends. Only girths are eased: lengths are those of the way over the body, so that the hem hangs where it was measured.
+ */
+export const tunicSizes = maker(
+  [],
+  [
+    'goreCount',
+    'neck',
+    'tummy',
+    'hem',
+    'roundFull',
+    'roundUp',
+    'roundDown',
+    'neckTurn',
+    'hemTurn',
+    'neckRise',
+    'neckLower',
+    'tunicLong',
+    'wingFrom',
+    'wingLong',
+    'wingMissing',
+    'wingMoved',
+  ],
+  (wearer: Wearer<Wings>) => {
+    const full = wearer.of('body-girth');
+    const up = roundThrough(full, wearer.of('top-girth'), wearer.of('top-height'));
+    const down = roundThrough(full, wearer.of('base-girth'), wearer.of('base-height'));
+    const neck = easedNeck(wearer.of('neck-girth'), wearer.cloth);
+    const inside = neck - Math.PI * wearer.cloth.thickness;
+    const neckTurn = turnAt(up, Math.min(inside, full * WIDEST_NECK));
+    const hemTurn = Math.max(turnAt(down, wearer.of('hem-girth')), NEAREST_HEM);
+    const above = roundAlong(up, neckTurn);
+    const tunicLong = above + roundAlong(down, hemTurn);
+    return {
+      sizes: {
+        goreCount: GORES,
+        neck,
+        tummy: wearer.girth('body-girth', GORES),
+        hem: wearer.girth('hem-girth', GORES),
+        roundFull: full,
+        roundUp: up.high,
+        roundDown: down.high,
+        neckTurn,
+        hemTurn,
+        neckRise: roundRise(up, neckTurn),
+        neckLower: roundAlong(up, turnAt(up, wearer.of('neck-girth'))) - above,
+        tunicLong,
+        ...wingOf(wearer, { above, tunicLong }, (height) =>
+          height > 0 ? roundAlong(up, turnAtHeight(up, height)) : -roundAlong(down, turnAtHeight(down, -height)),
+        ),
+      },
+      stops: inside > full * WIDEST_NECK ? cannotHold(inside, full) : [],
+    };
+  },
+);
+
+/** Where a wing comes through the seam at the side. Upper and lower height are each taken halfway: they part the whole height as the fullest line does. */
+function wingOf(
+  wearer: Wearer<Wings>,
+  { above, tunicLong }: { readonly above: Mm; readonly tunicLong: Mm },
+  along: (height: Mm) => Mm,
+): Record<'wingFrom' | 'wingLong' | 'wingMissing' | 'wingMoved', Mm> {
+  if (wearer.choices.wings === 'none') return { wingFrom: 0, wingLong: 0, wingMissing: 0, wingMoved: 0 };
+  const half = wearer.of('wing-base') * wingShare(wearer.choices);
+  const room = wearer.choices.wings === 'round' ? ARM_ROOM_MM : FLAT_ROOM_MM;
+  const wanted = Math.max(half * WING_ROOM, half + room);
+  const highest = Math.min(ABOVE_WING_MM, tunicLong / 4);
+  const lowest = tunicLong - Math.min(wearer.hem + BELOW_WING_MM, tunicLong / 4);
+  const wingLong = Math.min(wanted, lowest - highest);
+  const [top, base] = [wearer.of('top-height'), wearer.of('base-height')];
+  const fullest = (wearer.of('height') * base) / (base + top);
+  const middle = above - along(wearer.of('wing-height') - fullest);
+  const wingFrom = Math.min(Math.max(middle - wingLong / 2, highest), lowest - wingLong);
+  return { wingFrom, wingLong, wingMissing: wanted - wingLong, wingMoved: wingFrom + wingLong / 2 - middle };
+}
+
+const HOLDS: readonly MeasureId[] = ['neck-girth', 'body-girth'];
+
+/** What hangs from the neck by itself would slip too; what is worn on the head, or slept in, would not. */
+function cannotHold(neck: Mm, full: Mm): Flag[] {
+  return [
+    { code: 'neck-holds-nothing', severity: 'impossible', measures: HOLDS, values: { neck, full } },
+    ...['hat', 'scarf', 'sleeping-bag'].map(
+      (id): Flag => ({ code: `wears-${id}`, severity: 'note', measures: [], values: {} }),
+    ),
+  ];
+}
