@@ -59,6 +59,23 @@ it('a dog in a coat is shown from its side first, in a hood from there and in fr
   expect(sidesOf(dog, drafted(dog, 'cape'))).toEqual(['front', 'back']);
 });
 
+it('a bird wears its tunic in front and behind, its wings over it where they come through', () => {
+  const card = demoCards.find(({ toy }) => toy.body === 'round');
+  if (!card) throw new Error('no round toy');
+  const bird = bodyFrom(card);
+  for (const side of ['front', 'back'] as const) {
+    const drawn = (choices: Draft['order']['choices']) =>
+      dressed(bird, drafted(bird, 'tunic', choices), side, FRAME).shapes;
+    expect(drawn({}).filter(({ look }) => look === 'cloth')).toHaveLength(1);
+    expect(drawn({ wings: 'flat' })).toHaveLength(drawn({}).length + 2);
+    expect(
+      drawn({})
+        .flatMap(({ path }) => numbersOf(path))
+        .every(isInside),
+    ).toBe(true);
+  }
+});
+
 it('is bare without a draft', () => {
   expect(dressed(bear, null, 'front').shapes.filter(({ look }) => look.startsWith('cloth'))).toEqual([]);
 });

@@ -5,6 +5,7 @@ import { createSay } from '../../app/words';
 import { sewnRound } from '../holds/flat';
 import { guideFaults } from '../holds/guide';
 import { made } from '../measured/made';
+import { beasts } from '../toys/beasts';
 import { buildCard, builds } from '../toys/builds';
 
 const cards = builds.map((build) => buildCard(build));
@@ -31,6 +32,13 @@ test('two layers are sewn all round in one go, turned through the gap, and close
   expect(round?.seams.map(({ name }) => name)).toEqual(expect.arrayContaining(['bib-round', 'bib-end', 'bib-neck']));
   expect(gap).toMatchObject({ kind: 'gap' });
   expect(gap?.notes.map(({ code }) => code)).toContain('turn-out');
+});
+
+test('a slit left in a seam does not make two layers of what it joins: above and below it, edges are joined and zigzagged', () => {
+  const bird = beasts.find(({ toy }) => toy.name === 'penguin');
+  const draft = bird && made(bird, 'tunic', { choices: { wings: 'flat' } });
+  const kinds = draft && guideOf(draft).steps.flatMap(({ kind, seams }) => seams.map(({ name }) => `${name} ${kind}`));
+  expect(kinds).toEqual(expect.arrayContaining(['wing-above join', 'wing-below join', 'wing-before turn']));
 });
 
 test('another toy has its own pieces in the pictures', () => {

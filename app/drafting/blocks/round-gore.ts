@@ -19,7 +19,17 @@ const SOLVED_MM = 1e-4;
 /** An end's ease is looked for within this share of what it is to measure. */
 const MOST_EASE = 0.5;
 
-const SIZES = ['goreCount', 'roundFull', 'roundUp', 'roundDown', 'neckTurn', 'hemTurn', 'neck', 'tummy', 'hem'] as const;
+const SIZES = [
+  'goreCount',
+  'roundFull',
+  'roundUp',
+  'roundDown',
+  'neckTurn',
+  'hemTurn',
+  'neck',
+  'tummy',
+  'hem',
+] as const;
 type Gore = Fed<(typeof SIZES)[number]>;
 
 /** Half a gore from neck to hem beside its fold; x right from it, y down from the neck. */

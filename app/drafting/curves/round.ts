@@ -77,7 +77,11 @@ function ways(half: RoundHalf, turn: number): Mm[] {
   const step = turn / STEPS;
   const far = [0];
   for (let n = 0; n < STEPS; n++) {
-    const [a, b, c] = [n * step, (n + 0.5) * step, (n + 1) * step].map((t) => speed(half, t)) as [number, number, number];
+    const [a, b, c] = [n * step, (n + 0.5) * step, (n + 1) * step].map((t) => speed(half, t)) as [
+      number,
+      number,
+      number,
+    ];
     far.push((far[n] ?? 0) + (step * (a + 4 * b + c)) / 6);
   }
   return far;

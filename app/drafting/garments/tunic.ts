@@ -190,7 +190,11 @@ const body = part<{ choices: Choices; size: never; edge: never }, Gives>({
 });
 
 type FacingGives = { readonly size: never; readonly edge: EdgesOf<'tunic-facing', typeof flare> };
-type FacingNames = { readonly choices: Choices; readonly size: Gives['size']; readonly edge: Gores | FacingGives['edge'] };
+type FacingNames = {
+  readonly choices: Choices;
+  readonly size: Gives['size'];
+  readonly edge: Gores | FacingGives['edge'];
+};
 
 /** A facing is so deep, mm, and no deeper than this share of the way down. */
 const FACING_MM = 22;

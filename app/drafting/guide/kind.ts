@@ -1,4 +1,5 @@
 import type { Edge, Piece, Ref, Role, Seam } from '../draft-types';
+import { angleBetween, endTangent, startTangent } from '../geometry';
 import type { Kind } from './guide-types';
 import { type Known, piecesOf } from './known';
 
@@ -94,8 +95,8 @@ const selfSeams = (piece: string, { draft }: Known): number =>
 function isLayered(a: Piece, b: Piece, { draft }: Known): boolean {
   const middle = ({ edges }: Piece, edge: string) => {
     const at = edges.findIndex(({ name }) => name === edge);
-    const beside = [edges.at(at - 1), edges[(at + 1) % edges.length]];
-    return beside.some((each) => each !== undefined && atMiddle.has(each.role));
+    const [before, on, after] = [edges.at(at - 1), edges[at], edges[(at + 1) % edges.length]];
+    return ends(before, on) || ends(on, after);
   };
   return draft.seams.some(({ first, second }) =>
     first.some((one, index) => {
@@ -106,6 +107,15 @@ function isLayered(a: Piece, b: Piece, { draft }: Known): boolean {
     }),
   );
 }
+
+/** Where two edges meet at a corner, one of them at the middle; a slit that is left in a seam runs straight on from it. */
+function ends(one: Edge | undefined, next: Edge | undefined): boolean {
+  if (!one || !next || !(atMiddle.has(one.role) || atMiddle.has(next.role))) return false;
+  return angleBetween(endTangent(one.path), startTangent(next.path)) > STRAIGHT_ON;
+}
+
+/** Radians; corners at a middle are about square. */
+const STRAIGHT_ON = 0.3;
 
 const atMiddle: ReadonlySet<Role> = new Set(['fold', 'closure', 'opening']);
 

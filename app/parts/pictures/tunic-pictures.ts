@@ -11,9 +11,5 @@ const slits = stitch('M18 29q-3 8-3 16M54 29q3 8 3 16');
 export const tunicPictures: Readonly<Record<string, Picture>> = {
   'wings.none': tunic,
   'wings.flat': [...tunic, skin('M18 28C8 30 2 42 4 54c8-2 12-8 11-13zM54 28c10 2 16 14 14 26-8-2-12-8-11-13z'), slits],
-  'wings.round': [
-    ...tunic,
-    skin('M17 30c-8-3-14 2-14 8s6 10 12 8zM55 30c8-3 14 2 14 8s-6 10-12 8z'),
-    slits,
-  ],
+  'wings.round': [...tunic, skin('M17 30c-8-3-14 2-14 8s6 10 12 8zM55 30c8-3 14 2 14 8s-6 10-12 8z'), slits],
 };
