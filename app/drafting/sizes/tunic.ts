@@ -73,7 +73,10 @@ export const tunicSizes = maker(
           height > 0 ? roundAlong(up, turnAtHeight(up, height)) : -roundAlong(down, turnAtHeight(down, -height)),
         ),
       },
-      stops: inside > full * WIDEST_NECK ? cannotHold(inside, full) : [],
+      stops: [
+        ...(inside > full * WIDEST_NECK ? cannotHold(inside, full) : []),
+        ...hemOver(wearer.of('hem-girth'), full),
+      ],
     };
   },
 );
@@ -96,6 +99,22 @@ function wingOf(
   const middle = above - along(wearer.of('wing-height') - fullest);
   const wingFrom = Math.min(Math.max(middle - wingLong / 2, highest), lowest - wingLong);
   return { wingFrom, wingLong, wingMissing: wanted - wingLong, wingMoved: wingFrom + wingLong / 2 - middle };
+}
+
+/** The fullest line is the fullest: a hem a tenth wider, which no tape is off by, was measured on another body. */
+const WIDEST_HEM = 1.1;
+
+function hemOver(girth: Mm, full: Mm): Flag[] {
+  return girth > full * WIDEST_HEM
+    ? [
+        {
+          code: 'girth-over-fullest',
+          severity: 'impossible',
+          measures: ['hem-girth', 'body-girth'],
+          values: { girth, full },
+        },
+      ]
+    : [];
 }
 
 const HOLDS: readonly MeasureId[] = ['neck-girth', 'body-girth'];
