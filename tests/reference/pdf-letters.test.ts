@@ -53,3 +53,18 @@ test('a bold word is as wide as it is drawn, and only what was used of a face li
   const { pages } = await readPdf(bytes);
   expect(pages[0]?.texts.map(({ text, at }) => [text, Math.round(at.x)])).toEqual([['くまの熊', 20]]);
 });
+
+test.each(
+  ['œ', 'Œ', '€', 'š', 'Š', 'ž', 'Ž'].flatMap(
+    (letter) =>
+      [
+        [letter, false],
+        [letter, true],
+      ] as const,
+  ),
+)('what follows %s stands clear of it, bold: %s', async (letter, bold) => {
+  const { pages } = await readPdf((await written(`${letter}½`, 'ltr', bold)).bytes);
+  const [before, after] = [...(pages[0]?.texts ?? [])].sort((a, b) => a.at.x - b.at.x);
+  expect(before?.text).toBe(letter);
+  expect((after?.at.x ?? 0) - 20).toBeCloseTo(before?.width ?? 0, 2);
+});

@@ -14,7 +14,13 @@ export type ReadPage = {
 };
 /** One subpath as chords that stray no more than 0.001 mm. */
 export type ReadStroke = { readonly points: readonly Point[]; readonly width: number; readonly dashed: boolean };
-export type ReadText = { readonly text: string; readonly size: number; readonly turn: number; readonly at: Point };
+export type ReadText = {
+  readonly text: string;
+  readonly size: number;
+  readonly turn: number;
+  readonly at: Point;
+  readonly width: number;
+};
 
 /** How pdf.js numbers what a path is made of. */
 const MOVE = 0;
@@ -52,7 +58,8 @@ export async function readPdf(bytes: Uint8Array) {
     const texts = items.flatMap((item): ReadText[] => {
       if (!('str' in item) || item.str === '') return [];
       const [a = 0, b = 0, , , x = 0, y = 0] = item.transform.map(Number);
-      return [{ text: item.str, size: Math.hypot(a, b), turn: -Math.atan2(b, a), at: to(x, y) }];
+      const place = { turn: -Math.atan2(b, a), at: to(x, y) };
+      return [{ text: item.str, size: Math.hypot(a, b), ...place, width: item.width * MM_PER_UNIT }];
     });
     pages.push({ width: (right - left) * MM_PER_UNIT, height: (top - bottom) * MM_PER_UNIT, strokes, fills, texts });
   }

@@ -4,6 +4,7 @@ import type { jsPDF } from 'jspdf';
 import type { Mm } from '../../body';
 import { type Path, type Point, polyline, rotate } from '../geometry';
 import { type Ink, MM_PER_PT, type Pen, pens, SMALLEST_PT, type TextWidth, type Words } from './ink';
+import { unknownWidths } from './letter-widths';
 import { graphemes, type Run, runsOf, type Script, westernScript } from './letters';
 import { advanceOf, faceWriter, type Place, utf16 } from './pdf-face';
 
@@ -18,6 +19,8 @@ type Missing = Extract<Run, { kind: 'missing' }>;
 
 export type PdfBrush = { readonly widthOf: TextWidth; readonly draw: (ink: Ink) => void };
 
+/** Widths from the fonts' tables are thousandths of the size. */
+const EM = 1000;
 /** A fraction's figures as a share of the text's size, never under the smallest print. */
 const FIGURE_SHARE = 0.68;
 /** How far up the figure above stands, as a share of the text's size. */
@@ -49,6 +52,8 @@ export function pdfBrush(pdf: jsPDF, correction: number, script: PdfScript = wes
   };
   const known = { plain: new Map<string, number>(), bold: new Map<string, number>() };
   const letterWidth = (letter: string, weight: keyof typeof fonts): number => {
+    const unknown = unknownWidths[letter];
+    if (unknown) return unknown[weight] / EM;
     const width =
       known[weight].get(letter) ??
       pdf.getStringUnitWidth(letter, { font: fonts[weight], charSpace: 0, doKerning: false });
