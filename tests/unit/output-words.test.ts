@@ -64,3 +64,7 @@ test('words are set as large as their box allows', () => {
   expect(setWithin(words, { width: 20, height: 4.6 }, sizes, widthOf).lines[0]?.size).toBe(10);
   expect(setWithin(words, { width: 1, height: 1 }, sizes, widthOf).lines[0]?.size).toBe(8);
 });
+
+test('a narrow space that no line breaks at is a space of the standard fonts, and what is around it stays one run', () => {
+  expect(runsOf('«\u202fDos\u202f», 3\u00a0cm\u202f?')).toEqual([{ kind: 'plain', text: '« Dos », 3 cm ?' }]);
+});

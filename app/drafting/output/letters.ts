@@ -33,12 +33,14 @@ const written: Readonly<Record<string, string>> = {
 
 /** Signs that turn lines and choose between shapes: they have done their work once the runs are told apart. */
 const UNSEEN = /[\u200b\u2060\ufeff\p{Bidi_Control}]|\p{Variation_Selector}/gu;
+/** Spaces no line breaks at, wide or narrow: lines are broken by now, and the standard fonts have one space for all. */
+const UNBROKEN = /[\u00a0\u202f]/gu;
 /** A word that is written in one face, whatever single letters other fonts have. */
 const WORD = /[\p{Script=Latin}\p{M}'’-]+/gu;
 const PICTURE = /\p{Extended_Pictographic}|\p{Regional_Indicator}/u;
 
 export function runsOf(text: string, script: Script = westernScript): readonly Run[] {
-  return levelsOf(text.normalize('NFC').replaceAll('\u00a0', ' '), script.direction).flatMap((level) =>
+  return levelsOf(text.normalize('NFC').replace(UNBROKEN, ' '), script.direction).flatMap((level) =>
     level.direction === 'rtl' ? leftwards(level.text, script.faces) : rightwards(level.text, script.faces),
   );
 }
