@@ -5,6 +5,8 @@ import { arc, brent, ellipseQuarter, hermite, line, type Path, type Point, pathL
 const SOLVED_MM = 1e-5;
 /** No neck edge or hem turns farther than this from its fold to its corner, radians (70°; common practice, no source). */
 const MOST_TURN = 1.22;
+/** At its corner no neck edge leans farther than this, radians (50°): it turns sooner, or the corner would be a hook (common practice, no source). */
+const MOST_NECK_LEAN = 0.87;
 /** A seam goes at most so much sideways for each mm along: steeper it would be a shelf (common practice, no source). */
 const STEEPEST = 1.1;
 /** Arcs that turn less, radians, are drawn straight: their radii would be many metres. */
@@ -25,20 +27,25 @@ export type NeckAsked = {
   readonly neck: Mm;
 };
 
-/** How far the neck edges turn from fold to corner and how far both seams lean where they leave it, radians; the back's half width there. */
+/**
+ * How far the neck edges turn from fold to corner, as arcs so deep would, how far each leans there, and how far both seams lean
+ * where they leave it, radians; the back's half width there.
+ */
 export type NeckEnd = {
   readonly backTurn: number;
   readonly bellyTurn: number;
+  readonly backEnds: number;
+  readonly bellyEnds: number;
   readonly lean: number;
   readonly backNeck: Mm;
 };
 
 /**
- * The neck corner of a barrel: a tube whose end is cut aslant. Both neck edges are arcs of circles, square to their folds; both
- * seams reach the leg along the fold and leave the corner with the same lean, so that with the belly's edge turning by two
- * leans more than the back's the angles at the corner add to 180° and the edge runs on across the seam. Solved: the
- * turn at which the two seams are equally long, while the edges add up to the neck; with the least lean that allows it. Null
- * where nothing within the limits does that.
+ * The neck corner of a barrel: a tube whose end is cut aslant. Both neck edges are square to their folds, and arcs of circles but
+ * for the steepest, which turn sooner; both seams reach the leg along the fold and leave the corner with the same lean, so that with
+ * the belly's edge leaning by two leans more than the back's the angles at the corner add to 180° and the edge runs on across the
+ * seam. Solved: the turn at which the two seams are equally long, while the edges add up to the neck; with the least lean that
+ * allows it. Null where nothing within the limits does that.
  */
 export function neckEnd(asked: NeckAsked): NeckEnd | null {
   for (const lean of LEANS) {
@@ -56,8 +63,12 @@ export function neckEnd(asked: NeckAsked): NeckEnd | null {
 /** With the back's edge turning so far: the end, and both seams from its corner to the leg. */
 function cornersAt({ bellyNeck, neck, ...legs }: NeckAsked, backTurn: number, lean: number) {
   const bellyTurn = backTurn + 2 * lean;
-  const corner = arcEnd(neck - arcLong(bellyNeck, bellyTurn), backTurn);
-  const end: NeckEnd = { backTurn, bellyTurn, lean, backNeck: corner.x };
+  const backEnds = Math.min(Math.max(backTurn, -MOST_NECK_LEAN), MOST_NECK_LEAN - 2 * lean);
+  const bellyEnds = backEnds + 2 * lean;
+  const bellyLong = bellyNeck * longPerHalf(bellyTurn, bellyEnds);
+  const backNeck = (neck - bellyLong) / longPerHalf(backTurn, backEnds);
+  const corner = point(backNeck, backNeck * Math.tan(backTurn / 2));
+  const end: NeckEnd = { backTurn, bellyTurn, backEnds, bellyEnds, lean, backNeck };
   const below = point(bellyNeck, -bellyNeck * Math.tan(bellyTurn / 2));
   const back: Path = [intoFold(corner, point(legs.backHalf, legs.backLong), lean)];
   const belly: Path = [intoFold(below, point(legs.bellyHalf, legs.bellyLong), lean)];
@@ -76,14 +87,9 @@ function isSewable(seam: Path): boolean {
   return to.y > from.y && Math.abs(to.x - from.x) <= STEEPEST * (to.y - from.y);
 }
 
-/** Length of an arc that leaves its fold square, turns so far and ends so far from it (geometry). */
-export function arcLong(half: Mm, turn: number): Mm {
-  return half / sinc(turn);
-}
-
-/** Where an arc so long ends that leaves the fold square at the origin and turns so far, down where positive. */
-function arcEnd(long: Mm, turn: number): Point {
-  return point(long * sinc(turn), long * sinc(turn / 2) * Math.sin(turn / 2));
+/** How long an edge is for each mm from its fold to its corner: an arc by its turn (geometry), any other as it is drawn. */
+function longPerHalf(turn: number, ends: number): number {
+  return turn === ends ? 1 / sinc(turn) : pathLength(edgeCurve(0, 1, turn, ends));
 }
 
 /** The arc itself, from the fold at a height to so far from it. */
@@ -98,11 +104,16 @@ export function foldArc(height: Mm, half: Mm, turn: number): Path {
 /** No hem leaves its side farther from square than this, radians (20°): past it a corner would be a spike (common practice, no source). */
 const MOST_HEM_LEAN = 0.35;
 
-/** The hem, from the fold to its corner, as far down as an arc that turns so far: square to the fold, and nearly so to the side. */
-export function hemCurve(height: Mm, half: Mm, turn: number): Path {
-  const lean = Math.sign(turn) * Math.min(Math.abs(turn), MOST_HEM_LEAN);
+/** A neck edge, from the fold to a corner as far down as an arc that turns so far; it leans so there, radians. */
+export function edgeCurve(height: Mm, half: Mm, turn: number, ends: number): Path {
+  if (turn === ends) return foldArc(height, half, turn);
   const corner = point(half, height + half * Math.tan(turn / 2));
-  return [hermite(point(0, height), point(1, 0), corner, point(Math.cos(lean), Math.sin(lean)), 1 / 3, 1 / 3)];
+  return [hermite(point(0, height), point(1, 0), corner, point(Math.cos(ends), Math.sin(ends)), 1 / 3, 1 / 3)];
+}
+
+/** The hem: nearly square to the side. */
+export function hemCurve(height: Mm, half: Mm, turn: number): Path {
+  return edgeCurve(height, half, turn, Math.sign(turn) * Math.min(Math.abs(turn), MOST_HEM_LEAN));
 }
 
 /** One side of a leg's hole, from before the leg to behind it: half an oval, square to the seam, so deep and so high to its middle. */

@@ -39,6 +39,7 @@ export const barrelSizes = maker(
     'backLegHalf',
     'backNeckX',
     'backNeckTurn',
+    'backNeckEnds',
     'backLegAt',
     'backHemX',
     'backHemTurn',
@@ -46,6 +47,7 @@ export const barrelSizes = maker(
     'bellyLegHalf',
     'bellyNeckX',
     'bellyNeckTurn',
+    'bellyNeckEnds',
     'bellyLegAt',
     'bellyHemX',
     'bellyHemTurn',
@@ -93,6 +95,7 @@ export const barrelSizes = maker(
         backLegHalf: backHalf,
         backNeckX: end.backNeck,
         backNeckTurn: end.backTurn,
+        backNeckEnds: end.backEnds,
         backLegAt: backLong,
         backHemX: backHalf + wider,
         backHemTurn: -hemTurn,
@@ -100,6 +103,7 @@ export const barrelSizes = maker(
         bellyLegHalf: bellyHalf,
         bellyNeckX: bellyNeck,
         bellyNeckTurn: -end.bellyTurn,
+        bellyNeckEnds: -end.bellyEnds,
         bellyLegAt: asked.bellyLong,
         bellyHemX: bellyHalf + wider,
         bellyHemTurn: hemTurn,
@@ -118,7 +122,7 @@ const plain = ({ chest, middle, ...asked }: CornerAsked): Corner => ({
   bellyHalf: middle,
   backHalf: chest - middle,
   bellyNeck: middle / 2,
-  end: { backTurn: 0, bellyTurn: 0, lean: 0, backNeck: 1 },
+  end: { backTurn: 0, bellyTurn: 0, backEnds: 0, bellyEnds: 0, lean: 0, backNeck: 1 },
 });
 
 /** A hole goes round the leg, eased, and lets the foot through. */

@@ -23,7 +23,7 @@ const EAR_ROOM = 1.1;
 const BELOW_CROWN_MM = 12;
 const ABOVE_BRIM_MM = 10;
 const ABOVE_CUFF_MM = 8;
-const MOST_OF_SEAM = 0.6;
+const MOST_OF_SEAM = 0.75;
 /** A head whose way over is less than this share of its girth could not be one. */
 const SHALLOWEST = 1 / (2 * Math.PI);
 const ROOM_OVER_FLAT = 1.12;

@@ -48,6 +48,7 @@ const row = (half: Half, open: boolean) =>
     sizes: {
       neckX: `${half}NeckX`,
       neckTurn: `${half}NeckTurn`,
+      neckEnds: `${half}NeckEnds`,
       legHalf: `${half}LegHalf`,
       legAt: `${half}LegAt`,
       legDeep: `${half}LegDeep`,
