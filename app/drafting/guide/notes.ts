@@ -65,6 +65,7 @@ export function notesOf(kind: Kind, seams: readonly Seam[], standing: Standing, 
     ...note(kind === 'gather', 'two-threads'),
     ...note(kind === 'ease', 'ease-below'),
     ...note(kind === 'gap', 'turn-out'),
+    ...note(kind === 'gap' && closesTurned(refs, known), 'close-turned'),
     ...note(bothSides(kind, seams, known), 'other-side'),
     ...note(kind === 'hem' && refs.some(({ piece }) => known.piece(piece).lines.some(isShorter)), 'one-shorter'),
     ...note(kind === 'hem' && isRing && one && length < SMALL_ROUND_MM, 'small-round'),
@@ -98,6 +99,15 @@ function closing(seams: readonly Seam[], { draft }: Known): readonly string[] {
   const here = draft.notions.filter(({ place }) => seams.some(({ name }) => name === place));
   return here.map(({ kind }) => kind).filter((kind) => closings.includes(kind));
 }
+
+/** What closes it goes on an edge that was turned right side out here. */
+const closesTurned = (refs: readonly Ref[], known: Known): boolean =>
+  known.draft.seams.some(
+    (seam) =>
+      closing([seam], known).length > 0 &&
+      kindOf(seam, known) === 'bag' &&
+      seam.first.some(({ piece }) => refs.some((ref) => ref.piece === piece)),
+  );
 
 /** How far the teeth of a zip stay from what is sewn on at the neck, and, where rib is, at the hem. */
 function zipEnds(kind: Kind, seams: readonly Seam[], known: Known): readonly Note[] {

@@ -12,7 +12,7 @@ const MOST_OF_QUARTER = 0.85;
 const LEAST_HALF_MM = 14;
 /** A bib is at least so high, mm. */
 const LEAST_HIGH_MM = 16;
-/** Straps for their chest, finished: cut double, folded lengthwise; of the bib's half at most. */
+/** Straps for their chest, finished, hemmed on both sides; of the bib's half at most. */
 const STRAP_SHARE = 0.06;
 const NARROWEST_STRAP_MM = 8;
 const STRAP_OF_BIB = 0.5;

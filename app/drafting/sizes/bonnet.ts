@@ -17,7 +17,7 @@ const UP_SHARE = 0.6;
 /** A ring over the head and under the chin, of the head's girth; what the bonnet leaves of it the straps go round. */
 const ROUND_CHIN = 0.95;
 const STRAP = { least: 25, most: 0.3, lap: 12 } as const;
-/** A strap for its head; folded lengthwise. */
+/** A strap for its head, hemmed on both sides. */
 const STRAP_SHARE = 0.03;
 const NARROWEST_STRAP_MM = 8;
 const WIDEST_STRAP_MM = 18;
