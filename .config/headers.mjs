@@ -10,6 +10,8 @@ export const POLICY = [
   "font-src 'self'",
   "connect-src 'self'",
   "worker-src 'self'",
+  // A PDF of our own making, in a frame that is printed.
+  'frame-src blob:',
   "manifest-src 'self'",
   "base-uri 'none'",
   "form-action 'none'",

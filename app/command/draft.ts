@@ -1,5 +1,5 @@
 /**
- * From an order file to the paper: `draft order.json --out DIR [--paper P] [--units in|cm] [--locale L]` writes
+ * From an order file to the paper: `draft order.json --out DIR [--paper P] [--print usual|large] [--units in|cm] [--locale L]` writes
  * pattern.pdf, pencil-plan.pdf, sewing.pdf, pattern.html, pieces.svg and draft.json; `draft --list` prints what an order may name. Exit 0; 1 refused, one line a
  * flag on stderr; 2 unreadable or unknown, one line: where and why; 70 our own fault. Nothing is written unless 0.
  */
@@ -7,7 +7,7 @@ import type { Say, Unit } from '../body';
 import { draft, fullOrder, type Outcome } from '../drafting/draft';
 import { facesAtHand, facesOfLanguage } from '../drafting/faces';
 import { lettersWithout, toGuidePdf, toJson, toPdf, toPencilPdf, toSvg, toTwin } from '../drafting/output';
-import { findPaper, layOut, USUAL_EFFORT } from '../drafting/sheets';
+import { findPaper, layOut, type Print, prints, USUAL_EFFORT } from '../drafting/sheets';
 import { bodyFrom } from '../measuring';
 import { createSay, directionOf, locales } from '../words';
 import { type Asked, EXIT, type Exit } from './call';
@@ -21,14 +21,20 @@ import { writeAll } from './write-all';
 
 const SEED = 1;
 
-type Options = { readonly out: string; readonly paper?: string; readonly units?: Unit; readonly locale: string };
+type Options = {
+  readonly out: string;
+  readonly paper?: string;
+  readonly units?: Unit;
+  readonly locale: string;
+  readonly print: Print;
+};
 type Wrong = readonly [where: string, why: string];
 
 await command(
   {
     name: 'draft',
     usage: ['ORDER.json --out DIR', '- --out DIR < ORDER.json', '--list'],
-    options: { out: 'DIR', paper: 'PAPER', units: 'in|cm', locale: 'TAG', list: null },
+    options: { out: 'DIR', paper: 'PAPER', print: 'usual|large', units: 'in|cm', locale: 'TAG', list: null },
     words: [1, 1],
     exits: [EXIT.done, EXIT.refused, EXIT.unreadable, EXIT.ours],
   },
@@ -44,7 +50,7 @@ async function draftFrom({ words: [path = ''], values }: Asked): Promise<Exit> {
   if (isWrong(options)) return unreadable(...options);
   const file = readOrder(path);
   if (!file.ok) return unreadable(file.fault.where, file.fault.code);
-  const { out, paper, units = file.card.unit, locale } = options;
+  const { out, paper, units = file.card.unit, locale, print: size } = options;
   const full = fullOrder({ ...file.order, ...(paper ? { paper } : {}) }, file.card.taken);
   if (!full.ok) return unreadable(full.fault.where, full.fault.code);
   const sheet = findPaper(full.order.paper);
@@ -52,12 +58,12 @@ async function draftFrom({ words: [path = ''], values }: Asked): Promise<Exit> {
   const say = await createSay(locale);
   const outcome = draft(bodyFrom(file.card), full.order, full.garment, file.card.toy.name);
   if (!outcome.ok) return refused(outcome, say);
-  const layout = layOut(outcome.draft, sheet, { effort: USUAL_EFFORT, seed: SEED });
+  const layout = layOut(outcome.draft, sheet, { effort: USUAL_EFFORT, seed: SEED, print: size });
   const letters = facesAtHand(readFace);
   await letters.fetch(facesOfLanguage(locale));
   const missing = await letters.make((faces) => lettersWithout(file.card.toy.name, faces));
   const pages = await letters.make((faces) => {
-    const written = { say, units, script: { language: locale, direction: directionOf(locale), faces } };
+    const written = { say, units, print: size, script: { language: locale, direction: directionOf(locale), faces } };
     return {
       'pattern.pdf': toPdf([{ draft: outcome.draft, layout }], written),
       'pencil-plan.pdf': toPencilPdf(outcome.draft, written),
@@ -89,11 +95,13 @@ async function draftFrom({ words: [path = ''], values }: Asked): Promise<Exit> {
 }
 
 /** The options, or where and why they cannot be understood. */
-function readOptions({ out, paper, units, locale = 'en' }: Asked['values']): Options | Wrong {
+function readOptions({ out, paper, units, print: size = 'usual', locale = 'en' }: Asked['values']): Options | Wrong {
   if (out === undefined) return ['--out', 'missing'];
   if (units !== undefined && units !== 'in' && units !== 'cm') return ['--units', 'unknown-units'];
+  const print = prints.find((each) => each === size);
+  if (!print) return ['--print', 'unknown-print'];
   if (!(locales as readonly string[]).includes(locale)) return ['--locale', 'unknown-locale'];
-  return { out, locale, ...(paper ? { paper } : {}), ...(units ? { units } : {}) };
+  return { out, locale, print, ...(paper ? { paper } : {}), ...(units ? { units } : {}) };
 }
 
 function isWrong(options: Options | Wrong): options is Wrong {

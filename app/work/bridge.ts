@@ -3,13 +3,13 @@
  * request can be cancelled, the latest of its lane wins. No job's own code lives here, so a page that imports this
  * loads none of it.
  */
-import type { Body, Order, Unit } from '../body';
+import type { Body, Order } from '../body';
 import type { Answer } from '../drafting/cloth';
 import type { Draft, Outcome } from '../drafting/draft-types';
 import type { LaidOnCloth, NumbersSheet, PatternOptions, Sheets } from '../drafting/output';
 import type { Form, LayOutOptions, Layout } from '../drafting/sheets';
 import { type AskOptions, connectWorker } from './connect';
-import type { ClothGiven } from './jobs';
+import type { ClothGiven, Hand } from './jobs';
 import { trustedAddress } from './trusted-address';
 import workerAddress from './worker?worker&url';
 
@@ -35,7 +35,7 @@ export const layOut = (
   return worker.ask('layOut', { draft: given, paper, ...how }, options);
 };
 
-type Written = AskOptions & { readonly language: string; readonly units: Unit };
+type Written = AskOptions & Hand;
 
 /** The PDF of laid out drafts, its words in `language` (BCP 47), as bytes; options as `toPdf` of output has them. */
 export const print = (
@@ -80,33 +80,20 @@ export const printCloth = (laid: LaidOnCloth, { language, units, ...options }: W
 /** The sewing of a draft as PDF, by machine or by hand, as bytes. */
 export const printGuide = (
   given: Draft,
-  {
-    language,
-    units,
-    way,
-    ...options
-  }: AskOptions & { readonly language: string; readonly units: Unit; readonly way: 'machine' | 'hand' },
-): Promise<Uint8Array> => worker.ask('printGuide', { draft: given, way, language, units }, options);
+  { language, units, print, way, ...options }: Written & { readonly way: 'machine' | 'hand' },
+): Promise<Uint8Array> => worker.ask('printGuide', { draft: given, way, language, units, print }, options);
 
 /** The pencil plan of a draft as PDF: numbers for a ruler. */
-export const printPencil = (
-  given: Draft,
-  { language, units, ...options }: AskOptions & { readonly language: string; readonly units: Unit },
-): Promise<Uint8Array> => worker.ask('printPencil', { draft: given, language, units }, options);
+export const printPencil = (given: Draft, { language, units, print, ...options }: Written): Promise<Uint8Array> =>
+  worker.ask('printPencil', { draft: given, language, units, print }, options);
 
 /** A tape of paper and a gauge for stretch as PDF. */
-export const printTape = ({
-  language,
-  units,
-  ...options
-}: AskOptions & { readonly language: string; readonly units: Unit }): Promise<Uint8Array> =>
+export const printTape = ({ language, units, ...options }: Written): Promise<Uint8Array> =>
   worker.ask('printTape', { language, units, today: today() }, options);
 
 /** A sheet to write numbers on, away from the phone, as PDF. */
-export const printNumbers = (
-  sheet: NumbersSheet,
-  { language, units, ...options }: AskOptions & { readonly language: string; readonly units: Unit },
-): Promise<Uint8Array> => worker.ask('printNumbers', { sheet, language, units, today: today() }, options);
+export const printNumbers = (sheet: NumbersSheet, { language, units, ...options }: Written): Promise<Uint8Array> =>
+  worker.ask('printNumbers', { sheet, language, units, today: today() }, options);
 
 /** Ends the worker at once; the next request starts a new one. */
 export const endWork = (): void => worker.dismiss();

@@ -2,11 +2,12 @@ import type { Body, Order, Unit } from '../body';
 import type { Answer, Layer, Stuff } from '../drafting/cloth';
 import type { Draft, Outcome } from '../drafting/draft-types';
 import type { LaidOnCloth, NumbersSheet, PatternOptions, Sheets } from '../drafting/output';
-import type { Form, LayOutOptions, Layout } from '../drafting/sheets';
+import type { Form, LayOutOptions, Layout, Print } from '../drafting/sheets';
 
 type DraftGiven = { readonly body: Body; readonly order: Order; readonly toy: string; readonly today: string };
 type LayOutGiven = { readonly draft: Draft; readonly paper: string } & Partial<LayOutOptions>;
-type Hand = { readonly language: string; readonly units: Unit };
+/** What words on paper are written with. */
+export type Hand = { readonly language: string; readonly units: Unit; readonly print?: Print | undefined };
 type GuideGiven = Hand & { readonly draft: Draft; readonly way: 'machine' | 'hand' };
 type TwinGiven = GuideGiven & { readonly layout?: Layout | undefined };
 type TapeGiven = Hand & { readonly today: string };

@@ -1,8 +1,7 @@
 /** The worker's entry: each job loads what it needs when it is first asked for. */
 
-import type { Unit } from '../body';
 import type { PdfOptions } from '../drafting/output';
-import { JobError, type Workers } from './jobs';
+import { type Hand, JobError, type Workers } from './jobs';
 import { type Desk, serveJobs } from './serve';
 
 const workers: Workers = {
@@ -55,7 +54,7 @@ type Output = typeof import('../drafting/output');
 
 /** What every PDF is written with: words in the maker's language, her unit, and letters that every reader's fonts lack. */
 async function onPaper<T>(
-  { language, units }: { readonly language: string; readonly units: Unit },
+  { language, units, print }: Hand,
   write: (output: Output, written: PdfOptions) => T,
 ): Promise<T> {
   const [output, { withLetters }, { createSay, directionOf }] = await Promise.all([
@@ -65,7 +64,9 @@ async function onPaper<T>(
   ]);
   const say = await createSay(language);
   const direction = directionOf(language);
-  return withLetters(language, (letters) => write(output, { say, units, script: { language, direction, ...letters } }));
+  return withLetters(language, (letters) =>
+    write(output, { say, units, print, script: { language, direction, ...letters } }),
+  );
 }
 
 serveJobs(workers, self as Desk);

@@ -78,12 +78,38 @@ describe('on the toy’s page a number', () => {
   });
 });
 
+test('a browser that prints PDFs itself opens its printer window; where it will not, the file is still there to save', async () => {
+  // The printer's window itself cannot be shown here: it is counted, and then refuses.
+  await her.page.addInitScript(() => {
+    window.print = () => {
+      const asked = Number(sessionStorage.getItem('asked') ?? 0) + 1;
+      sessionStorage.setItem('asked', String(asked));
+      if (asked > 1) throw new Error('no printer');
+    };
+  });
+  await her.maker.borrow('Bramble');
+  await her.maker.press('Make something');
+  await her.maker.choose(/tee/i);
+  await her.maker.go('print', 'Save the PDF');
+  await her.page.getByText(/Printing opens the printer’s window/).waitFor();
+  await her.page.getByRole('button', { name: 'Print', exact: true }).click();
+  await her.page.waitForFunction(() => sessionStorage.getItem('asked') === '1');
+  const [frame] = await her.page.locator('iframe').all();
+  expect(await frame?.getAttribute('src')).toMatch(/^blob:/);
+  await her.page.getByRole('button', { name: 'Print', exact: true }).click();
+  await her.page.getByText(/printer’s window did not open/).waitFor();
+  expect(await her.page.locator('iframe').count()).toBe(1);
+  const coming = her.page.waitForEvent('download');
+  await her.maker.press('Save the PDF');
+  await coming;
+});
+
 test('how to print is said before the button, and where the file went after it', async () => {
   await her.maker.borrow('Bramble');
   await her.maker.press('Make something');
   await her.maker.choose(/tee/i);
   await her.maker.go('print', 'Save the PDF');
-  const advice = await her.page.getByText('actual size').boundingBox();
+  const advice = await her.page.getByText(/^Print at “actual size”/).boundingBox();
   const button = await her.maker.named('Save the PDF').boundingBox();
   expect((advice?.y ?? 0) + (advice?.height ?? 0)).toBeLessThan(button?.y ?? 0);
   const coming = her.page.waitForEvent('download');

@@ -1,6 +1,6 @@
 import { beforeAll, describe, expect, test } from 'vitest';
 import type { Say } from '../../app/body';
-import { toPdf, toTestPdf } from '../../app/drafting/output';
+import { toGuidePdf, toPdf, toPencilPdf, toTestPdf } from '../../app/drafting/output';
 import { outlineOf } from '../../app/drafting/pieces/outline';
 import { findPaper, formed, layOut } from '../../app/drafting/sheets';
 import { createSay } from '../../app/words';
@@ -70,6 +70,25 @@ describe('a pattern in other ways', () => {
       expect(holes.length).toBeGreaterThan(1);
     }
   });
+});
+
+test('in large print every word is 18 points or more and every line a millimetre wide, read back', async () => {
+  const draft = handMade(1);
+  const written = { say, units: 'cm', print: 'large' } as const;
+  const sheets = [laid(draft, { print: 'large' })];
+  const files = [
+    toPdf(sheets, { ...written, list: true }),
+    toPencilPdf(draft, written),
+    toGuidePdf(draft, { ...written, way: 'machine' }),
+  ];
+  for (const { pages } of await Promise.all(files.map(readPdf))) {
+    expect(Math.min(...pages.flatMap(({ texts }) => texts.map(({ size }) => size)))).toBeGreaterThan(17.9);
+    expect(Math.min(...pages.flatMap(({ strokes }) => strokes.map(({ width }) => width)))).toBeGreaterThan(0.99);
+  }
+  const lengths = (await readPdf(toPdf(sheets, written))).pages.flatMap(({ strokes }) =>
+    strokes.map(({ points: [a, b] }) => (a && b ? Math.hypot(a.x - b.x, a.y - b.y) : 0)),
+  );
+  for (const wanted of [200, 50, 50.8]) expect(lengths.some((mm) => Math.abs(mm - wanted) < 0.02)).toBe(true);
 });
 
 test.each(['a4', 'letter', 'a3'])(

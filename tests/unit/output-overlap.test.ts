@@ -2,7 +2,7 @@ import { beforeAll, expect, test } from 'vitest';
 import type { Say } from '../../app/body';
 import type { Draft } from '../../app/drafting/draft-types';
 import { flatten, type Point, rotate } from '../../app/drafting/geometry';
-import { type Ink, pageInk, type Words } from '../../app/drafting/output';
+import { type Ink, largeInk, pageInk, pensOf, type Words } from '../../app/drafting/output';
 import { type Form, formed, layOut } from '../../app/drafting/sheets';
 import { createSay } from '../../app/words';
 import { demoDrafts } from '../toys/demo-drafts';
@@ -24,6 +24,7 @@ beforeAll(async () => {
 });
 
 const widthOf = (text: string, size: number): number => text.length * size * MM_PER_PT * WIDTH_SHARE;
+const largeWidth = Object.assign((text: string, size: number) => widthOf(text, size), { print: 'large' as const });
 
 /** The four corners of what a text covers, a hair smaller than it is. */
 function cover({ at, text, size, turn }: Words): readonly Point[] {
@@ -90,6 +91,39 @@ function overlaidOn(draft: Draft, id: string, halves: boolean, form: Form, langu
   const shown = formed(draft, form);
   return layout.pages.flatMap((page) => overlaid(pageInk(draft, layout, page, { say, units: 'in', widthOf }, shown)));
 }
+
+/** Points; millimetres. */
+const LARGE_PT = 18;
+const LARGE_LINE_MM = 1;
+
+const large: readonly (readonly [string, Draft])[] = [
+  ...([0.4, 1, 2.6] as const).map((scale) => [`a toy of ${scale}`, handMade(scale)] as const),
+  ...demoDrafts().map((draft) => [draft.toy, draft] as const),
+];
+
+test.each(large)(
+  '%s in large print: no word lies over another or a line, none is small, and each piece has its number',
+  (_, draft) => {
+    const [say] = says.values();
+    if (!say) throw new Error('no words');
+    const layout = layOut(draft, paper('a4'), { effort: 4, seed: 1, print: 'large' });
+    const lettering = { say, units: 'in', widthOf: largeWidth } as const;
+    const pages = layout.pages.map((page) => pageInk(draft, layout, page, lettering));
+    const words = largeInk(draft, layout, paper('a4'), lettering);
+    expect([...pages, ...words].flatMap(overlaid)).toEqual([]);
+    const texts = (all: readonly (readonly Ink[])[]) => all.flat().filter((ink): ink is Words => ink.kind === 'words');
+    expect(texts([...pages, ...words]).filter(({ size }) => size < LARGE_PT)).toEqual([]);
+    expect(Object.values(pensOf.large).filter(({ width }) => width < LARGE_LINE_MM)).toEqual([]);
+    const said = texts(pages).map(({ text }) => text);
+    draft.pieces.forEach((piece, at) => {
+      const named = `${at + 1}. ${say(`piece.${piece.name}`)}`;
+      expect(
+        said.some((text) => text === `${at + 1}` || (named.startsWith(text) && text.startsWith(`${at + 1}.`))),
+      ).toBe(true);
+      expect(texts(words).map(({ text }) => text)).toContain(named);
+    });
+  },
+);
 
 test('words over a line, and over words, are found', () => {
   const at = { x: 10, y: 10 };

@@ -3,7 +3,8 @@ type Row = { readonly writes: RegExp; readonly languages: readonly string[]; rea
 
 /** Asked from the top: signs that several scripts use are written by the first that knows them. */
 const rows = {
-  arabic: { writes: /^\p{Script=Arabic}/u, languages: ['ar'], joins: true },
+  // Its comma, semicolon, question mark and lengthener are shared with its neighbours.
+  arabic: { writes: /^[\p{Script=Arabic}\u060c\u061b\u061f\u0640]/u, languages: ['ar'], joins: true },
   japanese: {
     writes: /^[\p{Script=Han}\p{Script=Hiragana}\p{Script=Katakana}\u3000-\u303f\u30fb\u30fc\uff00-\uffef]/u,
     languages: ['ja'],

@@ -22,6 +22,8 @@ export function bagLabelInk(
   at: { readonly x: Mm; readonly y: Mm },
   { say, widthOf, worn }: Lettering,
 ): readonly Ink[] {
+  // Drawn to be magnified: few words, and none of them small.
+  const large = widthOf.print === 'large';
   const box: Box = { ...at, ...BAG_LABEL };
   const inside: Box = {
     x: box.x + INSET_MM,
@@ -49,11 +51,11 @@ export function bagLabelInk(
       }),
     },
     { text: say('print.bag.pieces', { count: draft.pieces.length }), bold: true, before: 1.5 },
-    { text: say('list.row', { of: pieces }) },
+    ...(large ? [] : [{ text: say('list.row', { of: pieces }) }]),
   ];
   return [
     stroke('marks', 'trim', polyline([...corners, ...corners.slice(0, 1)])),
-    ...wordsOf(setWithin(paragraphs, inside, SIZES_PT, widthOf), inside, 'words'),
+    ...wordsOf(setWithin(paragraphs, inside, large ? SIZES_PT.slice(0, 2) : SIZES_PT, widthOf), inside, 'words'),
     ...(worn ? wornInk(worn, picture) : []),
   ];
 }

@@ -54,6 +54,14 @@ function titleInk(
   widthOf: TextWidth,
 ): readonly Ink[] {
   const box = cover.title;
+  const set = setWithin([...titleWords(draft, layout, say), ...more], box, [10, 9, 8, 7.5, SMALLEST_PT], widthOf);
+  const y = box.y + box.height + 2;
+  const stitches: Path = [line({ x: box.x + 0.5, y }, { x: box.x + cover.width - 0.5, y })];
+  return [...wordsOf(set, box, 'words'), stroke('marks', 'stitch', stitches)];
+}
+
+/** Whose pattern it is, of what, and of when. */
+export function titleWords(draft: Draft, layout: Layout, say: Say): readonly Paragraph[] {
   const garment = garmentWords(draft, say);
   const madeOf = ({ order }: Draft) =>
     say('print.made-of', {
@@ -61,20 +69,21 @@ function titleInk(
       cloth: order.ownCloth?.name ?? say(`cloth.${order.cloth}`),
     });
   const values = { date: draft.order.date, count: layout.pages.length, engine: draft.engine };
-  const paragraphs: readonly Paragraph[] = [
+  return [
     { text: draft.toy, bold: true, large: 2 },
     { text: say('print.cover-line', { garment, ...values }) },
     { text: say('list.row', { of: [...new Set(garmentsIn(draft).map(madeOf))] }) },
     ...(layout.form === 'cut' ? [] : [{ text: say(`print.form.${layout.form}`), bold: true }]),
-    ...more,
   ];
-  const set = setWithin(paragraphs, box, [10, 9, 8, 7.5, SMALLEST_PT], widthOf);
-  const y = box.y + box.height + 2;
-  const stitches: Path = [line({ x: box.x + 0.5, y }, { x: box.x + cover.width - 0.5, y })];
-  return [...wordsOf(set, box, 'words'), stroke('marks', 'stitch', stitches)];
 }
 
-function mapInk(draft: Draft, layout: Layout, { page: index, box }: MapCell, widthOf: TextWidth): readonly Ink[] {
+/** One page drawn small, with its name. */
+export function mapInk(
+  draft: Draft,
+  layout: Layout,
+  { page: index, box }: MapCell,
+  widthOf: TextWidth,
+): readonly Ink[] {
   const page = layout.pages[index];
   if (!page) return [];
   const middle = { x: box.x + box.width / 2, y: box.y + box.height / 2 };

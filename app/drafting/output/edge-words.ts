@@ -27,13 +27,21 @@ type Shown = { readonly piece: Piece; readonly to: (p: Point) => Point; readonly
 export function edgeWords({ piece, to, units }: Shown, ink: readonly Ink[], say: Say, widthOf: TextWidth) {
   if (isStrip(piece)) return [];
   return piece.edges.flatMap((edge): readonly Words[] => {
-    const known = edgeName(edge, piece);
-    if (edge.role === 'finished') return wordsIn(edge, say('edge.finished'), INSIDE, to, ink, widthOf);
-    if (!known || edge.role === 'fold' || edge.allowance < SMALLEST_PT * MM_PER_PT * BAND_SHARE) return [];
-    const name = say(`edge.${known}`);
-    const text = units ? say('edge.with', { edge: name, length: edge.allowance, unit: units }) : name;
+    const text = edgeText(edge, piece, say, units);
+    if (text === undefined) return [];
+    if (edge.role === 'finished') return wordsIn(edge, text, INSIDE, to, ink, widthOf);
+    if (edge.allowance < SMALLEST_PT * MM_PER_PT * BAND_SHARE) return [];
     return wordsIn(edge, text, edge.allowance / 2, to, ink, widthOf);
   });
+}
+
+/** What an edge is called, and with units what is added there; undefined where it has no name of its own. */
+export function edgeText(edge: Edge, piece: Piece, say: Say, units: Unit | undefined): string | undefined {
+  if (edge.role === 'finished') return say('edge.finished');
+  const known = edge.role === 'fold' ? undefined : edgeName(edge, piece);
+  if (!known) return undefined;
+  const name = say(`edge.${known}`);
+  return units && edge.allowance > 0 ? say('edge.with', { edge: name, length: edge.allowance, unit: units }) : name;
 }
 
 function wordsIn(

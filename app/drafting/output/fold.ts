@@ -17,11 +17,12 @@ import {
   subtract,
   unit,
 } from '../geometry';
-import { FOLD_MARK_MM, foldStretch } from '../sheets/marks';
+import { foldStretch } from '../sheets/marks';
+import { printRooms } from '../sheets/prints';
 import { arrowHead } from './arrow';
 import { crossesAny } from './crossing';
 import { centred } from './flow';
-import { type Ink, SMALLEST_PT, stroke, type TextWidth } from './ink';
+import { type Ink, smallestOf, stroke, type TextWidth } from './ink';
 import { readingTurn } from './words-along';
 
 /** On the centre line, within the rounding of output, mm. */
@@ -74,7 +75,7 @@ export function foldInk(
   return folds.flatMap((edge): readonly Ink[] => {
     const [from, until] = [start(edge.path), end(edge.path)];
     const fold = stroke('marks', 'fold', [line(to(reached(piece, from, until)), to(reached(piece, until, from)))]);
-    const stretch = whole ? undefined : foldStretch(piece, edge);
+    const stretch = whole ? undefined : foldStretch(piece, edge, widthOf.print);
     return stretch ? [fold, ...arrows(stretch.map(to), say('label.place-on-fold'), ink, widthOf)] : [fold];
   });
 }
@@ -96,22 +97,24 @@ function arrows(
 ): readonly Ink[] {
   if (!from || !until) return [];
   const length = distance(from, until);
+  const deep = printRooms[widthOf.print ?? 'usual'].foldMark;
+  const size = smallestOf(widthOf);
   const along = unit(subtract(until, from));
   const into = right(along);
   const reach = Math.min(length * MARK_SHARE, LONGEST_MARK_MM) / 2;
   const middle = scale(add(from, until), 0.5);
-  const place = (s: number, deep: number): Point => add(middle, add(scale(along, s), scale(into, deep)));
+  const place = (s: number, off: number): Point => add(middle, add(scale(along, s), scale(into, off)));
   const tips = [place(-reach, TIP_MM), place(reach, TIP_MM)] as const;
-  const back = [place(-reach, FOLD_MARK_MM), place(reach, FOLD_MARK_MM)] as const;
+  const back = [place(-reach, deep), place(reach, deep)] as const;
   const corners = [tips[0], ...back, tips[1]];
   if (crossesAny(corners, ink, widthOf)) return [];
   const mark: readonly Ink[] = [
     stroke('marks', 'mark', polyline(corners)),
     ...tips.map((tip) => stroke('marks', 'mark', arrowHead(tip, scale(into, -1)))),
   ];
-  if (widthOf(words, SMALLEST_PT, false) > 2 * reach - 6) return mark;
+  if (widthOf(words, size, false) > 2 * reach - 6) return mark;
   const turn = readingTurn(from, until);
-  return [...mark, centred(words, place(0, FOLD_MARK_MM / 2), SMALLEST_PT, false, widthOf, turn)];
+  return [...mark, centred(words, place(0, deep / 2), size, false, widthOf, turn)];
 }
 
 function liesOnFold(curve: Curve): boolean {

@@ -63,7 +63,8 @@ function squareInk(square: Box, { say, widthOf }: Pick<Lettering, 'say' | 'width
   return [...outline(square), centred(words, below(square), SMALLEST_PT, true, widthOf)];
 }
 
-function printing(say: Say): readonly Paragraph[] {
+/** How to print. */
+export function printing(say: Say): readonly Paragraph[] {
   return [
     { text: say('print.how-title'), bold: true, large: 1.3 },
     { text: say('print.how') },
@@ -71,7 +72,8 @@ function printing(say: Say): readonly Paragraph[] {
   ];
 }
 
-function wrong(say: Say): readonly Paragraph[] {
+/** What to do when it is wrong. */
+export function wrong(say: Say): readonly Paragraph[] {
   return [
     { text: say('print.wrong-title'), bold: true, before: 1.4 },
     {

@@ -5,6 +5,7 @@ import {
   CHECK_STRIPS_MM,
   cutWords,
   type Guide,
+  type GuideStep,
   guideOf,
   kindWords,
   noteWords,
@@ -20,6 +21,7 @@ import type { Box } from '../packing';
 import { type Paragraph, type Setting, setIn, wordsOf } from './flow';
 import { type Ink, stroke, type TextWidth } from './ink';
 import { madeFor } from './label';
+import { largeGuideInk } from './large-guide';
 import { blankPdf, type PdfOptions } from './pdf';
 import { pdfBrush } from './pdf-brush';
 import { sceneInk } from './scene-ink';
@@ -34,13 +36,32 @@ const TEXT_PT = 10;
 const SMALL_PT = 9;
 
 /** The sewing of a draft as PDF, to lie beside the machine: what to cut first, then every step with its picture. */
-export function toGuidePdf(draft: Draft, { say, units, way, script }: GuidePdfOptions): Uint8Array {
+export function toGuidePdf(draft: Draft, { say, units, way, script, print }: GuidePdfOptions): Uint8Array {
   const guide = guideOf(draft);
   const { width, height } = paperForWords(draft.order.paper, units);
   const title = say('guide.pdf-title', { garment: madeFor(draft, say) });
-  const pdf = blankPdf([width, height], draft, { id: JSON.stringify(['sewing', draft, way]), title, script });
-  const brush = pdfBrush(pdf, 1, script);
+  const pdf = blankPdf([width, height], draft, { id: JSON.stringify(['sewing', draft, way, print]), title, script });
+  const brush = pdfBrush(pdf, 1, script, print);
   const telling = { say, unit: units, way };
+  if (print === 'large') {
+    const told = guide.steps.map((step, index) => {
+      const [first, ...rest] = stepWords(step, index, telling);
+      return { step, title: first, rest };
+    });
+    const lettering = { say, units, widthOf: brush.widthOf };
+    const pages = largeGuideInk(
+      before(draft, guide, telling, title),
+      told,
+      glossary(guide, say),
+      { width, height },
+      lettering,
+    );
+    pages.forEach((inks, index) => {
+      if (index > 0) pdf.addPage([width, height]);
+      for (const ink of inks) brush.draw(ink);
+    });
+    return new Uint8Array(pdf.output('arraybuffer'));
+  }
   const column = { x: MARGIN_MM, width: width - 2 * MARGIN_MM };
   const first = setIn(before(draft, guide, telling, title), TEXT_PT, column.width, brush.widthOf);
   let y = MARGIN_MM;
@@ -48,11 +69,7 @@ export function toGuidePdf(draft: Draft, { say, units, way, script }: GuidePdfOp
   y += first.height + BETWEEN_MM;
   guide.steps.forEach((step, index) => {
     const words = setIn(
-      [
-        { text: say('list.at', { at: index + 1, name: titleOf(step, say) }), bold: true, large: 1.15 },
-        { text: kindWords(step, telling), before: 0.8 },
-        ...step.notes.map((note): Paragraph => ({ text: `– ${noteWords(note, telling)}`, before: 0.6 })),
-      ],
+      stepWords(step, index, telling),
       TEXT_PT,
       column.width - PICTURE.width - BETWEEN_MM,
       brush.widthOf,
@@ -73,6 +90,16 @@ export function toGuidePdf(draft: Draft, { say, units, way, script }: GuidePdfOp
   }
   for (const ink of wordsOf(words, { ...column, y, height: words.height }, 'words')) brush.draw(ink);
   return new Uint8Array(pdf.output('arraybuffer'));
+}
+
+/** A step's title, and what is done. */
+function stepWords(step: GuideStep, index: number, telling: Telling): readonly [Paragraph, ...Paragraph[]] {
+  const { say } = telling;
+  return [
+    { text: say('list.at', { at: index + 1, name: titleOf(step, say) }), bold: true, large: 1.15 },
+    { text: kindWords(step, telling), before: 0.8 },
+    ...step.notes.map((note): Paragraph => ({ text: `– ${noteWords(note, telling)}`, before: 0.6 })),
+  ];
 }
 
 /** The trade's words that the steps speak of, each in a sentence: there is nothing to tap on paper. */

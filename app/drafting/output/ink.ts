@@ -2,6 +2,7 @@
 
 import type { Mm } from '../../body';
 import type { Path, Point } from '../geometry';
+import type { Print } from '../sheets/prints';
 
 /** Layers of a drawing: cutting machines and projectors take them apart. */
 export type Layer = 'cut' | 'seam' | 'marks' | 'words';
@@ -40,6 +41,29 @@ export const pens = {
   pale: pen(2.2, [], 'butt', 0.88),
 } as const satisfies Readonly<Record<string, Pen>>;
 
+/** The same for eyes that need them wide: 1 mm and a hair, what is cut more; dashes as much longer. */
+const WIDE_MM = 1.02;
+const widePens: Readonly<Record<keyof typeof pens, Pen>> = {
+  cut: pen(1.4),
+  seam: pen(WIDE_MM, [5, 3.4], 'butt'),
+  fold: pen(1.4, [14, 4.5, 0.01, 4.5]),
+  inner: pen(WIDE_MM, [0.01, 2.6]),
+  notch: pen(1.4),
+  mark: pen(WIDE_MM),
+  rule: pen(WIDE_MM, [], 'butt'),
+  dot: pen(3),
+  trim: pen(WIDE_MM, [0.01, 3.4], 'round', 0.35),
+  stitch: pen(1.3, [6, 5], 'round', 0.3),
+  band: pen(5, [], 'butt', 0.72),
+  pale: pen(5, [], 'butt', 0.88),
+};
+
+/** The pens of each print. */
+export const pensOf: Readonly<Record<Print, Readonly<Record<keyof typeof pens, Pen>>>> = {
+  usual: pens,
+  large: widePens,
+};
+
 export type Stroke = {
   readonly kind: 'stroke';
   readonly layer: Layer;
@@ -70,11 +94,22 @@ export const SMALLEST_PT = 7.05;
 /** One point: 1/72 in (ISO 32000-1, 8.3.2.3). */
 export const MM_PER_PT = 25.4 / 72;
 
-/** How wide a text is, mm: whoever draws it knows; and which way its lines run, where not rightwards. */
+/** In large print the smallest is 18 points and a hair. */
+const LARGE_PT = 18.05;
+
+/** How wide a text is, mm: whoever draws it knows; which way its lines run, where not rightwards; and in which print it stands, where not the usual one. */
 export type TextWidth = {
   (text: string, size: number, bold: boolean): Mm;
-  readonly direction?: 'ltr' | 'rtl';
+  readonly direction?: 'ltr' | 'rtl' | undefined;
+  readonly print?: Print | undefined;
 };
+
+/** The smallest size that words may have, points. */
+export const smallestOf = ({ print }: TextWidth): number => (print === 'large' ? LARGE_PT : SMALLEST_PT);
+
+/** Sizes to try, points, largest first: as they are, or in large print its one size. */
+export const sizesOf = (sizes: readonly number[], widthOf: TextWidth): readonly number[] =>
+  widthOf.print === 'large' ? [LARGE_PT] : sizes;
 
 export function stroke(layer: Layer, penName: keyof typeof pens, path: Path, closed = false): Stroke {
   return { kind: 'stroke', layer, pen: penName, path, closed };

@@ -4,7 +4,7 @@ import type { Point } from '../geometry';
 import { type Board, type Box, blockOutside, nearestRoom } from '../packing';
 import { CLEAR_MM } from '../sheets/marks';
 import { type Paragraph, setWithin, wordsOf } from './flow';
-import { type Ink, SMALLEST_PT, type TextWidth } from './ink';
+import { type Ink, SMALLEST_PT, sizesOf, smallestOf, type TextWidth } from './ink';
 import { type Shape, shapesOf } from './label-shapes';
 import { leader, type Target } from './leader';
 import { middleOf } from './middle';
@@ -38,7 +38,7 @@ export function labelBeside(
   const middle = middleOf(target.outline);
   const label = room
     ? inRoom(paragraphs, room, widthOf)
-    : (firstThatFits(shapesOf(paragraphs, widthOf).filter(isSmallest), page, middle) ??
+    : (firstThatFits(shapesOf(paragraphs, widthOf).filter(isSmallest(widthOf)), page, middle) ??
       inRoom(paragraphs, { ...middle, width: 90, height: 20 }, widthOf));
   return { ...label, ink: [...label.ink, ...leader(label.box, target, widthOf)] };
 }
@@ -53,11 +53,12 @@ function firstThatFits(shapes: readonly Shape[], board: Board, wish: Point): Lab
 }
 
 function inRoom(paragraphs: readonly Paragraph[], room: Box, widthOf: TextWidth): Label {
-  const set = setWithin(paragraphs, room, BESIDE_PT, widthOf);
+  const set = setWithin(paragraphs, room, sizesOf(BESIDE_PT, widthOf), widthOf);
   const box = { x: room.x, y: room.y, width: set.width, height: set.height };
   return { ink: wordsOf(set, box, 'words'), box };
 }
 
-function isSmallest({ set }: Shape): boolean {
-  return set.lines.some((line) => line.size <= SMALLEST_PT);
-}
+const isSmallest =
+  (widthOf: TextWidth) =>
+  ({ set }: Shape): boolean =>
+    set.lines.some((line) => line.size <= smallestOf(widthOf));

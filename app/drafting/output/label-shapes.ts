@@ -2,7 +2,7 @@
 
 import type { Mm } from '../../body';
 import { type Paragraph, type Setting, setIn } from './flow';
-import { SMALLEST_PT, type TextWidth } from './ink';
+import { SMALLEST_PT, sizesOf, smallestOf, type TextWidth } from './ink';
 
 /** A label broken into lines, level or reading upwards. */
 export type Shape = { readonly set: Setting; readonly turn: 0 | 'up' };
@@ -22,10 +22,12 @@ const RUN = 1.5;
 /** Every shape of a label, each once, the easiest to read first. */
 export function shapesOf(paragraphs: readonly Paragraph[], widthOf: TextWidth): readonly Shape[] {
   const [title, ...rest] = paragraphs;
+  const sizes = sizesOf(SIZES_PT, widthOf);
+  const [largest = 0] = sizes;
   const run = title && rest.length > 1 ? [title, { text: rest.map(({ text }) => text).join(' · ') }] : undefined;
-  const shapes = SIZES_PT.flatMap((size) => [
-    ...rated(paragraphs, size, WIDTHS_MM, widthOf, SIZES_PT[0] ?? size),
-    ...(run ? rated(run, size, RUN_WIDTHS_MM, widthOf, (SIZES_PT[0] ?? size) + RUN) : []),
+  const shapes = sizes.flatMap((size) => [
+    ...rated(paragraphs, size, WIDTHS_MM, widthOf, largest),
+    ...(run ? rated(run, size, RUN_WIDTHS_MM, widthOf, largest + RUN) : []),
   ]);
   return shapes.sort((a, b) => a.cost - b.cost);
 }
@@ -39,7 +41,8 @@ function rated(
   widthOf: TextWidth,
   largest: number,
 ): readonly Rated[] {
-  const sets = widths.map((width) => setIn(paragraphs, size, width, widthOf));
+  const wider = smallestOf(widthOf) / SMALLEST_PT;
+  const sets = widths.map((width) => setIn(paragraphs, size, width * wider, widthOf));
   return sets
     .filter((set, i) => set.lines.length !== sets[i - 1]?.lines.length)
     .flatMap((set): readonly Rated[] => {

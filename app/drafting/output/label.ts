@@ -28,6 +28,20 @@ export function labelOf({ draft, piece, whole, form, units }: Labelled, say: Say
   ];
 }
 
+/**
+ * What a label may say in large print, the fullest first: at the least the number that the pages of words tell of. `at` is
+ * the piece's place in the draft, from 0.
+ */
+export function largeLabels(labelled: Labelled, at: number, say: Say): readonly (readonly Paragraph[])[] {
+  const [, ...rest] = labelOf(labelled, say);
+  const name = { text: numbered(labelled.piece, at, say), bold: true, large: 1.2 };
+  return [[name, ...rest], [name, ...rest.slice(0, 1)], [name], [{ text: String(at + 1), bold: true, large: 1.3 }]];
+}
+
+/** A piece's number and name. */
+export const numbered = (piece: Piece, at: number, say: Say): string =>
+  say('list.at', { at: at + 1, name: say(`piece.${piece.name}`) });
+
 /** Whether a draft's cloth has a nap, so that all pieces lie one way. */
 export function hasNap(draft: Draft): boolean {
   return cloths.some((cloth) => cloth.id === draft.order.cloth && cloth.nap);

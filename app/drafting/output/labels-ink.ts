@@ -8,10 +8,21 @@ import { moved } from '../sheets/move';
 import { furnished, outlineOn, withinWindow, withPieces } from './boards';
 import type { Paragraph } from './flow';
 import type { Ink, TextWidth } from './ink';
-import { labelOf } from './label';
+import { labelOf, largeLabels } from './label';
 import { type Label, labelBeside, labelInside } from './label-room';
 import type { Lettering } from './lettering';
 import { middleOf } from './middle';
+
+/** What a label may say, the fullest first. */
+type Wordings = readonly (readonly Paragraph[])[];
+
+function firstInside(all: Wordings, outline: readonly Point[], lines: Board, widthOf: TextWidth): Label | undefined {
+  for (const paragraphs of all) {
+    const label = labelInside(paragraphs, outline, lines, widthOf);
+    if (label) return label;
+  }
+  return undefined;
+}
 
 /** A page as labels see it: what it holds, its board with the furniture taken, and the words its pieces bear already. */
 export type Labelled = { readonly page: Page; readonly free: Board; readonly words: readonly Ink[] };
@@ -35,10 +46,10 @@ export function labelsInk({ told, shown }: Forms, layout: Layout, on: Labelled, 
       form: layout.form,
       units: wording.units,
     };
-    const paragraphs = labelOf(said, wording.say);
+    const all = layout.print === 'large' ? largeLabels(said, placed.piece, wording.say) : [labelOf(said, wording.say)];
     const label = placed.window
-      ? tileLabel(layout, on, piece, placed, paragraphs, left, wording)
-      : pieceLabel(on, piece, placed, paragraphs, left, wording.widthOf);
+      ? tileLabel(layout, on, piece, placed, all, left, wording)
+      : pieceLabel(on, piece, placed, all, left, wording.widthOf);
     if (!label) continue;
     ink.push(...label.ink);
     left = blockBox(left, label.box, CLEAR_MM);
@@ -50,14 +61,16 @@ function pieceLabel(
   { free, words }: Labelled,
   piece: Piece,
   placed: Placed,
-  paragraphs: readonly Paragraph[],
+  all: Wordings,
   beside: Board,
   widthOf: TextWidth,
 ): Label {
   const outline = outlineOn(piece.seamLine, placed);
-  const lines = withMarks(free, piece, placed.whole, moved(placed.move));
-  const inside = labelInside(paragraphs, outline, lines, widthOf);
-  return inside ?? labelBeside(paragraphs, { outline, lines, words }, { page: beside, room: placed.room }, widthOf);
+  const lines = withMarks(free, piece, placed.whole, moved(placed.move), widthOf.print);
+  const inside = firstInside(all, outline, lines, widthOf);
+  return (
+    inside ?? labelBeside(all.at(-1) ?? [], { outline, lines, words }, { page: beside, room: placed.room }, widthOf)
+  );
 }
 
 /** The whole label on the page nearest the piece's middle that holds it; on the others, piece and page. */
@@ -66,28 +79,28 @@ function tileLabel(
   { page, words }: Labelled,
   piece: Piece,
   placed: Placed,
-  paragraphs: readonly Paragraph[],
+  all: Wordings,
   beside: Board,
   { say, widthOf }: Lettering,
 ): Label | undefined {
-  const inside = (on: Page, where: Placed, said: readonly Paragraph[]): Label | undefined => {
-    const lines = withMarks(furnished(on), piece, where.whole, moved(where.move));
+  const inside = (on: Page, where: Placed, said: Wordings): Label | undefined => {
+    const lines = withMarks(furnished(on), piece, where.whole, moved(where.move), widthOf.print);
     const window = where.window ? withinWindow(lines, where.window) : lines;
-    return labelInside(said, outlineOn(piece.seamLine, where), window, widthOf);
+    return firstInside(said, outlineOn(piece.seamLine, where), window, widthOf);
   };
   const tiles = tilesOf(layout, piece, placed.piece);
-  const holder = tiles.find((each) => inside(each.page, each.placed, paragraphs));
-  if (holder?.page === page) return inside(page, placed, paragraphs);
+  const holder = tiles.find((each) => inside(each.page, each.placed, all));
+  if (holder?.page === page) return inside(page, placed, all);
   const outline = outlineOn(piece.seamLine, placed);
   if (!holder && tiles[0]?.page === page) {
     const lines = withinWindow(
       furnished(page),
       page.tile?.window ?? { x: 0, y: 0, width: page.width, height: page.height },
     );
-    return labelBeside(paragraphs, { outline, lines, words }, { page: beside, room: undefined }, widthOf);
+    return labelBeside(all.at(-1) ?? [], { outline, lines, words }, { page: beside, room: undefined }, widthOf);
   }
   const title = say('print.tile-title', { name: page.name, piece: say(`piece.${piece.name}`) });
-  return inside(page, placed, [{ text: title, bold: true }]);
+  return inside(page, placed, [[{ text: title, bold: true }], ...all.slice(1).slice(-1)]);
 }
 
 type OnTile = { readonly page: Page; readonly placed: Placed };

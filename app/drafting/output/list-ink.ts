@@ -4,9 +4,10 @@ import type { Mm } from '../../body';
 import type { Draft } from '../draft-types';
 import { BAG_LABEL, bagLabelInk } from './bag-label';
 import type { Paragraph } from './flow';
-import type { Ink } from './ink';
+import { type Ink, smallestOf } from './ink';
 import type { Lettering } from './lettering';
 import { listWords, togetherWords } from './list-words';
+import { magnified } from './magnified';
 import { roomIn, wordPages } from './word-pages';
 import type { WornPicture } from './worn-ink';
 
@@ -17,6 +18,8 @@ type Size = { readonly width: Mm; readonly height: Mm };
 
 /** Points. */
 const TEXT_PT = 10;
+/** In large print labels are as wide as the page lets them be. */
+const LARGER = 1.65;
 /** Between the words and the labels, and between labels, mm. */
 const BETWEEN_MM = 6;
 
@@ -33,16 +36,18 @@ export function listInk(listed: readonly Listed[], page: Size, lettering: Letter
       : []),
     ...listed.flatMap(({ draft }) => listWords(draft, say, units)),
   ];
-  const set = wordPages(words, page, TEXT_PT, widthOf);
+  const by = widthOf.print === 'large' ? LARGER : 1;
+  const set = wordPages(words, page, Math.max(TEXT_PT, smallestOf(widthOf)), widthOf);
   const pages = set.pages.map((ink) => [...ink]);
   let y = set.end + BETWEEN_MM;
   for (const { draft, worn } of listed) {
-    if (y + BAG_LABEL.height > room.y + room.height) {
+    if (y + BAG_LABEL.height * by > room.y + room.height) {
       pages.push([]);
       y = room.y;
     }
-    pages[pages.length - 1]?.push(...bagLabelInk(draft, { x: room.x, y }, { ...lettering, worn }));
-    y += BAG_LABEL.height + BETWEEN_MM;
+    const label = bagLabelInk(draft, { x: 0, y: 0 }, { ...lettering, worn });
+    pages[pages.length - 1]?.push(...magnified(label, by, { x: room.x, y }));
+    y += BAG_LABEL.height * by + BETWEEN_MM;
   }
   return pages;
 }

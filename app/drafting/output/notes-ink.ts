@@ -35,7 +35,8 @@ export function careInk(box: Box, { say, units, widthOf }: Lettering): readonly 
   return wordsOf(setWithin(care(say, units), box, SIZES_PT, widthOf), box, 'words');
 }
 
-function told(draft: Draft, say: Say, units: Unit): readonly Paragraph[] {
+/** What to have at hand, and what was changed. */
+export function told(draft: Draft, say: Say, units: Unit): readonly Paragraph[] {
   const changed = draft.adjustments.map(({ code, by }) => say(`adjustment.${code}`, { by: Math.abs(by), unit: units }));
   return [
     title('notion.title', say),
@@ -47,7 +48,7 @@ function told(draft: Draft, say: Say, units: Unit): readonly Paragraph[] {
   ];
 }
 
-function care(say: Say, units: Unit): readonly Paragraph[] {
+export function care(say: Say, units: Unit): readonly Paragraph[] {
   const child = say('print.care-child', { longest: longestTie(units), unit: units });
   return [title('print.care-title', say), { text: say('list.after', { one: child, two: say('print.care-tools') }) }];
 }

@@ -6,11 +6,12 @@ import { moved } from '../sheets/move';
 import { furnished, withInk } from './boards';
 import { clippedInk } from './clip';
 import { coverInk } from './cover-ink';
+import { letteredOf, lettersInk } from './edge-letters';
 import { furnitureInk } from './furniture-ink';
 import type { Ink } from './ink';
 import { keyInk } from './key-ink';
 import { hasNap } from './label';
-import { labelsInk } from './labels-ink';
+import { type Forms, labelsInk } from './labels-ink';
 import type { Lettering } from './lettering';
 import { careInk, notesInk } from './notes-ink';
 import { pieceInk } from './piece-ink';
@@ -30,10 +31,12 @@ export function pageInk(
   const notes = page.notes ? notesInk(draft, page.notes, layout.form, wording) : [];
   const words = [...pieces, ...notes].filter((ink) => ink.kind === 'words');
   const free = furnished(page);
+  const labels = labelsInk({ told: draft, shown }, layout, { page, free, words }, wording);
   return [
     ...pieces,
     ...(page.tile ? tileInk(page.tile, withInk(free, pieces, widthOf), say, widthOf) : []),
-    ...labelsInk({ told: draft, shown }, layout, { page, free, words }, wording),
+    ...labels,
+    ...(layout.print === 'large' ? edgeLetters({ told: draft, shown }, page, [...pieces, ...labels], wording) : []),
     ...stripInk(draft, layout, page, say, widthOf),
     ...notes,
     ...(page.care ? careInk(page.care, wording) : []),
@@ -41,6 +44,14 @@ export function pageInk(
     ...coverInk(shown, layout, page, wording),
     ...furnitureInk(page, wording),
   ];
+}
+
+function edgeLetters({ told, shown }: Forms, page: Page, ink: readonly Ink[], { say, units, widthOf }: Lettering) {
+  return page.placed.flatMap((placed) => {
+    const [piece, own] = [shown.pieces[placed.piece], told.pieces[placed.piece]];
+    const on = piece && own && { shown: piece, lettered: letteredOf(own, say, units) };
+    return on ? lettersInk(on, page, placed, ink, widthOf) : [];
+  });
 }
 
 function placedInk(draft: Draft, placed: Placed, { say, units, widthOf }: Lettering): readonly Ink[] {

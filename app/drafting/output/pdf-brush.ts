@@ -3,7 +3,8 @@
 import type { jsPDF } from 'jspdf';
 import type { Mm } from '../../body';
 import { type Path, type Point, polyline, rotate } from '../geometry';
-import { type Ink, MM_PER_PT, type Pen, pens, SMALLEST_PT, type TextWidth, type Words } from './ink';
+import type { Print } from '../sheets/prints';
+import { type Ink, MM_PER_PT, type Pen, pensOf, smallestOf, type TextWidth, type Words } from './ink';
 import { unknownWidths } from './letter-widths';
 import { graphemes, type Run, runsOf, type Script, westernScript } from './letters';
 import { advanceOf, faceWriter, type Place, utf16 } from './pdf-face';
@@ -37,7 +38,13 @@ export type PdfScript = Script & { readonly language: string; readonly glyphs?: 
 
 export const westernPdf: PdfScript = { ...westernScript, language: 'en' };
 
-export function pdfBrush(pdf: jsPDF, correction: number, script: PdfScript = westernPdf): PdfBrush {
+export function pdfBrush(
+  pdf: jsPDF,
+  correction: number,
+  script: PdfScript = westernPdf,
+  print: Print = 'usual',
+): PdfBrush {
+  const ours = pensOf[print];
   const { glyphs } = script;
   const letters = faceWriter(pdf, correction);
   const read = new Map<string, readonly Run[]>();
@@ -71,13 +78,13 @@ export function pdfBrush(pdf: jsPDF, correction: number, script: PdfScript = wes
     if (run.kind === 'shaped') return advanceOf(run.glyphs) * size * MM_PER_PT;
     if (run.kind === 'missing')
       return glyphs?.(run.letters, size, bold)?.width ?? boxesOf(run) * size * MM_PER_PT * BOX_STEP;
-    const figures = figureSize(size);
+    const figures = figureSize(size, widthOf);
     return [run.above, '/', run.below].reduce((sum, part) => sum + plainWidth(part, figures, bold), 0);
   };
   const widthOf: TextWidth = Object.assign(
     (text: string, size: number, bold: boolean) =>
       runsIn(text).reduce((sum, run) => sum + runWidth(run, size, bold), 0),
-    { direction: script.direction },
+    { direction: script.direction, print },
   );
 
   const put = (text: string, at: Point, { turn, bold }: Words, size: number): void => {
@@ -98,7 +105,7 @@ export function pdfBrush(pdf: jsPDF, correction: number, script: PdfScript = wes
   };
 
   const drawFraction = ({ above, below }: Fraction, words: Words, place: Place): void => {
-    const figures = figureSize(words.size);
+    const figures = figureSize(words.size, widthOf);
     const em = words.size * MM_PER_PT;
     const first = plainWidth(above, figures, words.bold);
     put(above, place(0, em * ABOVE_SHARE), words, figures);
@@ -115,7 +122,7 @@ export function pdfBrush(pdf: jsPDF, correction: number, script: PdfScript = wes
       return;
     }
     const side = size * MM_PER_PT * BOX_SHARE;
-    usePen(pens.rule);
+    usePen(ours.rule);
     for (let box = 0; box < boxesOf(run); box++) {
       const x = box * size * MM_PER_PT * BOX_STEP;
       trace(polyline([place(x, 0), place(x + side, 0), place(x + side, side), place(x, side), place(x, 0)]));
@@ -171,7 +178,7 @@ export function pdfBrush(pdf: jsPDF, correction: number, script: PdfScript = wes
       pdf.fill();
       return;
     }
-    usePen(pens[ink.pen]);
+    usePen(ours[ink.pen]);
     trace(ink.path);
     if (ink.closed) pdf.close();
     pdf.stroke();
@@ -188,6 +195,6 @@ export function writeInto(pdf: jsPDF, line: string): void {
 /** How many boxes stand for letters without a picture: none for an emoji, which is left out. */
 const boxesOf = ({ letters, picture }: Missing): number => (picture ? 0 : graphemes(letters).length);
 
-function figureSize(size: number): number {
-  return Math.max(SMALLEST_PT, size * FIGURE_SHARE);
+function figureSize(size: number, widthOf: TextWidth): number {
+  return Math.max(smallestOf(widthOf), size * FIGURE_SHARE);
 }

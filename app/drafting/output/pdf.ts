@@ -3,9 +3,11 @@ import type { Say, Unit } from '../../body';
 import type { Draft } from '../draft-types';
 import { formed } from '../sheets/forms';
 import type { Layout } from '../sheets/layout';
+import type { Print } from '../sheets/prints';
 import { fingerprint } from './fingerprint';
 import type { Ink } from './ink';
 import { madeFor } from './label';
+import { largeInk } from './large-pages';
 import { listInk } from './list-ink';
 import { pageInk } from './page-ink';
 import { type PdfScript, pdfBrush, westernPdf, writeInto } from './pdf-brush';
@@ -17,6 +19,8 @@ export type PdfOptions = {
   readonly units: Unit;
   /** How the language is written; without it letters the standard fonts lack become empty boxes. See `lettersWithout`. */
   readonly script?: PdfScript;
+  /** How large words and lines are, where no layout says so. */
+  readonly print?: Print | undefined;
 };
 
 /** A draft as it lies on paper, and the toy in it for the first page. */
@@ -39,13 +43,16 @@ export function toPdf(sheets: readonly Sheets[], options: PatternOptions): Uint8
   const { say, units, script, only, copies = 1, list = false } = options;
   const [first] = sheets;
   if (!first) throw new RangeError('nothing to print');
-  const { correction } = first.layout;
+  const { correction, print } = first.layout;
   const about = { id: JSON.stringify([sheets, only, copies, list]), title: titleOf(sheets, say), script };
   const wished = (layout: Layout) => layout.pages.filter((_, index) => !only || only.includes(index));
   const sizeOf = ({ width, height }: Size) => [width * correction, height * correction];
-  const pdf = blankPdf(sizeOf(wished(first.layout)[0] ?? first.layout.paper), first.draft, about);
+  const words = paperForWords(first.layout.paper.id, units);
+  const small = { width: words.width / correction, height: words.height / correction };
+  const large = print === 'large' && !only;
+  const pdf = blankPdf(sizeOf(large ? small : (wished(first.layout)[0] ?? first.layout.paper)), first.draft, about);
   pdf.viewerPreferences({ PrintScaling: 'None', PickTrayByPDFSize: true });
-  const brush = pdfBrush(pdf, correction, script);
+  const brush = pdfBrush(pdf, correction, script, print);
   let begun = false;
   const put = (size: Size, inks: readonly Ink[]): void => {
     const own = sizeOf(size);
@@ -57,11 +64,10 @@ export function toPdf(sheets: readonly Sheets[], options: PatternOptions): Uint8
   for (let copy = 0; copy < copies; copy += 1) {
     for (const { draft, layout, worn } of sheets) {
       const shown = formed(draft, layout.form);
+      for (const ink of large ? largeInk(draft, layout, small, { ...lettering, worn }) : []) put(small, ink);
       for (const page of wished(layout)) put(page, pageInk(draft, layout, page, { ...lettering, worn }, shown));
     }
   }
-  const words = paperForWords(first.layout.paper.id, units);
-  const small = { width: words.width / correction, height: words.height / correction };
   for (const ink of list ? listInk(sheets, small, lettering) : []) put(small, ink);
   return new Uint8Array(pdf.output('arraybuffer'));
 }

@@ -2,7 +2,7 @@
 
 import { inTurn, type Mm } from '../../body';
 import type { Draft, Piece } from '../draft-types';
-import { add, left, type Path, type Point, pathLength, pointAtLength, scale, transformPath } from '../geometry';
+import { add, left, type Path, type Point, pathLength, pointAtLength, rotate, scale, transformPath } from '../geometry';
 import type { Box } from '../packing';
 import { headWords, lineWords, type Mark, type PencilPiece, planTitle } from '../pencil';
 import { boxRound, crossesAny } from './crossing';
@@ -24,6 +24,8 @@ const ROW_MM = 4.7;
 const COLUMNS_MM = [8, 21, 38] as const;
 /** Where a number may stand from its point, mm, the nearest first; inside where there is no room outside. */
 const ASIDE_MM = [2.6, 4.2, 6, 8, -2.8, -4.6, -6.5, 10, 12.5];
+/** And turned aside from there, radians, where points are crowded. */
+const TURNED = [0, 0.6, -0.6, 1.2, -1.2];
 
 /** The pages of one piece: one as a rule, more where it has many points. */
 export function pencilInk(
@@ -166,7 +168,7 @@ export function drawingInk(
     const away = outwards(at, outline);
     const text = String(mark.number);
     const half = widthOf(text, SMALLEST_PT, true) / 2;
-    const places = ASIDE_MM.map((aside) => add(at, scale(away, aside)));
+    const places = TURNED.flatMap((turn) => ASIDE_MM.map((aside) => add(at, scale(rotate(away, turn), aside))));
     const free = places.find(
       (place) => !crossesAny(boxRound(place, half + 0.3, SMALLEST_PT, 0), [...strokes, ...dots, ...words], widthOf),
     );

@@ -1,22 +1,23 @@
 import type { Draft } from '../draft-types';
 import { pencilPlan, planTitle } from '../pencil';
 import { papers } from '../sheets/papers';
+import { largePencilInk } from './large-pencil';
 import { blankPdf, type PdfOptions } from './pdf';
 import { pdfBrush } from './pdf-brush';
 import { pencilInk } from './pencil-ink';
 
 /** The pencil plan of a draft as PDF, a page or two a piece, on A4 or Letter by the unit: numbers only, true at any size. */
-export function toPencilPdf(draft: Draft, { say, units, script }: PdfOptions): Uint8Array {
+export function toPencilPdf(draft: Draft, { say, units, script, print }: PdfOptions): Uint8Array {
   const page = papers[units === 'in' ? 'letter' : 'a4'];
   const size = [page.width, page.height];
   const pdf = blankPdf(size, draft, {
-    id: JSON.stringify(['pencil', draft, units]),
+    id: JSON.stringify(['pencil', draft, units, print]),
     title: planTitle(draft, say),
     script,
   });
-  const brush = pdfBrush(pdf, 1, script);
+  const brush = pdfBrush(pdf, 1, script, print);
   const pages = pencilPlan(draft, units).flatMap((plan) =>
-    pencilInk(draft, plan, page, { say, units, widthOf: brush.widthOf }),
+    (print === 'large' ? largePencilInk : pencilInk)(draft, plan, page, { say, units, widthOf: brush.widthOf }),
   );
   pages.forEach((inks, index) => {
     if (index > 0) pdf.addPage(size);

@@ -69,10 +69,11 @@ export function pieceInk(shown: Drawn, say: Say, widthOf: TextWidth): readonly I
     ...grain(shown),
   ];
   ink.push(...foldInk(shown, ink, say, widthOf));
-  for (const { text, ends } of wordings(shown, say)) {
+  const large = widthOf.print === 'large';
+  for (const { text, ends } of wordings(shown, large, say)) {
     ink.push(...wordsAlong(text, [to(ends[0]), to(ends[1])], wordSide(ends, to), ink, widthOf));
   }
-  ink.push(...edgeWords(shown, ink, say, widthOf));
+  if (!large) ink.push(...edgeWords(shown, ink, say, widthOf));
   return ink;
 }
 
@@ -104,13 +105,16 @@ function grain({ piece, nap, to }: Drawn): readonly Ink[] {
 
 type Wording = { readonly text: string; readonly ends: readonly [Point, Point] };
 
-/** What the grain arrow and each straight line inside the piece are called. */
-function wordings({ piece, nap }: Drawn, say: Say): readonly Wording[] {
+/** What a line inside a piece is called. */
+export const lineText = (name: string, say: Say): string => say(`line.${name.replace(NUMBER, '')}`);
+
+/** What the grain arrow and each straight line inside the piece are called; in large print lines have letters instead. */
+function wordings({ piece, nap }: Drawn, large: boolean, say: Say): readonly Wording[] {
   const grainWords: Wording = { text: say(nap ? 'label.grain-nap' : 'label.grain'), ends: piece.grain };
   const lines = piece.lines.flatMap(({ name, path }) =>
-    straight(path).map((ends) => ({ text: say(`line.${name.replace(NUMBER, '')}`), ends })),
+    straight(path).map((ends) => ({ text: lineText(name, say), ends })),
   );
-  return [grainWords, ...lines];
+  return large ? [grainWords] : [grainWords, ...lines];
 }
 
 /** A line along which the piece is cut open is drawn as a cut. */

@@ -1,17 +1,18 @@
 import type { Say } from '../../body';
 import type { Draft } from '../draft-types';
 import { add, left, lerp, line, scale, subtract, unit } from '../geometry';
+import type { Box } from '../packing';
 import { CHECK_INCHES, CHECK_MM, LONG_MM } from '../sheets/furniture';
 import type { CheckLine, Layout, Page } from '../sheets/layout';
-import { centred, type Paragraph, setWithin, wordsOf } from './flow';
-import { type Ink, SMALLEST_PT, stroke, type TextWidth } from './ink';
+import { centred, type Paragraph, type Setting, setIn, setWithin, wordsOf } from './flow';
+import { type Ink, pensOf, SMALLEST_PT, smallestOf, stroke, type TextWidth } from './ink';
 import { madeFor } from './label';
 
-/** Ticks of the check lines, mm: at the ends, at whole steps, at parts of steps. */
-const TICKS_MM = { end: 2, whole: 1.4, part: 0.8 } as const;
-
-/** From the ticks to the middle of the words, mm. */
-const WORDS_MM = 2.2;
+/** Ticks of the check lines, mm: at the ends, at whole steps, at parts of steps; and from there to the middle of the words. */
+const TICKS_MM = {
+  usual: { end: 2, whole: 1.4, part: 0.8, words: 2.2 },
+  large: { end: 5, whole: 3.6, part: 2.2, words: 4.4 },
+} as const;
 
 /** What every page carries: whose pattern, which page, and two lines to measure. */
 export function stripInk(draft: Draft, layout: Layout, page: Page, say: Say, widthOf: TextWidth): readonly Ink[] {
@@ -36,8 +37,22 @@ export function stripInk(draft: Draft, layout: Layout, page: Page, say: Say, wid
         { text: say('list.beside', { one: madeFor(draft, say), two: about }) },
       ]
     : [{ text: madeFor(draft, say), bold: true, large: 1.35 }, { text: about }];
-  const set = setWithin(lines, strip.words, [8, 7.5, SMALLEST_PT], widthOf);
-  return [...wordsOf(set, strip.words, 'words'), ...checks];
+  return [
+    ...wordsOf(setStrip(lines, say('screen.print.page', number), strip.words, widthOf), strip.words, 'words'),
+    ...checks,
+  ];
+}
+
+/** The strip's words; in large print all of one size, and where they have no room the page's number alone. */
+function setStrip(lines: readonly Paragraph[], page: string, box: Box, widthOf: TextWidth): Setting {
+  if (widthOf.print !== 'large') return setWithin(lines, box, [8, 7.5, SMALLEST_PT], widthOf);
+  const set = setIn(
+    lines.map((line) => ({ ...line, large: 1 })),
+    smallestOf(widthOf),
+    box.width,
+    widthOf,
+  );
+  return set.height <= box.height ? set : setIn([{ text: page, bold: true }], smallestOf(widthOf), box.width, widthOf);
 }
 
 /** A line with ticks at its ends, at each of its `steps`, and `parts` to a step; its length written on its left as it runs. */
@@ -50,16 +65,21 @@ export function checkInk(
 ): readonly Ink[] {
   const along = unit(subtract(to, from));
   const aside = left(along);
+  const print = widthOf.print ?? 'usual';
+  const sizes = TICKS_MM[print];
+  // Wide ticks stand within the line, so that it is as long as it says from outside to outside.
+  const inwards = print === 'large' ? pensOf.large.rule.width / 2 : 0;
   const ticks = Array.from({ length: steps * parts + 1 }, (_, i): Ink => {
-    const at = lerp(from, to, i / (steps * parts));
-    const reach = i % (steps * parts) === 0 ? TICKS_MM.end : i % parts === 0 ? TICKS_MM.whole : TICKS_MM.part;
+    const isEnd = i % (steps * parts) === 0;
+    const at = add(lerp(from, to, i / (steps * parts)), scale(along, isEnd ? (i === 0 ? inwards : -inwards) : 0));
+    const reach = isEnd ? sizes.end : i % parts === 0 ? sizes.whole : sizes.part;
     return stroke('marks', 'rule', [line(at, add(at, scale(aside, reach)))]);
   });
-  const beside = add(lerp(from, to, 0.5), scale(aside, TICKS_MM.end + WORDS_MM));
+  const beside = add(lerp(from, to, 0.5), scale(aside, sizes.end + sizes.words));
   const turn = Math.atan2(along.y, along.x);
   return [
     stroke('marks', 'rule', [line(from, to)]),
     ...ticks,
-    centred(words, beside, SMALLEST_PT, true, widthOf, turn),
+    centred(words, beside, smallestOf(widthOf), true, widthOf, turn),
   ];
 }

@@ -3,8 +3,9 @@ import { line, type Point } from '../geometry';
 import { type Board, type Box, nearestRoom } from '../packing';
 import type { Tile } from '../sheets/layout';
 import { OVERLAP_MM } from '../sheets/tiles';
+import { withInk } from './boards';
 import { setIn, wordsOf } from './flow';
-import { type Ink, SMALLEST_PT, stroke, type TextWidth } from './ink';
+import { type Ink, smallestOf, stroke, type TextWidth } from './ink';
 
 /** Half the length of a cross's strokes, mm. */
 const CROSS_MM = 3.5;
@@ -17,14 +18,16 @@ const sides = ['left', 'up', 'right', 'down'] as const;
  * that `taken` holds.
  */
 export function tileInk(tile: Tile, taken: Board, say: Say, widthOf: TextWidth): readonly Ink[] {
+  const crosses = tile.crosses.flatMap(crossInk);
+  const free = withInk(taken, crosses, widthOf);
   return [
-    ...tile.crosses.flatMap(crossInk),
+    ...crosses,
     ...sides.flatMap((side): readonly Ink[] => {
       const name = tile.joins[side];
       if (name === undefined) return [];
       const over = side === 'left' || side === 'up';
       const full = over ? say('print.trim', { page: name }) : say('print.joins', { page: name });
-      const words = note([full, name], side, tile, taken, widthOf);
+      const words = note([full, name], side, tile, free, widthOf);
       return over ? [stroke('marks', 'trim', [trimLine(side, tile.window)]), ...words] : words;
     }),
   ];
@@ -57,7 +60,7 @@ function note(
     y: side === 'up' ? y + inset : side === 'down' ? y + height - inset : y + height / 2,
   };
   for (const text of texts) {
-    const set = setIn([{ text }], SMALLEST_PT, Infinity, widthOf);
+    const set = setIn([{ text }], smallestOf(widthOf), Infinity, widthOf);
     const size = upright ? { width: set.height, height: set.width } : { width: set.width, height: set.height };
     const place = nearestRoom(taken, size.width, size.height, wish);
     const off = place && (upright ? place.x + size.width / 2 - wish.x : place.y + size.height / 2 - wish.y);

@@ -1,10 +1,10 @@
-// Words over as many pages as they take, and where on the last of them there is room for more.
+// Words, and drawings among them, over as many pages as they take, and where on the last of them there is room for more.
 
 import type { Mm, Unit } from '../../body';
 import type { Box } from '../packing';
 import { papers } from '../sheets/papers';
 import { type Paragraph, setIn, wordsOf } from './flow';
-import { type Ink, MM_PER_PT, type TextWidth } from './ink';
+import type { Ink, TextWidth } from './ink';
 
 const MARGIN_MM = 14;
 /** Printers let go of the paper there (common practice, no source). */
@@ -13,24 +13,45 @@ const FOOT_MM = 18;
 type Size = { readonly width: Mm; readonly height: Mm };
 type Pages = { readonly pages: readonly (readonly Ink[])[]; readonly end: Mm };
 
-/** Paragraphs at a size in points; `end` is how far down the last page is used. */
-export function wordPages(paragraphs: readonly Paragraph[], page: Size, size: number, widthOf: TextWidth): Pages {
-  const box = roomIn(page);
+/** A drawing among the words, as wide as they are. */
+export type Block = {
+  readonly height: Mm;
+  readonly before: Mm;
+  readonly draw: (at: { readonly x: Mm; readonly y: Mm }) => readonly Ink[];
+};
+
+/** Paragraphs at a size in points, so much off the right edge; `end` is how far down the last page is used. */
+export function wordPages(
+  parts: readonly (Paragraph | Block)[],
+  page: Size,
+  size: number,
+  widthOf: TextWidth,
+  off: Mm = 0,
+): Pages {
+  const whole = roomIn(page);
+  const box = { ...whole, width: whole.width - off };
   const pages: Ink[][] = [[]];
   let y = box.y;
-  for (const paragraph of paragraphs) {
-    const air = y === box.y ? 0 : (paragraph.before ?? 0);
-    const set = setIn([paragraph], size, box.width, widthOf);
-    const line = size * (paragraph.large ?? 1) * MM_PER_PT;
-    const kept = paragraph.bold ? 2 * line : 0;
-    if (y + air + set.height + kept > box.y + box.height && y > box.y) {
+  for (const [index, part] of parts.entries()) {
+    const { height, draw } = blockOf(part);
+    const next = parts[index + 1];
+    // A title stays with what follows it.
+    const kept = 'text' in part && part.bold && next ? (next.before ?? 0) + blockOf(next).height : 0;
+    const air = y === box.y ? 0 : (part.before ?? 0);
+    if (y + air + height + kept > box.y + box.height && y > box.y) {
       pages.push([]);
       y = box.y;
     } else y += air;
-    pages[pages.length - 1]?.push(...wordsOf(set, { ...box, y, height: set.height }, 'words'));
-    y += set.height;
+    pages[pages.length - 1]?.push(...draw({ x: box.x, y }));
+    y += height;
   }
   return { pages, end: y };
+
+  function blockOf(part: Paragraph | Block): Pick<Block, 'height' | 'draw'> {
+    if ('draw' in part) return part;
+    const set = setIn([part], size, box.width, widthOf);
+    return { height: set.height, draw: ({ y: top }) => wordsOf(set, { ...box, y: top, height: set.height }, 'words') };
+  }
 }
 
 /** The part of a page of words that is written on. */

@@ -1,7 +1,7 @@
 import { add, distance, lerp, type Point, scale, subtract, unit } from '../geometry';
 import { boxRound, crossesAny } from './crossing';
 import { centred } from './flow';
-import { type Ink, MM_PER_PT, SMALLEST_PT, type TextWidth, type Words } from './ink';
+import { type Ink, MM_PER_PT, smallestOf, type TextWidth, type Words } from './ink';
 
 /** From a line to the middle of the words beside it, as a share of their size. */
 const BESIDE_SHARE = 0.8;
@@ -13,7 +13,7 @@ const UPRIGHT = 1e-6;
 const PLACES = [0.5, 0.35, 0.65, 0.2, 0.8];
 
 /**
- * Words in small print along a straight stretch, on the side given (one long), clear of other ink and never upside
+ * Words as small as they may be along a straight stretch, on the side given (one long), clear of other ink and never upside
  * down; none where there is no room.
  */
 export function wordsAlong(
@@ -24,13 +24,14 @@ export function wordsAlong(
   widthOf: TextWidth,
 ): readonly Words[] {
   const length = distance(from, until);
-  const half = widthOf(text, SMALLEST_PT, false) / 2;
+  const size = smallestOf(widthOf);
+  const half = widthOf(text, size, false) / 2;
   const turn = readingTurn(from, until);
   for (const share of PLACES) {
     if (Math.min(share, 1 - share) * length < half) continue;
-    const middle = add(lerp(from, until, share), scale(side, SMALLEST_PT * MM_PER_PT * BESIDE_SHARE));
-    const words = centred(text, middle, SMALLEST_PT, false, widthOf, turn);
-    if (!crossesAny(boxRound(middle, half, SMALLEST_PT, turn), ink, widthOf)) return [words];
+    const middle = add(lerp(from, until, share), scale(side, size * MM_PER_PT * BESIDE_SHARE));
+    const words = centred(text, middle, size, false, widthOf, turn);
+    if (!crossesAny(boxRound(middle, half, size, turn), ink, widthOf)) return [words];
   }
   return [];
 }

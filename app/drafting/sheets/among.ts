@@ -108,7 +108,7 @@ function withinPiece(draft: Draft, area: Area, { turned, x, y }: Laid<Fitting>):
   const outline = outlineOf(piece.seamLine, whole).map(to);
   const free = blockOutside(withMarks(bareBoard(area), piece, whole, to), outline, CLEAR_MM);
   if (labelBeside) return [free];
-  const label = labelRoom(free, { x: x + turned.rows.width / 2, y: y + turned.rows.height / 2 });
+  const label = labelRoom(free, { x: x + turned.rows.width / 2, y: y + turned.rows.height / 2 }, area.print);
   return label ? [blockBox(free, label, CLEAR_MM)] : [];
 }
 

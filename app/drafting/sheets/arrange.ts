@@ -7,7 +7,7 @@ import { among } from './among';
 import type { Area } from './area';
 import { bareBoard, headedBoard, plainBoard } from './boards';
 import { freshSheet, isLoose, type Sheet, withLaid } from './fill';
-import { freeHead, type Head, shortHead, wholeHead } from './furniture';
+import { freeHead, type Head, shortHead, stripReach, wholeHead } from './furniture';
 import { type LooseKind, loose, looseChecks, looseHead, standing } from './loose';
 import type { Mapped } from './map';
 import { airier, careSizes, holdings, keySizes, noteSizes } from './notes';
@@ -37,6 +37,16 @@ const LADDER = 4;
 
 /** The sheets, what the first of them begins with, and every piece and all furniture laid on them. */
 export type Arranged = { readonly head: Head; readonly sheets: readonly Sheet[] };
+
+/** Pieces on sheets that carry nothing else but their strip. */
+export function piecesOnly(wanted: ToArrange): readonly Sheet[] {
+  const { area, fitting, tiles } = wanted;
+  const first = fitting.length > 0 ? [freshSheet('first', plainBoard(area))] : [];
+  const sheets = fewest(wanted, [...first, ...tiles], []).filter(
+    ({ kind, laid }) => kind !== 'first' || laid.length > 0,
+  );
+  return squeezeAll(wanted, sheets, [], stripReach(area));
+}
 
 export function arranged(wanted: ToArrange): Arranged {
   const { draft, area, tiles, mapped, least, roll } = wanted;
@@ -128,13 +138,17 @@ function firstSheet(area: Area, head: Box): Sheet {
   return freshSheet('first', headedBoard(area, head));
 }
 
-function filled(
-  { area, fitting, tiles, roll, least, ...effort }: ToArrange,
-  first: Sheet,
+function filled(wanted: ToArrange, first: Sheet, items: readonly Turns[]): readonly Sheet[] {
+  return fewest(wanted, [first, ...wanted.tiles], items);
+}
+
+function fewest(
+  { area, fitting, roll, least, ...effort }: ToArrange,
+  started: readonly Sheet[],
   items: readonly Turns[],
 ): readonly Sheet[] {
   const fresh = { plain: plainBoard(area), bare: bareBoard(area) };
-  return fewestSheets([...fitting, ...items], [first, ...tiles], fresh, { ...effort, enough: roll ? 0 : least });
+  return fewestSheets([...fitting, ...items], started, fresh, { ...effort, enough: roll ? 0 : least });
 }
 
 const PLACES = { card: 'card', square: 'square', joining: 'aside', key: 'aside', long: 'long' } as const;

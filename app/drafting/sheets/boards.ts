@@ -3,7 +3,7 @@
 import { type Board, type Box, blockBox, blockRows, emptyBoard } from '../packing';
 import type { Area } from './area';
 import { freshSheet, type Sheet } from './fill';
-import { STRIP_REACH_MM, stripAcross } from './furniture';
+import { stripAcross, stripReach } from './furniture';
 import { OVERLAP_MM, type TilePage } from './tiles';
 
 /** Kept between a tiled piece and a small one that shares its page, and beside overlaps, mm. */
@@ -43,12 +43,12 @@ export function tileSheet(area: Area, { turned, move, tile }: TilePage): Sheet {
 
 /** The part of a page under its strip: what a tile shows. */
 export function windowOf(area: Area): Box {
-  return { ...area, y: area.y + STRIP_REACH_MM, height: area.height - STRIP_REACH_MM };
+  return { ...area, y: area.y + stripReach(area), height: area.height - stripReach(area) };
 }
 
 function stripBox(area: Area): Box {
   const { inches } = stripAcross(area);
-  return { x: area.x, y: area.y, width: inches.to.x + CLEAR_MM - area.x, height: STRIP_REACH_MM };
+  return { x: area.x, y: area.y, width: inches.to.x + CLEAR_MM - area.x, height: stripReach(area) };
 }
 
 function withBox(board: Board, area: Area, box: Box): Board {

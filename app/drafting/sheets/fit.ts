@@ -15,7 +15,7 @@ const SLANT_STEP = Math.PI / 360;
 export function turnsThatFit(figure: Figure, width: number, height: number): readonly Fitting[] {
   const turns = turnsWithRoom(figure, width, height);
   if (turns.length > 0 || !figure.labelBeside) return turns;
-  return turnsWithRoom({ ...figure, labelBeside: false }, width, height);
+  return turnsWithRoom({ ...figure, labelBeside: undefined }, width, height);
 }
 
 function turnsWithRoom(figure: Figure, width: number, height: number): readonly Fitting[] {

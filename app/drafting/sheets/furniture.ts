@@ -25,18 +25,32 @@ const LONG_WIDE_MM = 7;
 /** The head's widest, mm: on large paper it stays a block in the corner. */
 const HEAD_WIDEST_MM = 200;
 
+/** In large print: two lines of words over the whole page, and the check lines below them, each with its words above it. */
+const LARGE = { words: 17, drop: 31, strip: 34, row: 15, line: 9 } as const;
+
 /** The strip in a small block, for pages a piece fills from edge to edge: words above two check lines. */
-export const BLOCK = { width: 56, height: 27 } as const;
+const BLOCK = { width: 56, height: 27 } as const;
+const LARGE_BLOCK = { width: 58, height: LARGE.line + 2 * LARGE.row } as const;
+
+export const blockOf = ({ print }: Area) => (print === 'large' ? LARGE_BLOCK : BLOCK);
 
 /** How far down a page the strip reaches, mm. */
-export const STRIP_REACH_MM = STRIP_MM + 2;
+const STRIP_REACH_MM = STRIP_MM + 2;
+
+export const stripReach = ({ print }: Area): Mm => (print === 'large' ? LARGE.strip : STRIP_REACH_MM);
 
 export function stripAcross(area: Area): Strip {
-  const y = area.y + CHECK_DROP_MM;
+  const large = area.print === 'large';
+  const y = area.y + (large ? LARGE.drop : CHECK_DROP_MM);
   const end = Math.min(area.x + area.width, area.x + HEAD_WIDEST_MM) - 1;
   const inches = level(end - CHECK_INCHES * MM_PER_INCH, y, CHECK_INCHES * MM_PER_INCH);
   const millimetres = level(inches.from.x - BETWEEN_MM - 1 - CHECK_MM, y, CHECK_MM);
-  const words = { x: area.x, y: area.y, width: millimetres.from.x - BETWEEN_MM - area.x, height: STRIP_MM };
+  const beside = millimetres.from.x - BETWEEN_MM - area.x;
+  const words = {
+    x: area.x,
+    y: area.y,
+    ...(large ? { width: end - area.x, height: LARGE.words } : { width: beside, height: STRIP_MM }),
+  };
   return { words, millimetres, inches };
 }
 
@@ -45,6 +59,15 @@ export function stripBlock(x: Mm, y: Mm): Strip {
     words: { x, y, width: BLOCK.width, height: 9 },
     millimetres: level(x + 2, y + 16, CHECK_MM),
     inches: level(x + 2, y + 25, CHECK_INCHES * MM_PER_INCH),
+  };
+}
+
+/** The same in large print: one line of words. */
+export function largeBlock(x: Mm, y: Mm): Strip {
+  return {
+    words: { x, y, width: LARGE_BLOCK.width, height: LARGE.line },
+    millimetres: level(x + 3, y + LARGE.line + LARGE.row - 1, CHECK_MM),
+    inches: level(x + 3, y + LARGE.line + 2 * LARGE.row - 1, CHECK_INCHES * MM_PER_INCH),
   };
 }
 

@@ -3,17 +3,19 @@
 
 import type { Draft } from '../draft-types';
 import { type Area, BOTTOM_MARGIN_MM, usableArea } from './area';
-import { arranged } from './arrange';
+import { arranged, piecesOnly } from './arrange';
 import { tileSheet, windowOf } from './boards';
 import { type Figure, figureOf } from './figure';
-import { bottomOf } from './fill';
+import { bottomOf, type Sheet } from './fill';
 import { turnsThatFit } from './fit';
 import { type Form, formed } from './forms';
+import { stripReach } from './furniture';
 import type { Layout, Page } from './layout';
 import { leastSheets } from './least';
 import { type Mapped, mapWithin } from './map';
 import { pageOf } from './page';
 import type { Paper } from './papers';
+import type { Print } from './prints';
 import { type TilePage, tile, tileName } from './tiles';
 
 export { BOTTOM_MARGIN_MM, EDGE_MARGIN_MM, LARGEST_CORRECTION } from './area';
@@ -22,6 +24,7 @@ export { CHECK_MM, LONG_MM } from './furniture';
 export type { CheckLine, Cover, Furniture, Layout, MapCell, Move, Page, Placed, Strip, Tile } from './layout';
 export { moved } from './move';
 export { findPaper, type Paper, paperIds, papers } from './papers';
+export { type Print, prints } from './prints';
 
 /** Fillings tried unless the caller says otherwise: well under a second for a dozen pieces. */
 export const USUAL_EFFORT = 40;
@@ -34,6 +37,8 @@ export type LayOutOptions = {
   readonly halves?: boolean;
   /** What the paper shows of each piece: `cut` unless told. */
   readonly form?: Form;
+  /** How large words and lines are: `usual` unless told. */
+  readonly print?: Print;
   /** Pieces left out, by their place in the draft. */
   readonly without?: readonly number[];
   /** What to draw everything larger by, where a printer is off: 50 / what the 50 mm line measured. 0.9 to 1.1. */
@@ -45,11 +50,11 @@ export type LayOutOptions = {
  * first page carries the cover, every page its check lines, and one or another what furniture there is besides.
  */
 export function layOut(draft: Draft, paper: Paper, options: LayOutOptions): Layout {
-  const { halves = true, correction = 1, form = 'cut', without = [] } = options;
-  const area = usableArea(paper, correction);
+  const { halves = true, correction = 1, form = 'cut', print = 'usual', without = [] } = options;
+  const area = usableArea(paper, correction, print);
   const shown = formed(draft, form);
   const figures = shown.pieces
-    .map((piece, index) => figureOf(piece, index, halves && form !== 'card'))
+    .map((piece, index) => figureOf(piece, index, halves && form !== 'card', print))
     .filter(({ piece }) => !without.includes(piece));
   const turns = figures.map((figure) => turnsThatFit(figure, area.width, area.height));
   const fitting = turns.filter((each) => each.length > 0);
@@ -59,7 +64,7 @@ export function layOut(draft: Draft, paper: Paper, options: LayOutOptions): Layo
   );
   const size = { width: paper.width / correction, height: paper.height / correction };
   const least = leastSheets(fitting, area, tiled.length);
-  const { head, sheets } = arranged({
+  const wanted = {
     ...options,
     draft: shown,
     area,
@@ -68,22 +73,23 @@ export function layOut(draft: Draft, paper: Paper, options: LayOutOptions): Layo
     mapped: guessed(size, tiled, fitting.length),
     roll: paper.roll === true,
     least,
-  });
-  const pages = sheets.map((sheet, index): Page => {
-    const tilePage = tiled[index - 1];
-    const name = tilePage ? tileName(tilePage.tile.row, tilePage.tile.column) : String(index + 1);
-    const used = Math.max(bottomOf(sheet), index === 0 ? head.box.height : 0);
-    const height = paper.roll && !tilePage ? area.y + Math.ceil(used) + BOTTOM_MARGIN_MM : size.height;
-    return pageOf(shown, sheet, area, { name, width: size.width, height, tiled: tilePage });
-  });
-  const cover = { ...head.cover, map: pages.length > 1 ? mapWithin(pages, head.mapBox) : [] };
-  return {
-    paper,
-    form,
-    correction,
-    least,
-    pages: pages.map((page, index) => (index === 0 ? { ...page, cover } : page)),
   };
+  const laid = { paper, form, print, correction, least };
+  const pagesOf = (sheets: readonly Sheet[], head: number): readonly Page[] => {
+    const firstTile = sheets.findIndex(({ kind }) => kind === 'tile');
+    return sheets.map((sheet, index) => {
+      const tilePage = firstTile < 0 ? undefined : tiled[index - firstTile];
+      const name = tilePage ? tileName(tilePage.tile.row, tilePage.tile.column) : String(index + 1);
+      const used = Math.max(bottomOf(sheet), index === 0 ? head : 0);
+      const height = paper.roll && !tilePage ? area.y + Math.ceil(used) + BOTTOM_MARGIN_MM : size.height;
+      return pageOf(shown, sheet, area, { name, width: size.width, height, tiled: tilePage });
+    });
+  };
+  if (print === 'large') return { ...laid, pages: pagesOf(piecesOnly(wanted), stripReach(area)) };
+  const { head, sheets } = arranged(wanted);
+  const pages = pagesOf(sheets, head.box.height);
+  const cover = { ...head.cover, map: pages.length > 1 ? mapWithin(pages, head.mapBox) : [] };
+  return { ...laid, pages: pages.map((page, index) => (index === 0 ? { ...page, cover } : page)) };
 }
 
 /** Every piece too large for a page, each with rows of its own letters. */

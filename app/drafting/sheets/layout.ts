@@ -3,6 +3,7 @@ import type { Point } from '../geometry';
 import type { Box } from '../packing';
 import type { Form } from './forms';
 import type { Paper } from './papers';
+import type { Print } from './prints';
 
 /** Where a piece lies: turned about its own origin (radians, clockwise as seen), then shifted to x, y on the page. */
 export type Move = { readonly turn: number; readonly x: Mm; readonly y: Mm };
@@ -69,11 +70,13 @@ export type Page = Furniture & {
 
 /**
  * Sheets as data, in true millimetres from each page's top left corner, so that print and screen draw the same.
- * `form` is what the paper shows of each piece, `correction` what everything is drawn larger by (1 where the printer is true): the pages here are the paper over it.
+ * `form` is what the paper shows of each piece, `print` how large words and lines are: large pages have no cover, what it
+ * would say is told on pages of words;  `correction` what everything is drawn larger by (1 where the printer is true): the pages here are the paper over it.
  */
 export type Layout = {
   readonly paper: Paper;
   readonly form: Form;
+  readonly print: Print;
   readonly correction: number;
   readonly pages: readonly Page[];
   /** No arrangement could use fewer pages; a bound, which there may be no arrangement for. */

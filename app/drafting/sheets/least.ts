@@ -14,10 +14,10 @@ const HAIR_MM = 1e-6;
 
 /**
  * Fewer pages than that no arrangement could use: by the pieces' area, and since of pieces that no two of share a page each
- * has one of its own. Tiles have pages of their own, behind the first. What pages carry beside pieces is not counted.
+ * has one of its own. Tiles have pages of their own, behind the first where words are small. What pages carry beside pieces is not counted.
  */
 export function leastSheets(fitting: readonly (readonly Fitting[])[], area: Area, tiles: number): number {
-  if (tiles > 0) return tiles + 1;
+  if (tiles > 0) return area.print === 'large' ? tiles : tiles + 1;
   const turned = fitting.flat();
   const stock = stockOf(
     turned.map((one) => shapeOfItem(one, { roomed: false })),

@@ -17,12 +17,7 @@ import {
   unit,
 } from '../geometry';
 import { type Board, blockLine } from '../packing';
-
-/** How deep the fold mark reaches into the piece, mm: its words stand inside it. */
-export const FOLD_MARK_MM = 5;
-
-/** Words along the grain arrow or a line reach this far from it, mm. */
-const WORDS_MM = 3.6;
+import { type Print, printRooms } from './prints';
 
 /** Kept between words and whatever is near, mm. */
 export const CLEAR_MM = 1.5;
@@ -39,9 +34,17 @@ const SHORTEST_FOLD_MM = 18;
 const ON_AXIS_MM = 1e-4;
 
 /** The board with a piece's inner marks taken; `to` puts its points in their place on the board. */
-export function withMarks(board: Board, piece: Piece, whole: boolean, to: (p: Point) => Point): Board {
+export function withMarks(
+  board: Board,
+  piece: Piece,
+  whole: boolean,
+  to: (p: Point) => Point,
+  print: Print = 'usual',
+): Board {
+  const { foldMark, along } = printRooms[print];
   const folds = piece.edges.filter((edge) => edge.role === 'fold');
-  const fold: Mm = whole || !folds.some((edge) => foldStretch(piece, edge)) ? CLEAR_MM : FOLD_MARK_MM + CLEAR_MM;
+  const marked = !whole && folds.some((edge) => foldStretch(piece, edge, print));
+  const fold: Mm = CLEAR_MM + (marked ? foldMark : 0);
   const inner = [...piece.lines.map((line) => line.path), ...piece.cuts];
   const lines = [
     ...(whole ? [...inner, ...inner.map(mirrorPath)] : inner).map((path) => ({ path, gap: CLEAR_MM })),
@@ -51,13 +54,14 @@ export function withMarks(board: Board, piece: Piece, whole: boolean, to: (p: Po
     (board, { path, gap }) => blockLine(board, flatten(transformPath(path, to), FOLLOWED_MM), gap),
     board,
   );
-  const worded = [piece.grain, ...piece.lines.flatMap(({ path }) => straight(path))];
+  // In large print lines bear no words.
+  const worded = [piece.grain, ...(print === 'usual' ? piece.lines.flatMap(({ path }) => straight(path)) : [])];
   return worded.reduce((board, ends) => {
-    const words = scale(wordSide(ends, to), WORDS_MM / 2);
+    const words = scale(wordSide(ends, to), along / 2);
     return blockLine(
       board,
       ends.map((p) => add(to(p), words)),
-      WORDS_MM / 2 + CLEAR_MM,
+      along / 2 + CLEAR_MM,
     );
   }, taken);
 }
@@ -66,8 +70,8 @@ export function withMarks(board: Board, piece: Piece, whole: boolean, to: (p: Po
  * The stretch of a fold edge that its mark points at: the longest free of slits on the fold. None where it is too
  * short, or the grain arrow too near: the label must do.
  */
-export function foldStretch(piece: Piece, fold: Edge): readonly [Point, Point] | undefined {
-  if (Math.min(...piece.grain.map((p) => p.x)) < FOLD_MARK_MM + CLEAR_MM) return undefined;
+export function foldStretch(piece: Piece, fold: Edge, print: Print = 'usual'): readonly [Point, Point] | undefined {
+  if (Math.min(...piece.grain.map((p) => p.x)) < printRooms[print].foldMark + CLEAR_MM) return undefined;
   const [from, until] = [start(fold.path), end(fold.path)];
   const taken = piece.lines.map((line) => line.path).filter(onAxis);
   const stops = [from.y, until.y, ...taken.flatMap((path) => [start(path).y, end(path).y])].sort((a, b) => a - b);

@@ -6,7 +6,7 @@ import type { Area } from './area';
 import { bareBoard } from './boards';
 import { type Fitting, moveTo } from './figure';
 import { isFigure, isLoose, type Laid, type Sheet } from './fill';
-import { BLOCK, CHECK_MM, longIn, squareIn, stripAcross, stripBlock, stripIn } from './furniture';
+import { blockOf, CHECK_MM, largeBlock, longIn, squareIn, stripAcross, stripBlock, stripIn } from './furniture';
 import type { Furniture, Page, Placed, Strip } from './layout';
 import { isOfFirst, type Loose } from './loose';
 import { moved } from './move';
@@ -82,9 +82,10 @@ function stripAmong(draft: Draft, laid: readonly Placed[], sheet: Sheet, area: A
   const middle = { x: area.width / 2, y: area.height / 2 };
   const corner = { x: 0, y: 0 };
   const outside = sheet.laid.filter(isFigure).reduce(withPiece, bareBoard(area));
-  const { width, height } = BLOCK;
+  const { width, height } = blockOf(area);
+  const block = area.print === 'large' ? largeBlock : stripBlock;
   const place = nearestRoom(outside, width, height, corner) ?? nearestRoom(lines, width, height, middle);
-  return place ? stripBlock(place.x + area.x, place.y + area.y) : stripAcross(area);
+  return place ? block(place.x + area.x, place.y + area.y) : stripAcross(area);
 }
 
 /** The board with a piece and its label's room taken. */

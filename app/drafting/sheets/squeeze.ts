@@ -2,7 +2,7 @@ import { type Field, type Job, type Place, packFields, stockOf } from '../packin
 import type { Area } from './area';
 import { PIECE_GAP_MM } from './figure';
 import { type Item, type Laid, relaid, type Sheet } from './fill';
-import { STRIP_REACH_MM } from './furniture';
+import { stripReach } from './furniture';
 import type { Turns } from './search';
 import { shapeOfItem } from './shapes';
 
@@ -37,7 +37,7 @@ export function squeezed(
   const moving = items.filter(([turned]) => turned && !stay.has(nameOf(turned)));
   const fields = open.map((_, page): Field => {
     const left = page * (area.width + PAGES_APART_MM);
-    const taken = page === 0 ? head : STRIP_REACH_MM;
+    const taken = page === 0 ? head : stripReach(area);
     const top = taken > 0 ? taken + PIECE_GAP_MM : 0;
     return { left, top, right: left + area.width, bottom: area.height };
   });

@@ -79,7 +79,7 @@ function fewest(figure: Figure, window: Box): Grid {
   const quarters = [0, Math.PI / 2];
   const slants = Array.from({ length: Math.round(Math.PI / TURN_STEP) }, (_, i) => i * TURN_STEP);
   const grids = [...quarters, ...slants].flatMap((turn) =>
-    gridsOf(turnFigure({ ...figure, labelBeside: false }, turn), window),
+    gridsOf(turnFigure({ ...figure, labelBeside: undefined }, turn), window),
   );
   return grids.reduce((best, grid) => (grid.cells.length < best.cells.length ? grid : best));
 }

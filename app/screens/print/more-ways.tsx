@@ -1,6 +1,6 @@
 import { useState } from 'preact/hooks';
 import type { Draft } from '../../drafting/draft-types';
-import { forms, type Layout } from '../../drafting/sheets';
+import { forms, type Layout, type Print, prints } from '../../drafting/sheets';
 import { Icon, Picks, useWords } from '../../parts';
 import { drawSvg, printTest, writeTwin } from '../../work/bridge';
 import { Checks } from '../shared/checks/checks';
@@ -21,18 +21,20 @@ type MoreWaysProps = {
   readonly layout: Layout | undefined;
   readonly paper: string;
   readonly halves: boolean;
+  readonly size: Print;
   readonly wish: PrintWish;
   readonly others: readonly Making[];
   readonly onWish: (wish: PrintWish) => void;
   readonly onOthers: (others: readonly Making[]) => void;
   readonly onHalves: (halves: boolean) => void;
+  readonly onSize: (size: Print) => void;
 };
 
 const MOST_COPIES = 4;
 
 /** All that few printings need, folded away; where something is chosen, the row says so. */
 export function MoreWays(props: MoreWaysProps) {
-  const { making, draft, layout, paper, halves, wish, others, onWish, onOthers, onHalves } = props;
+  const { making, draft, layout, paper, halves, size, wish, others, onWish, onOthers, onHalves, onSize } = props;
   const { say, hand } = useWords();
   const [asked, setAsked] = useState(false);
   // An outfit is this toy's own.
@@ -48,6 +50,7 @@ export function MoreWays(props: MoreWaysProps) {
   const twin = () =>
     save('text/html', 'html', (each) => writeTwin({ draft: each, layout }, { ...written, way: 'machine' }));
   const chosen = [
+    ...(size === 'usual' ? [] : [say(`screen.print.size.${size}`)]),
     ...(wish.form === 'cut' ? [] : [say(`screen.print.form.${wish.form}`)]),
     ...(wish.without.length > 0 ? [say('screen.print.without', { count: wish.without.length })] : []),
     ...(wish.list ? [say('screen.print.list-short')] : []),
@@ -61,6 +64,12 @@ export function MoreWays(props: MoreWaysProps) {
       onOpen={() => setAsked(true)}
     >
       <div class="print-more">
+        <Picks
+          legend={say('screen.print.size.name')}
+          chosen={size}
+          onPick={onSize}
+          picks={prints.map((each) => ({ value: each, words: say(`screen.print.size.${each}`) }))}
+        />
         <Picks
           legend={say('screen.print.form.name')}
           chosen={wish.form}

@@ -3,6 +3,8 @@ import { Icon, useWords } from '../../parts';
 import { fileName } from '../shared/file-name';
 import { saveFile } from '../shared/save-file';
 import { passOverTaps } from '../shared/second-taps';
+import { noteHappening } from '../shared/trouble/happened';
+import { canPrint, printFile } from './print-frame';
 import type { Pdf } from './use-pdf';
 
 type PdfActsProps = {
@@ -12,7 +14,7 @@ type PdfActsProps = {
   readonly onTaken?: () => void;
 };
 
-/** Save the file; once it is saved, say where it went, and offer to open and print it or hand it to another app. */
+/** Print the file where the browser can, save it; once it is saved, say where it went, and offer to open and print it or hand it to another app. */
 export function PdfActs({ pdf, name, onTaken }: PdfActsProps) {
   const { say } = useWords();
   const [saved, setSaved] = useState<Pdf | null>(null);
@@ -31,9 +33,13 @@ export function PdfActs({ pdf, name, onTaken }: PdfActsProps) {
     onTaken?.();
   };
   if (saved === pdf) return <Saved file={file} onAgain={save} />;
+  const kept = say(canShare(file) ? 'screen.print.offers-share' : 'screen.print.offers');
   return (
     <>
-      <p class="print-saved soft small">{say(canShare(file) ? 'screen.print.offers-share' : 'screen.print.offers')}</p>
+      <p class="print-saved soft small">
+        {canPrint() ? say('list.after', { one: say('screen.print.offers-print'), two: kept }) : kept}
+      </p>
+      <Print file={file} onTaken={onTaken} />
       <Share file={file} onTaken={onTaken} />
       <button type="button" class="go" onClick={save}>
         <Icon name="save" />
@@ -54,10 +60,40 @@ function Saved({ file, onAgain }: { readonly file: File; readonly onAgain: () =>
       <button type="button" class="quiet" onClick={onAgain}>
         {say('screen.print.save-again')}
       </button>
+      <Print file={file} />
       <Share file={file} />
       <a class="go" href={address} target="_blank" rel="noopener">
         {say('screen.print.open')}
       </a>
+    </>
+  );
+}
+
+/** Straight to the printer's window, where the browser can. */
+function Print({ file, onTaken }: { readonly file: File; readonly onTaken?: (() => void) | undefined }) {
+  const { say } = useWords();
+  const [failed, setFailed] = useState(false);
+  if (!canPrint()) return null;
+  const print = async () => {
+    setFailed(false);
+    try {
+      await printFile(file);
+      onTaken?.();
+    } catch (error) {
+      noteHappening(error);
+      setFailed(true);
+    }
+  };
+  return (
+    <>
+      {failed && (
+        <p class="print-saved" role="alert">
+          {say('screen.print.print-failed')}
+        </p>
+      )}
+      <button type="button" class="plain" onClick={() => void print()}>
+        {say('screen.print.print')}
+      </button>
     </>
   );
 }

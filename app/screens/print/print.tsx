@@ -35,7 +35,7 @@ export function PrintScreen({ params }: ScreenProps) {
 function PrintPage({ making }: { readonly making: Making }) {
   const { say } = useWords();
   const attempt = useAttempt();
-  const { paper: liked, halves, correction } = useLiking();
+  const { paper: liked, halves, correction, print: size } = useLiking();
   const paper = knownPaper(liked);
   const { toy, garment } = making;
   const drawn = useWholeDraft(making);
@@ -43,7 +43,7 @@ function PrintPage({ making }: { readonly making: Making }) {
   const draft = draftOf(drawn);
   const [wish, setWish] = useState(USUAL_WISH);
   const [others, setOthers] = useState<readonly Making[]>([]);
-  const pdf = usePdf(making, draft, others, { paper, halves, correction, ...wish });
+  const pdf = usePdf(making, draft, others, { paper, halves, correction, size, ...wish });
   const sheets = sheetsOf(pdf);
   const count = wish.copies * sheets.reduce((sum, { layout }) => sum + layout.pages.length, 0);
   usePlace(toy.id, garment.id, 'print');
@@ -66,7 +66,7 @@ function PrintPage({ making }: { readonly making: Making }) {
         <div class="column">
           <p role="status" class="print-state">
             {pdf.is === 'ready'
-              ? say(wish.list ? 'screen.print.pages-and-list' : 'screen.print.pages', { count })
+              ? say(wish.list || size === 'large' ? 'screen.print.pages-and-list' : 'screen.print.pages', { count })
               : pdf.is === 'making' && say('screen.print.making')}
           </p>
           <section class="slip ask">
@@ -93,11 +93,12 @@ function PrintPage({ making }: { readonly making: Making }) {
           <PaperPicks paper={paper} onPaper={(chosen) => set('paper', chosen)} />
           <TrueScale correction={correction} onCorrection={(value) => set('device-print-correction', value)} />
           <MoreWays
-            {...{ making, draft, paper, halves, wish, others }}
+            {...{ making, draft, paper, halves, size, wish, others }}
             layout={sheets[0]?.layout}
             onWish={setWish}
             onOthers={setOthers}
             onHalves={(chosen) => set('halves', chosen)}
+            onSize={(chosen) => set('print', chosen)}
           />
           <Care toy={toy} />
         </div>

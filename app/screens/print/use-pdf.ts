@@ -1,6 +1,6 @@
 import { useEffect, useState } from 'preact/hooks';
 import type { Draft } from '../../drafting/draft-types';
-import type { Layout } from '../../drafting/sheets';
+import type { Layout, Print } from '../../drafting/sheets';
 import { dressed, sidesOf } from '../../dressed';
 import { useWords } from '../../parts';
 import { draft, layOut, print, WorkError } from '../../work/bridge';
@@ -27,13 +27,18 @@ export type Pdf =
   | { readonly is: 'failed'; readonly code: string };
 
 /** Which paper, pieces in halves or whole, what to draw everything larger by, and what else she wishes. */
-export type OnPaper = { readonly paper: string; readonly halves: boolean; readonly correction: number } & PrintWish;
+export type OnPaper = {
+  readonly paper: string;
+  readonly halves: boolean;
+  readonly correction: number;
+  readonly size: Print;
+} & PrintWish;
 
 /** The pattern of one toy, and of others beside it, in one file. `refused` names toys it cannot be drawn for. */
 export function usePdf(making: Making, own: Draft | null, others: readonly Making[], how: OnPaper): Pdf {
   const { hand } = useWords();
   const [pdf, setPdf] = useState<Pdf>({ is: 'waiting' });
-  const { paper, halves, correction, form, without, copies, list } = how;
+  const { paper, halves, correction, size, form, without, copies, list } = how;
   useEffect(() => {
     if (!own) return;
     const stop = new AbortController();
@@ -47,7 +52,7 @@ export function usePdf(making: Making, own: Draft | null, others: readonly Makin
           refused.push(each.toy.name);
           continue;
         }
-        const layout = await layOut(made, paper, { halves, correction, form, without, signal });
+        const layout = await layOut(made, paper, { halves, correction, print: size, form, without, signal });
         if (signal.aborted) return;
         sheets.push({ draft: made, layout, worn: dressed(each.body, made, sidesOf(each.body, made)[0], PICTURE) });
         setPdf({ is: 'making', sheets: [...sheets] });
@@ -63,7 +68,7 @@ export function usePdf(making: Making, own: Draft | null, others: readonly Makin
       setPdf({ is: 'failed', code: codeOf(error) });
     });
     return () => stop.abort();
-  }, [own, others, paper, halves, correction, form, without, copies, list, hand.locale, hand.unit]);
+  }, [own, others, paper, halves, correction, size, form, without, copies, list, hand.locale, hand.unit]);
   return pdf;
 }
 

@@ -1,5 +1,5 @@
 import type { Unit } from '../../body';
-import { papers } from '../../drafting/sheets';
+import { papers, prints } from '../../drafting/sheets';
 import { Icon, Page, Segments, useWords } from '../../parts';
 import { setSetting } from '../../storage';
 import { locales, ownName } from '../../words';
@@ -70,6 +70,12 @@ export function SettingsScreen() {
               value: String(value),
               words: say(`screen.settings.learns-${value}`),
             }))}
+          />
+          <Segments
+            legend={say('screen.print.size.name')}
+            chosen={liking.print}
+            onPick={set('print')}
+            picks={prints.map((value) => ({ value, words: say(`screen.print.size.${value}`) }))}
           />
           <label class="setting">
             <span>{say('screen.settings.paper')}</span>

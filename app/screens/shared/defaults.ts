@@ -16,6 +16,8 @@ export type Liking = {
   readonly paper: string;
   /** Pieces that are alike left and right are printed as halves. */
   readonly halves: boolean;
+  /** How large words and lines are on paper. */
+  readonly print: 'usual' | 'large';
   /** The maker's other toys help to guess what is not measured of the next. */
   readonly learns: boolean;
   /** What a wardrobe is sorted by. */
@@ -47,6 +49,7 @@ export function likingFrom(settings: Settings, device: unknown): Liking {
     aloud: settings.aloud === true,
     paper: typeof settings.paper === 'string' ? settings.paper : LETTER.includes(territory) ? 'letter' : 'a4',
     halves: settings.halves !== false,
+    print: oneOf(settings.print, ['usual', 'large']) ?? 'usual',
     learns: settings.learns !== false,
     sorting: oneOf(settings.sorting, ['newest', 'name', 'made']) ?? 'newest',
     way: settings.way === 'short' ? 'short' : 'whole',
