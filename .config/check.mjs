@@ -3,6 +3,7 @@
 import { spawnSync } from 'node:child_process';
 import { join } from 'node:path';
 import { docsBreaches } from './docs.mjs';
+import { glossaryBreaches } from './glossary.mjs';
 import { gluedSentences } from './glued.mjs';
 import { leftovers } from './leftovers.mjs';
 import { localeBreaches } from './locales.mjs';
@@ -26,6 +27,7 @@ const CHECKS = {
   docs: () => docsBreaches(ROOT).join('\n'),
   'sentences whole': () => gluedSentences(ROOT).join('\n'),
   locales: () => localeBreaches(ROOT).join('\n'),
+  glossaries: () => glossaryBreaches(ROOT).join('\n'),
 };
 
 let passed = 0;

@@ -3,6 +3,7 @@ import { tmpdir } from 'node:os';
 import { dirname, join } from 'node:path';
 import { expect, onTestFinished, test } from 'vitest';
 import { docsBreaches } from '../../.config/docs.mjs';
+import { glossaryBreaches } from '../../.config/glossary.mjs';
 import { gluedSentences } from '../../.config/glued.mjs';
 import { leftovers } from '../../.config/leftovers.mjs';
 import { localeBreaches } from '../../.config/locales.mjs';
@@ -127,3 +128,20 @@ test('what a language joins and sorts is in order', () => {
   const code = `say('list.row', { of: names }); one.localeCompare(two, locale); path.join(' '); say(\`name.\${id}\`);`;
   expect(gluedSentences(folderOf({ 'app/planted.ts': code }))).toEqual([]);
 });
+
+test.each([
+  ['is in order', '| hem | Saum, Säume | from memory |', 'Säume', ''],
+  ['lacks a term', '| seam | Naht | from memory |', 'Säume', 'no word for hem'],
+  ['does not say its word', '| hem | Saum | from memory |', 'Kanten', 'Saum (hem) is not what is said: Kanten'],
+  ['names nobody', '| hem | Saum | |', 'Saum', 'nobody is named who says Saum'],
+])('a glossary %s', (_, row, said, wrong) => {
+  const root = folderOf({
+    'locales/en.json': { edge: { hem: 'Hems' } },
+    'locales/de.json': { edge: { hem: said } },
+    'locales/glossary/en.md': table('| Term | Meaning | Where | Key |', '| hem | an edge | edges | `edge.hem` |'),
+    'locales/glossary/de.md': table('| English | German | Source |', row),
+  });
+  expect(glossaryBreaches(root)).toEqual(wrong ? [`locales/glossary/de.md: ${wrong}`] : []);
+});
+
+const table = (head: string, row: string) => `${head}\n${head.replace(/[^|]/g, '-')}\n${row}\n`;

@@ -29,7 +29,7 @@ export function StoreHealth() {
         {found.lastBackup
           ? say('screen.store.backed-up', { day: writtenDay(found.lastBackup, hand.locale) })
           : say('screen.store.never-backed-up')}{' '}
-        {found.remind && say('screen.store.since', { count: found.readingsSince })}
+        {found.remind && say('screen.backup.remind', { count: found.readingsSince })}
       </p>
       {found.aside > 0 && <p class="small">{say('screen.store.aside', { count: found.aside })}</p>}
       {kept !== 'yes' && <p class="soft small">{say('screen.store.home-screen')}</p>}
