@@ -9,6 +9,7 @@ export function guideFaults(draft: Draft): readonly string[] {
     ...finishes(draft, guide),
     ...crossings(draft, guide),
     ...gaps(guide),
+    ...tunnels(draft, guide),
     ...elastics(draft, guide),
     ...pictures(guide),
   ];
@@ -95,6 +96,39 @@ function gaps(guide: Guide): readonly string[] {
       .filter((step) => step.kind === 'bag' && [...step.first, ...step.second].every((piece) => pieces.has(piece)))
       .map((step) => `${gap.id} is closed before ${step.id} is turned`);
   });
+}
+
+/**
+ * Two layers sewn together on both sides of a seam that is closed already make a tunnel. Only halves can be pulled through it: where
+ * nothing opens before or behind, the tunnel is closed last. What is turned through a gap is sewn shut at the gap's own edge.
+ */
+function tunnels(draft: Draft, guide: Guide): readonly string[] {
+  const stepAt = (key: string, kind: GuideStep['kind'], skip: readonly string[]) =>
+    guide.steps.findIndex(
+      (step) =>
+        step.kind === kind &&
+        step.seams.some((seam) => keys([...seam.first, ...seam.second]).includes(key)) &&
+        !step.seams.some((seam) => keys([...seam.first, ...seam.second]).some((each) => skip.includes(each))),
+    );
+  const gap = guide.steps
+    .filter(({ kind }) => kind === 'gap')
+    .flatMap(({ seams }) => seams.flatMap(({ first }) => first));
+  const besideGap = gap.flatMap((ref) => besideOf(draft, ref));
+  return draft.pieces
+    .filter(({ mirrored }) => !mirrored)
+    .flatMap(({ name: piece, edges }) =>
+      edges.flatMap(({ name: edge }) => {
+        const bags = besideOf(draft, { piece, edge }).map((key) => stepAt(key, 'bag', besideGap));
+        const seam = draft.seams.find(({ first, second }) => keys([...first, ...second]).includes(`${piece}.${edge}`));
+        const halves = [...(seam?.first ?? []), ...(seam?.second ?? [])].some(
+          (ref) => draft.pieces.find(({ name }) => name === ref.piece)?.mirrored,
+        );
+        const joined = stepAt(`${piece}.${edge}`, 'join', []);
+        return !halves && joined >= 0 && bags.every((at) => at >= 0) && joined < Math.max(...bags)
+          ? [`${piece}.${edge} is closed before what is on both sides of it is turned`]
+          : [];
+      }),
+    );
 }
 
 /** Shows just the pieces that are joined, and as sewn just what has been. */

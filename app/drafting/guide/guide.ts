@@ -5,7 +5,7 @@ import type { Guide, GuideStep } from './guide-types';
 import { isHollow } from './hollow';
 import { kindOf, sidesOf } from './kind';
 import { type Known, knownOf } from './known';
-import { lengthOf, notesOf } from './notes';
+import { lengthOf, notesOf, type Standing } from './notes';
 import { passesOf } from './order';
 import { runsOverFold } from './runs';
 import { STAY, sceneOf } from './scene';
@@ -19,7 +19,7 @@ export function guideOf(draft: Draft): Guide {
     stepOf(
       seams,
       passes.slice(0, index).flat(),
-      { closes: index === closing, closed: closing >= 0 && index > closing },
+      { closes: index === closing, closed: closing >= 0 && index > closing, next: passes[index + 1] ?? [] },
       known,
     ),
   );
@@ -36,7 +36,7 @@ export function guideOf(draft: Draft): Guide {
 function stepOf(
   seams: readonly Seam[],
   done: readonly Seam[],
-  standing: { readonly closes: boolean; readonly closed: boolean },
+  standing: Omit<Standing, 'done'>,
   known: Known,
 ): GuideStep {
   const [head] = seams;

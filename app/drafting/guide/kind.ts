@@ -35,11 +35,10 @@ function laid({ first, second }: Seam, known: Known): Kind {
   if (!edge(on)) return edge(over) ? 'place' : on.piece === over.piece ? 'dart' : 'slit';
   if (edge(over)?.role === 'neckline') return 'baste';
   // An edge that is sewn elsewhere is stitched over, not closed.
-  const elsewhere = draft.seams.some(
-    ({ join, first: side, second: other }) => join !== 'laid' && [...side, ...other].some((ref) => isSame(ref, on)),
-  );
+  const elsewhere = draft.seams.some((each) => each.join !== 'laid' && isOn(each, on));
   if (on.edge !== over.edge || elsewhere) return 'inside';
-  return hasRawEdge(known.piece(over.piece)) ? 'by-hand' : 'gap';
+  const layers = on.piece === over.piece || isLayered(known.piece(on.piece), known.piece(over.piece), known);
+  return hasRawEdge(known.piece(over.piece), known) || !layers ? 'by-hand' : 'gap';
 }
 
 /** A strip turned inside as a whole, just deep enough for an elastic to lie under it: folded lengthwise it would be twice as deep. */
@@ -83,7 +82,7 @@ function isBagged(seam: Seam, known: Known): boolean {
     const [a, b] = [known.piece(one.piece), known.piece(two.piece)];
     const pair = a.mirrored && a.copies === 2;
     if (a === b) return one.edge === two.edge && !pair && selfSeams(a.name, known) > 1;
-    const layers = isTwin(a, b) ? isLayered(a, b, known) : hasRawEdge(a) !== hasRawEdge(b);
+    const layers = isTwin(a, b) ? isLayered(a, b, known) : hasRawEdge(a, known) !== hasRawEdge(b, known);
     return layers && liesOn(edgeOf(a, one), edgeOf(b, two));
   });
 }
@@ -91,36 +90,46 @@ function isBagged(seam: Seam, known: Known): boolean {
 const selfSeams = (piece: string, { draft }: Known): number =>
   draft.seams.filter((each) => isSelf(each) && each.join !== 'laid' && each.first[0]?.piece === piece).length;
 
-/** One lies on the other rather than beside it: they are joined at an edge that runs to the middle of both. */
+/** One lies on the other rather than beside it: they are joined round a corner, or at an edge that ends at a corner at the middle of both. */
 function isLayered(a: Piece, b: Piece, { draft }: Known): boolean {
-  const middle = ({ edges }: Piece, edge: string) => {
-    const at = edges.findIndex(({ name }) => name === edge);
-    const [before, on, after] = [edges.at(at - 1), edges[at], edges[(at + 1) % edges.length]];
-    return ends(before, on) || ends(on, after);
-  };
-  return draft.seams.some(({ first, second }) =>
-    first.some((one, index) => {
+  const shared = draft.seams.flatMap(({ first, second }) =>
+    first.flatMap((one, index) => {
       const two = second[index];
       const [from, to] = [one.piece, two?.piece];
       const pair = (from === a.name && to === b.name) || (from === b.name && to === a.name);
-      return pair && one.edge === two?.edge && middle(a, one.edge) && middle(b, one.edge);
+      return pair && one.edge === two?.edge ? [one.edge] : [];
     }),
   );
+  const middle = (piece: Piece, edge: string) => corners(piece, edge).some((each) => each.some(isMiddle));
+  const round = (edge: string) => corners(a, edge).some((each) => each.every(({ name }) => shared.includes(name)));
+  return shared.some((edge) => (middle(a, edge) && middle(b, edge)) || round(edge));
 }
 
-/** Where two edges meet at a corner, one of them at the middle; a slit that is left in a seam runs straight on from it. */
-function ends(one: Edge | undefined, next: Edge | undefined): boolean {
-  if (!one || !next || !(atMiddle.has(one.role) || atMiddle.has(next.role))) return false;
-  return angleBetween(endTangent(one.path), startTangent(next.path)) > STRAIGHT_ON;
+/** The two edges at each of an edge's ends that is a corner: a slit that is left in a seam runs straight on from it. */
+function corners({ edges }: Piece, edge: string): readonly (readonly [Edge, Edge])[] {
+  const at = edges.findIndex(({ name }) => name === edge);
+  const [before, on, after] = [edges.at(at - 1), edges[at], edges[(at + 1) % edges.length]];
+  return [
+    [before, on] as const,
+    [on, after] as const,
+  ].flatMap(([one, next]) =>
+    one && next && angleBetween(endTangent(one.path), startTangent(next.path)) > STRAIGHT_ON ? [[one, next] as const] : [],
+  );
 }
 
 /** Radians; corners at a middle are about square. */
 const STRAIGHT_ON = 0.3;
 
 const atMiddle: ReadonlySet<Role> = new Set(['fold', 'closure', 'opening']);
+const isMiddle = ({ role }: Edge): boolean => atMiddle.has(role);
 
 const edgeOf = ({ edges }: Piece, { edge }: Ref) => edges.find(({ name }) => name === edge);
-const hasRawEdge = ({ edges }: Piece) => edges.some(({ role }) => role === 'edge');
+/** Left as it is cut: a bound edge is sewn to its strip. */
+export const hasRawEdge = ({ name, edges }: Piece, { draft }: Known) =>
+  edges.some(
+    ({ role, name: edge }) => role === 'edge' && !draft.seams.some((seam) => isOn(seam, { piece: name, edge })),
+  );
+const isOn = ({ first, second }: Seam, ref: Ref) => [...first, ...second].some((each) => isSame(each, ref));
 
 /** Drawn at one place, so that one piece lies exactly on the other. */
 function liesOn(a: Edge | undefined, b: Edge | undefined): boolean {

@@ -4,7 +4,7 @@ import { clothOf, THICK_FROM_MM } from '../sizes/cloths';
 import { handOf } from './cloth-hand';
 import type { Kind, Note } from './guide-types';
 import { isHollow, isRound } from './hollow';
-import { isSelf, kindOf } from './kind';
+import { hasRawEdge, isSelf, kindOf } from './kind';
 import type { Known } from './known';
 import { runsOverFold } from './runs';
 
@@ -21,6 +21,8 @@ export type Standing = {
   readonly closed: boolean;
   /** What is sewn already. */
   readonly done: readonly Seam[];
+  /** What is sewn next. */
+  readonly next: readonly Seam[];
 };
 
 /** What closes an opening, or lies over it. */
@@ -37,6 +39,35 @@ const closesByHand = (refs: readonly Ref[], known: Known): boolean =>
       kindOf(seam, known) === 'by-hand' &&
       [...seam.first, ...seam.second].some(({ piece }) => refs.some((ref) => ref.piece === piece)),
   );
+
+/** Two layers are turned out once all round them is sewn that is sewn from inside: how, by what is open still. */
+function turning(
+  kind: Kind,
+  seams: readonly Seam[],
+  { done, next, later }: Pick<Standing, 'done' | 'next'> & { readonly later: readonly Seam[] },
+  known: Known,
+): readonly string[] {
+  const refs = seams.flatMap(({ first, second }) => [...first, ...second]);
+  const pieces = new Set(refs.map(({ piece }) => piece));
+  const within = ({ first, second }: Seam) => [...first, ...second].some(({ piece }) => pieces.has(piece));
+  const fromInside = next.some((seam) => within(seam) && ['bag', 'slit'].includes(kindOf(seam, known)));
+  const byGap = known.draft.seams.some((seam) => kindOf(seam, known) === 'gap');
+  if ((kind !== 'bag' && kind !== 'slit') || fromInside) return [];
+  if (closesByHand(refs, known)) return byGap ? [] : ['turn-flat'];
+  if (kind === 'bag' && isTube(seams, later, known)) return ['turn-through'];
+  return isOpenInside(pieces, [...done, ...seams], known) ? ['turn-inside'] : [];
+}
+
+/** All edges are sewn but some that are still to be stitched down inside. */
+function isOpenInside(pieces: ReadonlySet<string>, sewn: readonly Seam[], known: Known): boolean {
+  const left = known.draft.seams.filter((seam) => !sewn.some(({ name }) => name === seam.name));
+  const inside = left.filter((seam) => kindOf(seam, known) === 'inside');
+  const edges = [...pieces].flatMap((piece) =>
+    known.piece(piece).edges.flatMap(({ name, role }) => (role === 'fold' ? [] : [{ piece, edge: name }])),
+  );
+  const open = edges.filter((ref) => !isSewnOn(ref, sewn));
+  return open.length > 0 && open.every((ref) => isSewnOn(ref, inside));
+}
 
 /** How the free edge of a strip is stitched down. */
 const stitchedInside: readonly Kind[] = ['inside', 'bind-over', 'turn-in'];
@@ -73,8 +104,7 @@ export function notesOf(kind: Kind, seams: readonly Seam[], standing: Standing, 
     ...note((kind === 'bag' || seamed.includes(kind)) && hollow, 'snip', { to: SNIP_TO_MM }),
     ...note(kind === 'bag' && edges.some(({ path }) => isRound(path)), 'notch-out'),
     ...note(kind === 'bag' && isFacing(refs, known), 'understitch', { from: SNIP_TO_MM }),
-    ...note(kind === 'bag' && closesByHand(refs, known), 'turn-flat'),
-    ...note(kind === 'bag' && isTube(seams, later, known), 'turn-through'),
+    ...turning(kind, seams, { ...standing, later }, known).flatMap((code) => note(true, code)),
     ...note(seamed.includes(kind) && (cloth?.frays ?? false), 'overcast'),
     ...note(stitchedInside.includes(kind) && holdsElastic(seams, known), 'elastic'),
     ...note(
@@ -133,11 +163,7 @@ const isTube = (seams: readonly Seam[], later: readonly Seam[], known: Known): b
   seams.some(({ first }) => {
     const pieces = new Set(first.map(({ piece }) => piece));
     return pieces.size > 1 && [...pieces].some((name) => known.piece(name).mirrored);
-  }) &&
-  !closesByHand(
-    seams.flatMap(({ first, second }) => [...first, ...second]),
-    known,
-  );
+  });
 
 /** Round the piece, the edge that ends where this one starts. */
 function before({ piece, edge }: Ref, known: Known): Ref {
@@ -167,10 +193,12 @@ function bothSides(kind: Kind, seams: readonly Seam[], known: Known): boolean {
 }
 
 /** Stitched to a piece that ends within the garment: one of its own edges is left as cut or stitched down. */
-function isFacing(refs: readonly Ref[], { piece, draft }: Known): boolean {
+function isFacing(refs: readonly Ref[], known: Known): boolean {
   const names = [...new Set(refs.map((ref) => ref.piece))];
-  const gaps = draft.seams.some(({ join, first }) => join === 'laid' && first.some((ref) => names.includes(ref.piece)));
-  return names.length > 1 && !gaps && names.some((name) => piece(name).edges.some(({ role }) => role === 'edge'));
+  const gaps = known.draft.seams.some(
+    (seam) => kindOf(seam, known) === 'gap' && seam.first.some((ref) => names.includes(ref.piece)),
+  );
+  return names.length > 1 && !gaps && names.some((name) => hasRawEdge(known.piece(name), known));
 }
 
 /** How long the stitches are at one place, mm: over the middle, both halves. */

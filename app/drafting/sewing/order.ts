@@ -19,7 +19,8 @@ const verbs: Readonly<Record<Seam['join'], string>> = {
  * piece into a tube comes after what is sewn along the tube's end while it still lies flat; what is turned back, or
  * stitched down over a seam, comes after the seams that end there; but what is sewn over the end of a fold comes after it. A
  * piece sewn to its own other half is made up before it is joined to others, unless it lies along an end that is still flat.
- * Darts come before all that touches their piece, and what is laid on a piece is made ready while that lies flat. Of several
+ * Darts come before all that touches their piece, what is laid on a piece is made ready while that lies flat, and a slit is faced
+ * as soon as the seam above it is sewn. Of several
  * that may come next, one that joins pieces not yet joined is sewn before one that closes a ring; other ties keep the order of
  * the rows, and what a row says itself goes before all this.
  */
@@ -40,7 +41,7 @@ export function sewingOrder(
   while (left.length > 0) {
     const ready = left.filter((sewn) => !before.get(sewn)?.some((early) => left.includes(early)));
     const next =
-      ready.find((sewn) => sewn.dart) ??
+      ready.find((sewn) => sewn.dart || sewn.slit) ??
       ready.find((sewn) => joins(sewn, joined)) ??
       ready.find((sewn) => sewn.inside) ??
       ready.find((sewn) => left.some((other) => other.inside && before.get(other)?.includes(sewn))) ??

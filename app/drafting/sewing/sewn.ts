@@ -29,6 +29,8 @@ export type Sewn = {
   readonly dart: boolean;
   /** Edges turned on themselves that are folded before what is sewn over their ends; of a closure, its own edge. */
   readonly turned: ReadonlySet<string>;
+  /** Laid on a line within a piece once what its row names is sewn: before what was sewn on is turned. */
+  readonly slit: boolean;
   /** Folded back behind a closure. */
   readonly closure: boolean;
   /** Sewn before it by its row's own word. */
@@ -42,11 +44,8 @@ export function sewnOf(seam: Seam, after: readonly string[], drawing: Drawing): 
   const [on] = first;
   const ground = on && drawing.drawn.get(on.piece);
   const [one, two] = [new Set(first.map(keyOf)), new Set(second.map(keyOf))];
-  const inside =
-    join === 'laid' &&
-    after.length === 0 &&
-    on !== undefined &&
-    (!ground?.shape.edges[on.edge] || isCaught(second, drawing));
+  const onLine = join === 'laid' && on !== undefined && !ground?.shape.edges[on.edge];
+  const inside = after.length === 0 && (onLine || (join === 'laid' && on !== undefined && isCaught(second, drawing)));
   return {
     seam,
     first: one,
@@ -55,7 +54,9 @@ export function sewnOf(seam: Seam, after: readonly string[], drawing: Drawing): 
     pieces: [...new Set([...first, ...second].map((ref) => ref.piece))],
     finishes: join === 'folded' || join === 'laid',
     inside,
-    dart: inside && second.every(({ piece, edge }) => piece === on?.piece && !ground?.shape.edges[edge]),
+    slit: onLine && after.length > 0 && first.every(({ times }) => times === 2),
+    dart:
+      inside && on !== undefined && second.every(({ piece, edge }) => piece === on.piece && !ground?.shape.edges[edge]),
     turned: new Set(join === 'folded' ? turnedOf(first, drawing).map(keyOf) : []),
     closure: join === 'folded' && first.some((ref) => roleOf(ref, drawing) === 'closure'),
     after,

@@ -1,6 +1,6 @@
 import type { Mm } from '../../../body';
 import { gapIn } from '../../curves/gap';
-import type { Opens } from '../../heads/choices';
+import { isOpen, type Opens } from '../../heads/choices';
 import type { Look } from '../../rows/names';
 import type { Side, Top, TopChoices } from './top';
 
@@ -15,6 +15,12 @@ export const isShut =
   <C extends TopChoices>(top: Top<C>) =>
   (choices: C): boolean =>
     bagged(top)(choices) && top.arm(choices) === 'bare';
+
+/** Lined and closed before and behind, it could not be turned through its shoulders: they are sewn last. */
+export const shouldersLast =
+  <C extends TopChoices>({ lined, arm }: Top<C>) =>
+  (choices: C): boolean =>
+    lined(choices) && arm(choices) === 'bare' && !isOpen('front')(choices) && !isOpen('back')(choices);
 
 /** A bag is turned through the hem of the side that stays on the fold: behind, where both do. */
 export const gapSide = ({ opening }: Opens): Side => (opening === 'back' ? 'front' : 'back');

@@ -11,13 +11,14 @@ import { elasticFor, zipAlong } from '../../sizes/fastening';
 import type { Sizes } from '../../sizes/maker';
 import { neckSizes } from '../../sizes/neck';
 import type { Wearer } from '../../sizes/wearer';
-import { bagged, turnGap } from './bag';
+import { bagged, shouldersLast, turnGap } from './bag';
 import { bodiceFeed, sleeveFeed } from './bodice-feed';
 import type { BodiceGives, BodiceNames } from './bodice-names';
 import { darted, dartSeam } from './dart';
 import { headPasses } from './head-passes';
 import { hemRole, isReady } from './hem';
 import { FACED_FLAT } from './in-one-facing';
+import { LINED_FLAT } from './lining';
 import { scrapNeck } from './thick';
 import { type Arm, halfNeckline, lappedOf, type Side, type Top, type TopChoices } from './top';
 import { trunkFit } from './trunk-fit';
@@ -119,7 +120,11 @@ export function bodicePart<C extends TopChoices, S extends string = never>(
   const isBagged = bagged(top);
   const lapped = lappedOf(top);
   const neckline = halfNeckline(top);
-  const facedFlat = (choices: C) => (top.facedInOne?.(choices) ? FACED_FLAT : []);
+  /** What is sewn while the shoulders are open. */
+  const flat = (choices: C): readonly string[] => {
+    if (top.facedInOne?.(choices)) return FACED_FLAT;
+    return shouldersLast(top)(choices) ? LINED_FLAT : [];
+  };
   const finishedNeck = (look: Look<BodiceNames<C>>) =>
     2 * (sumOf(neckline(look.choices), look) + (freeUnder(chin, look) ? look.length('front.chin') : 0));
   const rows = part<Takes<C>, BodiceGives>({
@@ -143,7 +148,7 @@ export function bodicePart<C extends TopChoices, S extends string = never>(
         sewn: 2,
         first: [{ piece: 'back', edge: 'shoulder' }],
         second: [{ piece: 'front', edge: 'shoulder' }],
-        after: facedFlat,
+        after: (choices) => [...flat(choices), ...(shouldersLast(top)(choices) ? ['lining-gap'] : [])],
         when: (choices) => arm(choices) === 'set-in' || arm(choices) === 'bare',
       },
       ...[false, true].map((runsOn) => ({
@@ -152,7 +157,7 @@ export function bodicePart<C extends TopChoices, S extends string = never>(
         first: [{ piece: 'back' as const, edge: 'side' as const }],
         second: [{ piece: 'front' as const, edge: 'side' as const }],
         longer: 'gathered' as const,
-        after: facedFlat,
+        after: flat,
         ...(runsOn ? { from: 'underarm' } : {}),
         when: (choices: C) => (arm(choices) === 'in-one') === runsOn,
       })),
@@ -180,8 +185,8 @@ export function bodicePart<C extends TopChoices, S extends string = never>(
             ...(neckEndBound(choices) || zipped?.(choices) ? [] : [{ piece: side, edge: 'neck-end' } as const]),
           ],
           second: [],
-          // A zip runs to the finished edges, and to just beside what is sewn on there.
-          after: (choices: C) => (zipped?.(choices) ? ['hem', 'chin'] : []),
+          // Turned first, the hem lies within the fold and its end is covered. A zip runs to just beside what is sewn on above, too.
+          after: (choices: C) => ['hem', ...(zipped?.(choices) ? ['chin'] : [])],
           when: (choices: C) => isOpen(side)(choices) && !lined(choices) && !top.banded?.(choices),
         },
         {

@@ -3,9 +3,9 @@ import { isOpen } from '../../heads/choices';
 import type { RefTo } from '../../rows/names';
 import { only, part } from '../../rows/part';
 import { type EdgesOf, piece } from '../../rows/piece-row';
-import { bagged, gapSide, isShut, turnGap } from './bag';
-import type { BodiceGives } from './bodice';
+import { bagged, gapSide, isShut, shouldersLast, turnGap } from './bag';
 import { bodiceFeed } from './bodice-feed';
+import type { BodiceGives } from './bodice-names';
 import { dartSeam } from './dart';
 import { type NeckEdge, type Side, type Sides, type Top, type TopChoices, wholeHalfNeckline } from './top';
 import { twin } from './twin';
@@ -55,10 +55,21 @@ const own = (name: string, edge: 'shoulder' | 'side') =>
     second: [{ piece: 'front-lining', edge }],
   }) as const;
 
-/** A full lining: sewn to the shell round neck and opening, round armholes without sleeves, and at the hem or waist. */
+/** Sewn while the shoulders are open: front and back are lined each by itself. */
+export const LINED_FLAT = [
+  ...sides.flatMap((side) => [`lining-${side}-neck`, `lining-${side}-armhole`]),
+  'lining-slit',
+];
+
+/**
+ * A full lining: sewn to the shell round neck and opening, round armholes without sleeves, and at the hem or waist. Closed before
+ * and behind it is turned while its shoulders are open, and they are sewn last.
+ */
 export function liningPart<C extends TopChoices>(top: Top<C>) {
   const isBagged = bagged(top);
   const bare = (choices: C) => top.arm(choices) === 'bare';
+  const flat = shouldersLast(top);
+  const round = (choices: C) => !flat(choices);
   /** The lower edge from the front's opening, or its fold, to the back's. */
   const hems = (choices: C): Ref[] => {
     const end = (side: Side, back?: true): Ref[] =>
@@ -80,18 +91,33 @@ export function liningPart<C extends TopChoices>(top: Top<C>) {
           { piece: 'front-lining', edge: 'dart-near' },
           { piece: 'front-lining', edge: 'dart-far' },
         ),
-        own('lining-shoulder', 'shoulder'),
-        twin<C, NeckEdge>('lining-neck', wholeHalfNeckline(top)),
+        { ...own('lining-shoulder', 'shoulder'), when: round },
+        { ...own('lining-shoulder', 'shoulder'), kind: 'laid', after: () => ['shoulder'], when: flat },
+        twin<C, NeckEdge>('lining-neck', wholeHalfNeckline(top), { when: round }),
+        ...sides.flatMap((side) => [
+          twin<C, Sides>(`lining-${side}-neck`, () => [{ piece: side, edge: 'neckline' }], { when: flat }),
+          twin<C, Sides>(`lining-${side}-armhole`, () => [{ piece: side, edge: 'armhole' }], {
+            from: `lining-${side}-neck`,
+            when: flat,
+          }),
+        ]),
         ...sides.map((side) =>
           twin<C, Sides>(`lining-${side}`, () => [{ piece: side, edge: 'centre' }], { when: isOpen(side) }),
         ),
         twin<C, Sides>('lining-slit', () => [{ piece: top.slit, edge: 'slit', times: 2 }], {
           sewn: 1,
           kind: 'laid',
+          // Cut and turned once the neck above it is sewn.
+          after: (choices) => [flat(choices) ? `lining-${top.slit}-neck` : 'lining-neck'],
           when: (choices) => choices.opening === 'slit',
         }),
-        twin<C, Sides>('lining-armhole', armholes, { when: bare }),
-        { ...own('lining-side', 'side'), longer: 'gathered' },
+        twin<C, Sides>('lining-armhole', armholes, { when: (choices) => bare(choices) && round(choices) }),
+        ...[false, true].map((runsOn) => ({
+          ...own('lining-side', 'side'),
+          longer: 'gathered' as const,
+          ...(runsOn ? { from: 'side' } : {}),
+          when: (choices: C) => bare(choices) === runsOn,
+        })),
         twin<C, Sides>('lining-hem', hems, { when: isBagged }),
         twin<C, Sides>('lining-gap', (choices) => [{ piece: gapSide(choices), edge: 'gap' }], {
           kind: 'laid',

@@ -81,6 +81,8 @@ function facedPart<C extends TopChoices>(top: Top<C>) {
         kind: 'laid',
         first: [{ piece: top.slit, edge: 'slit', times: 2 }],
         second: [{ piece: `${top.slit}-facing`, edge: 'slit', times: 2 }],
+        // Cut and turned once the neck above it is sewn.
+        after: () => ['facing-neck'],
         when: (choices) => choices.opening === 'slit',
       },
     ],

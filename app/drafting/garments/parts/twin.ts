@@ -5,7 +5,7 @@ import type { SeamRow } from '../../rows/rows';
 export function twin<C extends object, E extends string>(
   name: string,
   edges: (choices: C) => readonly RefTo<E>[],
-  more: Partial<Pick<SeamRow<TwinNames<C, E>>, 'sewn' | 'kind' | 'when'>> = {},
+  more: Partial<Pick<SeamRow<TwinNames<C, E>>, 'sewn' | 'kind' | 'when' | 'from' | 'after'>> = {},
 ): SeamRow<TwinNames<C, E>> {
   type Refs = readonly RefTo<E | Lined<E>>[];
   return {
