@@ -14,6 +14,9 @@ const GAP = 1;
 /** Faced in one with neck and armholes, the free edge of the facing stands for them; its shoulders are closed by hand, last. */
 const FACED = 2;
 
+/** Lined without sleeves and opened nowhere, it is turned while its shoulders are open: the lining's are closed by hand, last, as the gap is. */
+const shouldersByHand = (choices: Choices) => (isOpened(choices) ? 0 : 2);
+
 /** A top that hangs from its shoulders: neck and hem, which an opening makes one; a lining's own armholes and hem where they are only laid down. */
 function top(choices: Choices): number {
   const arms = ARMS;
@@ -21,7 +24,7 @@ function top(choices: Choices): number {
   if (choices.neck !== 'lined') return arms + (isOpened(choices) ? 1 : 2);
   const sleeved = choices.sleeve !== undefined && choices.sleeve !== 'none';
   const hems = choices.hem === 'turned' ? 0 : isOpened(choices) ? 1 : 2;
-  return (sleeved ? 2 * arms : 0) + hems || GAP;
+  return ((sleeved ? 2 * arms : 0) + hems || GAP) + (sleeved ? 0 : shouldersByHand(choices));
 }
 
 /** A bodice with a skirt: the opening ends in the skirt, so that neck and hem stay two; a lining's waist is laid down. */
@@ -30,7 +33,7 @@ function dress(choices: Choices): number {
   if (!hangs) return 2;
   if (choices.neck === 'in-one') return 2 + FACED;
   if (choices.neck !== 'lined') return 2 + ARMS;
-  return 2 + (choices.sleeve === 'none' ? 0 : 2 * ARMS);
+  return 2 + (choices.sleeve === 'none' ? shouldersByHand(choices) : 2 * ARMS);
 }
 
 /** Waist and hems, and a hole for a tail. */
