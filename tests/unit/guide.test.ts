@@ -41,6 +41,28 @@ test('a slit left in a seam does not make two layers of what it joins: above and
   expect(kinds).toEqual(expect.arrayContaining(['wing-above join', 'wing-below join', 'wing-before turn']));
 });
 
+test('layers that open are turned through their shoulders, and what closes them is sewn on last', () => {
+  const { steps } = guideOf(drafted('tank', { neck: 'lined', opening: 'back' }));
+  const noted = (code: string) =>
+    steps.filter(({ notes }) => notes.some((note) => note.code === code)).map(({ id }) => id);
+  expect(noted('turn-through')).toEqual(['lining-armhole']);
+  expect(noted('close-last')).toEqual([steps.at(-1)?.id]);
+});
+
+test('an elastic is joined in a round, made fast at the ends of what is flat', () => {
+  const flat = (id: string, choices: Record<string, string>) =>
+    guideOf(drafted(id, { hem: 'casing', ...choices })).steps.find((step) => step.id === 'hem')?.flat;
+  expect(flat('tee', { opening: 'none' })).toBeUndefined();
+  expect(flat('tee', { opening: 'back' })).toBe(true);
+});
+
+test('a puffed sleeve is gathered into its band, sewn a quarter of the band from its edge', () => {
+  const draft = drafted('tee', { sleeve: 'puffed', armhole: 'set-in' });
+  expect(draft.seams.find(({ name }) => name === 'cuff-band')).toMatchObject({ join: 'gathered' });
+  const wide = draft.pieces.find(({ name }) => name === 'cuff-band')?.edges.find(({ name }) => name === 'side')?.length;
+  expect(guideOf(draft).steps.find(({ id }) => id === 'cuff-band')?.allowance).toBeCloseTo((wide ?? 0) / 4);
+});
+
 test('another toy has its own pieces in the pictures', () => {
   const widths = cards.map((_, build) => guideOf(drafted('cape', {}, build)).steps[0]?.scene.width);
   expect(new Set(widths).size).toBe(cards.length);

@@ -135,6 +135,12 @@ const practice: [string, string, Record<string, string | boolean>, string[]][] =
     { neck: 'lined', opening: 'slit' },
     ['lining-back-neck', 'lining-slit', 'side'],
   ],
+  [
+    'an opening is lined with the neck, before the hem is turned',
+    'tank',
+    { neck: 'lined', opening: 'back', hem: 'casing' },
+    ['lining-neck', 'lining-back', 'lining-armhole', 'side', 'hem', 'lining-hem'],
+  ],
   ['or faced', 'tee', { neck: 'faced', opening: 'slit' }, ['facing-neck', 'slit', 'side']],
   [
     'tiers are rings before they are gathered',

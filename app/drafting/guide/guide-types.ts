@@ -80,6 +80,8 @@ export type GuideStep = {
   readonly second: readonly string[];
   /** What is added to its edges, or turned, mm. */
   readonly allowance: Mm;
+  /** A casing that is turned while it lies flat: its elastic is made fast at both ends. */
+  readonly flat?: true;
   /** Sewn this long in all, mm. */
   readonly length: Mm;
   readonly notes: readonly Note[];

@@ -1,3 +1,4 @@
+import type { Mm } from '../../body';
 import type { Draft, Ref, Seam } from '../draft-types';
 import { clothOf, isKnit } from '../sizes/cloths';
 import { finishesOf } from './finishes';
@@ -5,7 +6,7 @@ import type { Guide, GuideStep } from './guide-types';
 import { isHollow } from './hollow';
 import { kindOf, sidesOf } from './kind';
 import { type Known, knownOf } from './known';
-import { lengthOf, notesOf, type Standing } from './notes';
+import { isFlat, lengthOf, notesOf, type Standing } from './notes';
 import { passesOf } from './order';
 import { runsOverFold } from './runs';
 import { STAY, sceneOf } from './scene';
@@ -48,11 +49,25 @@ function stepOf(
     kind,
     seams,
     ...sidesOf(seams),
-    allowance: Math.max(0, ...edges.map(({ allowance }) => allowance)),
+    allowance: boundBy(head, known) ?? Math.max(0, ...edges.map(({ allowance }) => allowance)),
+    ...(kind === 'casing' && isFlat(head.first, done, known) ? { flat: true as const } : {}),
     length: lengthOf(seams, known) * (seams.every((seam) => seam.sewn === 2 && !runsOverFold(seam, known)) ? 2 : 1),
     notes: notesOf(kind, seams, { ...standing, done }, known),
     scene: sceneOf(seams, done, known),
   };
+}
+
+/** Folded over an edge, a strip shows this share of its width on either side. */
+const BOUND_AT = 1 / 4;
+
+/** A strip that is folded over a raw edge is sewn to it at a quarter of its width, mm: neither has an allowance. Null elsewhere. */
+function boundBy({ join, first, second }: Seam, known: Known): Mm | null {
+  const [strip] = first;
+  if (!strip || join === 'folded' || join === 'laid') return null;
+  if (![...first, ...second].every((ref) => known.edge(ref)?.role === 'edge')) return null;
+  const { edges } = known.piece(strip.piece);
+  const at = edges.findIndex(({ name }) => name === strip.edge);
+  return (edges[(at + 1) % edges.length]?.length ?? 0) * BOUND_AT;
 }
 
 /** Of seams sewn in one go the one that asks for most: what is gathered in is gathered all along. */

@@ -111,6 +111,7 @@ export function notesOf(kind: Kind, seams: readonly Seam[], standing: Standing, 
       joined.includes(kind) || folds,
       handOf(known.draft.order.cloth).heat === 'never' ? 'finger-press' : 'press',
     ),
+    ...note(standing.next.length === 0 && closesInside(known), 'close-last'),
   ];
 }
 
@@ -139,6 +140,10 @@ const closesTurned = (refs: readonly Ref[], known: Known): boolean =>
       seam.first.some(({ piece }) => refs.some((ref) => ref.piece === piece)),
   );
 
+/** What closes an opening has no fold to be sewn to where that is lined: it is sewn on once all is turned. */
+const closesInside = ({ draft }: Known): boolean =>
+  draft.notions.some(({ kind, place }) => closings.includes(kind) && !draft.seams.some(({ name }) => name === place));
+
 /** How far the teeth of a zip stay from what is sewn on at the neck, and, where rib is, at the hem. */
 function zipEnds(kind: Kind, seams: readonly Seam[], known: Known): readonly Note[] {
   const { draft, edge } = known;
@@ -156,6 +161,17 @@ function joinedLater(refs: readonly Ref[], sewn: readonly Seam[], known: Known):
   const later = known.draft.seams.filter(({ name }) => !sewn.some((each) => each.name === name));
   return later.filter((seam) => kindOf(seam, known) === 'join' && beside.some((ref) => isSewnOn(ref, [seam])));
 }
+
+/** What is turned here ends at an opening, or at a seam still to be sewn: it lies flat. */
+export const isFlat = (refs: readonly Ref[], sewn: readonly Seam[], known: Known): boolean =>
+  refs
+    .flatMap((ref) => [before(ref, known), after(ref, known)])
+    .some(
+      (ref) =>
+        known.edge(ref)?.role !== 'fold' &&
+        !isSewnOn(ref, sewn) &&
+        !refs.some(({ piece, edge }) => piece === ref.piece && edge === ref.edge),
+    );
 
 /** Two layers sewn on both sides of a shoulder that is closed, their sides open: a half that opens can still be pulled through. */
 const isTube = (seams: readonly Seam[], later: readonly Seam[], known: Known): boolean =>

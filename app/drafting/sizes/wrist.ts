@@ -22,7 +22,8 @@ export const wristSizes = maker(
       sizes: {
         bicep: ends === 'ready' ? even : bicep,
         cuff: wide,
-        cuffBand: Math.max(cuffBand, wide / 2),
+        // A puffed sleeve is gathered into its band.
+        cuffBand: sleeve === 'puffed' ? cuffBand : Math.max(cuffBand, wide / 2),
         underarmLength: underarmLength - by,
         sleeveLength: sleeveLength - by,
       },

@@ -172,6 +172,8 @@ export function bodicePart<C extends TopChoices, S extends string = never>(
           ...(lapped('back')(choices) ? [{ piece: 'back', edge: 'hem-end' } as const] : []),
         ],
         second: [],
+        // What opens is lined to its end first, while the sides are open.
+        after: (choices) => (lined(choices) ? ['lining-neck'] : []),
         when: (choices) => !waisted && !isBagged(choices) && choices.hem !== 'rib' && !isReady(choices),
       },
       ...(['front', 'back'] as const).flatMap((side) => [

@@ -102,7 +102,10 @@ export function liningPart<C extends TopChoices>(top: Top<C>) {
           }),
         ]),
         ...sides.map((side) =>
-          twin<C, Sides>(`lining-${side}`, () => [{ piece: side, edge: 'centre' }], { when: isOpen(side) }),
+          twin<C, Sides>(`lining-${side}`, () => [{ piece: side, edge: 'centre' }], {
+            from: 'lining-neck',
+            when: isOpen(side),
+          }),
         ),
         twin<C, Sides>('lining-slit', () => [{ piece: top.slit, edge: 'slit', times: 2 }], {
           sewn: 1,
