@@ -61,8 +61,8 @@ test.each([
   ['a narrow hem is widened to where the side may lean in', [140, 100, 60], [140, 118.4, 110]],
   ['and further where the tummy bulges', [140, 140, 60], [140, 140, 133.4]],
 ] as const)('%s', (_, [chest, tummy, hem], byHand) => {
-  // A side of 66 mm leans out by half of 60 at most; the tummy is fullest 0.72 down it.
-  const { chest: wide, tummy: full, hem: low } = leaned({ chest, tummy, hem }, 66, 0.72);
+  // A raglan's side of 66 mm is 60 long and leans out by half of that at most; the tummy is fullest 0.72 down it.
+  const { chest: wide, tummy: full, hem: low } = leaned({ chest, tummy, hem }, 66, 0.72, 6);
   for (const [ours, theirs] of [
     [wide, byHand[0]],
     [full, byHand[1]],

@@ -1,6 +1,6 @@
 import { inOne } from '../curves/in-one';
 import { neckline } from '../curves/neckline';
-import { sideSeam, sideSizes } from '../curves/side';
+import { RAGLAN_DEEPER_MM, sideSeam, sideSizes } from '../curves/side';
 import {
   add,
   cubic,
@@ -67,8 +67,7 @@ const LINES = [...pocketPlace, ...dartLines, 'centre-line', 'slit'] as const;
 
 type Sized = Fed<(typeof BODICE_SIZES)[number], (typeof BODICE_OPTIONAL)[number]>;
 
-/** A raglan body's underarm lies this much below an armhole's, and no more than this share of its depth (common practice, no source). */
-const RAGLAN_DEEPER_MM = 6;
+/** A raglan body's underarm lies no lower below an armhole's than this share of its depth (common practice, no source). */
 const MOST_DEEPER = 0.1;
 /** Handles of the armhole: down beside the arm first, then out to the side. */
 const ARMHOLE_OUT = 0.5;

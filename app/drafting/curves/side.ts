@@ -2,6 +2,8 @@ import type { Mm } from '../../body';
 import { brent, cubic, end, type Path, type Point, pathLength, point } from '../geometry';
 
 const SOLVED_MM = 1e-5;
+/** A raglan body's underarm lies this much below an armhole's, and its side is as much shorter (common practice, no source). */
+export const RAGLAN_DEEPER_MM: Mm = 6;
 export const sideSizes = ['sideLevel', 'armholeDepth', 'tummyHalf', 'hemHalf', 'fullest', 'sideGather'] as const;
 
 type Side = Readonly<Record<(typeof sideSizes)[number], Mm>>;

@@ -19,9 +19,9 @@ const UP_SHARE = 0.45;
  * at the underarm, nothing where the tummy fills the front. Null where the garment is hardly wider than was asked.
  */
 export function frontDart(sizes: Known): Dart | null {
-  const { chest, armholeDepth, sideLevel, fullest, dartMost } = sizes;
+  const { chest, armholeDepth, sideLevel, fullest, dartMost, underarmDeeper } = sizes;
   const long = sideLevel - armholeDepth;
-  const foot = footOf(asked(sizes, 'front'), long, fullest);
+  const foot = footOf(asked(sizes, 'front'), long, fullest, underarmDeeper);
   const [up, down] = [armholeDepth * UP_SHARE, long * foot * Math.cos(STEEPEST_SIDE)];
   const over = drawnTrunk(sizes).front.chest - asked(sizes, 'front').chest;
   const width = Math.min(over, Math.min(up, down) * WIDEST_SHARE, dartMost);

@@ -100,7 +100,7 @@ export const inOneSizes = maker(
 );
 
 /** Front and back alike; an underarm so low leaves no room for darts at the chest. */
-const HALVES = { chestShare: 0.5, tummyShare: 0.5, hemShare: 0.5, dartMost: 0 } as const;
+const HALVES = { chestShare: 0.5, tummyShare: 0.5, hemShare: 0.5, dartMost: 0, underarmDeeper: 0 } as const;
 
 type Bodied = Sizes<
   | 'slope'

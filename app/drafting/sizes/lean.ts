@@ -5,8 +5,6 @@ export type Quarter = { readonly chest: Mm; readonly tummy: Mm; readonly hem: Mm
 
 /** No side leans more, either way (common practice, no source). */
 export const STEEPEST_SIDE = Math.PI / 6;
-/** A raglan's side is so much shorter than another. */
-const RAGLAN_DEEPER_MM = 6;
 const LEAST_LEFT = 0.6;
 /** Where down the side the tummy is fullest: on toys that sit it has sunk (common practice, no source). */
 const FULLEST: Readonly<Record<Traits['posture'], number>> = { sits: 0.7, stands: 0.6 };
@@ -16,20 +14,20 @@ export const fullestOf = ({ posture }: Traits): number => FULLEST[posture];
 /** A dart for what the hem asks for ends this share of the side above it. */
 const SHORT_OF_HEM = 0.1;
 
-const mostLean = (long: Mm): Mm => Math.max(long - RAGLAN_DEEPER_MM, long * LEAST_LEFT) * Math.sin(STEEPEST_SIDE);
+const mostLean = (long: Mm, deeper: Mm): Mm => Math.max(long - deeper, long * LEAST_LEFT) * Math.sin(STEEPEST_SIDE);
 
 /** How far down a side `long` mm, as a share, what had to be widened fills the front again: at the tummy, or at the hem. */
-export function footOf({ tummy, hem }: Quarter, long: Mm, fullest: number): number {
-  const most = mostLean(long);
+export function footOf({ tummy, hem }: Quarter, long: Mm, fullest: number, deeper: Mm): number {
+  const most = mostLean(long, deeper);
   return tummy - fullest * most >= hem - most ? fullest : 1 - SHORT_OF_HEM;
 }
 
 /**
- * Widths that a side `long` mm can reach without leaning too far: the side swings out straight from the chest before it bulges, so
+ * Widths that a side `long` mm, its underarm `deeper` by so much, can reach without leaning too far: the side swings out straight from the chest before it bulges, so
  * the hem is widened first; where even a straight side falls short of the tummy or the hem, the chest is.
  */
-export function leaned({ chest, tummy, hem }: Quarter, long: Mm, fullest: number): Quarter {
-  const most = mostLean(long);
+export function leaned({ chest, tummy, hem }: Quarter, long: Mm, fullest: number, deeper: Mm): Quarter {
+  const most = mostLean(long, deeper);
   const wide = Math.max(chest, tummy - fullest * most, hem - most);
   // How far the hem must lie out so that a bulge past the tummy is no steeper than that at either end (geometry of the cubic).
   const over = (tummy - wide) / fullest - most * (1 - fullest);

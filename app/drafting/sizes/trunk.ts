@@ -17,7 +17,7 @@ export type Trunk = { readonly front: Quarter; readonly back: Quarter };
 /** The girths asked for, what the front has of each, and where down the side the tummy is fullest (a share). */
 export type TrunkSize = 'chest' | 'tummy' | 'hem' | 'chestShare' | 'tummyShare' | 'hemShare';
 /** And the side that has to reach them. */
-export type SideSize = 'fullest' | 'sideLevel' | 'armholeDepth' | 'dartMost';
+export type SideSize = 'fullest' | 'sideLevel' | 'armholeDepth' | 'dartMost' | 'underarmDeeper';
 type Neck = Sizes<'slope' | 'neckHalfWidth'>;
 
 /** Girths shared by front and back as the toy's own are; the chest is wide enough that neck, shoulder and armhole lie side by side. */
@@ -59,7 +59,7 @@ export function leastChest({ slope, neckHalfWidth }: Neck): Mm {
 /** As it is drawn: both leaned out no further than the side may that the armhole leaves. */
 export function drawnTrunk(sizes: Sizes<TrunkSize | SideSize>): Trunk {
   const side = (name: 'front' | 'back') =>
-    leaned(asked(sizes, name), sizes.sideLevel - sizes.armholeDepth, sizes.fullest);
+    leaned(asked(sizes, name), sizes.sideLevel - sizes.armholeDepth, sizes.fullest, sizes.underarmDeeper);
   return { front: side('front'), back: side('back') };
 }
 

@@ -13,7 +13,7 @@ import { neckSizes } from '../../sizes/neck';
 import type { Wearer } from '../../sizes/wearer';
 import { bagged, shouldersLast, turnGap } from './bag';
 import { bodiceFeed, sleeveFeed } from './bodice-feed';
-import type { BodiceGives, BodiceNames } from './bodice-names';
+import { type BodiceGives, type BodiceNames, underarmSizes } from './bodice-names';
 import { darted, dartSeam } from './dart';
 import { headPasses } from './head-passes';
 import { hemRole, isReady } from './hem';
@@ -128,7 +128,7 @@ export function bodicePart<C extends TopChoices, S extends string = never>(
   const finishedNeck = (look: Look<BodiceNames<C>>) =>
     2 * (sumOf(neckline(look.choices), look) + (freeUnder(chin, look) ? look.length('front.chin') : 0));
   const rows = part<Takes<C>, BodiceGives>({
-    sizes: [neckSizes, bodiceSizes, ...(waisted ? [] : [fullestSizes])],
+    sizes: [neckSizes, underarmSizes(top), bodiceSizes, ...(waisted ? [] : [fullestSizes])],
     centre: [{ length: ({ frontLength, frontNeckDrop }) => frontLength - frontNeckDrop }],
     passages: steppedInto ? [] : headPasses(top, { opened, finishedNeck }),
     pieces: (['front', 'back'] as const).flatMap((side) =>
