@@ -109,11 +109,10 @@ function isLayered(a: Piece, b: Piece, { draft }: Known): boolean {
 function corners({ edges }: Piece, edge: string): readonly (readonly [Edge, Edge])[] {
   const at = edges.findIndex(({ name }) => name === edge);
   const [before, on, after] = [edges.at(at - 1), edges[at], edges[(at + 1) % edges.length]];
-  return [
-    [before, on] as const,
-    [on, after] as const,
-  ].flatMap(([one, next]) =>
-    one && next && angleBetween(endTangent(one.path), startTangent(next.path)) > STRAIGHT_ON ? [[one, next] as const] : [],
+  return [[before, on] as const, [on, after] as const].flatMap(([one, next]) =>
+    one && next && angleBetween(endTangent(one.path), startTangent(next.path)) > STRAIGHT_ON
+      ? [[one, next] as const]
+      : [],
   );
 }
 

@@ -1,8 +1,8 @@
-import type { bodiceSizes, fullestSizes } from '../../sizes/bodice';
 import { RAGLAN_DEEPER_MM } from '../../curves/side';
+import type { bodiceSizes, fullestSizes } from '../../sizes/bodice';
 import { maker, type SizesOf } from '../../sizes/maker';
-import type { Wearer } from '../../sizes/wearer';
 import type { neckSizes } from '../../sizes/neck';
+import type { Wearer } from '../../sizes/wearer';
 import type { NeckEdge, Sides, Top } from './top';
 
 /** How much lower than a sleeve's set in an underarm lies. */
