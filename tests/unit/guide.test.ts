@@ -46,7 +46,7 @@ test('layers that open are turned through their shoulders, and what closes them 
   const noted = (code: string) =>
     steps.filter(({ notes }) => notes.some((note) => note.code === code)).map(({ id }) => id);
   expect(noted('turn-through')).toEqual(['lining-armhole']);
-  expect(noted('close-last')).toEqual([steps.at(-1)?.id]);
+  expect(noted('close-turned')).toEqual([steps.at(-1)?.id]);
 });
 
 test('an elastic is joined in a round, made fast at the ends of what is flat', () => {

@@ -111,7 +111,7 @@ export function notesOf(kind: Kind, seams: readonly Seam[], standing: Standing, 
       joined.includes(kind) || folds,
       handOf(known.draft.order.cloth).heat === 'never' ? 'finger-press' : 'press',
     ),
-    ...note(standing.next.length === 0 && closesInside(known), 'close-last'),
+    ...note(standing.next.length === 0 && closesInside(known), 'close-turned'),
   ];
 }
 
