@@ -1,6 +1,6 @@
 import type { Body, Mm } from '../body';
 import type { Draft, Piece } from '../drafting/draft-types';
-import type { Band, Clothes, Coat, Hat, Hood, Opening, Pocket, Skirt, Top } from './clothes';
+import type { Band, Clothes, Coat, Hat, Hood, Opening, Pocket, Skirt, Top, Tunic } from './clothes';
 import { hungOf } from './hung-of';
 import { legsOf, sleeveOf, sockOf, wristOf } from './limbs-of';
 import { type Read, reader } from './reader';
@@ -22,8 +22,13 @@ export function clothesOf(draft: Draft, body: Body): Clothes {
     wrist: wristOf(read),
     coat: coatOf(read),
     sock: sockOf(read),
-    tunic: read.piece('tunic-front') ? { winged: read.choice('wings') !== 'none' } : null,
+    tunic: tunicOf(read),
   };
+}
+
+function tunicOf({ piece, choice }: Read): Tunic | null {
+  const drawn = piece('drawn-front') !== undefined;
+  return drawn || piece('tunic-front') ? { winged: choice('wings') !== 'none', drawn } : null;
 }
 
 /** A bodice on straps is drawn from its upper edge down: it has no shoulder, and its neckline runs out to its side. */

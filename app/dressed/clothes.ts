@@ -130,8 +130,8 @@ export type Hung =
   | ApronHung
   | { readonly kind: 'scarf'; readonly long: Mm; readonly wide: Mm };
 
-/** Round a round body, from neck to hem; `winged`: wings or arms come through its sides. */
-export type Tunic = { readonly winged: boolean };
+/** Round a round body, from neck to hem; `winged`: wings or arms come through its sides; `drawn`: straight, an elastic at its neck. */
+export type Tunic = { readonly winged: boolean; readonly drawn: boolean };
 
 /** An apron, half its widths; its top so far below the neck as its strap goes up to it. */
 export type ApronHung = {

@@ -68,6 +68,7 @@ it('a bird wears its tunic in front and behind, its wings over it where they com
       dressed(bird, drafted(bird, 'tunic', choices), side, FRAME).shapes;
     expect(drawn({}).filter(({ look }) => look === 'cloth')).toHaveLength(1);
     expect(drawn({ wings: 'flat' })).toHaveLength(drawn({}).length + 2);
+    expect(drawn({ tunicNeck: 'drawn' }).length).toBeGreaterThan(drawn({}).length);
     expect(
       drawn({})
         .flatMap(({ path }) => numbersOf(path))

@@ -1,6 +1,6 @@
 import { flare } from '../blocks/flare';
 import { openGore, roundGore, wingGore } from '../blocks/round-gore';
-import type { Hems, Wings } from '../heads/choices';
+import type { Hems, TunicNecks, Wings } from '../heads/choices';
 import { tunicHead } from '../heads/tunic';
 import { assemble } from '../rows/garment';
 import { type Look, type RefTo, sumOf } from '../rows/names';
@@ -8,24 +8,26 @@ import { only, part } from '../rows/part';
 import { type EdgesOf, piece } from '../rows/piece-row';
 import type { SizesOf } from '../sizes/maker';
 import { PAST_CENTRE_MM } from '../sizes/scale';
-import { tunicSizes, wingShare } from '../sizes/tunic';
+import { tunicSizes } from '../sizes/tunic';
 import { bindingPart } from './parts/binding';
 import { fastenedPart } from './parts/fastened';
 import { hemRole } from './parts/hem';
+import { drawnTunicPart } from './parts/drawn-tunic';
 import { scrapNeck } from './parts/thick';
+import { wingFeed, wingsPart } from './parts/wings';
 
-type Choices = Hems & Wings & { readonly neck: 'bound' | 'faced' };
+type Choices = Hems & Wings & TunicNecks & { readonly neck: 'bound' | 'faced' };
 type Gores =
   | EdgesOf<'tunic-front', typeof roundGore>
   | EdgesOf<'tunic-before' | 'tunic-behind', typeof wingGore>
   | EdgesOf<'tunic-back', typeof openGore>;
-type Gives = { readonly size: SizesOf<typeof tunicSizes>; readonly edge: Gores };
-type Names = Gives & { readonly choices: Choices };
+type Sized = SizesOf<typeof tunicSizes>;
+type Gives = { readonly size: never; readonly edge: Gores };
+type Names = { readonly choices: Choices; readonly size: Sized; readonly edge: Gores };
 
-const isWinged = ({ wings }: Wings) => wings !== 'none';
-const isPlain = (choices: Wings) => !isWinged(choices);
+const isGored = ({ tunicNeck }: TunicNecks) => tunicNeck === 'gored';
+const isDrawn = (choices: TunicNecks) => !isGored(choices);
 const isBound = ({ neck }: Choices) => neck === 'bound';
-const isFaced = (choices: Choices) => !isBound(choices);
 
 /** From the middle of the front round to the middle of the back. */
 const neckline: readonly RefTo<Gores>[] = [
@@ -46,10 +48,7 @@ const beside = (name: 'tunic-before' | 'tunic-behind') =>
     copies: 2,
     mirrored: true,
     onFold: false,
-    sizes: {
-      wingFrom: ({ choices, sizes }) => (isWinged(choices) ? sizes.wingFrom : null),
-      wingLong: ({ choices, sizes }) => (isWinged(choices) ? sizes.wingLong : null),
-    },
+    sizes: wingFeed,
     roles: (choices) => ({
       neck: 'seam',
       seam: 'seam',
@@ -62,12 +61,10 @@ const beside = (name: 'tunic-before' | 'tunic-behind') =>
     ...(name === 'tunic-behind' ? { back: true as const } : {}),
   });
 
-/** A shift of a slit by less than this, and a neck that rests so little lower than its thread, are no news, mm. */
+/** A neck that rests so little lower than its thread is no news, mm. */
 const UNSAID_MM = 5;
-const MISSING_MM = 1;
 
-const body = part<{ choices: Choices; size: never; edge: never }, Gives>({
-  sizes: [tunicSizes],
+const gored = part<{ choices: Choices; size: Sized; edge: never }, Gives>({
   passages: [
     {
       measure: 'body-girth',
@@ -75,12 +72,6 @@ const body = part<{ choices: Choices; size: never; edge: never }, Gives>({
       gives: ({ neck }) => neck,
       opened: ({ tunicLong }) => 2 * tunicLong,
       whole: true,
-    },
-    {
-      measure: 'wing-base',
-      through: 'wing',
-      gives: ({ wingLong }, { choices }) => wingLong / wingShare(choices),
-      when: isWinged,
     },
   ],
   pieces: [
@@ -121,21 +112,6 @@ const body = part<{ choices: Choices; size: never; edge: never }, Gives>({
       first: [{ piece: 'tunic-behind', edge: 'side' }],
       second: [{ piece: 'tunic-back', edge: 'side', back: true }],
     },
-    ...(['seam', 'above', 'below'] as const).map((edge) => ({
-      name: edge === 'seam' ? 'side' : `wing-${edge}`,
-      sewn: 2 as const,
-      first: [{ piece: 'tunic-before' as const, edge }],
-      second: [{ piece: 'tunic-behind' as const, edge }],
-      when: edge === 'seam' ? isPlain : isWinged,
-    })),
-    ...(['before', 'behind'] as const).map((side) => ({
-      name: `wing-${side}`,
-      sewn: 2 as const,
-      kind: 'folded' as const,
-      first: [{ piece: `tunic-${side}` as const, edge: 'wing' as const }],
-      second: [],
-      when: isWinged,
-    })),
     {
       name: 'hem',
       sewn: 2,
@@ -163,19 +139,6 @@ const body = part<{ choices: Choices; size: never; edge: never }, Gives>({
       told: ({ sizes: { neckLower } }) => (neckLower > UNSAID_MM ? { by: neckLower } : null),
     },
     {
-      code: 'wing-slit-short',
-      measures: ['wing-base', 'hem-girth'],
-      told: ({ sizes: { wingMissing, wingLong } }) =>
-        wingMissing > MISSING_MM ? { by: wingMissing, slit: wingLong } : null,
-      when: isWinged,
-    },
-    {
-      code: 'wing-slit-moved',
-      measures: ['wing-height', 'height'],
-      told: ({ sizes: { wingMoved } }) => (Math.abs(wingMoved) > UNSAID_MM ? { by: Math.abs(wingMoved) } : null),
-      when: isWinged,
-    },
-    {
       code: 'tail-below-closure',
       measures: [],
       told: ({ wearer }) => (wearer.traits.tail ? {} : null),
@@ -192,7 +155,7 @@ const body = part<{ choices: Choices; size: never; edge: never }, Gives>({
 type FacingGives = { readonly size: never; readonly edge: EdgesOf<'tunic-facing', typeof flare> };
 type FacingNames = {
   readonly choices: Choices;
-  readonly size: Gives['size'];
+  readonly size: Sized;
   readonly edge: Gores | FacingGives['edge'];
 };
 
@@ -202,7 +165,7 @@ const MOST_FACING = 0.35;
 const facingDeep = ({ sizes }: Pick<Look<FacingNames>, 'sizes'>) => Math.min(FACING_MM, MOST_FACING * sizes.tunicLong);
 
 /** A sector that lies on the slope below the neck. */
-const facing = part<{ choices: Choices; size: Gives['size']; edge: Gores }, FacingGives>({
+const facing = part<{ choices: Choices; size: Sized; edge: Gores }, FacingGives>({
   pieces: [
     piece<FacingNames>()('tunic-facing', flare, {
       copies: 1,
@@ -236,9 +199,11 @@ const facing = part<{ choices: Choices; size: Gives['size']; edge: Gores }, Faci
 
 export const tunic = assemble(tunicHead, [
   fastenedPart,
-  body,
+  part<{ choices: Choices; size: never; edge: never }, { size: Sized; edge: never }>({ sizes: [tunicSizes] }),
+  only(isGored, gored),
+  only(isGored, wingsPart('tunic-before', 'tunic-behind')),
   only(
-    isBound,
+    (choices: Choices) => isGored(choices) && isBound(choices),
     bindingPart('binding', {
       edge: (): RefTo<Gores>[] => [...neckline, { piece: 'tunic-back', edge: 'neck-end', back: true }],
       closed: () => false,
@@ -246,5 +211,7 @@ export const tunic = assemble(tunicHead, [
       hollow: () => true,
     }),
   ),
-  only(isFaced, facing),
+  only((choices: Choices) => isGored(choices) && !isBound(choices), facing),
+  only(isDrawn, drawnTunicPart),
+  only(isDrawn, wingsPart('drawn-front', 'drawn-back')),
 ]);

@@ -38,6 +38,8 @@ export const tailChoice = one(['auto', 'open', 'covered'], 'auto');
 export const hatEarsChoice = one(['auto', 'open', 'covered'], 'auto');
 /** What comes out at the sides of a round toy: nothing, flat wings, or arms as thick as they are wide. */
 export const wingsChoice = one(['none', 'flat', 'round'], 'none');
+/** A tunic shaped to its neck by gores, or straight and drawn in there by an elastic. */
+export const tunicNeckChoice = one(['gored', 'drawn'], 'gored');
 /** Whose hands dress the toy: they say what closes a garment, how far it opens and how easily it goes on. */
 export const dresserChoice = one(['older-child', 'small-child', 'display'], 'older-child');
 /** What closes an opening. */
@@ -72,6 +74,7 @@ export type LegCount = { readonly legs: Value<typeof legsChoice> };
 export type Gussets = { readonly gusset: Value<typeof gussetChoice> };
 export type Tails = { readonly tail: Value<typeof tailChoice> };
 export type Wings = { readonly wings: Value<typeof wingsChoice> };
+export type TunicNecks = { readonly tunicNeck: Value<typeof tunicNeckChoice> };
 export type Brims = { readonly brim: 'cuff' | 'turned' | 'brim' };
 export type HatEars = { readonly hatEars: Value<typeof hatEarsChoice> };
 /** `bodice`: sewn to one, as in a romper. */

@@ -1,9 +1,11 @@
 import { one } from './choice';
-import { hemChoice, type Wings, wingsChoice } from './choices';
+import { hemChoice, type TunicNecks, tunicNeckChoice, type Wings, wingsChoice } from './choices';
 import { dressedAuto, dressedChoices, dressedSuits } from './dressed';
 import { head, needs } from './head';
 
-/** A tunic of six gores for a round toy, closed behind, with a way out for wings or arms. */
+const isGored = ({ tunicNeck }: TunicNecks) => tunicNeck === 'gored';
+
+/** A tunic for a round toy: of six gores, closed behind, or straight and drawn in at the neck; with a way out for wings or arms. */
 export const tunicHead = head({
   id: 'tunic',
   bodies: ['round'],
@@ -11,6 +13,7 @@ export const tunicHead = head({
   looks: ['stuffing', 'tail'],
   opensAt: 'back',
   choices: {
+    tunicNeck: tunicNeckChoice,
     wings: wingsChoice,
     opening: one(['back'], 'back'),
     ...dressedChoices,
@@ -18,7 +21,7 @@ export const tunicHead = head({
     hem: hemChoice,
   },
   auto: dressedAuto,
-  suits: dressedSuits(() => true),
+  suits: { ...dressedSuits<TunicNecks>(isGored), neck: isGored },
   needs: [
     ...needs(['neck-girth', 'top-height', 'top-girth', 'body-girth', 'base-height', 'base-girth', 'hem-girth']),
     ...needs(['height', 'wing-base', 'wing-height'], ({ wings }: Wings) => wings !== 'none'),

@@ -49,7 +49,7 @@ export const zipAlong = (opening: Mm, seamedEnds: 1 | 2, scale: Scale): Mm =>
 
 /** An elastic is a tenth shorter than what it goes round, and laps where its ends are joined (common practice, no source). */
 const ELASTIC_SHARE = 0.9;
-const ELASTIC_JOIN_MM = 20;
+export const ELASTIC_JOIN_MM = 20;
 
 /** Elastic to cut for a girth, or for a part of one whose ends are sewn in, mm. */
 export function elasticFor(girth: Mm): Mm {

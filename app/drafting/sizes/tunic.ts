@@ -1,6 +1,6 @@
-import type { Flag, MeasureId, Mm } from '../../body';
+import { type Flag, type MeasureId, type Mm, USUAL_CASING_MM } from '../../body';
 import { roundAlong, roundRise, roundThrough, turnAt, turnAtHeight } from '../curves/round';
-import type { Wings } from '../heads/choices';
+import type { TunicNecks, Wings } from '../heads/choices';
 import { easedNeck } from './ease';
 import { GORES } from './hat';
 import { maker } from './maker';
@@ -14,7 +14,9 @@ const NEAREST_HEM = 0.12;
 const WING_ROOM = 1.1;
 const FLAT_ROOM_MM = 8;
 const ARM_ROOM_MM = 10;
-/** Above and below it so much of the seam is sewn, the hem beside it. */
+/** Straight, it has a seam at either side. */
+const TWO_SEAMS = 2;
+/** Above and below it so much of the seam is sewn, a casing and the hem beside it. */
 const ABOVE_WING_MM = 12;
 const BELOW_WING_MM = 10;
 /** Half the girth of what is round, for its width (geometry); what is flat has its width on either side. */
@@ -40,12 +42,14 @@ export const tunicSizes = maker(
     'neckRise',
     'neckLower',
     'tunicLong',
+    'tunicHalf',
     'wingFrom',
     'wingLong',
     'wingMissing',
     'wingMoved',
   ],
-  (wearer: Wearer<Wings>) => {
+  (wearer: Wearer<Wings & TunicNecks>) => {
+    const drawn = wearer.choices.tunicNeck === 'drawn';
     const full = wearer.of('body-girth');
     const up = roundThrough(full, wearer.of('top-girth'), wearer.of('top-height'));
     const down = roundThrough(full, wearer.of('base-girth'), wearer.of('base-height'));
@@ -53,22 +57,27 @@ export const tunicSizes = maker(
     const inside = neck - Math.PI * wearer.cloth.thickness;
     const neckTurn = turnAt(up, Math.min(inside, full * WIDEST_NECK));
     const hemTurn = Math.max(turnAt(down, wearer.of('hem-girth')), NEAREST_HEM);
-    const above = roundAlong(up, neckTurn);
-    const tunicLong = above + roundAlong(down, hemTurn);
+    const rests = roundAlong(up, neckTurn);
+    const thread = roundAlong(up, turnAt(up, wearer.of('neck-girth')));
+    // An elastic as long as the neck stays on the thread; from the fullest line straight cloth hangs straight.
+    const above = drawn ? thread : rests;
+    const tunicLong = above + (drawn ? down.high * Math.sin(hemTurn) : roundAlong(down, hemTurn));
+    const tummy = wearer.girth('body-girth', drawn ? TWO_SEAMS : GORES);
     return {
       sizes: {
         goreCount: GORES,
         neck,
-        tummy: wearer.girth('body-girth', GORES),
-        hem: wearer.girth('hem-girth', GORES),
+        tummy,
+        hem: wearer.girth('hem-girth', drawn ? TWO_SEAMS : GORES),
         roundFull: full,
         roundUp: up.high,
         roundDown: down.high,
         neckTurn,
         hemTurn,
         neckRise: roundRise(up, neckTurn),
-        neckLower: roundAlong(up, turnAt(up, wearer.of('neck-girth'))) - above,
+        neckLower: thread - rests,
         tunicLong,
+        tunicHalf: tummy / 4,
         ...wingOf(wearer, { above, tunicLong }, (height) =>
           height > 0 ? roundAlong(up, turnAtHeight(up, height)) : -roundAlong(down, turnAtHeight(down, -height)),
         ),
@@ -83,7 +92,7 @@ export const tunicSizes = maker(
 
 /** Where a wing comes through the seam at the side. Upper and lower height are each taken halfway: they part the whole height as the fullest line does. */
 function wingOf(
-  wearer: Wearer<Wings>,
+  wearer: Wearer<Wings & TunicNecks>,
   { above, tunicLong }: { readonly above: Mm; readonly tunicLong: Mm },
   along: (height: Mm) => Mm,
 ): Record<'wingFrom' | 'wingLong' | 'wingMissing' | 'wingMoved', Mm> {
@@ -91,7 +100,8 @@ function wingOf(
   const half = wearer.of('wing-base') * wingShare(wearer.choices);
   const room = wearer.choices.wings === 'round' ? ARM_ROOM_MM : FLAT_ROOM_MM;
   const wanted = Math.max(half * WING_ROOM, half + room);
-  const highest = Math.min(ABOVE_WING_MM, tunicLong / 4);
+  const casing = wearer.choices.tunicNeck === 'drawn' ? USUAL_CASING_MM[wearer.scale] : 0;
+  const highest = Math.min(casing + ABOVE_WING_MM, tunicLong / 3);
   const lowest = tunicLong - Math.min(wearer.hem + BELOW_WING_MM, tunicLong / 4);
   const wingLong = Math.min(wanted, lowest - highest);
   const [top, base] = [wearer.of('top-height'), wearer.of('base-height')];

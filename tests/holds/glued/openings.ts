@@ -76,8 +76,8 @@ const expected: Readonly<Record<string, (choices: Choices) => number>> = {
   scarf: () => 1,
   // The edge round face and neck is one; slits for ears are cut once their facings are on.
   bonnet: () => 1,
-  // Neck, opening and hem are one; a wing on either side.
-  tunic: ({ wings }) => (wings === 'none' ? 1 : 3),
+  // Neck and hem, which an opening makes one; a wing on either side.
+  tunic: ({ tunicNeck, wings }) => (tunicNeck === 'gored' ? 1 : 2) + (wings === 'none' ? 0 : 2),
   // The brim, and an ear on either side.
   hat: ({ hatEars }) => (hatEars === 'open' ? 3 : 1),
   'sleeping-bag': () => 1,
