@@ -121,22 +121,50 @@ test('tunics: all seams as long as the middle; girths as eased; neck and hem end
   }
 });
 
-test('on an egg and a ball the hem hangs where it was measured: the middle is as long as the way over the solid, from where the finished neck finds it as wide', () => {
-  for (const [name, half, height, full] of [
+/** Egg and ball as the solids that they are measured on: girth, and how high they reach above and below the fullest line. */
+const SOLIDS = (
+  [
     ['egg', 80, 220, 0.4],
     ['ball', 100, 200, 0.48],
-  ] as const) {
-    const card = beasts.find(({ toy }) => toy.name === name);
-    const draft = card && made(card, 'tunic');
-    if (!draft) throw new RangeError(name);
-    const inside = draft.fit.find(({ place }) => place === 'neck');
-    const girth = 2 * Math.PI * half;
-    const [upper, lower] = [height * (1 - full), height * full * 1.15];
-    const above = ellipseArc(half, upper, 0, Math.acos(((inside?.garment ?? 0) - Math.PI * 0.3) / girth));
-    const below = ellipseArc(half, lower, 0, Math.acos(reading(card, 'hem-girth') / girth));
-    expect(Math.abs(lengthNamed(draft, 'tunic-front', 'centre') - above - below)).toBeLessThan(MOST_OFF_MM);
-  }
+  ] as const
+).map(([name, half, height, full]) => {
+  const card = beasts.find(({ toy }) => toy.name === name);
+  if (!card) throw new RangeError(name);
+  const girth = 2 * Math.PI * half;
+  const [upper, lower] = [height * (1 - full), height * full * 1.15];
+  const turn = (round: number) => Math.acos(round / girth);
+  return {
+    card,
+    above: (round: number) => ellipseArc(half, upper, 0, turn(round)),
+    below: (round: number) => ellipseArc(half, lower, 0, turn(round)),
+    drop: (round: number) => lower * Math.sin(turn(round)),
+  };
 });
 
 /** Readings are written in whole millimetres, which moves a level by as much again where a body is steep. */
 const MOST_OFF_MM = 1.5;
+
+test('on an egg and a ball the hem hangs where it was measured: gores are as long as the way over the solid, from where the finished neck finds it as wide', () => {
+  for (const { card, above, below } of SOLIDS) {
+    const draft = made(card, 'tunic');
+    const neck = draft?.fit.find(({ place }) => place === 'neck')?.garment ?? Number.NaN;
+    const way = above(neck - Math.PI * 0.3) + below(reading(card, 'hem-girth'));
+    expect(Math.abs((draft ? lengthNamed(draft, 'tunic-front', 'centre') : 0) - way)).toBeLessThan(MOST_OFF_MM);
+  }
+});
+
+test('drawn in, it lies over the solid from the thread to the fullest line, falls straight from there, and passes it; its elastic is as long as the neck and what laps', () => {
+  for (const { card, above, drop } of SOLIDS) {
+    const draft = made(card, 'tunic', { choices: { tunicNeck: 'drawn' } });
+    if (!draft) throw new RangeError(card.toy.name);
+    const [neck, hem] = [reading(card, 'neck-girth'), reading(card, 'hem-girth')];
+    const way = above(neck) + drop(hem);
+    expect(Math.abs(lengthNamed(draft, 'drawn-front', 'centre') - way)).toBeLessThan(MOST_OFF_MM);
+    expect(4 * lengthNamed(draft, 'drawn-front', 'hem')).toBeCloseTo(
+      reading(card, 'body-girth') * 1.06 + (Math.PI + 4) * 0.3,
+      2,
+    );
+    expect(draft.notions.find(({ kind }) => kind === 'elastic')?.length).toBeCloseTo(neck + 20, 6);
+    expect(draft.openings.map(({ gives, needs }) => gives >= needs)).toEqual([true]);
+  }
+});
