@@ -14,7 +14,11 @@ export const roundPanel = block({
     const side =
       wingFrom === null || wingLong === null
         ? { seam: down(0, long) }
-        : { above: down(0, wingFrom), wing: down(wingFrom, wingFrom + wingLong), below: down(wingFrom + wingLong, long) };
+        : {
+            above: down(0, wingFrom),
+            wing: down(wingFrom, wingFrom + wingLong),
+            below: down(wingFrom + wingLong, long),
+          };
     return {
       edges: {
         top: [line(point(0, 0), point(half, 0))],

@@ -10,9 +10,9 @@ import type { SizesOf } from '../sizes/maker';
 import { PAST_CENTRE_MM } from '../sizes/scale';
 import { tunicSizes } from '../sizes/tunic';
 import { bindingPart } from './parts/binding';
+import { drawnTunicPart } from './parts/drawn-tunic';
 import { fastenedPart } from './parts/fastened';
 import { hemRole } from './parts/hem';
-import { drawnTunicPart } from './parts/drawn-tunic';
 import { scrapNeck } from './parts/thick';
 import { wingFeed, wingsPart } from './parts/wings';
 

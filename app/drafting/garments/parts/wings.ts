@@ -1,9 +1,9 @@
 import type { Wings } from '../../heads/choices';
 import type { Look, Names } from '../../rows/names';
 import { partNamed } from '../../rows/part';
+import type { SizesOf } from '../../sizes/maker';
 import type { tunicSizes } from '../../sizes/tunic';
 import { wingShare } from '../../sizes/tunic';
-import type { SizesOf } from '../../sizes/maker';
 
 export const isWinged = ({ wings }: Wings) => wings !== 'none';
 const isPlain = (choices: Wings) => !isWinged(choices);
@@ -12,8 +12,10 @@ type Winged = Names & { readonly choices: Wings; readonly size: SizesOf<typeof t
 
 /** Where a wing comes through the side of a piece; nothing without. */
 export const wingFeed = {
-  wingFrom: ({ choices, sizes }: Pick<Look<Winged>, 'choices' | 'sizes'>) => (isWinged(choices) ? sizes.wingFrom : null),
-  wingLong: ({ choices, sizes }: Pick<Look<Winged>, 'choices' | 'sizes'>) => (isWinged(choices) ? sizes.wingLong : null),
+  wingFrom: ({ choices, sizes }: Pick<Look<Winged>, 'choices' | 'sizes'>) =>
+    isWinged(choices) ? sizes.wingFrom : null,
+  wingLong: ({ choices, sizes }: Pick<Look<Winged>, 'choices' | 'sizes'>) =>
+    isWinged(choices) ? sizes.wingLong : null,
 };
 
 /** A shift of a slit by less than this is no news, and what it is short of, mm. */
@@ -40,7 +42,7 @@ export function wingsPart<Before extends string, Behind extends string>(before: 
         second: [{ piece: behind, edge }],
         when: edge === 'seam' ? isPlain : isWinged,
       })),
-      ...([['before', before] as const, ['behind', behind] as const]).map(([side, piece]) => ({
+      ...[['before', before] as const, ['behind', behind] as const].map(([side, piece]) => ({
         name: `wing-${side}`,
         sewn: 2 as const,
         kind: 'folded' as const,
