@@ -1,6 +1,8 @@
 import { expect, test } from 'vitest';
+import { garments } from '../../app/drafting/garments';
 import { idleLooks, idleOffers, idleValues, strayLooks, upright } from '../measured/changes';
 import type { Chosen } from '../measured/made';
+import { beasts } from '../toys/beasts';
 import { buildCard, builds } from '../toys/builds';
 
 const cards = builds.map((build) => buildCard(build));
@@ -36,4 +38,14 @@ test.each(each)('%s: every value of every choice changes it on some toy', (id, g
 
 test.each(each)('%s: beside every other choice, what is asked changes it on some toy', (_, garment) => {
   expect(idleOffers(cards, garment)).toEqual([]);
+});
+
+test('the tunic of round toys: its looks, every value and every offer change it on some toy, and nothing else does', () => {
+  const garment = garments.find(({ id }) => id === 'tunic');
+  const round = beasts.filter(({ toy }) => toy.body === 'round');
+  if (!garment) throw new RangeError('no tunic');
+  expect(idleLooks(round, garment)).toEqual([]);
+  expect(strayLooks(round, garment)).toEqual([]);
+  expect(idleValues(round, garment)).toEqual([]);
+  expect(idleOffers(round, garment)).toEqual([]);
 });
