@@ -3,7 +3,17 @@ import type { Offered } from '../../drafting/catalogue';
 export type Theme = { readonly id: string; readonly choices: readonly Offered[] };
 
 /** What a garment is above all: asked before anything else. */
-const FIRST: readonly string[] = ['collar', 'coatNeck', 'bodice', 'skirt', 'trousers', 'pants', 'sock', 'tunicNeck', 'wings'];
+const FIRST: readonly string[] = [
+  'collar',
+  'coatNeck',
+  'bodice',
+  'skirt',
+  'trousers',
+  'pants',
+  'sock',
+  'tunicNeck',
+  'wings',
+];
 
 /** What belongs together, in the order it is thought of; a choice that is in none comes last, with the finish. */
 const THEMES: Readonly<Record<string, readonly string[]>> = {
