@@ -29,7 +29,10 @@ const ITEM = v.object({
   allowed_orientations: v.optional(v.array(NUMBER), [0, 90, 180, 270]),
   shape: v.object({ data: RING }),
 });
-const INSTANCE = v.object({ strip_height: v.pipe(NUMBER, v.gtValue(0)), items: v.array(ITEM) });
+const INSTANCE = v.object({
+  strip_height: v.pipe(NUMBER, v.gtValue(0)),
+  items: v.array(ITEM),
+});
 type Instance = v.InferOutput<typeof INSTANCE>;
 
 await command(
@@ -55,7 +58,11 @@ function pack({ words: [path = ''], values }: Asked): Exit {
   const started = process.cpuUsage().user;
   const took = (): number => (process.cpuUsage().user - started) / 1e6;
   const isLate = values.steps === undefined ? clock(() => took() >= seconds) : () => false;
-  const { strip, first, used, area } = search(instance.output, seed, (weighed) => weighed >= steps || isLate(weighed));
+  let firstTook = Number.NaN;
+  const { strip, first, used, area } = search(instance.output, seed, (weighed) => {
+    if (Number.isNaN(firstTook)) firstTook = took();
+    return weighed >= steps || isLate(weighed);
+  });
   if (!strip) {
     complain(`refused ${path}: too-wide`);
     return EXIT.refused;
@@ -65,7 +72,7 @@ function pack({ words: [path = ''], values }: Asked): Exit {
   print(
     `density ${density(strip.length)}  length ${strip.length.toFixed(4)}  time ${took().toFixed(2)} s  steps ${used}`,
   );
-  print(`first ${density(first)}`);
+  print(`first ${density(first)}  time ${firstTook.toFixed(2)} s`);
   return EXIT.done;
 }
 

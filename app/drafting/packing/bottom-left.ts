@@ -11,21 +11,36 @@ const LEVELS = 24;
 /** Ends that differ by less are alike, and the higher place is taken. */
 const ALIKE = 1e-9;
 
-type Tried = { readonly shape: number; readonly x: number; readonly y: number; readonly end: number };
+type Tried = {
+  readonly shape: number;
+  readonly x: number;
+  readonly y: number;
+  readonly end: number;
+};
 
 /** Lays every piece by the given order in the first field that has room for it; returns those it found no room for. */
 export function bottomLeft(lay: Lay, job: Job, fields: readonly Field[], order: readonly number[]): readonly number[] {
+  const layOne = fresh(lay, job, fields);
+  return order.filter((index) => !layOne(index));
+}
+
+/** The same, but given up at the first piece that finds no room: whether all did. */
+export function bottomLeftAll(lay: Lay, job: Job, fields: readonly Field[], order: readonly number[]): boolean {
+  return order.every(fresh(lay, job, fields));
+}
+
+/** Lays one piece after another, beginning with none: whether there is room. */
+function fresh(lay: Lay, job: Job, fields: readonly Field[]): (index: number) => boolean {
   for (let index = 0; index < lay.movable; index += 1) lay.putAside(index);
-  return order.filter((index) => {
-    for (const field of fields) {
-      const found = leftmost(lay, job, index, field);
-      if (!found) continue;
+  const starts = fields.map(() => new Map<number, number>());
+  return (index) =>
+    fields.some((field, at) => {
+      const found = leftmost(lay, job, index, field, starts[at] ?? new Map());
+      if (!found) return false;
       lay.put(index, found.shape, found.x, found.y);
       slideIn(lay, job, index, field);
-      return false;
-    }
-    return true;
-  });
+      return true;
+    });
 }
 
 /** Slides a piece up and left as far as it goes without passing over another. */
@@ -34,30 +49,37 @@ export function slideIn(lay: Lay, job: Job, index: number, field: Field): void {
   const room = roomFor(job, job.pieces[index] as Packed, shape, field);
   for (let turn = 0; turn < 2; turn += 1) {
     const [x, from] = [lay.x[index] as number, lay.y[index] as number];
-    blockedAlong(lay, index, shape, { at: x, most: from, level: false }, blocked);
+    blockedAlong(lay, index, shape, { at: x, least: room.top, most: from, level: false }, blocked);
     const y = slideBack(blocked, from, room.top);
-    blockedAlong(lay, index, shape, { at: y, most: x, level: true }, blocked);
+    blockedAlong(lay, index, shape, { at: y, least: room.left, most: x, level: true }, blocked);
     lay.put(index, shape, slideBack(blocked, x, room.left), y);
   }
 }
 
 const blocked = blockedList();
 
-function leftmost(lay: Lay, job: Job, index: number, field: Field): Tried | undefined {
+/** `starts`: how far left each shape went before; the next of them goes no further, since more lies in its way. */
+function leftmost(lay: Lay, job: Job, index: number, field: Field, starts: Map<number, number>): Tried | undefined {
   const piece = job.pieces[index] as Packed;
   let best: Tried | undefined;
   for (const shape of piece.turns) {
     const { width } = lay.stock.shapes[shape] as Shape;
     const room = roomFor(job, piece, shape, field);
-    if (room.right < room.left || room.bottom < room.top) continue;
-    for (const y of levels(lay, shape, room)) {
+    if (room.bottom < room.top) continue;
+    const start = piece.hold ? room.left : Math.max(room.left, starts.get(shape) ?? room.left);
+    let least = Infinity;
+    for (const y of start > room.right ? [] : levels(lay, shape, room)) {
       const most = best ? Math.min(room.right, best.end + ALIKE - width) : room.right;
-      blockedAlong(lay, index, shape, { at: y, most, level: true }, blocked);
-      const x = firstFree(blocked, room.left, most);
+      if (start > most) break;
+      lay.steps += 1;
+      blockedAlong(lay, index, shape, { at: y, least: start, most, level: true }, blocked);
+      const x = firstFree(blocked, start, most);
+      least = Math.min(least, x);
       if (x > most) continue;
       const end = x + width;
       if (!best || end < best.end - ALIKE || (end < best.end + ALIKE && y < best.y)) best = { shape, x, y, end };
     }
+    if (!piece.hold && least < Infinity) starts.set(shape, least);
   }
   return best;
 }
@@ -72,5 +94,5 @@ function levels(lay: Lay, shape: number, { top, bottom }: Field): readonly numbe
   for (let other = 0; other < lay.count; other += 1) {
     touching.push((lay.bottom[other] as number) + apart, (lay.y[other] as number) - height - apart);
   }
-  return [...even, ...touching.filter((y) => y > top && y < bottom)];
+  return [...even, ...new Set(touching.filter((y) => y > top && y < bottom))];
 }

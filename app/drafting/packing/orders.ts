@@ -2,13 +2,30 @@ import type { Job } from './job';
 import type { Lay } from './lay';
 import type { Shape } from './shape';
 
-/** The orders in which pieces are laid first: largest first, tallest first, widest first. */
+/** What is large: by area, by the way round and across the box, by its longest side, along and across the strip. */
+const SIZES: readonly ((shape: Shape) => number)[] = [
+  ({ area }) => area,
+  ({ width, height }) => width + height,
+  ({ width, height }) => Math.hypot(width, height),
+  ({ width, height }) => Math.max(width, height),
+  ({ width }) => width,
+  ({ height }) => height,
+];
+
+/** The orders in which pieces are laid first, each the largest first by another measure. */
 export function orders({ stock, pieces }: Job): readonly (readonly number[])[] {
-  const sizes: readonly ((shape: Shape) => number)[] = [(s) => s.area, (s) => s.height, (s) => s.width];
-  return sizes.map((size) => {
+  return SIZES.map((size) => {
     const sizeOf = (index: number): number => size(stock.shapes[pieces[index]?.turns[0] ?? 0] as Shape);
     return pieces.map((_, index) => index).sort((a, b) => sizeOf(b) - sizeOf(a));
   });
+}
+
+/** The order with one piece laid sooner or later. */
+export function oneMoved(order: readonly number[], random: () => number): readonly number[] {
+  const out = [...order];
+  const [moved = 0] = out.splice(Math.floor(random() * out.length), 1);
+  out.splice(Math.floor(random() * (out.length + 1)), 0, moved);
+  return out;
 }
 
 /** The movable pieces from left to right. */

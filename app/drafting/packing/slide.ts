@@ -11,12 +11,20 @@ export function blockedList(): Blocked {
   return { ends: new Float64Array(1 << 14), count: 0 };
 }
 
-/** Every stretch of the level (or upright) line through the place, as far as `most`, in which the piece overlaps another. */
+/** A line across at `at`, and the part of it that is looked at. */
+export type Along = {
+  readonly at: number;
+  readonly least: number;
+  readonly most: number;
+  readonly level: boolean;
+};
+
+/** Every stretch of the level (or upright) line through the place, from `least` to `most`, in which the piece overlaps another. */
 export function blockedAlong(
   lay: Lay,
   piece: number,
   shape: number,
-  { at, most, level }: { readonly at: number; readonly most: number; readonly level: boolean },
+  { at, least, most, level }: Along,
   out: Blocked,
 ): void {
   out.count = 0;
@@ -26,10 +34,11 @@ export function blockedAlong(
   const from = level ? lay.y : lay.x;
   const to = level ? lay.bottom : lay.right;
   const along = level ? lay.x : lay.y;
+  const alongTo = level ? lay.right : lay.bottom;
   for (let other = 0; other < lay.count; other += 1) {
     if (other === piece || at >= (to[other] as number) + apart || at + size + apart <= (from[other] as number))
       continue;
-    if ((along[other] as number) > most + length + apart) continue;
+    if ((along[other] as number) > most + length + apart || (alongTo[other] as number) + apart <= least) continue;
     const sums = lay.stock.sums(lay.shape[other] as number, shape);
     addBlocked(sums, at - (from[other] as number), level, along[other] as number, out);
   }

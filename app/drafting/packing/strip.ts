@@ -1,10 +1,10 @@
 // A strip of fixed width as short as can be: first laid bottom-left, then made shorter and separated, again and again.
 
-import { bottomLeft, slideIn } from './bottom-left';
+import { bottomLeftAll, slideIn } from './bottom-left';
 import { chance } from './chance';
 import type { Field, Found, Job, Place } from './job';
 import { Lay } from './lay';
-import { leftFirst, orders } from './orders';
+import { leftFirst, oneMoved, orders } from './orders';
 import { separate } from './separate';
 import type { Shape } from './shape';
 
@@ -16,36 +16,45 @@ const GOOD = 1.5;
 /** Rounds without use before a length is given up, at first and at most. */
 const PATIENCE = { first: 60, most: 400 } as const;
 
+/** Places tried for the first lay, by orders like the best one, for each piece and at most: it still comes at once. */
+const LIKE_BEST = { each: 2400, most: 72_000 } as const;
+
 /** Lengths that differ by less are alike. */
 const ALIKE = 1e-9;
 
 /** A lay of all pieces on a strip: x along its length from 0, y across its width. */
-export type Strip = { readonly length: number; readonly places: readonly Place[] };
+export type Strip = {
+  readonly length: number;
+  readonly places: readonly Place[];
+};
 
 /**
- * Ever shorter lays: stop asking when one is short enough or took long enough. The first comes at once.
- * Ends by itself where no shorter one can be. Yields between rounds, the best so far each time; the same seed gives the same row. Every piece must fit the width:
- * ends at once, with nothing, where one does not.
+ * Ever shorter lays: stop asking when one is short enough or took long enough. The first comes at once, never longer
+ * than bottom-left fill makes it. Ends by itself where no shorter one can be. Yields between rounds, the best so far
+ * each time; the same seed gives the same row. Every piece must fit the width: ends at once, with nothing, where one
+ * does not.
  */
 export function* packStrip(job: Job, width: number, seed: number): Generator<Found<Strip>, void, void> {
   const random = chance(seed);
   const lay = new Lay(job);
   const endless: Field = { left: 0, top: 0, right: Infinity, bottom: width };
-  let best: Strip | undefined;
-  for (const order of orders(job)) {
-    if (bottomLeft(lay, job, [endless], order).length > 0) return;
-    best = shorter(lay, best);
-    yield { steps: lay.steps, best };
-  }
-  if (!best) return;
   const shortest = shortestStrip(job, width);
+  let best = firstLay(lay, job, endless, shortest, random);
+  if (!best) return;
+  yield { steps: lay.steps, best };
   let share: number = SHORTER.most;
   let patience: number = PATIENCE.first;
   for (;;) {
     if (best.length <= shortest + ALIKE) return;
-    const field = { ...endless, right: Math.max(shortest, best.length * (1 - share)) };
+    const field = {
+      ...endless,
+      right: Math.max(shortest, best.length * (1 - share)),
+    };
     squeeze(lay, job, best, field, random);
-    const rounds = separate(lay, job, [field], { random, patience: Math.min(PATIENCE.most, patience) });
+    const rounds = separate(lay, job, [field], {
+      random,
+      patience: Math.min(PATIENCE.most, patience),
+    });
     let round = rounds.next();
     for (; !round.done; round = rounds.next()) yield { steps: lay.steps, best };
     if (round.value) {
@@ -59,6 +68,22 @@ export function* packStrip(job: Job, width: number, seed: number): Generator<Fou
     }
     yield { steps: lay.steps, best };
   }
+}
+
+/** The shortest of bottom-left fills in all orders, and in some more like the best of them; undefined where a piece fits nowhere. */
+function firstLay(lay: Lay, job: Job, endless: Field, shortest: number, random: () => number): Strip | undefined {
+  let best: Strip | undefined;
+  let like: readonly number[] = [];
+  const most = Math.min(LIKE_BEST.most, LIKE_BEST.each * job.pieces.length);
+  const attempt = (order: readonly number[]): void => {
+    if (!bottomLeftAll(lay, job, [{ ...endless, right: best?.length ?? Infinity }], order)) return;
+    best = shorter(lay, best);
+    like = order;
+  };
+  for (const order of orders(job)) attempt(order);
+  for (let left: Strip | undefined = best; left && left.length > shortest + ALIKE && lay.steps < most; left = best)
+    attempt(oneMoved(like, random));
+  return best;
 }
 
 function shorter(lay: Lay, best: Strip | undefined): Strip {
