@@ -102,9 +102,10 @@ export class Lay {
       if (other === piece) continue;
       const two = (shapes[other] as number) * kinds + shape;
       const sums = known[two] ?? this.stock.sums(shapes[other] as number, shape);
-      const depth = depthIn(sums, x - left, y - top);
+      const each = weights[piece * count + other] as number;
+      const depth = depthIn(sums, x - left, y - top, (enough - sum) / each);
       if (depth <= 0) continue;
-      const weight = (depth + this.floor) * (weights[piece * count + other] as number);
+      const weight = (depth + this.floor) * each;
       sum += weight;
       if (sum >= enough) return sum;
       if (weight > this.second)

@@ -58,8 +58,8 @@ export function mirrored(sums: Sums): Sums {
 /** Where the half plane stands by which the last depth was found. A variable, since `depthIn` runs millions of times. */
 export let nearestPlane = 0;
 
-/** How deep a shift lies in the deepest of the sums, 0 where in none. */
-export function depthIn(sums: Sums, x: number, y: number): number {
+/** How deep a shift lies in the deepest of the sums, 0 where in none; some depth of at least `enough` where it is deeper. */
+export function depthIn(sums: Sums, x: number, y: number, enough = Infinity): number {
   let deepest = 0;
   for (let at = 0; at < sums.length; ) {
     const end = at + HEAD + PLANE * (sums[at + 4] as number);
@@ -82,6 +82,7 @@ export function depthIn(sums: Sums, x: number, y: number): number {
       if (depth > deepest) {
         deepest = depth;
         nearestPlane = nearest;
+        if (depth >= enough) return depth;
       }
     }
     at = end;
