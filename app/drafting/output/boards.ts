@@ -5,7 +5,8 @@ import type { Path, Point } from '../geometry';
 import { type Board, type Box, block, blockBox, blockLine, emptyBoard } from '../packing';
 import { outlineOf } from '../pieces/outline';
 import { BOTTOM_MARGIN_MM, EDGE_MARGIN_MM } from '../sheets/area';
-import type { CheckLine, Page, Placed, Strip } from '../sheets/layout';
+import { STITCHES_MM } from '../sheets/furniture';
+import type { CheckLine, Cover, Page, Placed, Strip } from '../sheets/layout';
 import { CLEAR_MM } from '../sheets/marks';
 import { moved } from '../sheets/move';
 import { OVERLAP_MM } from '../sheets/tiles';
@@ -27,7 +28,7 @@ export function furnished(page: Page): Board {
     { x: 0, y: 0, width, height: EDGE_MARGIN_MM },
     { x: 0, y: height - BOTTOM_MARGIN_MM, width, height: BOTTOM_MARGIN_MM },
   ];
-  const head = cover ? [cover.title, ...cover.map.map((cell) => cell.box)] : [];
+  const head = cover ? [cover.title, underTitle(cover), ...cover.map.map((cell) => cell.box)] : [];
   const furniture = [
     card,
     square && underSquare(square),
@@ -41,6 +42,10 @@ export function furnished(page: Page): Board {
     (board, box) => blockBox(board, box),
     emptyBoard(width, height),
   );
+}
+
+function underTitle({ title, width }: Cover): Box {
+  return { x: title.x, y: title.y + title.height, width, height: STITCHES_MM + CLEAR_MM };
 }
 
 /** The board with every piece of the page taken but where its own label may go. */

@@ -6,6 +6,7 @@ import { line, type Path, type Point } from '../geometry';
 import { garmentsIn } from '../outfit';
 import type { Box } from '../packing';
 import { outlineOf } from '../pieces/outline';
+import { STITCHES_MM } from '../sheets/furniture';
 import type { Cover, Layout, MapCell, Page } from '../sheets/layout';
 import { moved } from '../sheets/move';
 import { clippedPolygon } from './clip';
@@ -55,7 +56,7 @@ function titleInk(
 ): readonly Ink[] {
   const box = cover.title;
   const set = setWithin([...titleWords(draft, layout, say), ...more], box, [10, 9, 8, 7.5, SMALLEST_PT], widthOf);
-  const y = box.y + box.height + 2;
+  const y = box.y + box.height + STITCHES_MM;
   const stitches: Path = [line({ x: box.x + 0.5, y }, { x: box.x + cover.width - 0.5, y })];
   return [...wordsOf(set, box, 'words'), stroke('marks', 'stitch', stitches)];
 }

@@ -40,22 +40,23 @@ function isWithin(one: Box, other: Box): boolean {
 
 const cardInk = (card: Box): readonly Ink[] => [stroke('marks', 'rule', roundedBox(card, BANK_CARD_MM.corner), true)];
 
-/** The square in the card's outline: how to print in it, what to do when it is wrong beside it. */
+/** The square in the card's outline: how to print in it, what to do when it is wrong beside or below it. */
 function nestedInk(card: Box, square: Box, boxed: Boxed, say: Say): readonly Ink[] {
-  const right = square.x + square.width;
-  const beside = {
-    x: right + BESIDE_MM,
-    y: square.y + BESIDE_MM,
-    width: card.x + card.width - right - 2 * BESIDE_MM,
-    height: square.height - 2 * BESIDE_MM,
-  };
   const measure = { text: say('print.square', { side: square.width, unit: 'cm' }), before: 1.4 };
   return [
     ...cardInk(card),
     ...outline(square),
     ...boxed([...printing(say), measure], inset(square)),
-    ...boxed(wrong(say), beside),
+    ...boxed(wrong(say), besideSquare(card, square)),
   ];
+}
+
+function besideSquare(card: Box, { x, y, width, height }: Box): Box {
+  const narrow = { x, y: y + BESIDE_MM, width, height: height - 2 * BESIDE_MM };
+  const from = BESIDE_MM + (card.height > card.width ? y + height : x + width);
+  return card.height > card.width
+    ? { ...narrow, y: from, height: card.y + card.height - from - BESIDE_MM }
+    : { ...narrow, x: from, width: card.x + card.width - from - BESIDE_MM };
 }
 
 function squareInk(square: Box, { say, widthOf }: Pick<Lettering, 'say' | 'widthOf'>): readonly Ink[] {

@@ -8,9 +8,10 @@ import { outlineOf } from '../pieces/outline';
 import type { Area } from './area';
 import { bareBoard } from './boards';
 import { type Fitting, moveTo } from './figure';
-import { isFigure, type Laid, type Sheet, withLaid } from './fill';
+import { isFigure, isLoose, type Laid, type Sheet, withLaid } from './fill';
+import { blockOf } from './furniture';
 import { labelRoom } from './label-room';
-import { isOfFirst, type Loose, looseArea } from './loose';
+import { isOfFirst, type Loose, loose, looseArea } from './loose';
 import { CLEAR_MM, withMarks } from './marks';
 import { moved } from './move';
 
@@ -32,11 +33,12 @@ export function among(
   sheets: readonly Sheet[],
   furniture: readonly (readonly Loose[])[],
 ): readonly Sheet[] | undefined {
-  const open = sheets.map((sheet) => roomsOf(draft, area, sheet));
+  const stripped = sheets.map((sheet) => withBlock(draft, area, sheet));
+  const open = stripped.map((sheet) => roomsOf(draft, area, sheet));
   const largestFirst = [...furniture].sort((a, b) => looseArea(b) - looseArea(a));
   for (const order of [furniture, largestFirst]) {
     for (const wish of WISHES) {
-      const filled = inTurn(sheets, open, order, { x: wish.x * area.width, y: wish.y * area.height });
+      const filled = inTurn(stripped, open, order, { x: wish.x * area.width, y: wish.y * area.height });
       if (filled) return filled;
     }
   }
@@ -72,19 +74,20 @@ function roomFor(
 ): Found | undefined {
   const may = sizes.some(isOfFirst) ? sheets.slice(0, 1) : sheets;
   for (const [index, sheet] of may.entries()) {
-    const laid = sheet.kind === 'bare' ? undefined : on(sheet.board, sizes, BESIDE_MM, wish);
+    const laid = !isOpen(sheet) ? undefined : fitsOn(sheet.board, sizes, BESIDE_MM, wish);
     if (laid) return { index, laid };
   }
   for (const [index, boards] of open.slice(0, may.length).entries()) {
     for (const board of boards) {
-      const laid = on(board, sizes, 0, wish);
+      const laid = fitsOn(board, sizes, 0, wish);
       if (laid) return { index, laid };
     }
   }
   return undefined;
 }
 
-function on(board: Board, sizes: readonly Loose[], clear: number, wish: Point): Laid<Loose> | undefined {
+/** The first of the sizes there is room for, nearest the wish, with `clear` mm all round. */
+export function fitsOn(board: Board, sizes: readonly Loose[], clear: number, wish: Point): Laid<Loose> | undefined {
   for (const turned of sizes) {
     const [wide, high] = [turned.rows.width + 2 * clear, turned.rows.height + 2 * clear];
     if (wide > board.width || high > board.height) continue;
@@ -96,11 +99,32 @@ function on(board: Board, sizes: readonly Loose[], clear: number, wish: Point): 
 
 /** A board for each piece of the sheet: free is what lies within it, its label's room apart. */
 function roomsOf(draft: Draft, area: Area, sheet: Sheet): readonly Board[] {
-  if (sheet.kind === 'bare' || sheet.kind === 'tile') return [];
-  return sheet.laid.filter(isFigure).flatMap((laid) => withinPiece(draft, area, laid));
+  if (!isOpen(sheet) || sheet.kind === 'tile') return [];
+  const blocks = sheet.laid.filter(isLoose).map(boxOf);
+  return sheet.laid
+    .filter(isFigure)
+    .flatMap((laid) => roomsWithin(draft, area, laid))
+    .map((board) => blocks.reduce((left, box) => blockBox(left, box, CLEAR_MM), board));
 }
 
-function withinPiece(draft: Draft, area: Area, { turned, x, y }: Laid<Fitting>): readonly Board[] {
+/** A page that a piece fills, with its strip where there is room for it: other furniture then keeps off it. */
+function withBlock(draft: Draft, area: Area, sheet: Sheet): Sheet {
+  if (sheet.kind !== 'bare') return sheet;
+  const within = sheet.laid.filter(isFigure).flatMap((laid) => roomsWithin(draft, area, laid));
+  const sizes = loose('block', [blockOf(area)]);
+  for (const [board, clear] of [[sheet.board, BESIDE_MM] as const, ...within.map((each) => [each, 0] as const)]) {
+    const laid = fitsOn(board, sizes, clear, { x: 0, y: 0 });
+    if (laid) return withLaid(sheet, [laid]);
+  }
+  return sheet;
+}
+
+function isOpen({ kind, laid }: Sheet): boolean {
+  return kind !== 'bare' || laid.some((each) => isLoose(each));
+}
+
+/** What is free within a piece as it lies, clear of its lines and of room for its label. */
+export function roomsWithin(draft: Draft, area: Area, { turned, x, y }: Laid<Fitting>): readonly Board[] {
   const { piece: index, whole, labelBeside } = turned.figure;
   const piece = draft.pieces[index];
   if (!piece) return [];

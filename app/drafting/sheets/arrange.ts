@@ -6,9 +6,11 @@ import type { Box } from '../packing';
 import { among } from './among';
 import type { Area } from './area';
 import { bareBoard, headedBoard, plainBoard } from './boards';
-import { freshSheet, isLoose, type Sheet, withLaid } from './fill';
+import type { Fitting } from './figure';
+import { freshSheet, type Item, isFigure, isLoose, relaid, type Sheet, withLaid } from './fill';
 import { freeHead, type Head, shortHead, stripReach, wholeHead } from './furniture';
-import { type LooseKind, loose, looseChecks, looseHead, standing } from './loose';
+import { held, unfolded } from './held';
+import { isOfFirst, type Loose, type LooseKind, loose, looseChecks, looseHead, standing } from './loose';
 import type { Mapped } from './map';
 import { airier, careSizes, holdings, keySizes, noteSizes } from './notes';
 import { boxOf } from './page';
@@ -19,7 +21,7 @@ export type ToArrange = Effort & {
   readonly draft: Draft;
   readonly area: Area;
   /** Every piece that fits a page, in its turns. */
-  readonly fitting: readonly Turns[];
+  readonly fitting: readonly (readonly Fitting[])[];
   /** Pages that show part of a piece. */
   readonly tiles: readonly Sheet[];
   /** Those pages, and as many more as there may be. */
@@ -29,8 +31,9 @@ export type ToArrange = Effort & {
   readonly least: number;
 };
 
-/** Places weighed for each filling. */
+/** Places weighed for each filling, and where pieces and furniture are laid at once, the last that is tried. */
 const STEPS = 1000;
+const TOGETHER = 5000;
 
 /** By how much effort grows from one try to the next. */
 const LADDER = 4;
@@ -107,8 +110,31 @@ function furnishedLast(wanted: ToArrange, more: number): Arranged | undefined {
   const within = headed.length <= least ? among(draft, area, headed, items) : undefined;
   if (within) return { head, sheets: within };
   const free = joins ? undefined : among(draft, area, bare, [...looseHead(mapped.slice(0, least)), ...items]);
-  if (free) return { head: headIn(free, area), sheets: free };
+  const found = free ?? (joins ? undefined : together(enough, bare, [...looseHead(mapped.slice(0, least)), ...items]));
+  if (found) return { head: headIn(found, area), sheets: found };
   return beside.length < more ? { head, sheets: beside } : undefined;
+}
+
+/** Pieces and furniture laid at once on as many pages as the pieces took alone: what pieces hold goes where they go. */
+function together(
+  { draft, area, fitting, seed, effort }: ToArrange,
+  bare: readonly Sheet[],
+  furniture: readonly (readonly Loose[])[],
+): readonly Sheet[] | undefined {
+  const alone = bare.filter(({ kind }) => kind === 'bare').flatMap(({ laid }) => laid.filter(isFigure));
+  const full = new Set(alone.map(({ turned }) => turned.figure.piece));
+  const moving = fitting.filter(([turned]) => turned && !full.has(turned.figure.piece));
+  const { items, rest, holds } = held(draft, area, moving, furniture);
+  const ofFirst = (item: Item): boolean =>
+    [item, ...(holds.get(item) ?? []).map(({ turned }) => turned)].some((each) => 'kind' in each && isOfFirst(each));
+  const to = { area, items: [...items, ...rest], head: 0, seed, steps: TOGETHER * effort, ofFirst };
+  const sheets = squeezed([...bare, freshSheet('plain', plainBoard(area))], to);
+  return sheets?.map((sheet) =>
+    relaid(
+      sheet,
+      sheet.laid.flatMap((laid) => unfolded(laid, holds)),
+    ),
+  );
 }
 
 function headIn([first]: readonly Sheet[], area: Area): Head {

@@ -18,8 +18,8 @@ const BETWEEN_MM = 5;
 const CHECK_DROP_MM = 7.5;
 /** The title's height on the first page, mm. */
 const TITLE_MM = 17;
-/** The stitches under it, mm. */
-const STITCHES_MM = 2;
+/** How far under it the stitches run, mm. */
+export const STITCHES_MM = 2;
 /** What the long line takes on its side, mm: its ticks and its words. */
 const LONG_WIDE_MM = 7;
 /** The head's widest, mm: on large paper it stays a block in the corner. */
@@ -149,9 +149,9 @@ export function freeHead(title: Box, map: Box | undefined): Head {
 /** The square, with its words below. */
 export const SQUARE_ROOM = { width: CHECK_MM, height: CHECK_MM + 4 } as const;
 
-/** The square within a card's outline, beside its left edge. */
-export function squareIn({ x, y, height }: Box): Box {
-  const inset = (height - CHECK_MM) / 2;
+/** The square within a card's outline: beside its left edge, or where the card stands upright, under its top. */
+export function squareIn({ x, y, width, height }: Box): Box {
+  const inset = (Math.min(width, height) - CHECK_MM) / 2;
   return { x: x + inset, y: y + inset, width: CHECK_MM, height: CHECK_MM };
 }
 

@@ -8,10 +8,10 @@ import { type Mapped, mapLeastSize } from './map';
 
 /**
  * `checks`: the card with the square in it; `notes`: all words with the key below them, `words`: all words, `told`: those not
- * on care; `title`, `strip` and `map` belong on the first page.
+ * on care; `title`, `strip` and `map` belong on the first page; `block` is the strip of a page that a piece fills.
  */
 export type LooseKind =
-  | ('title' | 'strip' | 'map')
+  | ('title' | 'strip' | 'map' | 'block')
   | ('card' | 'square' | 'checks' | 'joining' | 'long')
   | ('notes' | 'words' | 'told' | 'care' | 'key');
 
@@ -41,7 +41,7 @@ export function loose(kind: LooseKind, sizes: readonly Size[]): readonly Loose[]
 export function looseChecks(joins: boolean): readonly (readonly Loose[])[] {
   return [
     loose('long', [LONG_ROOM.upright, LONG_ROOM.level]),
-    loose('checks', [BANK_CARD_MM]),
+    loose('checks', [BANK_CARD_MM, { width: BANK_CARD_MM.height, height: BANK_CARD_MM.width }]),
     ...(joins ? [loose('joining', JOINING)] : []),
   ];
 }

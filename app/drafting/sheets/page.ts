@@ -36,7 +36,7 @@ export function pageOf(
   const loose = sheet.laid.filter(isLoose);
   const strip = stripOf(draft, laid, sheet, area);
   const furniture = furnitureOf(
-    loose.filter(({ turned }) => !isOfFirst(turned)),
+    loose.filter(({ turned }) => !isOfFirst(turned) && turned.kind !== 'block'),
     area,
   );
   if (!tiled) return { name, width, height, placed: laid, strip, ...furniture };
@@ -55,8 +55,13 @@ function placedOf({ turned, x, y }: Laid<Fitting>, area: Area): Placed {
 function stripOf(draft: Draft, laid: readonly Placed[], sheet: Sheet, area: Area): Strip {
   const free = sheet.laid.filter(isLoose).find(({ turned }) => turned.kind === 'strip');
   if (free) return stripIn(boxOf(free, area));
+  const block = sheet.laid.filter(isLoose).find(({ turned }) => turned.kind === 'block');
+  if (block) return blockAt(boxOf(block, area), area);
   return sheet.kind === 'bare' ? stripAmong(draft, laid, sheet, area) : stripAcross(area);
 }
+
+const blockAt = ({ x, y }: Pick<Box, 'x' | 'y'>, { print }: Area): Strip =>
+  print === 'large' ? largeBlock(x, y) : stripBlock(x, y);
 
 /** Where furniture lies on its page. */
 export function boxOf({ turned, x, y }: Laid<Loose>, area: Area): Box {
@@ -83,9 +88,8 @@ function stripAmong(draft: Draft, laid: readonly Placed[], sheet: Sheet, area: A
   const corner = { x: 0, y: 0 };
   const outside = sheet.laid.filter(isFigure).reduce(withPiece, bareBoard(area));
   const { width, height } = blockOf(area);
-  const block = area.print === 'large' ? largeBlock : stripBlock;
   const place = nearestRoom(outside, width, height, corner) ?? nearestRoom(lines, width, height, middle);
-  return place ? block(place.x + area.x, place.y + area.y) : stripAcross(area);
+  return place ? blockAt({ x: place.x + area.x, y: place.y + area.y }, area) : stripAcross(area);
 }
 
 /** The board with a piece and its label's room taken. */

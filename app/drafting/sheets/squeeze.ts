@@ -21,12 +21,14 @@ export type ToSqueeze = {
   /** Places weighed at most. */
   readonly steps: number;
   readonly seed: number;
+  /** Whether an item belongs on the first page. */
+  readonly ofFirst?: (item: Item) => boolean;
 };
 
 /** The same items on one sheet fewer, all of them moved at once, where a lay is found; what lies on tiles and on pages of one piece stays there. */
 export function squeezed(
   sheets: readonly Sheet[],
-  { area, items, head, steps, seed }: ToSqueeze,
+  { area, items, head, steps, seed, ofFirst = () => false }: ToSqueeze,
 ): readonly Sheet[] | undefined {
   const open = sheets.filter(({ kind }) => kind === 'first' || kind === 'plain').slice(0, -1);
   const stay = new Set(
@@ -41,7 +43,7 @@ export function squeezed(
     const top = taken > 0 ? taken + PIECE_GAP_MM : 0;
     return { left, top, right: left + area.width, bottom: area.height };
   });
-  const { job, turned } = jobOf(moving);
+  const { job, turned } = jobOf(moving, ([one]) => (one && ofFirst(one) ? fields[0] : undefined));
   if (open.length === 0 || taken(job) > FULLEST * room(fields)) return undefined;
   const places = found(job, fields, steps, seed);
   if (!places) return undefined;
@@ -60,14 +62,20 @@ export function squeezed(
 }
 
 /** Every turn of every item as a shape; `turned` says which shape is which. */
-function jobOf(items: readonly Turns[]): { readonly job: Job; readonly turned: readonly Item[] } {
+function jobOf(
+  items: readonly Turns[],
+  only: (turns: Turns) => Field | undefined,
+): { readonly job: Job; readonly turned: readonly Item[] } {
   const turned = items.flat();
   const stock = stockOf(
     turned.map((one) => shapeOfItem(one, { roomed: true })),
     PIECE_GAP_MM,
   );
   let at = 0;
-  const pieces = items.map((turns) => ({ turns: turns.map(() => at++) }));
+  const pieces = items.map((turns) => {
+    const field = only(turns);
+    return { turns: turns.map(() => at++), ...(field && { only: field }) };
+  });
   return { job: { stock, pieces }, turned };
 }
 
