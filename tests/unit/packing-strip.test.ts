@@ -4,6 +4,7 @@ import type { Point } from '../../app/drafting/geometry';
 import {
   type Packed,
   type Place,
+  packFields,
   packStrip,
   type Shape,
   type Strip,
@@ -122,6 +123,15 @@ describe('a strip', () => {
       { numRuns: 40 },
     );
   });
+});
+
+test('a piece that belongs in one field is laid there, whichever has room', () => {
+  const square = shapeOf([[p(0, 0), p(10, 0), p(10, 10), p(0, 10)]], 0);
+  const fields = [0, 50].map((left) => ({ left, top: 0, right: left + 25, bottom: 12 }));
+  const only = fields.map((field) => ({ turns: [0], only: field }));
+  const job = { stock: stockOf([square], APART), pieces: [...only.slice(1), ...only.slice(1), { turns: [0] }] };
+  const [found] = [...packFields(job, fields, 1)].flatMap(({ best }) => (best.places ? [best.places] : []));
+  expect(found?.map(({ x }) => x >= 50)).toEqual([true, true, false]);
 });
 
 describe('outlines', () => {

@@ -128,6 +128,17 @@ describe('pieces on paper', () => {
     expect(moved && furnitureClashes(draft, { ...layout, pages: [moved] })).toContain('card');
   });
 
+  test('the card stands upright where it has no room to lie level', () => {
+    const draft = of(oblong('one', 135, 222), oblong('two', 135, 222));
+    const layout = layOut(draft, paper('a4'), usual);
+    expect(layout.pages).toHaveLength(2);
+    expect(furnitureClashes(draft, layout)).toEqual([]);
+    const { card, square } = layout.pages.find((page) => page.card) ?? {};
+    if (!card || !square) return expect.fail('no card');
+    expect(card.height).toBeGreaterThan(card.width);
+    expect(square.y + square.height).toBeLessThan(card.y + card.height);
+  });
+
   test('two pieces that no shift brings together on a page take two at least, however small', () => {
     const crossed = of(oblong('long', 100, 250), oblong('other', 100, 250));
     expect(layOut(crossed, paper('a4'), usual).least).toBe(2);
