@@ -8,6 +8,11 @@ const units: readonly Unit[] = ['in', 'cm'];
 export function UnitToggle({ onUnit }: { readonly onUnit: (unit: Unit) => void }) {
   const { say, hand } = useWords();
   const faceOf = (unit: Unit) => unitFace({ ...hand, unit });
+  /** Where the sign is the word itself, it is said once. */
+  const calledOf = (unit: Unit) => {
+    const [name, what] = [faceOf(unit), say(`screen.unit.${unit}`)];
+    return name === what ? name : say('list.aside', { name, what });
+  };
   return (
     <fieldset class="unit-toggle" aria-label={say('screen.unit.name')}>
       {units.map((unit) => (
@@ -15,7 +20,7 @@ export function UnitToggle({ onUnit }: { readonly onUnit: (unit: Unit) => void }
           type="button"
           key={unit}
           aria-pressed={hand.unit === unit}
-          aria-label={say('list.aside', { name: faceOf(unit), what: say(`screen.unit.${unit}`) })}
+          aria-label={calledOf(unit)}
           onClick={() => onUnit(unit)}
         >
           {faceOf(unit)}

@@ -1,13 +1,11 @@
+import { writeFileSync } from 'node:fs';
 import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, expect, test } from 'vitest';
-import { formatLength, type MeasureId } from '../../app/body';
-import { bodyFrom, demoCards } from '../../app/measuring';
+import { createSay } from '../../app/words';
 import { desktop, openSite, type Site, untilStill } from './browser';
+import { Ears } from './ears';
+import { hands, mainJob } from './main-job';
 import { Maker } from './maker';
-
-const [card] = demoCards;
-if (!card) throw new Error('no demo toys');
-const { sizes } = bodyFrom(card);
 
 let site: Site;
 beforeAll(async () => {
@@ -15,48 +13,52 @@ beforeAll(async () => {
 });
 afterAll(() => site.close());
 
-test('by keyboard alone: from the empty app to the saved pattern', async () => {
-  const { page, wrong, close } = await site.visit(desktop);
-  const maker = new Maker(page, site.address);
-  await maker.open();
-  await follow(page, 'Measure a toy');
+/** Where what is heard is written down, if anywhere. */
+const { HEARD } = process.env;
 
-  await tabTo(page, 'Name of the toy');
-  await page.keyboard.type('Thistle');
-  await page.keyboard.press('Enter');
-  await maker.heading(/kind of body/);
-  await follow(page, 'Next');
-  await maker.heading(/built/);
-  await tabTo(page, 'none');
-  await page.keyboard.press('ArrowDown');
-  expect(await focused(page)).toBe('at the sides');
-  await follow(page, 'Next: what to make');
-  await follow(page, /^Hooded top/);
-  await maker.heading(/made/);
-  await follow(page, 'Next: threads and marks');
-  await follow(page, 'The marks are on');
+/** Names and signs that stand in every language. */
+const EVERYWHERE = /Thistle|Bramble|Sorrel|Dumpling|Pip|Hemling|Letter|PDF|\b(in|cm|A4)\b|thistle\S*pdf/g;
 
-  for (let steps = 0; steps < 40; steps++) {
-    await page.waitForFunction(() => document.activeElement?.tagName === 'H1');
-    const [, measure] = /measure\/([\w-]+)$/.exec(page.url()) ?? [];
-    if (!measure) break;
-    const known = sizes[measure as MeasureId];
-    const before = page.url();
-    await page.keyboard.type(formatLength(known?.value ?? 0, { unit: 'in', locale: 'en-US' }, true));
-    await page.keyboard.press('Enter');
-    await page.waitForURL((url) => url.href !== before);
-  }
-  await maker.heading(/How long/);
-  await follow(page, 'Look it over');
-  await maker.heading('Look it over');
-  await follow(page, 'Draw the pattern');
-  await page.getByRole('link', { name: 'Put it on paper' }).waitFor();
-  await follow(page, 'Put it on paper');
-  await page.getByRole('button', { name: 'Save the PDF' }).waitFor({ timeout: 60_000 });
-  await tabTo(page, 'Save the PDF');
-  const [download] = await Promise.all([page.waitForEvent('download'), page.keyboard.press('Enter')]);
-  expect(download.suggestedFilename()).toBe('thistle-hooded-top.pdf');
-  expect(wrong).toEqual([]);
+test.each([
+  ['en', 'en-GB'],
+  ['ar', 'ar'],
+  ['ja', 'ja'],
+])(
+  'by keyboard alone, all sought by role and name: from the empty app to the saved pattern in %s',
+  async (id, locale) => {
+    const say = await createSay(id);
+    const { page, wrong, close } = await site.visit({ ...desktop, locale });
+    const ears = await Ears.on(page);
+    const { press, ...others } = hands(page, () => ears.listen());
+    await page.goto(site.address);
+    await mainJob(page, say, { press, ...others });
+    const save = page.getByRole('button', { name: say('screen.print.save') });
+    await save.waitFor({ timeout: 60_000 });
+    const [download] = await Promise.all([page.waitForEvent('download'), press(save)]);
+    const file = download.suggestedFilename();
+    expect(file).toMatch(/^thistle-.+\.pdf$/);
+    await page.getByRole('status').filter({ hasText: file }).waitFor();
+    await ears.listen();
+    if (HEARD) writeFileSync(`${HEARD}-${id}.txt`, ears.transcript());
+    expect(ears.faults()).toEqual([]);
+    expect(ears.heard).toContainEqual({ kind: 'said', role: 'status', words: say('screen.print.saved', { file }) });
+    const foreign = ears.heard.filter(({ words }) => /[a-z]{2}/i.test(words.replace(EVERYWHERE, '')));
+    if (id !== 'en') expect(foreign).toEqual([]);
+    expect(wrong).toEqual([]);
+    await close();
+  },
+);
+
+test('the ears hear a lost focus, what is said twice, what has no name, and nothing that was there before', async () => {
+  const { page, close } = await site.visit(desktop);
+  const ears = await Ears.on(page);
+  await page.goto('data:text/html,<p role="status">before</p><button aria-label="Named"></button><button></button>');
+  const say = (words: string) =>
+    page.evaluate((text) => document.querySelector('[role="status"]')?.replaceChildren(text), words);
+  for (const words of ['once', 'twice', 'twice']) await say(words).then(() => ears.listen());
+  for (let stop = 0; stop < 2; stop++) await page.keyboard.press('Tab').then(() => ears.listen());
+  expect(ears.transcript()).not.toContain('before');
+  expect(ears.faults()).toEqual(['no name: none', 'twice: twice', 'no name: button']);
   await close();
 });
 
@@ -112,14 +114,6 @@ function focusSeen(): boolean {
     return outlineStyle !== 'none' || boxShadow !== 'none' || borderBlockEndColor === indigo;
   });
   return uncovered && (marked || held.tagName === 'INPUT');
-}
-
-async function follow(page: Page, name: string | RegExp): Promise<void> {
-  await tabTo(page, name);
-  const before = page.url();
-  await page.keyboard.press('Enter');
-  await page.waitForURL((url) => url.href !== before);
-  await page.waitForFunction(() => document.activeElement?.tagName === 'H1');
 }
 
 /** Presses the tab key until what is called so has the focus. */

@@ -20,8 +20,10 @@ const DRAWN_SHARE = 0.52;
 const DRAWN_HIGH_SHARE = 0.45;
 const BETWEEN_MM = 6;
 const ROW_MM = 4.7;
-/** Columns of a row: the number, from the left, from the bottom; mm. */
+/** Where the columns of a row end: the number, from the left, from the bottom; mm. */
 const COLUMNS_MM = [8, 21, 38] as const;
+/** The same where lines run leftwards: the number stands at the right. */
+const LEFTWARDS_MM = [38, 28, 15] as const;
 /** Where a number may stand from its point, mm, the nearest first; inside where there is no room outside. */
 const ASIDE_MM = [2.6, 4.2, 6, 8, -2.8, -4.6, -6.5, 10, 12.5];
 /** And turned aside from there, radians, where points are crowded. */
@@ -50,10 +52,15 @@ export function pencilInk(
     widthOf,
   );
   const top = MARGIN_MM + head.height + BETWEEN_MM;
-  const room: Box = { x: MARGIN_MM, y: top, width: wide * DRAWN_SHARE, height: page.height * DRAWN_HIGH_SHARE };
+  const leftwards = widthOf.direction === 'rtl';
+  const drawn = wide * DRAWN_SHARE;
+  const room: Box = {
+    x: leftwards ? page.width - MARGIN_MM - drawn : MARGIN_MM,
+    ...{ y: top, width: drawn, height: page.height * DRAWN_HIGH_SHARE },
+  };
   const drawing = drawingInk(piece, plan, room, lettering);
-  const beside = { x: room.x + room.width + BETWEEN_MM, y: top, bottom: top + room.height };
-  const rows = tableInk(plan.marks, [beside.x], beside.y, beside.bottom, lettering);
+  const beside = leftwards ? MARGIN_MM + wide / 4 : room.x + room.width + BETWEEN_MM;
+  const rows = tableInk(plan.marks, [beside], top, top + room.height, lettering);
   const start = Math.max(drawing.bottom, rows.bottom) + BETWEEN_MM;
   const first: Ink[] = [
     ...wordsOf(head, { x: MARGIN_MM, y: MARGIN_MM, width: wide, height: head.height }, 'words'),
@@ -83,7 +90,8 @@ function linesInk(
   const pages: Ink[][] = [[...first]];
   let y = start;
   for (let left = rest; left.length > 0; ) {
-    const columns = [0, 1, 2, 3].map((n) => MARGIN_MM + n * (wide / 4));
+    const inOrder = widthOf.direction === 'rtl' ? [3, 2, 1, 0] : [0, 1, 2, 3];
+    const columns = inOrder.map((n) => MARGIN_MM + n * (wide / 4));
     const needed = (Math.ceil(left.length / columns.length) + 1) * ROW_MM;
     const table = tableInk(left, columns, y, Math.min(bottom, y + needed + ROW_MM), lettering);
     pages.at(-1)?.push(...table.ink);
@@ -122,20 +130,21 @@ function tableInk(
     at: { x: x - widthOf(text, bold ? SMALLEST_PT : TEXT_PT, bold), y },
   });
   const bare = (mm: Mm) => say('pencil.bare', { length: mm, unit: units });
+  const [atNumber, atLeft, atBottom] = widthOf.direction === 'rtl' ? LEFTWARDS_MM : COLUMNS_MM;
   const used = columns.slice(0, Math.ceil(placed.length / fit));
   const ink = used.flatMap((x, column): readonly Ink[] => [
-    words(say('pencil.from-left'), x + COLUMNS_MM[1] + 2, top + ROW_MM * 0.7, true),
-    words(say('pencil.from-bottom'), x + COLUMNS_MM[2] + 2, top + ROW_MM * 0.7, true),
+    words(say('pencil.from-left'), x + atLeft + 2, top + ROW_MM * 0.7, true),
+    words(say('pencil.from-bottom'), x + atBottom + 2, top + ROW_MM * 0.7, true),
     ...placed.slice(column * fit, (column + 1) * fit).flatMap(({ number, x: across, y: up }, row) => {
       const y = top + (row + 1.75) * ROW_MM;
       return [
         {
-          ...words(String(number), x + COLUMNS_MM[0], y, true),
+          ...words(String(number), x + atNumber, y, true),
           size: TEXT_PT,
-          at: { x: x + COLUMNS_MM[0] - widthOf(String(number), TEXT_PT, true), y },
+          at: { x: x + atNumber - widthOf(String(number), TEXT_PT, true), y },
         },
-        words(bare(across), x + COLUMNS_MM[1], y, false),
-        words(bare(up), x + COLUMNS_MM[2], y, false),
+        words(bare(across), x + atLeft, y, false),
+        words(bare(up), x + atBottom, y, false),
       ];
     }),
   ]);
@@ -146,10 +155,12 @@ function tableInk(
 export function drawingInk(
   piece: Piece,
   plan: PencilPiece,
-  room: Box,
+  within: Box,
   { widthOf, say }: Lettering,
 ): { readonly ink: readonly Ink[]; readonly bottom: Mm } {
-  const share = Math.min(room.width / plan.width, room.height / plan.height, 1);
+  const share = Math.min(within.width / plan.width, within.height / plan.height, 1);
+  const spare = widthOf.direction === 'rtl' ? within.width - plan.width * share : 0;
+  const room = { ...within, x: within.x + spare };
   const to = onPaper(piece, plan, share, room);
   const corner = { x: room.x, y: room.y };
   const size = { width: plan.width * share, height: plan.height * share };

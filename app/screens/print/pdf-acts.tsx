@@ -1,4 +1,4 @@
-import { useEffect, useState } from 'preact/hooks';
+import { useEffect, useLayoutEffect, useRef, useState } from 'preact/hooks';
 import { Icon, useWords } from '../../parts';
 import { fileName } from '../shared/file-name';
 import { saveFile } from '../shared/save-file';
@@ -32,37 +32,45 @@ export function PdfActs({ pdf, name, onTaken }: PdfActsProps) {
     setSaved(pdf);
     onTaken?.();
   };
-  if (saved === pdf) return <Saved file={file} onAgain={save} />;
+  const isSaved = saved === pdf;
   const kept = say(canShare(file) ? 'screen.print.offers-share' : 'screen.print.offers');
+  const offers = canPrint() ? say('list.after', { one: say('screen.print.offers-print'), two: kept }) : kept;
   return (
     <>
-      <p class="print-saved soft small">
-        {canPrint() ? say('list.after', { one: say('screen.print.offers-print'), two: kept }) : kept}
+      {/* There before it has anything to tell: what comes with its words is not heard everywhere. */}
+      <p class={isSaved ? 'print-saved' : 'print-saved soft small'} role="status">
+        {isSaved ? say('screen.print.saved', { file: file.name }) : offers}
       </p>
-      <Print file={file} onTaken={onTaken} />
-      <Share file={file} onTaken={onTaken} />
-      <button type="button" class="go" onClick={save}>
-        <Icon name="save" />
-        {say('screen.print.save')}
-      </button>
+      {isSaved ? (
+        <Saved file={file} onAgain={save} />
+      ) : (
+        <>
+          <Print file={file} onTaken={onTaken} />
+          <Share file={file} onTaken={onTaken} />
+          <button type="button" class="go" onClick={save}>
+            <Icon name="save" />
+            {say('screen.print.save')}
+          </button>
+        </>
+      )}
     </>
   );
 }
 
+/** What comes next with the file; the focus goes to it, for the button that had it is gone. */
 function Saved({ file, onAgain }: { readonly file: File; readonly onAgain: () => void }) {
   const { say } = useWords();
   const address = useAddress(file);
+  const open = useRef<HTMLAnchorElement>(null);
+  useLayoutEffect(() => open.current?.focus(), []);
   return (
     <>
-      <p class="print-saved" role="status">
-        {say('screen.print.saved', { file: file.name })}
-      </p>
       <button type="button" class="quiet" onClick={onAgain}>
         {say('screen.print.save-again')}
       </button>
       <Print file={file} />
       <Share file={file} />
-      <a class="go" href={address} target="_blank" rel="noopener">
+      <a class="go" href={address} target="_blank" rel="noopener" ref={open}>
         {say('screen.print.open')}
       </a>
     </>
