@@ -4,7 +4,7 @@ export type Sentences = { readonly [name: string]: string | Sentences };
 type Fetched = Promise<{ readonly default: Sentences }>;
 
 /** Which way a language's lines run. */
-type Direction = 'ltr' | 'rtl';
+export type Direction = 'ltr' | 'rtl';
 
 /**
  * One row a language: what it calls itself, which way its lines run, how its file is fetched, and the few words of it that the first screen says (the build cuts them

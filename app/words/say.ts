@@ -1,7 +1,8 @@
 import i18next, { type i18n } from 'i18next';
 import type { Say } from '../body';
+import { apart } from './apart';
 import { formats } from './formats';
-import { type LocaleId, nearestLocale, readTag, type Share, SOURCE_LOCALE, wordsOf } from './locales';
+import { directionOf, type LocaleId, nearestLocale, readTag, type Share, SOURCE_LOCALE, wordsOf } from './locales';
 
 /**
  * A `Say` for a BCP 47 tag, e.g. `en-GB`: words from the nearest language we have, numbers and dates as the tag itself
@@ -26,8 +27,8 @@ export async function createLearner(tag: string): Promise<Learner> {
 
 const sayWith =
   (speaking: i18n): Say =>
-  (code, values) =>
-    speaking.t(code, { ...values });
+  (code, values = {}) =>
+    speaking.t(code, apart(values, directionOf(speaking.language)));
 
 async function speaker(tag: string, share: Share): Promise<i18n> {
   const locale = nearestLocale(tag);

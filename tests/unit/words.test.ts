@@ -47,3 +47,18 @@ test('every piece and line of the demo drafts has words', async () => {
       expect(say(code)).not.toBe(code);
   }
 });
+
+test.each([
+  ['en', 'مريم', '\u2068مريم\u2069 is a copy, with all its numbers.'],
+  ['en', 'Oat 2', 'Oat 2 is a copy, with all its numbers.'],
+  ['ar', 'Oat 2', '\u2068Oat 2\u2069: نسخة بكل المقاسات.'],
+  ['ar', 'مريم', 'مريم: نسخة بكل المقاسات.'],
+])('in %s a name that runs against the lines is set apart: %s', async (locale, name, words) => {
+  expect((await createSay(locale))('screen.toy.copied', { name })).toBe(words);
+});
+
+test('names in a row are each set apart, and a unit is never', async () => {
+  const [english, arabic] = [await createSay('en'), await createSay('ar')];
+  expect(english('print.list.together', { toys: ['مريم', 'Oat'] })).toBe('In all, for: \u2068مريم\u2069, Oat');
+  expect(arabic('label.allowance.seam', { length: 10, unit: 'in' })).toContain('بوصة');
+});
