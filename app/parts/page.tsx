@@ -1,5 +1,6 @@
 import type { ComponentChildren } from 'preact';
 import { useEffect, useLayoutEffect, useRef } from 'preact/hooks';
+import { footBar, headBar } from './bar';
 import { Icon } from './icon';
 import { useWords } from './say';
 import './page.css';
@@ -26,7 +27,7 @@ export function Page(props: PageProps) {
   const heading = useHeading(props.title);
   return (
     <div class={props.wide ? 'page wide' : 'page'}>
-      <Header {...props} />
+      <Header {...props} bar={headBar} />
       {props.under}
       <main class="page-main">
         <h1 tabIndex={-1} ref={heading}>
@@ -34,18 +35,25 @@ export function Page(props: PageProps) {
         </h1>
         {props.children}
       </main>
-      {props.acts && <footer class="page-acts">{props.acts}</footer>}
+      {props.acts && (
+        <footer class="page-acts" ref={footBar}>
+          {props.acts}
+        </footer>
+      )}
     </div>
   );
 }
 
-type HeaderProps = Pick<PageProps, 'back' | 'whose' | 'detail' | 'end' | 'progress'>;
+type HeaderProps = Pick<PageProps, 'back' | 'whose' | 'detail' | 'end' | 'progress'> & {
+  /** Where it is held at the upper edge of the window. */
+  readonly bar?: typeof headBar;
+};
 
 /** The line at the top of every screen. */
-export function Header({ back, whose, detail, end, progress }: HeaderProps) {
+export function Header({ back, whose, detail, end, progress, bar }: HeaderProps) {
   const { say } = useWords();
   return (
-    <header class="header">
+    <header class="header" ref={bar ?? null}>
       {back && (
         <a class="header-back" href={back} aria-label={say('screen.back')}>
           <Icon name="back" />

@@ -4,9 +4,10 @@
  */
 export function layoutFaults(touch: number): string[] {
   const found: string[] = [];
-  const { scrollHeight, scrollWidth } = document.documentElement;
+  // Not `innerWidth`: the window of a phone grows with a page too wide for it.
+  const { scrollHeight, scrollWidth, clientWidth } = document.documentElement;
   if (scrollHeight > innerHeight) found.push(`the page is ${scrollHeight} high`);
-  if (scrollWidth > innerWidth) found.push(`the page is ${scrollWidth} wide`);
+  if (scrollWidth > clientWidth) found.push(`the page is ${scrollWidth} wide`);
 
   const shown = (each: Element) =>
     !each.closest('.unseen') && getComputedStyle(each).visibility !== 'hidden' && each.getClientRects().length > 0;
@@ -42,7 +43,7 @@ export function layoutFaults(touch: number): string[] {
     ...pressed.map((each) => ({ each, box: bounds(each) })),
     ...said.map((each) => ({ each, box: wordsOf(each) })),
   ];
-  const window_ = { left: 0, top: 0, right: innerWidth, bottom: innerHeight };
+  const window_ = { left: 0, top: 0, right: clientWidth, bottom: innerHeight };
   for (const { each, box } of parts) if (outside(box, window_) > 1) found.push(`${called(each)} leaves the window`);
   for (const [at, one] of parts.entries())
     for (const other of parts.slice(at + 1))

@@ -4,8 +4,9 @@
  */
 export function textFaults(pseudo: boolean): string[] {
   const found: string[] = [];
-  const { scrollWidth } = document.documentElement;
-  if (scrollWidth > innerWidth) found.push(`the page is ${scrollWidth} wide in a window of ${innerWidth}`);
+  // The window of a phone (`innerWidth`) grows with a page too wide for it, what the page is laid out for does not.
+  const { scrollWidth, clientWidth } = document.documentElement;
+  if (scrollWidth > clientWidth) found.push(`the page is ${scrollWidth} wide in a window of ${clientWidth}`);
   const mine =
     /^(Hemling|Bramble|Thistle|in|cm|mm|English|[\d\s.,×–·%+−⁄⅛¼⅜½⅝¾⅞/]|A[034]|Letter|Jan|Feb|Mar|Apr|May|Jun|Jul|Aug|Sep|Oct|Nov|Dec|AM|PM|:|MB)*$/;
   const walker = document.createTreeWalker(document.body, NodeFilter.SHOW_TEXT);
@@ -19,8 +20,10 @@ export function textFaults(pseudo: boolean): string[] {
     open += (text.match(/⟦/g) ?? []).length - (text.match(/⟧/g) ?? []).length;
     const range = document.createRange();
     range.selectNodeContents(walker.currentNode);
-    const { left, right, width } = range.getBoundingClientRect();
-    if (width > 0 && (left < -1 || right > innerWidth + 1))
+    // What an ellipsis ends is seen as far as its box.
+    const seen = getComputedStyle(holder).textOverflow === 'ellipsis' ? holder : range;
+    const { left, right, width } = seen.getBoundingClientRect();
+    if (width > 0 && (left < -1 || right > clientWidth + 1))
       found.push(`out of the window: “${text.trim().slice(0, 60)}”`);
     for (let box: Element | null = holder; box && box !== document.body; box = box.parentElement) {
       const { overflowX, overflowY, textOverflow } = getComputedStyle(box);

@@ -7,7 +7,7 @@ import type { TriedPoint } from '../shared/trying/points';
 const FRAME = { width: 340, height: 300 } as const;
 
 /** From the middle of one point to the next, in the frame's units. */
-const LEAST_APART = 30;
+const LEAST_APART = 34;
 
 type PointsFigureProps = {
   readonly body: Body;
