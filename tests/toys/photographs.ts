@@ -24,8 +24,35 @@ export type Shot = {
 
 export const PICTURE = { width: 4000, height: 3000 } as const;
 
+/** The same of an outline in the plane and of a line along x through its middle: where each corner is tapped. */
+export type OutlinePhotograph = {
+  readonly corners: readonly Spot[];
+  readonly outline: readonly Spot[];
+  readonly thread: readonly [Spot, Spot];
+};
+
+/** Card and two points anywhere in a plane. */
+export function photograph(random: Random, shot: Shot): Photograph {
+  const { seen, anywhere, card } = camera(random, shot);
+  const [a, b] = [anywhere(), anywhere()];
+  const [w, x, y, z] = card();
+  return {
+    corners: [w, x, y, z],
+    first: seen(a),
+    second: seen(b),
+    truth: Math.hypot(a.x - b.x, a.y - b.y),
+  };
+}
+
+/** An outline about the middle of a plane, the card anywhere on it or beside it. */
+export function photographOf(random: Random, outline: readonly Spot[], shot: Shot): OutlinePhotograph {
+  const { seen, card } = camera(random, shot);
+  const far = shot.reach / 4;
+  return { corners: card(), outline: outline.map(seen), thread: [seen({ x: -far, y: 0 }), seen({ x: far, y: 0 })] };
+}
+
 /** A plane held at any slant up to `tilt`, the card anywhere in it and turned anyhow, filling most of the picture. */
-export function photograph(random: Random, { tilt, reach, tap, focal }: Shot): Photograph {
+function camera(random: Random, { tilt, reach, tap, focal }: Shot) {
   const between = (low: number, high: number) => low + (high - low) * random();
   const f = focal * Math.hypot(PICTURE.width, PICTURE.height);
   const [lean, way] = [between(0, tilt), between(0, 2 * Math.PI)];
@@ -51,11 +78,6 @@ export function photograph(random: Random, { tilt, reach, tap, focal }: Shot): P
       y: 0.7 * place.y + a * Math.sin(turn) + b * Math.cos(turn),
     });
   };
-  const [a, b] = [anywhere(), anywhere()];
-  return {
-    corners: [onCard(0, 0), onCard(1, 0), onCard(1, 1), onCard(0, 1)],
-    first: seen(a),
-    second: seen(b),
-    truth: Math.hypot(a.x - b.x, a.y - b.y),
-  };
+  const card = () => [onCard(0, 0), onCard(1, 0), onCard(1, 1), onCard(0, 1)] as const;
+  return { seen, anywhere, card };
 }

@@ -11,7 +11,7 @@ import { bodyFrom, demoCards } from '../../app/measuring';
 import { createSay } from '../../app/words';
 import { readPdf } from '../reference/pdf-reading';
 import { handMade, oblong } from '../toys/drafts';
-import { boxOf, outside, overlaps } from './packing-apart';
+import { boxOf, outside, overlaps, toOutline } from './packing-apart';
 
 /** Every garment of one of the demo toys it suits, one after the other. */
 const drafts: readonly Draft[] = garments.flatMap((garment, turn) => {
@@ -26,6 +26,7 @@ const drafts: readonly Draft[] = garments.flatMap((garment, turn) => {
 const wide: Stuff = { width: 1100, nap: false };
 const p = (x: number, y: number): Point => ({ x, y });
 const box = (width: number, height: number) => [p(0, 0), p(width, 0), p(width, height), p(0, height)];
+const ringOf = (outline: readonly Point[]): [number, number][] => outline.map(({ x, y }) => [x, y]);
 const of = (...pieces: Draft['pieces'][number][]): readonly Cut[] => cutsOf([handMade(1, { pieces })]);
 
 function answer(cuts: readonly Cut[], stuff: Stuff, steps: number, seed = 1): Answer {
@@ -108,6 +109,29 @@ describe('a scrap', () => {
     expect(laid).toHaveLength(3);
     expect(overlaps(laid.map(({ outline }) => outline))).toEqual([]);
     for (const { outline } of laid) expect(outside(outline, scrap)).toBeLessThan(1e-6);
+  });
+
+  test('with a bay is laid around it, and stays clear of its edge by what that may be off', () => {
+    const scrap = [p(0, 0), p(130, 5), p(125, 110), p(250, 120), p(255, 230), p(0, 240)];
+    const give = 6;
+    const { laid } = laidOf(answer(four, { scrap, give, nap: false }, 60_000));
+    expect(laid).toHaveLength(4);
+    expect(overlaps(laid.map(({ outline }) => outline))).toEqual([]);
+    for (const { outline } of laid) {
+      expect(outside(outline, scrap)).toBe(0);
+      expect(Math.min(...outline.map((corner) => toOutline(corner, scrap)))).toBeGreaterThan(give - 1e-3);
+      expect(Math.min(...scrap.map((corner) => toOutline(corner, outline)))).toBeGreaterThan(give - 1e-3);
+      const cloth = polygonClipping.difference([ringOf(outline)], [ringOf(scrap)]);
+      expect(cloth).toEqual([]);
+    }
+  });
+
+  test('cannot be enough only where it cannot be anywhere within its give', () => {
+    const short = of(oblong('p', 38, 98));
+    expect(answer(short, { scrap: box(95, 60), nap: false }, 100)).toMatchObject({ kind: 'cannot' });
+    expect(answer(short, { scrap: box(95, 60), give: 1, nap: false }, 100)).toMatchObject({ kind: 'cannot' });
+    expect(answer(short, { scrap: box(95, 60), give: 3, nap: false }, 100)).toMatchObject({ kind: 'searching' });
+    expect(answer(short, { scrap: box(95, 60), give: 40, nap: false }, 100)).toMatchObject({ kind: 'searching' });
   });
 
   test('with hardly room to spare is filled', () => {

@@ -1,5 +1,5 @@
 import type { Mm } from '../../body';
-import { type Point, rotate } from '../geometry';
+import { distance, type Point, rotate, shrunk } from '../geometry';
 import {
   type Fitted,
   type Found,
@@ -25,8 +25,14 @@ const BETWEEN_MM = 2;
 /** Outlines are followed from outside within this, mm: hardly wider than a chalk line. */
 const SLACK_MM = 0.4;
 
-/** What the cloth is: sold by its width, or a scrap with its grain along x. `nap`: all pieces lie the same way. */
-export type Stuff = ({ readonly width: Mm } | { readonly scrap: Ring }) & { readonly nap: boolean };
+/** A scrap's outline with its grain along x, none of it left of or above 0. `give`: how far off it may be, mm. */
+type Scrap = { readonly scrap: Ring; readonly give?: Mm };
+
+/**
+ * What the cloth is: sold by its width, or a scrap. `nap`: all pieces lie the same way. What is laid on a scrap lies on it
+ * wherever its edge is within its give, and what cannot lie on it cannot anywhere within.
+ */
+export type Stuff = ({ readonly width: Mm } | Scrap) & { readonly nap: boolean };
 
 /**
  * A cut on the cloth: its outline where it lies, x along the grain from one end, y from one selvage, mm. Copies of a piece
@@ -56,7 +62,9 @@ export function* layOnCloth(cuts: readonly Cut[], stuff: Stuff, seed: number): G
   const outlines = [...new Set(cuts.map(({ outline }) => outline))];
   const turns = stuff.nap ? [0] : [0, Math.PI];
   const own = outlines.flatMap((outline) => turns.map((turn) => outline.map((p) => rotate(p, turn))));
-  const around = 'scrap' in stuff ? outsideOf(stuff.scrap) : [];
+  const sure = 'scrap' in stuff ? sureOf(stuff) : [];
+  if ('scrap' in stuff && sure.length === 0) return yield { steps: 0, best: { kind: 'searching', left: cuts } };
+  const around = outsideOf(sure);
   const shapes = [...own.map((ring) => shapeOf([ring], SLACK_MM)), ...around.map((ring) => shapeOf([ring], 0))];
   const stock = stockOf(shapes, BETWEEN_MM);
   const pieces = cuts.map(({ outline }) => {
@@ -76,7 +84,7 @@ export function* layOnCloth(cuts: readonly Cut[], stuff: Stuff, seed: number): G
       return { cut: cuts[index] as Cut, number: numbers[index] ?? 0, turned, outline, spot };
     });
   const search: Generator<Found<Strip | Fitted>, void, void> = 'scrap' in stuff
-    ? packFields({ stock, pieces, fixed }, [boxOf(stuff.scrap)], seed)
+    ? packFields({ stock, pieces, fixed }, [boxOf(sure)], seed)
     : packStrip({ stock, pieces }, stuff.width, seed);
   let [before, answer]: [Strip | Fitted | undefined, Answer] = [undefined, { kind: 'searching', left: cuts }];
   for (const { steps, best } of search) {
@@ -100,18 +108,26 @@ function answerOf(
 
 /** What can be known before any search: a piece longer or wider than the cloth, or more area than there is. */
 function cannot(cuts: readonly Cut[], stuff: Stuff): Answer | undefined {
+  const give = ('scrap' in stuff && stuff.give) || 0;
   const room = 'scrap' in stuff ? sizeOf(stuff.scrap) : { length: Infinity, width: stuff.width };
   const tooLarge = cuts.find(({ outline }) => {
     const size = sizeOf(outline);
-    return size.length > room.length + ROUNDING_MM || size.width > room.width + ROUNDING_MM;
+    return size.length > room.length + 2 * give + ROUNDING_MM || size.width > room.width + 2 * give + ROUNDING_MM;
   });
   if (tooLarge) return { kind: 'cannot', why: 'size', cut: tooLarge };
   const area = cuts.map(({ outline }) => Math.abs(ringArea(outline)));
-  const there = 'scrap' in stuff ? Math.abs(ringArea(stuff.scrap)) : Infinity;
+  const there =
+    'scrap' in stuff ? Math.abs(ringArea(stuff.scrap)) + give * (roundOf(stuff.scrap) + Math.PI * give) : Infinity;
   const largest = cuts[area.indexOf(Math.max(...area))];
   const whole = area.reduce((sum, each) => sum + each, 0);
   return largest && whole > there ? { kind: 'cannot', why: 'area', cut: largest } : undefined;
 }
+
+/** What of a scrap is cloth for certain; nothing where all of it may be off. */
+const sureOf = ({ scrap, give = 0 }: Scrap): Ring => (give > 0 ? shrunk(scrap, give) : scrap);
+
+const roundOf = (ring: Ring): Mm =>
+  ring.reduce((sum, p, index) => sum + distance(p, ring[(index + 1) % ring.length] ?? p), 0);
 
 function sizeOf(ring: Ring): { readonly length: Mm; readonly width: Mm } {
   const { left, top, right, bottom } = boxOf(ring);

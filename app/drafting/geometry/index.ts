@@ -11,6 +11,7 @@ export * from './offset';
 export * from './parallel';
 export * from './path';
 export * from './ring';
+export * from './shrunk';
 export * from './smooth';
 export * from './solve';
 export * from './svg';

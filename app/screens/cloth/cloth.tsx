@@ -13,12 +13,13 @@ import { useWholeDraft } from '../shared/making/use-whole-draft';
 import { WithPattern } from '../shared/making/with-pattern';
 import { PdfAct } from '../shared/pdf-act';
 import { usePlace } from '../shared/places';
-import { to } from '../shared/route';
+import { go, to } from '../shared/route';
 import type { ScreenProps } from '../shared/screen-props';
 import { toggled } from '../shared/toggled';
 import { troubleWords } from '../shared/trouble/attempt';
 import { useAlso } from './also';
 import { Said } from './said';
+import { ScrapPhoto } from './scrap-photo';
 import { type Piecework, StuffPicks, stuffOf } from './stuff-picks';
 import { useDrafts, useLay } from './use-lay';
 import { soldWidths, usualScrap } from './widths';
@@ -26,28 +27,39 @@ import './cloth.css';
 
 const LAYERS: readonly Layer[] = ['main', 'facing', 'lining', 'rib'];
 
+/** What an address says while a scrap's outline is tapped on a photo. */
+const PHOTO = 'photo';
+
 /** How long is looked at first, and when she wants it looked for longer, s. */
 const FIRST_S = 6;
 const LONGER_S = 30;
 
 /** Is this cloth enough? On cloth sold by its width, or on a scrap. */
-export function ClothScreen({ params }: ScreenProps) {
+export function ClothScreen({ params, query }: ScreenProps) {
+  const here = to('toy', params.toy ?? '', params.garment ?? '', 'cloth');
   return (
     <WithPattern params={params} several>
-      {(making) => <Cloth making={making} />}
+      {(making) => <Cloth making={making} here={here} byPhoto={query.has(PHOTO)} />}
     </WithPattern>
   );
 }
 
-function Cloth({ making }: { readonly making: Making }) {
+type ClothProps = {
+  readonly making: Making;
+  readonly here: string;
+  /** A scrap's outline is being tapped on a photo. */
+  readonly byPhoto: boolean;
+};
+
+function Cloth({ making, ...at }: ClothProps) {
   const { toy, garment } = making;
   const drawn = useWholeDraft(making);
   const own = draftOf(drawn);
   usePlace(toy.id, garment.id, 'cloth');
-  return own ? <OnCloth making={making} own={own} /> : <main class="loading" aria-busy="true" />;
+  return own ? <OnCloth making={making} own={own} {...at} /> : <main class="loading" aria-busy="true" />;
 }
 
-function OnCloth({ making, own }: { readonly making: Making; readonly own: Draft }) {
+function OnCloth({ making, own, here, byPhoto }: ClothProps & { readonly own: Draft }) {
   const { say, hand } = useWords();
   const { toy } = making;
   const made = useMemo(() => ofOneCloth(own), [own]);
@@ -60,6 +72,7 @@ function OnCloth({ making, own }: { readonly making: Making; readonly own: Draft
     kind: 'width',
     width: soldWidths(hand.unit)[0] ?? 1100,
     ...usualScrap(hand.unit),
+    outline: null,
   });
   const [nap, setNap] = useState(made.some(isNapped));
   const [seconds, setSeconds] = useState(FIRST_S);
@@ -78,12 +91,25 @@ function OnCloth({ making, own }: { readonly making: Making; readonly own: Draft
       set(value);
     };
   const name = makingWords(say, making);
+  const whose = <a href={to('toy', toy.id)}>{toy.name}</a>;
+  if (byPhoto)
+    return (
+      <ScrapPhoto
+        back={here}
+        whose={whose}
+        detail={name}
+        onUse={(outline) => {
+          anew(setPicked)({ ...picked, kind: 'scrap', outline });
+          go(here, 'replace');
+        }}
+      />
+    );
   return (
     <Page
       wide
       title={say('screen.cloth.title')}
       back={wholeAddress(making)}
-      whose={<a href={to('toy', toy.id)}>{toy.name}</a>}
+      whose={whose}
       detail={name}
       acts={
         lay.is === 'looking' ? (
@@ -116,7 +142,7 @@ function OnCloth({ making, own }: { readonly making: Making; readonly own: Draft
           )}
         </div>
         <div class="column">
-          <StuffPicks picked={picked} onPick={anew(setPicked)} />
+          <StuffPicks picked={picked} onPick={anew(setPicked)} photo={`${here}?${PHOTO}`} />
           <Checks
             legend={say('screen.cloth.lies')}
             rows={[{ value: 'nap', words: say('screen.cloth.nap'), on: nap }]}

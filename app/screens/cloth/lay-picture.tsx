@@ -22,7 +22,11 @@ export function LayPicture({ laid, length, stuff }: LayPictureProps) {
       role="img"
       aria-label={say('lay.picture', { count: laid.length })}
     >
-      <rect class="lay-cloth" width={width} height={long} />
+      {scrap ? (
+        <path class="lay-cloth" d={`M${scrap.map(({ x, y }) => turned(x, y)).join('L')}Z`} />
+      ) : (
+        <rect class="lay-cloth" width={width} height={long} />
+      )}
       {laid.map(({ outline }, index) => (
         <path key={index} class="lay-piece" d={`M${outline.map(({ x, y }) => turned(x, y)).join('L')}Z`} />
       ))}

@@ -1,23 +1,32 @@
 import type { Mm } from '../../body';
 import type { Stuff } from '../../drafting/cloth';
-import { Picks, shownLength, useWords } from '../../parts';
+import type { SeenOutline } from '../../measuring/photo';
+import { Icon, Picks, shownLength, useWords } from '../../parts';
 import { AmountField } from '../shared/making/amount-field';
+import { roundedUp } from '../shared/photo/rounded-up';
+import { sidesOf } from './scrap-marks';
 import { LEAST_MM, MOST_MM, soldWidths } from './widths';
 
-/** What she has: cloth of a width, or a scrap, `long` along the grain and `wide` across it. */
+/** What she has: cloth of a width, or a scrap, `long` along the grain and `wide` across it or of an outline from a photo. */
 export type Piecework = {
   readonly kind: 'width' | 'scrap';
   readonly width: Mm;
   readonly long: Mm;
   readonly wide: Mm;
+  readonly outline: SeenOutline | null;
 };
 
-type StuffPicksProps = { readonly picked: Piecework; readonly onPick: (picked: Piecework) => void };
+type StuffPicksProps = {
+  readonly picked: Piecework;
+  readonly onPick: (picked: Piecework) => void;
+  /** Where an outline is tapped on a photo. */
+  readonly photo: string;
+};
 
 const kind = { kind: 'length', min: LEAST_MM, max: MOST_MM, fallback: 0 } as const;
 
 /** Which cloth: one of the widths it is sold in, another, or a scrap. */
-export function StuffPicks({ picked, onPick }: StuffPicksProps) {
+export function StuffPicks({ picked, onPick, photo }: StuffPicksProps) {
   const { say, hand } = useWords();
   const sold = soldWidths(hand.unit);
   const onSale = picked.kind === 'width' && sold.includes(picked.width);
@@ -49,7 +58,13 @@ export function StuffPicks({ picked, onPick }: StuffPicksProps) {
           onChange={(width) => onPick({ ...picked, width, wide: width })}
         />
       )}
-      {chosen === 'scrap' && (
+      {chosen === 'scrap' && picked.outline && (
+        <div class="scrap-seen">
+          <p>{say('photo.scrap-size', sidesOf(picked.outline))}</p>
+          <p class="soft small">{say('photo.scrap-give', { give: roundedUp(picked.outline.give, hand) })}</p>
+        </div>
+      )}
+      {chosen === 'scrap' && !picked.outline && (
         <>
           <AmountField
             legend={say('screen.cloth.along')}
@@ -65,12 +80,26 @@ export function StuffPicks({ picked, onPick }: StuffPicksProps) {
           />
         </>
       )}
+      {chosen === 'scrap' && (
+        <p class="scrap-acts">
+          <a class="quiet" href={photo}>
+            <Icon name="photo" />
+            {say(picked.outline ? 'photo.other' : 'screen.cloth.by-photo')}
+          </a>
+          {picked.outline && (
+            <button type="button" class="quiet" onClick={() => onPick({ ...picked, outline: null })}>
+              {say('screen.cloth.by-size')}
+            </button>
+          )}
+        </p>
+      )}
     </>
   );
 }
 
-export function stuffOf({ kind, width, long, wide }: Piecework, nap: boolean): Stuff {
+export function stuffOf({ kind, width, long, wide, outline }: Piecework, nap: boolean): Stuff {
   if (kind === 'width') return { width, nap };
+  if (outline) return { scrap: outline.corners, give: outline.give, nap };
   const corners = [
     [0, 0],
     [long, 0],

@@ -1,7 +1,7 @@
-import { useRef } from 'preact/hooks';
 import type { MeasureId } from '../../body';
-import { Icon, Page, useWords } from '../../parts';
+import { Page, useWords } from '../../parts';
 import type { Toy } from '../../storage';
+import { PictureButton } from '../shared/photo/picture-button';
 import { to } from '../shared/route';
 import { IntroPicture } from './intro-picture';
 import './intro.css';
@@ -40,38 +40,5 @@ export function Intro({ measure, toy, back, onFile }: IntroProps) {
         <p class="soft small">{say('photo.private')}</p>
       </div>
     </Page>
-  );
-}
-
-type PictureButtonProps = {
-  readonly kind: 'go' | 'plain';
-  readonly words: string;
-  readonly camera?: boolean;
-  readonly onFile: (file: File) => void;
-};
-
-function PictureButton({ kind, words, camera = false, onFile }: PictureButtonProps) {
-  const file = useRef<HTMLInputElement>(null);
-  return (
-    <>
-      <input
-        ref={file}
-        class="unseen"
-        type="file"
-        accept="image/*"
-        {...(camera ? { capture: 'environment' as const } : {})}
-        tabIndex={-1}
-        aria-hidden="true"
-        onChange={(event) => {
-          const [picture] = event.currentTarget.files ?? [];
-          if (picture) onFile(picture);
-          event.currentTarget.value = '';
-        }}
-      />
-      <button type="button" class={kind} onClick={() => file.current?.click()}>
-        {camera && <Icon name="photo" />}
-        {words}
-      </button>
-    </>
   );
 }

@@ -3,13 +3,13 @@ import { findMeasure, type Known } from '../../body';
 import { saveReading } from '../../storage';
 import type { Making } from '../shared/making/making';
 import { WithMaking } from '../shared/making/with-making';
+import { openPicture } from '../shared/photo/open-picture';
 import { go, to } from '../shared/route';
 import type { ScreenProps } from '../shared/screen-props';
 import { useAttempt } from '../shared/trouble/attempt';
 import { Trouble } from '../shared/trouble/trouble';
 import { Intro } from './intro';
-import { openPicture } from './open-picture';
-import { Sight } from './sight';
+import { LengthSight } from './length-sight';
 
 /** A measured guess: a straight measure read off a photo with a bank-size card in it. `?then=` is the step's own. */
 export function PhotoScreen({ params, query }: ScreenProps) {
@@ -47,7 +47,14 @@ function PhotoPage({ making, measure, back }: PhotoPageProps) {
       go(back, 'replace');
     });
   return picture ? (
-    <Sight picture={picture} measure={measure} toy={toy} back={back} onUse={use} onOther={() => setPicture(null)} />
+    <LengthSight
+      picture={picture}
+      measure={measure}
+      toy={toy}
+      back={back}
+      onUse={use}
+      onOther={() => setPicture(null)}
+    />
   ) : (
     <Intro measure={measure} toy={toy} back={back} onFile={open} />
   );

@@ -1,5 +1,5 @@
-import { type Hand, MM_PER_INCH, type Mm } from '../../body';
 import { shownLength, useWords } from '../../parts';
+import { roundedUp } from '../shared/photo/rounded-up';
 import type { Verdict } from './marks';
 
 type ToldProps = { readonly verdict: Verdict; readonly coarse: boolean };
@@ -8,7 +8,7 @@ type ToldProps = { readonly verdict: Verdict; readonly coarse: boolean };
 export function Told({ verdict, coarse }: ToldProps) {
   const { say, hand } = useWords();
   return (
-    <div class="sight-told">
+    <>
       <p class="wrong-words" role="alert">
         {verdict.is === 'wrong' ? say(verdict.code) : null}
       </p>
@@ -23,12 +23,6 @@ export function Told({ verdict, coarse }: ToldProps) {
           </p>
         )}
       </div>
-    </div>
+    </>
   );
-}
-
-/** A give as the hand's unit can show it, never less than it is. */
-function roundedUp(give: Mm, { unit }: Hand): Mm {
-  const least = unit === 'in' ? MM_PER_INCH / 16 : 1;
-  return Math.ceil(give / least) * least;
 }

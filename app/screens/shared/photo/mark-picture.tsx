@@ -1,8 +1,8 @@
-import { useWords } from '../../parts';
-import type { Mark, MarkIndex, Size, Spot } from './marks';
+import { useWords } from '../../../parts';
+import type { Mark, Size, Sort, Spot } from './marks';
 
 type MarkPictureProps = {
-  readonly which: MarkIndex;
+  readonly sort: Sort;
   readonly mark: Mark;
   /** Pixels of the picture to one CSS px. */
   readonly scale: number;
@@ -28,19 +28,19 @@ const WAYS: Readonly<Record<string, Spot>> = {
   ArrowDown: { x: 0, y: 1 },
 };
 
-/** A numbered mark: a ring round the very spot, its number beside it. One stop of the tab key, moved by the arrows. */
-export function MarkPicture({ which, mark, scale, size, away, held, onHold, onNudge }: MarkPictureProps) {
+/** A mark: a ring round the very spot, its number beside it where it has one. One stop of the tab key, moved by the arrows. */
+export function MarkPicture({ sort, mark, scale, size, away, held, onHold, onNudge }: MarkPictureProps) {
   const { say } = useWords();
   const { x, y } = mark.spot;
   const aside = { x: away.x * TAG_AWAY, y: away.y * TAG_AWAY };
-  const looks = [which < 4 ? 'corner' : 'end', held && 'held', mark.miss === null && 'waiting'];
+  const looks = [sort.group, held && 'held', mark.miss === null && 'waiting'];
   return (
     <g
       class={`spot-mark ${looks.filter(Boolean).join(' ')}`}
       transform={`translate(${x} ${y}) scale(${scale})`}
       role="slider"
       tabIndex={0}
-      aria-label={say(`photo.mark-${which + 1}`)}
+      aria-label={sort.name}
       aria-valuemin={0}
       aria-valuemax={size.width}
       aria-valuenow={Math.round(x)}
@@ -57,10 +57,14 @@ export function MarkPicture({ which, mark, scale, size, away, held, onHold, onNu
       <circle class="mark-reach" r="20" />
       <circle class="mark-ring-under" r="8" />
       <circle class="mark-ring" r="8" />
-      <circle class="mark-tag" cx={aside.x} cy={aside.y} r="9" />
-      <text x={aside.x} y={aside.y + 4.5}>
-        {which + 1}
-      </text>
+      {sort.tag && (
+        <>
+          <circle class="mark-tag" cx={aside.x} cy={aside.y} r="9" />
+          <text x={aside.x} y={aside.y + 4.5}>
+            {sort.tag}
+          </text>
+        </>
+      )}
     </g>
   );
 }

@@ -1,4 +1,4 @@
-import { openBitmap, PictureError } from '../../picture';
+import { openBitmap, PictureError } from '../../../picture';
 
 /** Long side at which a photo is looked at, px: a pixel of it is about a fifth of a millimetre of the toy, and any phone can hold it. */
 const LONG_SIDE = 2400;

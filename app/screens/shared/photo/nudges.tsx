@@ -1,4 +1,4 @@
-import { useWords } from '../../parts';
+import { useWords } from '../../../parts';
 import type { Spot } from './marks';
 
 const DIRECTIONS = [

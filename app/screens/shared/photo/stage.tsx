@@ -1,18 +1,22 @@
+import type { ComponentChildren } from 'preact';
 import { useEffect, useRef, useState } from 'preact/hooks';
-import { useWords } from '../../parts';
+import { useWords } from '../../../parts';
 import { LOUPE_ZOOM } from './loupe';
 import { MarkPicture } from './mark-picture';
-import { awayFrom, MARKS, type MarkIndex, type Marks, markNear, type Spot } from './marks';
+import { awayFrom, type Marks, markNear, type Sort, type Spot } from './marks';
 import './marks.css';
 
 type StageProps = {
   readonly picture: HTMLCanvasElement;
   readonly marks: Marks;
-  readonly held: MarkIndex;
-  readonly next: MarkIndex | null;
-  readonly onHold: (which: MarkIndex) => void;
-  readonly onSet: (which: MarkIndex, spot: Spot, miss?: number) => void;
-  readonly onNudge: (which: MarkIndex, by: Spot) => void;
+  readonly sorts: readonly Sort[];
+  readonly held: number;
+  readonly next: number | null;
+  readonly onHold: (which: number) => void;
+  readonly onSet: (which: number, spot: Spot, miss?: number) => void;
+  readonly onNudge: (which: number, by: Spot) => void;
+  /** What is drawn between the marks. */
+  readonly children: ComponentChildren;
 };
 
 /** A touch this near to a mark takes hold of it, CSS px. */
@@ -22,10 +26,10 @@ const STILL = 3;
 /** Without the loupe a finger, or a mouse, misses by about this, CSS px, one standard deviation (common practice, no source). */
 const BARE_MISS = { touch: 2.5, mouse: 1 };
 
-type Grip = { readonly which: MarkIndex; readonly from: Spot; readonly at: Spot; readonly moving: boolean };
+type Grip = { readonly which: number; readonly from: Spot; readonly at: Spot; readonly moving: boolean };
 
 /** The photo as large as there is room; touched, it takes the next mark, and a mark under the finger moves finely. */
-export function Stage({ picture, marks, held, next, onHold, onSet, onNudge }: StageProps) {
+export function Stage({ picture, marks, sorts, held, next, onHold, onSet, onNudge, children }: StageProps) {
   const { say } = useWords();
   const { width, height } = picture;
   const sheet = useRef<HTMLCanvasElement>(null);
@@ -45,10 +49,10 @@ export function Stage({ picture, marks, held, next, onHold, onSet, onNudge }: St
     const miss = BARE_MISS[event.pointerType === 'mouse' ? 'mouse' : 'touch'] * scale;
     if (near === null) onSet(which, { x, y }, miss);
     else onHold(which);
-    const at = near === null ? { x, y } : marks[near].spot;
+    const at = (near === null ? undefined : marks[near]?.spot) ?? { x, y };
     grip.current = { which, from: { x: event.clientX, y: event.clientY }, at, moving: false };
     svg.setPointerCapture(event.pointerId);
-    svg.querySelectorAll<SVGGElement>('.spot-mark').item(which).focus({ preventScroll: true });
+    svg.querySelectorAll<SVGGElement>('.spot-mark').item(which)?.focus({ preventScroll: true });
     event.preventDefault();
   };
   const drag = (event: PointerEvent) => {
@@ -76,41 +80,27 @@ export function Stage({ picture, marks, held, next, onHold, onSet, onNudge }: St
         onPointerUp={leave}
         onPointerCancel={leave}
       >
-        <Lines marks={marks} />
-        {MARKS.map((which) => (
-          <MarkPicture
-            key={which}
-            which={which}
-            mark={marks[which]}
-            scale={scale}
-            size={picture}
-            away={awayFrom(marks, which)}
-            held={which === held}
-            onHold={() => onHold(which)}
-            onNudge={(by) => onNudge(which, by)}
-          />
-        ))}
+        {children}
+        {sorts.map((sort, which) => {
+          const mark = marks[which];
+          return (
+            mark && (
+              <MarkPicture
+                key={which}
+                sort={sort}
+                mark={mark}
+                scale={scale}
+                size={picture}
+                away={awayFrom(marks, sorts, which)}
+                held={which === held}
+                onHold={() => onHold(which)}
+                onNudge={(by) => onNudge(which, by)}
+              />
+            )
+          );
+        })}
       </svg>
     </section>
-  );
-}
-
-/** The card's edge as far as it is marked, and the length that is measured. */
-function Lines({ marks }: { readonly marks: Marks }) {
-  const path = (some: readonly Marks[number][]) =>
-    some
-      .filter(({ miss }) => miss !== null)
-      .map(({ spot }, at) => `${at ? 'L' : 'M'}${spot.x} ${spot.y}`)
-      .join('');
-  const corners = marks.slice(0, 4);
-  const edge = path(corners) + (corners.every(({ miss }) => miss !== null) ? 'Z' : '');
-  return (
-    <>
-      <path class="stage-edge-under" d={edge} />
-      <path class="stage-edge" d={edge} />
-      <path class="stage-length-under" d={path(marks.slice(4))} />
-      <path class="stage-length" d={path(marks.slice(4))} />
-    </>
   );
 }
 
