@@ -3,7 +3,7 @@ import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, expect, test } from 'vitest';
 import { beginToy } from './begin-toy';
 import { desktop, openSite, phone, type Site } from './browser';
-import { type FlatPhoto, flatPhoto, type Spot } from './flat-photo';
+import { type FlatPhoto, flatPhoto, flatScrap, type Spot } from './flat-photo';
 import { Maker } from './maker';
 
 let site: Site;
@@ -75,6 +75,47 @@ test('what is no card is refused in words, and a file that is no picture too', a
   for (const place of [a, c, b, d]) await page.touchscreen.tap(place?.x ?? 0, place?.y ?? 0);
   await page.getByRole('alert').filter({ hasText: 'do not look like a card' }).waitFor();
   expect(await page.getByRole('button', { name: 'Use this number' }).isDisabled()).toBe(true);
+  await close();
+});
+
+test('the outline of a scrap: corners tapped in order, one taken back, one nudged; what fits lies on it', async () => {
+  const { page, wrong, close } = await site.visit({ ...phone, locale: 'en-GB' });
+  const maker = new Maker(page, site.address, true);
+  await maker.borrow('Bramble');
+  await maker.press(/^Make something/);
+  await maker.choose(/^Bib/);
+  await maker.go('cloth', /That will do|Save as a PDF/);
+  await page.getByRole('radio', { name: 'a scrap' }).check();
+  await maker.press('Its outline by photo');
+  await maker.heading('A scrap in a photo');
+  expect(await faults(page)).toEqual([]);
+  const photo = await flatScrap(page);
+  await page.locator('input[type=file]').first().setInputFiles(photo.file);
+  await page.getByRole('slider').first().waitFor();
+  const tap = async (spots: readonly Spot[]) => {
+    for (const { x, y } of await onScreen(page, spots)) await page.touchscreen.tap(x, y);
+  };
+  await tap([...photo.card, ...photo.thread]);
+  const [a, b, c, d, ...others] = photo.corners;
+  if (!a || !b || !c || !d) return expect.fail('four corners');
+  await tap([a, c, b, d]);
+  await page.getByRole('alert').filter({ hasText: 'crosses itself' }).waitFor();
+  for (let back = 0; back < 3; back++) await maker.press('Take one back');
+  await tap([b, c, d, ...others]);
+  const corner = page.getByRole('slider', { name: 'Corner 6 of the scrap' });
+  const [, x = 0] = /(\d+) across/.exec((await corner.getAttribute('aria-valuetext')) ?? '') ?? [];
+  await maker.press('Left');
+  expect(await corner.getAttribute('aria-valuetext')).toContain(`${Number(x) - 1} across`);
+  const told = (await page.locator('.sight-panel').textContent()) ?? '';
+  const [long = 0, wide = 0, give = 0] = [...told.matchAll(/([\d.]+)\s*cm/g)].map(([, cm]) => 10 * Number(cm));
+  expect(Math.abs(long - photo.long)).toBeLessThan(2 * give);
+  expect(Math.abs(wide - photo.wide)).toBeLessThan(2 * give);
+  expect(await faults(page)).toEqual([]);
+  await maker.press('Use this outline');
+  await page.getByText('It fits. Lay the pieces like this.').waitFor();
+  const edge = await page.locator('.lay-cloth').getAttribute('d');
+  expect(edge?.match(/[ML]/g)).toHaveLength(photo.corners.length);
+  expect(wrong).toEqual([]);
   await close();
 });
 

@@ -3,6 +3,7 @@ import type { SeenOutline } from '../../measuring/photo';
 import { useWords } from '../../parts';
 import { Line } from '../shared/photo/line';
 import { CARD_MARKS, isCoarse, type Marks, type Sort } from '../shared/photo/marks';
+import { roundedUp } from '../shared/photo/rounded-up';
 import { type Heads, Sight } from '../shared/photo/sight';
 import { FIRST_EDGE, grown, newMarks, oneBack, verdictOf } from './scrap-marks';
 import { ScrapTold } from './scrap-told';
@@ -15,7 +16,7 @@ type ScrapSightProps = Heads & {
 
 /** The photo with marks on the card's corners, along a thread, and on as many corners as the scrap has. */
 export function ScrapSight({ picture, onUse, onOther, ...header }: ScrapSightProps) {
-  const { say } = useWords();
+  const { say, hand } = useWords();
   const [marks, setMarks] = useState(() => newMarks(picture));
   const verdict = useMemo(() => verdictOf(marks, picture), [marks, picture]);
   const sorts = marks.map((_, at): Sort => {
@@ -44,8 +45,8 @@ export function ScrapSight({ picture, onUse, onOther, ...header }: ScrapSightPro
           <Line kind="outline" marks={edges} closed />
         </>
       }
-      told={<ScrapTold verdict={verdict} coarse={isCoarse(marks)} />}
-      mind={say(verdict.is === 'seen' ? 'photo.scrap-more' : 'photo.finely')}
+      told={<ScrapTold verdict={verdict} />}
+      mind={mind()}
       acts={
         <>
           <button type="button" class="quiet" onClick={onOther}>
@@ -71,6 +72,13 @@ export function ScrapSight({ picture, onUse, onOther, ...header }: ScrapSightPro
       }
     />
   );
+
+  /** How far off the outline may be, or how it is marked well. */
+  function mind(): string {
+    if (verdict.is !== 'seen') return say('photo.finely');
+    const give = roundedUp(verdict.outline.give, hand);
+    return say(isCoarse(marks) ? 'photo.scrap-give-coarse' : 'photo.scrap-give', { give });
+  }
 }
 
 const isSet = (marks: Marks): boolean => marks.every(({ miss }) => miss !== null);

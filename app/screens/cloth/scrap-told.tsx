@@ -1,13 +1,10 @@
 import { useWords } from '../../parts';
 import { CARD_MARKS } from '../shared/photo/marks';
-import { roundedUp } from '../shared/photo/rounded-up';
 import { sidesOf, type Verdict } from './scrap-marks';
 
-type ScrapToldProps = { readonly verdict: Verdict; readonly coarse: boolean };
-
-/** What to mark next, what cannot be, or the scrap's size and what is taken off it; `coarse`: that could be less. */
-export function ScrapTold({ verdict, coarse }: ScrapToldProps) {
-  const { say, hand } = useWords();
+/** What to mark next, what cannot be, or the scrap's size. */
+export function ScrapTold({ verdict }: { readonly verdict: Verdict }) {
+  const { say } = useWords();
   return (
     <>
       <p class="wrong-words" role="alert">
@@ -18,11 +15,7 @@ export function ScrapTold({ verdict, coarse }: ScrapToldProps) {
         {verdict.is === 'seen' && (
           <>
             <p>{say('photo.scrap-size', sidesOf(verdict.outline))}</p>
-            <p class="soft small">
-              {say(coarse ? 'photo.scrap-give-coarse' : 'photo.scrap-give', {
-                give: roundedUp(verdict.outline.give, hand),
-              })}
-            </p>
+            <p class="soft small">{say('photo.scrap-more')}</p>
           </>
         )}
       </div>
