@@ -83,7 +83,7 @@ test('the outline of a scrap: corners tapped in order, one taken back, one nudge
   const maker = new Maker(page, site.address, true);
   await maker.borrow('Bramble');
   await maker.press(/^Make something/);
-  await maker.choose(/^Bib/);
+  await maker.choose(/^Wrist warmers/);
   await maker.go('cloth', /That will do|Save as a PDF/);
   await page.getByRole('radio', { name: 'a scrap' }).check();
   await maker.press('Its outline by photo');
@@ -102,6 +102,10 @@ test('the outline of a scrap: corners tapped in order, one taken back, one nudge
   await page.getByRole('alert').filter({ hasText: 'crosses itself' }).waitFor();
   for (let back = 0; back < 3; back++) await maker.press('Take one back');
   await tap([b, c, d, ...others]);
+  for (const mark of (await page.getByRole('slider').all()).slice(0, -1)) {
+    await mark.focus();
+    for (const key of ['ArrowLeft', 'ArrowRight']) await page.keyboard.press(key);
+  }
   const corner = page.getByRole('slider', { name: 'Corner 6 of the scrap' });
   const [, x = 0] = /(\d+) across/.exec((await corner.getAttribute('aria-valuetext')) ?? '') ?? [];
   await maker.press('Left');

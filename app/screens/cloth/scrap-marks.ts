@@ -8,9 +8,9 @@ export const FIRST_EDGE = CARD_MARKS + 2;
 export const LEAST_EDGES = 3;
 export const MOST_EDGES = 12;
 
-/** A thread seen shorter says too little of which way it runs: two taps that miss would turn it by 3° and more. */
+/** A thread seen shorter says too little of which way it runs: two taps that miss would turn it by 4° and more. */
 const LEAST_THREAD_MM = 25;
-const LEAST_THREAD_MISSES = 28;
+const LEAST_THREAD_MISSES = 20;
 
 const THREAD_WAITS_AT = [
   [0.5, 0.4],

@@ -21,6 +21,8 @@ type StageProps = {
 
 /** A touch this near to a mark takes hold of it, CSS px. */
 const GRIP = 22;
+/** As long as others are to be set, only a touch as near as this does: the card's corners may lie close together. */
+const CLOSE_GRIP = 12;
 /** A finger wanders this far while it only taps, CSS px. */
 const STILL = 3;
 /** Without the loupe a finger, or a mouse, misses by about this, CSS px, one standard deviation (common practice, no source). */
@@ -44,7 +46,7 @@ export function Stage({ picture, marks, sorts, held, next, onHold, onSet, onNudg
     if (!svg || !matrix || !event.isPrimary) return;
     const { x, y } = new DOMPoint(event.clientX, event.clientY).matrixTransform(matrix);
     if (x < 0 || y < 0 || x > width || y > height) return;
-    const near = markNear(marks, { x, y }, GRIP * scale);
+    const near = markNear(marks, { x, y }, (next === null ? GRIP : CLOSE_GRIP) * scale);
     const which = near ?? next ?? held;
     const miss = BARE_MISS[event.pointerType === 'mouse' ? 'mouse' : 'touch'] * scale;
     if (near === null) onSet(which, { x, y }, miss);
