@@ -81,9 +81,9 @@ test('what is no card is refused in words, and a file that is no picture too', a
 test('the outline of a scrap: corners tapped in order, one taken back, one nudged; what fits lies on it', async () => {
   const { page, wrong, close } = await site.visit({ ...phone, locale: 'en-GB' });
   const maker = new Maker(page, site.address, true);
-  await maker.borrow('Bramble');
+  await maker.borrow('Pip');
   await maker.press(/^Make something/);
-  await maker.choose(/^Wrist warmers/);
+  await maker.choose(/^Bib/);
   await maker.go('cloth', /That will do|Save as a PDF/);
   await page.getByRole('radio', { name: 'a scrap' }).check();
   await maker.press('Its outline by photo');
