@@ -10,6 +10,7 @@ export const screenWalk: readonly (readonly [name: string, reach: (maker: Maker)
   ['garments', async (maker) => maker.page.goBack().then(() => maker.press(/^Make something/))],
   ['choices-drawn', (maker) => maker.choose(/hooded top/i)],
   ['pattern', (maker) => maker.go('pattern', 'Put it on paper')],
+  ['scrap-photo', (maker) => maker.go('cloth?photo', 'Choose one')],
   ['cloth', (maker) => maker.go('cloth', /That will do|Save as a PDF/).then(() => maker.enoughCloth())],
   ['true-size', (maker) => maker.go('true-size', 'The card fits')],
   ['print', (maker) => maker.go('print', 'Save the PDF')],
