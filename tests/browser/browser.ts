@@ -111,6 +111,8 @@ export async function untilKept(page: Page): Promise<void> {
  * still being read or drawn elsewhere cannot be seen from here; wait for its words first.
  */
 export async function untilStill(page: Page): Promise<void> {
+  // A screen that is still being fetched is still too, and has no title yet.
+  await page.locator('h1').first().waitFor();
   await page.evaluate(
     (frames) =>
       new Promise<void>((done) => {
