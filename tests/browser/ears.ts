@@ -39,7 +39,7 @@ export class Ears {
   }
 
   /** All that was heard, a line each. */
-  transcript(): string {
+  lines(): string {
     return this.heard.map(({ kind, role, words }) => `${kind} ${role}: ${words}\n`).join('');
   }
 

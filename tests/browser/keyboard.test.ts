@@ -39,7 +39,7 @@ test.each([
     expect(file).toMatch(/^thistle-.+\.pdf$/);
     await page.getByRole('status').filter({ hasText: file }).waitFor();
     await ears.listen();
-    if (HEARD) writeFileSync(`${HEARD}-${id}.txt`, ears.transcript());
+    if (HEARD) writeFileSync(`${HEARD}-${id}.txt`, ears.lines());
     expect(ears.faults()).toEqual([]);
     expect(ears.heard).toContainEqual({ kind: 'said', role: 'status', words: say('screen.print.saved', { file }) });
     const foreign = ears.heard.filter(({ words }) => /[a-z]{2}/i.test(words.replace(EVERYWHERE, '')));
@@ -57,7 +57,7 @@ test('the ears hear a lost focus, what is said twice, what has no name, and noth
     page.evaluate((text) => document.querySelector('[role="status"]')?.replaceChildren(text), words);
   for (const words of ['once', 'twice', 'twice']) await say(words).then(() => ears.listen());
   for (let stop = 0; stop < 2; stop++) await page.keyboard.press('Tab').then(() => ears.listen());
-  expect(ears.transcript()).not.toContain('before');
+  expect(ears.lines()).not.toContain('before');
   expect(ears.faults()).toEqual(['no name: none', 'twice: twice', 'no name: button']);
   await close();
 });

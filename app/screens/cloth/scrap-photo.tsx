@@ -1,6 +1,7 @@
 import { useState } from 'preact/hooks';
 import type { SeenOutline } from '../../measuring/photo';
 import { Page, useWords } from '../../parts';
+import { How } from '../shared/photo/how';
 import { openPicture } from '../shared/photo/open-picture';
 import { PictureButton } from '../shared/photo/picture-button';
 import type { Heads } from '../shared/photo/sight';
@@ -30,11 +31,7 @@ export function ScrapPhoto(props: ScrapPhotoProps) {
         </>
       }
     >
-      <ol class="scrap-how">
-        <li>{say('photo.scrap-lay')}</li>
-        <li>{say('photo.hold')}</li>
-        <li>{say('photo.scrap-mark')}</li>
-      </ol>
+      <How steps={[say('photo.scrap-lay'), say('photo.hold'), say('photo.scrap-mark')]} />
       <p class="soft small">{say('photo.private')}</p>
     </Page>
   );

@@ -5,6 +5,7 @@ import { Line } from '../shared/photo/line';
 import { CARD_MARKS, isCoarse, type Marks, type Sort } from '../shared/photo/marks';
 import { roundedUp } from '../shared/photo/rounded-up';
 import { type Heads, Sight } from '../shared/photo/sight';
+import { SightActs } from '../shared/photo/sight-acts';
 import { FIRST_EDGE, grown, newMarks, oneBack, verdictOf } from './scrap-marks';
 import { ScrapTold } from './scrap-told';
 
@@ -48,10 +49,11 @@ export function ScrapSight({ picture, onUse, onOther, ...header }: ScrapSightPro
       told={<ScrapTold verdict={verdict} />}
       mind={mind()}
       acts={
-        <>
-          <button type="button" class="quiet" onClick={onOther}>
-            {say('photo.other')}
-          </button>
+        <SightActs
+          onOther={onOther}
+          use={say('photo.use-outline')}
+          onUse={verdict.is === 'seen' ? () => onUse(verdict.outline) : null}
+        >
           <button
             type="button"
             class="quiet"
@@ -60,15 +62,7 @@ export function ScrapSight({ picture, onUse, onOther, ...header }: ScrapSightPro
           >
             {say('photo.one-back')}
           </button>
-          <button
-            type="button"
-            class="go"
-            disabled={verdict.is !== 'seen'}
-            onClick={() => verdict.is === 'seen' && onUse(verdict.outline)}
-          >
-            {say('photo.use-outline')}
-          </button>
-        </>
+        </SightActs>
       }
     />
   );

@@ -1,6 +1,7 @@
 import type { MeasureId } from '../../body';
 import { Page, useWords } from '../../parts';
 import type { Toy } from '../../storage';
+import { How } from '../shared/photo/how';
 import { PictureButton } from '../shared/photo/picture-button';
 import { to } from '../shared/route';
 import { IntroPicture } from './intro-picture';
@@ -31,11 +32,7 @@ export function Intro({ measure, toy, back, onFile }: IntroProps) {
     >
       <div class="photo-intro">
         <IntroPicture />
-        <ol class="photo-how">
-          <li>{say('photo.lay-card')}</li>
-          <li>{say('photo.hold')}</li>
-          <li>{say('photo.mark')}</li>
-        </ol>
+        <How steps={[say('photo.lay-card'), say('photo.hold'), say('photo.mark')]} />
         <p class="photo-mind">{say('photo.bulge')}</p>
         <p class="soft small">{say('photo.private')}</p>
       </div>

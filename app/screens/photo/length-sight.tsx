@@ -5,6 +5,7 @@ import type { Toy } from '../../storage';
 import { Line } from '../shared/photo/line';
 import { CARD_MARKS, isCoarse, type Sort, waitingMarks } from '../shared/photo/marks';
 import { Sight } from '../shared/photo/sight';
+import { SightActs } from '../shared/photo/sight-acts';
 import { to } from '../shared/route';
 import { ENDS_WAIT_AT, verdictOf } from './marks';
 import { Told } from './told';
@@ -50,19 +51,11 @@ export function LengthSight({ picture, measure, toy, back, onUse, onOther }: Len
       told={<Told verdict={verdict} coarse={isCoarse(marks)} />}
       mind={say(verdict.is === 'seen' ? 'photo.bulge-short' : 'photo.finely')}
       acts={
-        <>
-          <button type="button" class="quiet" onClick={onOther}>
-            {say('photo.other')}
-          </button>
-          <button
-            type="button"
-            class="go"
-            disabled={verdict.is !== 'seen'}
-            onClick={() => verdict.is === 'seen' && onUse(verdict.known)}
-          >
-            {say('photo.use')}
-          </button>
-        </>
+        <SightActs
+          onOther={onOther}
+          use={say('photo.use')}
+          onUse={verdict.is === 'seen' ? () => onUse(verdict.known) : null}
+        />
       }
     />
   );
