@@ -16,6 +16,9 @@ import { middleOf } from './middle';
 /** What a label may say, the fullest first. */
 type Wordings = readonly (readonly Paragraph[])[];
 
+/** The least a piece must say, where no room was kept beside it for more: its name, and how many to cut; its edges say the rest. */
+const bare = (paragraphs: readonly Paragraph[]): readonly Paragraph[] => paragraphs.slice(0, 2);
+
 function firstInside(all: Wordings, outline: readonly Point[], lines: Board, widthOf: TextWidth): Label | undefined {
   for (const paragraphs of all) {
     const label = labelInside(paragraphs, outline, lines, widthOf);
@@ -34,7 +37,7 @@ export type Forms = { readonly told: Draft; readonly shown: Draft };
 export function labelsInk({ told, shown }: Forms, layout: Layout, on: Labelled, wording: Lettering): readonly Ink[] {
   const { page, free } = on;
   const ink: Ink[] = [];
-  let left = withPieces(free, shown, page);
+  let left = page.placed.reduce(withRoom, withPieces(free, shown, page));
   for (const placed of page.placed) {
     const piece = shown.pieces[placed.piece];
     const whole = told.pieces[placed.piece];
@@ -57,6 +60,9 @@ export function labelsInk({ told, shown }: Forms, layout: Layout, on: Labelled, 
   return ink;
 }
 
+/** What was kept for a piece's label is no other's. */
+const withRoom = (board: Board, { room }: Placed): Board => (room ? blockBox(board, room, CLEAR_MM) : board);
+
 function pieceLabel(
   { free, words }: Labelled,
   piece: Piece,
@@ -67,7 +73,7 @@ function pieceLabel(
 ): Label {
   const outline = outlineOn(piece.seamLine, placed);
   const lines = withMarks(free, piece, placed.whole, moved(placed.move), widthOf.print);
-  const inside = firstInside(all, outline, lines, widthOf);
+  const inside = firstInside(placed.room ? all : [...all, ...all.map(bare)], outline, lines, widthOf);
   return (
     inside ?? labelBeside(all.at(-1) ?? [], { outline, lines, words }, { page: beside, room: placed.room }, widthOf)
   );
