@@ -1,7 +1,8 @@
 /**
  * How long things take, as medians with their spread: `npm run bench [-- --runs N]`; with `--app`, how the
  * built app feels on a phone instead, with `--sheets`, how many pages more than the
- * least there could be the patterns of N random toys take; with `--toys`, what thousands of toys cost it (`npm run build` before both). Times differ between machines; the ratios to the first row (one length of a cubic)
+ * least there could be the patterns of N random toys take; with `--pdf`, how long and how large patterns' PDFs are beside
+ * those of a bare program that writes the same; with `--toys`, what thousands of toys cost it (`npm run build` before both). Times differ between machines; the ratios to the first row (one length of a cubic)
  * travel better.
  */
 import { EXIT, type Exit } from '../../app/command/call';
@@ -16,8 +17,8 @@ import { randomCard, seeded } from '../toys/random';
 await command(
   {
     name: 'bench',
-    usage: ['[--app] [--runs N]', '--sheets [--runs N]', '--toys'],
-    options: { app: null, sheets: null, toys: null, runs: 'N' },
+    usage: ['[--app] [--runs N]', '--sheets [--runs N]', '--pdf [--runs N]', '--toys'],
+    options: { app: null, sheets: null, pdf: null, toys: null, runs: 'N' },
     words: [0, 0],
     exits: [EXIT.done, EXIT.unreadable, EXIT.ours],
   },
@@ -25,6 +26,11 @@ await command(
     if (on('sheets')) {
       const { benchSheets } = await import('./sheets');
       benchSheets(Number(values.runs ?? 12));
+      return EXIT.done;
+    }
+    if (on('pdf')) {
+      const { benchPdf } = await import('./pdf');
+      await benchPdf(Number(values.runs ?? 15));
       return EXIT.done;
     }
     if (on('toys')) {

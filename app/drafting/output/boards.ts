@@ -2,7 +2,7 @@
 
 import type { Draft } from '../draft-types';
 import type { Path, Point } from '../geometry';
-import { type Board, type Box, block, blockBox, blockLine, emptyBoard } from '../packing';
+import { type Board, type Box, block, blockBox, blockLines, emptyBoard } from '../packing';
 import { outlineOf } from '../pieces/outline';
 import { BOTTOM_MARGIN_MM, EDGE_MARGIN_MM } from '../sheets/area';
 import { STITCHES_MM } from '../sheets/furniture';
@@ -58,7 +58,11 @@ export function withPieces(board: Board, draft: Draft, page: Page): Board {
 
 /** The board with all that is drawn and written taken. */
 export function withInk(board: Board, ink: readonly Ink[], widthOf: TextWidth): Board {
-  return ink.reduce((left, each) => blockLine(left, inkOutline(each, widthOf), CLEAR_MM / 2), board);
+  return blockLines(
+    board,
+    ink.map((each) => inkOutline(each, widthOf)),
+    CLEAR_MM / 2,
+  );
 }
 
 /** The board with all but the window taken, and the overlaps round it too: what lies there may be cut off. */

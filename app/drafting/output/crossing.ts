@@ -9,9 +9,15 @@ const FOLLOWED_MM = 0.2;
 /** What words reach above and below their middle, as a share of their size. */
 const HALF_HEIGHT_SHARE = 0.5;
 
-/** The first of some ink that a line of points crosses. */
+/** A closed box, its first corner again at the end. */
+const BOX_POINTS = 5;
+
+/** Whether a line of points, or a closed box, crosses any of some ink or has it within. */
 export function crossesAny(line: readonly Point[], ink: readonly Ink[], widthOf: TextWidth): boolean {
-  return ink.some((each) => meet(line, inkOutline(each, widthOf)));
+  return ink.some((each) => {
+    const outline = inkOutline(each, widthOf);
+    return meet(line, outline) || holds(line, outline[0]) || (each.kind === 'words' && holds(outline, line[0]));
+  });
 }
 
 /** A line, or the box round words. */
@@ -45,6 +51,13 @@ function meet(one: readonly Point[], other: readonly Point[]): boolean {
       return c !== undefined && side(a, b, c) * side(a, b, d) < 0 && side(c, d, a) * side(c, d, b) < 0;
     });
   });
+}
+
+/** Whether a closed box round words has a point within. */
+function holds(box: readonly Point[], p: Point | undefined): boolean {
+  if (box.length < BOX_POINTS || !p) return false;
+  const sides = box.slice(1).map((b, i) => Math.sign(side(box[i] ?? b, b, p)));
+  return Math.abs(sides.reduce((sum, each) => sum + each, 0)) === sides.length;
 }
 
 function side(a: Point, b: Point, p: Point): number {

@@ -20,7 +20,7 @@ import {
 import { foldStretch } from '../sheets/marks';
 import { printRooms } from '../sheets/prints';
 import { arrowHead } from './arrow';
-import { crossesAny } from './crossing';
+import { boxRound, crossesAny } from './crossing';
 import { centred } from './flow';
 import { type Ink, smallestOf, stroke, type TextWidth } from './ink';
 import { readingTurn } from './words-along';
@@ -32,6 +32,9 @@ const ON_FOLD_MM = 1e-4;
 const MARK_SHARE = 0.62;
 const TIP_MM = 0.8;
 const LONGEST_MARK_MM = 110;
+
+/** Kept between the mark's words and its ends, mm. */
+const WORDS_CLEAR_MM = 3;
 
 /** A ring without its parts on the fold: open runs, or the ring itself where it has none. */
 export function offFold(ring: Path, onFold: boolean): readonly Path[] {
@@ -112,9 +115,11 @@ function arrows(
     stroke('marks', 'mark', polyline(corners)),
     ...tips.map((tip) => stroke('marks', 'mark', arrowHead(tip, scale(into, -1)))),
   ];
-  if (widthOf(words, size, false) > 2 * reach - 6) return mark;
-  const turn = readingTurn(from, until);
-  return [...mark, centred(words, place(0, deep / 2), size, false, widthOf, turn)];
+  const half = widthOf(words, size, false) / 2;
+  const [turn, slack] = [readingTurn(from, until), reach - WORDS_CLEAR_MM - half];
+  const at = slack < 0 ? [] : [0, -slack / 2, slack / 2].map((aside) => place(aside, deep / 2));
+  const free = at.find((each) => !crossesAny(boxRound(each, half, size, turn), ink, widthOf));
+  return free ? [...mark, centred(words, free, size, false, widthOf, turn)] : mark;
 }
 
 function liesOnFold(curve: Curve): boolean {

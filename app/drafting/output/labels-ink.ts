@@ -5,7 +5,7 @@ import { type Board, blockBox } from '../packing';
 import type { Layout, Page, Placed } from '../sheets/layout';
 import { CLEAR_MM, withMarks } from '../sheets/marks';
 import { moved } from '../sheets/move';
-import { furnished, outlineOn, withinWindow, withPieces } from './boards';
+import { furnished, outlineOn, withInk, withinWindow, withPieces } from './boards';
 import type { Paragraph } from './flow';
 import type { Ink, TextWidth } from './ink';
 import { labelOf, largeLabels } from './label';
@@ -50,12 +50,13 @@ export function labelsInk({ told, shown }: Forms, layout: Layout, on: Labelled, 
       units: wording.units,
     };
     const all = layout.print === 'large' ? largeLabels(said, placed.piece, wording.say) : [labelOf(said, wording.say)];
+    const so = { ...on, words: [...on.words, ...ink] };
     const label = placed.window
-      ? tileLabel(layout, on, piece, placed, all, left, wording)
-      : pieceLabel(on, piece, placed, all, left, wording.widthOf);
+      ? tileLabel(layout, so, piece, placed, all, left, wording)
+      : pieceLabel(so, piece, placed, all, left, wording.widthOf);
     if (!label) continue;
     ink.push(...label.ink);
-    left = blockBox(left, label.box, CLEAR_MM);
+    left = withInk(blockBox(left, label.box, CLEAR_MM), label.ink, wording.widthOf);
   }
   return ink;
 }

@@ -16,7 +16,7 @@ import type { Lettering } from './lettering';
 import { careInk, notesInk } from './notes-ink';
 import { pieceInk } from './piece-ink';
 import { stripInk } from './strip-ink';
-import { tileInk } from './tile-ink';
+import { crossInk, tileInk } from './tile-ink';
 
 /** All ink of one page, in true millimetres from its top left corner; `shown` is the draft as this layout's form has it. */
 export function pageInk(
@@ -27,9 +27,17 @@ export function pageInk(
   shown = formed(draft, layout.form),
 ): readonly Ink[] {
   const { say, widthOf } = wording;
-  const pieces = page.placed.flatMap((placed) => placedInk(shown, placed, wording));
-  const notes = page.notes ? notesInk(draft, page.notes, layout.form, wording) : [];
-  const words = [...pieces, ...notes].filter((ink) => ink.kind === 'words');
+  const crosses = page.tile?.crosses.flatMap(crossInk) ?? [];
+  const pieces = page.placed.flatMap((placed) => placedInk(shown, placed, wording, crosses));
+  const furniture = [
+    ...stripInk(draft, layout, page, say, widthOf),
+    ...(page.notes ? notesInk(draft, page.notes, layout.form, wording) : []),
+    ...(page.care ? careInk(page.care, wording) : []),
+    ...(page.key ? keyInk(page.key, layout.form, wording) : []),
+    ...coverInk(shown, layout, page, wording),
+    ...furnitureInk(page, wording),
+  ];
+  const words = [...pieces, ...furniture].filter((ink) => ink.kind === 'words');
   const free = furnished(page);
   const labels = labelsInk({ told: draft, shown }, layout, { page, free, words }, wording);
   return [
@@ -37,12 +45,7 @@ export function pageInk(
     ...(page.tile ? tileInk(page.tile, withInk(free, pieces, widthOf), say, widthOf) : []),
     ...labels,
     ...(layout.print === 'large' ? edgeLetters({ told: draft, shown }, page, [...pieces, ...labels], wording) : []),
-    ...stripInk(draft, layout, page, say, widthOf),
-    ...notes,
-    ...(page.care ? careInk(page.care, wording) : []),
-    ...(page.key ? keyInk(page.key, layout.form, wording) : []),
-    ...coverInk(shown, layout, page, wording),
-    ...furnitureInk(page, wording),
+    ...furniture,
   ];
 }
 
@@ -54,7 +57,12 @@ function edgeLetters({ told, shown }: Forms, page: Page, ink: readonly Ink[], { 
   });
 }
 
-function placedInk(draft: Draft, placed: Placed, { say, units, widthOf }: Lettering): readonly Ink[] {
+function placedInk(
+  draft: Draft,
+  placed: Placed,
+  { say, units, widthOf }: Lettering,
+  beside: readonly Ink[],
+): readonly Ink[] {
   const piece = draft.pieces[placed.piece];
   if (!piece) return [];
   const drawn = {
@@ -64,6 +72,6 @@ function placedInk(draft: Draft, placed: Placed, { say, units, widthOf }: Letter
     to: moved(placed.move),
     units,
   };
-  const ink = pieceInk(drawn, say, widthOf);
+  const ink = pieceInk(drawn, say, widthOf, beside);
   return placed.window ? clippedInk(ink, placed.window, widthOf) : ink;
 }

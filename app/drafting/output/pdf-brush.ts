@@ -33,6 +33,9 @@ const BOX_SHARE = 0.6;
 /** From one such box to the next. */
 const BOX_STEP = 0.75;
 
+/** The standard fonts are the same in every file. */
+const lettersKnown = { plain: new Map<string, number>(), bold: new Map<string, number>() };
+
 /** How a language is written: its BCP 47 tag, which way it runs, and letters that the standard fonts lack, in faces or as pictures. */
 export type PdfScript = Script & { readonly language: string; readonly glyphs?: Glyphs };
 
@@ -62,15 +65,17 @@ export function pdfBrush(
     const unknown = unknownWidths[letter];
     if (unknown) return unknown[weight] / EM;
     const width =
-      known[weight].get(letter) ??
+      lettersKnown[weight].get(letter) ??
       pdf.getStringUnitWidth(letter, { font: fonts[weight], charSpace: 0, doKerning: false });
-    known[weight].set(letter, width);
+    lettersKnown[weight].set(letter, width);
     return width;
   };
   // The fonts are written without kerning, so that a text is as wide as its letters together.
   const plainWidth: TextWidth = (text, size, bold) => {
     const weight = bold ? 'bold' : 'plain';
-    return [...text].reduce((sum, letter) => sum + letterWidth(letter, weight), 0) * size * MM_PER_PT;
+    const width = known[weight].get(text) ?? [...text].reduce((sum, letter) => sum + letterWidth(letter, weight), 0);
+    known[weight].set(text, width);
+    return width * size * MM_PER_PT;
   };
 
   const runWidth = (run: Run, size: number, bold: boolean): Mm => {

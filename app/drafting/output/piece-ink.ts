@@ -1,20 +1,9 @@
 // One piece as ink: cut line, seam line, fold, grain, notches, lines and cuts; its label is set apart.
 
-import type { Mm, Say, Unit } from '../../body';
-import type { Edge, Notch, Piece } from '../draft-types';
-import {
-  add,
-  left,
-  line,
-  mirrorPath,
-  type Path,
-  type Point,
-  pointAtLength,
-  scale,
-  subtract,
-  transformPath,
-  unit,
-} from '../geometry';
+import type { Say, Unit } from '../../body';
+import type { Piece } from '../draft-types';
+import { line, mirrorPath, type Path, type Point, scale, subtract, transformPath, unit } from '../geometry';
+import { ticks } from '../pieces/ticks';
 import { isBare } from '../sheets/forms';
 import { straight, wordSide } from '../sheets/marks';
 import { arrowHead } from './arrow';
@@ -33,16 +22,11 @@ export type Drawn = {
   readonly units?: Unit;
 };
 
-/** Length of a notch where there is no allowance to cross, mm; then it lies inside. */
-const INNER_NOTCH_MM = 4;
-
 /** What numbers lines of one kind: `fold-3`. */
 const NUMBER = /-\d+$/;
 
-/** Between the two ticks of a back notch, mm. */
-const TICKS_APART_MM = 2.5;
-
-export function pieceInk(shown: Drawn, say: Say, widthOf: TextWidth): readonly Ink[] {
+/** A piece's lines, and words clear of them and of what else is drawn there: `beside`. */
+export function pieceInk(shown: Drawn, say: Say, widthOf: TextWidth, beside: readonly Ink[] = []): readonly Ink[] {
   const { piece, whole, to } = shown;
   const sides: readonly ((path: Path) => Path)[] = whole && piece.onFold ? [same, mirrorPath] : [same];
   const unfolded = (path: Path): readonly Path[] =>
@@ -68,27 +52,13 @@ export function pieceInk(shown: Drawn, say: Say, widthOf: TextWidth): readonly I
     ),
     ...grain(shown),
   ];
-  ink.push(...foldInk(shown, ink, say, widthOf));
+  ink.push(...foldInk(shown, [...beside, ...ink], say, widthOf));
   const large = widthOf.print === 'large';
   for (const { text, ends } of wordings(shown, large, say)) {
-    ink.push(...wordsAlong(text, [to(ends[0]), to(ends[1])], wordSide(ends, to), ink, widthOf));
+    ink.push(...wordsAlong(text, [to(ends[0]), to(ends[1])], wordSide(ends, to), [...beside, ...ink], widthOf));
   }
-  if (!large) ink.push(...edgeWords(shown, ink, say, widthOf));
+  if (!large) ink.push(...edgeWords(shown, [...beside, ...ink], say, widthOf));
   return ink;
-}
-
-/** Every tick of every notch: from the seam line out to the cut line, where scissors snip. */
-function ticks(piece: Piece, notch: Notch): readonly Path[] {
-  const edge = piece.edges.find((each) => each.name === notch.edge);
-  if (!edge) return [];
-  const offsets = notch.ticks === 1 ? [0] : [-TICKS_APART_MM / 2, TICKS_APART_MM / 2];
-  return offsets.map((offset) => tick(edge, notch.at + offset));
-}
-
-function tick({ path, allowance }: Edge, at: Mm): Path {
-  const { point, tangent } = pointAtLength(path, at);
-  const outward = left(tangent);
-  return [line(point, add(point, scale(outward, allowance > 0 ? allowance : -INNER_NOTCH_MM)))];
 }
 
 /** The lengthwise thread; with a nap, one head only, the way the nap runs. */

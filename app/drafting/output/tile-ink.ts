@@ -33,7 +33,8 @@ export function tileInk(tile: Tile, taken: Board, say: Say, widthOf: TextWidth):
   ];
 }
 
-function crossInk({ x, y }: Point): readonly Ink[] {
+/** Two strokes that must meet those of the pages beside. */
+export function crossInk({ x, y }: Point): readonly Ink[] {
   return [
     stroke('marks', 'rule', [line({ x: x - CROSS_MM, y }, { x: x + CROSS_MM, y })]),
     stroke('marks', 'rule', [line({ x, y: y - CROSS_MM }, { x, y: y + CROSS_MM })]),

@@ -31,7 +31,17 @@ export function blockBox(board: Board, box: Box, gap = 0): Board {
 
 /** The board with `gap` mm on both sides of a line taken. */
 export function blockLine(board: Board, line: readonly Point[], gap: number): Board {
-  return thickened(board, edgeSpans(line, board.taken.length), gap);
+  return blockLines(board, [line], gap);
+}
+
+/** The board with `gap` mm on both sides of each line taken. */
+export function blockLines(board: Board, lines: readonly (readonly Point[])[], gap: number): Board {
+  const all = lines.map((line) => edgeSpans(line, board.taken.length));
+  return thickened(
+    board,
+    board.taken.map((_, row) => all.flatMap((spans) => spans[row] ?? [])),
+    gap,
+  );
 }
 
 /** The board with a polygon's inside and `gap` mm round it taken. */

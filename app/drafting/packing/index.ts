@@ -2,7 +2,17 @@
 // engine that lays shapes close, on strips and on fields. It knows shapes and boards only: nothing of paper, cloth,
 // pieces or words, and never will.
 
-export { type Board, type Box, block, blockBox, blockLine, blockOutside, blockRows, emptyBoard } from './board';
+export {
+  type Board,
+  type Box,
+  block,
+  blockBox,
+  blockLine,
+  blockLines,
+  blockOutside,
+  blockRows,
+  emptyBoard,
+} from './board';
 export { chance } from './chance';
 export { type Fitted, packFields } from './fields';
 export { highestPlace, ROUNDING_MM, type Stamp, stampOf } from './highest';

@@ -17,6 +17,7 @@ import {
   unit,
 } from '../geometry';
 import { type Board, blockLine } from '../packing';
+import { ticks } from '../pieces/ticks';
 import { type Print, printRooms } from './prints';
 
 /** Kept between words and whatever is near, mm. */
@@ -45,7 +46,11 @@ export function withMarks(
   const folds = piece.edges.filter((edge) => edge.role === 'fold');
   const marked = !whole && folds.some((edge) => foldStretch(piece, edge, print));
   const fold: Mm = CLEAR_MM + (marked ? foldMark : 0);
-  const inner = [...piece.lines.map((line) => line.path), ...piece.cuts];
+  const inner = [
+    ...piece.lines.map((line) => line.path),
+    ...piece.cuts,
+    ...piece.notches.flatMap((notch) => ticks(piece, notch)),
+  ];
   const lines = [
     ...(whole ? [...inner, ...inner.map(mirrorPath)] : inner).map((path) => ({ path, gap: CLEAR_MM })),
     ...folds.map(({ path }) => ({ path, gap: fold })),

@@ -1,7 +1,6 @@
 import type { Draft } from '../draft-types';
-import { flatten, transformPath } from '../geometry';
 import { type Board, type Box, block, blockBox, blockLine, nearestRoom } from '../packing';
-import { cornersOf } from '../pieces/outline';
+import { cornersOf, outlineOf } from '../pieces/outline';
 import type { Area } from './area';
 import { bareBoard } from './boards';
 import { type Fitting, moveTo } from './figure';
@@ -9,15 +8,13 @@ import { isFigure, isLoose, type Laid, type Sheet } from './fill';
 import { blockOf, CHECK_MM, largeBlock, longIn, squareIn, stripAcross, stripBlock, stripIn } from './furniture';
 import type { Furniture, Page, Placed, Strip } from './layout';
 import { isOfFirst, type Loose } from './loose';
+import { withMarks } from './marks';
 import { moved } from './move';
 import { holdings } from './notes';
 import type { TilePage } from './tiles';
 
 /** Kept round the strip where it lies beside or inside a piece, mm. */
 const STRIP_CLEAR_MM = 2;
-
-/** How closely lines are followed when the strip looks for room among them, mm. */
-const FOLLOWED_MM = 0.1;
 
 /** A filled sheet as a page: boards start at the usable area's corner, pages at the paper's. */
 export function pageOf(
@@ -100,14 +97,17 @@ function withPiece(board: Board, { turned, x, y }: Laid<Fitting>): Board {
   return room ? blockBox(taken, { ...room, x: room.x + x, y: room.y + y }, STRIP_CLEAR_MM) : taken;
 }
 
-/** The board with all that is drawn of a piece taken: its edges, lines, cuts and grain. */
+/** The board with all that is drawn and written of a piece taken, and its label's room. */
 function withLines(board: Board, draft: Draft, placed: Placed, area: Area): Board {
   const piece = draft.pieces[placed.piece];
   if (!piece) return board;
   const to = moved({ ...placed.move, x: placed.move.x - area.x, y: placed.move.y - area.y });
-  const [from, end] = piece.grain;
-  const inner = [...piece.lines.map((line) => line.path), ...piece.cuts, piece.cutLine, piece.seamLine];
-  const lines = inner.map((path) => flatten(transformPath(path, to), FOLLOWED_MM));
+  const rings = [piece.cutLine, piece.seamLine].map((ring) => outlineOf(ring, placed.whole).map(to));
   const room = placed.room ? [cornersOf({ ...placed.room, x: placed.room.x - area.x, y: placed.room.y - area.y })] : [];
-  return [...lines, [to(from), to(end)], ...room].reduce((left, line) => blockLine(left, line, STRIP_CLEAR_MM), board);
+  return [...rings, ...room]
+    .map((ring) => [...ring, ...ring.slice(0, 1)])
+    .reduce(
+      (left, line) => blockLine(left, line, STRIP_CLEAR_MM),
+      withMarks(board, piece, placed.whole, to, area.print),
+    );
 }
