@@ -19,6 +19,8 @@ export const formats: Readonly<Record<string, Format>> = {
       unitDisplay: 'narrow',
       maximumFractionDigits: 0,
     }).format((Number(value) * 180) / Math.PI),
+  /** A plain number, to a tenth at most: `2,5` where a comma parts whole from tenth. */
+  tenth: (value, locale) => new Intl.NumberFormat(locale, { ...LATIN, maximumFractionDigits: 1 }).format(Number(value)),
   /** A ratio, to a whole percent. */
   percent: (value, locale) =>
     new Intl.NumberFormat(locale, { ...LATIN, style: 'percent', maximumFractionDigits: 0 }).format(Number(value)),

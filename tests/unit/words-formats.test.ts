@@ -15,6 +15,14 @@ test('names are listed, and set in a row, as the language does it', () => {
   expect([formats.row?.(names, 'en', {}), formats.row?.(['Oat'], 'en', {})]).toEqual(['Oat, Moss, Fig', 'Oat']);
 });
 
+test('tenths are parted as the language parts them, in the digits of the tape', () => {
+  expect([formats.tenth?.(2.5, 'en', {}), formats.tenth?.(2.5, 'es', {}), formats.tenth?.(2, 'ar-EG', {})]).toEqual([
+    '2.5',
+    '2,5',
+    '2',
+  ]);
+});
+
 test('shares are said in whole percents, dates as the calendar has them', () => {
   expect(formats.percent?.(0.347, 'en', {})).toBe('35%');
   expect(formats.date?.('2026-11-01', 'en-GB', {})).toBe('1 Nov 2026');
