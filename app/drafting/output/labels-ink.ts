@@ -73,7 +73,8 @@ function pieceLabel(
   widthOf: TextWidth,
 ): Label {
   const outline = outlineOn(piece.seamLine, placed);
-  const lines = withMarks(free, piece, placed.whole, moved(placed.move), widthOf.print);
+  const marked = withMarks(free, piece, placed.whole, moved(placed.move), widthOf.print);
+  const lines = withInk(marked, words, widthOf);
   const inside = firstInside(placed.room ? all : [...all, ...all.map(bare)], outline, lines, widthOf);
   return (
     inside ?? labelBeside(all.at(-1) ?? [], { outline, lines, words }, { page: beside, room: placed.room }, widthOf)
