@@ -35,7 +35,8 @@ export type Forms = { readonly told: Draft; readonly shown: Draft };
 
 /** The labels of a page, one after another: each takes its place from those that follow. */
 export function labelsInk({ told, shown }: Forms, layout: Layout, on: Labelled, wording: Lettering): readonly Ink[] {
-  const { page, free } = on;
+  const { page } = on;
+  const free = withInk(on.free, on.words, wording.widthOf);
   const ink: Ink[] = [];
   let left = page.placed.reduce(withRoom, withPieces(free, shown, page));
   for (const placed of page.placed) {
@@ -50,7 +51,7 @@ export function labelsInk({ told, shown }: Forms, layout: Layout, on: Labelled, 
       units: wording.units,
     };
     const all = layout.print === 'large' ? largeLabels(said, placed.piece, wording.say) : [labelOf(said, wording.say)];
-    const so = { ...on, words: [...on.words, ...ink] };
+    const so = { page, free, words: [...on.words, ...ink] };
     const label = placed.window
       ? tileLabel(layout, so, piece, placed, all, left, wording)
       : pieceLabel(so, piece, placed, all, left, wording.widthOf);
@@ -73,8 +74,7 @@ function pieceLabel(
   widthOf: TextWidth,
 ): Label {
   const outline = outlineOn(piece.seamLine, placed);
-  const marked = withMarks(free, piece, placed.whole, moved(placed.move), widthOf.print);
-  const lines = withInk(marked, words, widthOf);
+  const lines = withMarks(free, piece, placed.whole, moved(placed.move), widthOf.print);
   const inside = firstInside(placed.room ? all : [...all, ...all.map(bare)], outline, lines, widthOf);
   return (
     inside ?? labelBeside(all.at(-1) ?? [], { outline, lines, words }, { page: beside, room: placed.room }, widthOf)

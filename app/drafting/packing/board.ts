@@ -36,18 +36,13 @@ export function blockLine(board: Board, line: readonly Point[], gap: number): Bo
 
 /** The board with `gap` mm on both sides of each line taken. */
 export function blockLines(board: Board, lines: readonly (readonly Point[])[], gap: number): Board {
-  const all = lines.map((line) => edgeSpans(line, board.taken.length));
-  return thickened(
-    board,
-    board.taken.map((_, row) => all.flatMap((spans) => spans[row] ?? [])),
-    gap,
-  );
+  return thickened(board, edgeSpans(lines, board.taken.length), gap);
 }
 
 /** The board with a polygon's inside and `gap` mm round it taken. */
 export function block(board: Board, polygon: readonly Point[], gap: number): Board {
   const count = board.taken.length;
-  const edge = edgeSpans(closed(polygon), count);
+  const edge = edgeSpans([closed(polygon)], count);
   const inside = insideSpans(polygon, count);
   return thickened(
     board,
@@ -64,21 +59,20 @@ export function blockOutside(board: Board, polygon: readonly Point[], gap: numbe
 }
 
 function thickened(board: Board, lines: readonly Spans[], gap: number): Board {
-  const added = new Map<number, Span[]>();
   const reach = Math.ceil(gap / ROW_MM);
+  const added = board.taken.map((): Span[] => []);
   lines.forEach((spans, index) => {
-    if (spans.length === 0) return;
     const wide = shifted(spans, 0, gap);
-    for (const row of range(index - reach, index + reach)) added.set(row, [...(added.get(row) ?? []), ...wide]);
+    for (let row = Math.max(0, index - reach); row <= index + reach; row += 1) added[row]?.push(...wide);
   });
-  return withTaken(board, added);
+  return withTaken(board, added.entries());
 }
 
-function withTaken(board: Board, added: ReadonlyMap<number, readonly Span[]>): Board {
+function withTaken(board: Board, added: Iterable<readonly [row: number, spans: readonly Span[]]>): Board {
   const taken = [...board.taken];
   for (const [row, spans] of added) {
     const before = taken[row];
-    if (before) taken[row] = merged([...before, ...spans]);
+    if (before && spans.length > 0) taken[row] = merged([...before, ...spans]);
   }
   return { ...board, taken };
 }

@@ -26,29 +26,35 @@ export function rowsOf(polygons: readonly (readonly Point[])[]): Rows {
   const rows: Span[][] = Array.from({ length: Math.max(1, Math.ceil(height / ROW_MM)) }, () => []);
   for (const polygon of polygons) {
     const moved = polygon.map((p) => ({ x: p.x - left, y: p.y - top }));
-    for (const found of [edgeSpans(closed(moved), rows.length), insideSpans(moved, rows.length)]) {
+    for (const found of [edgeSpans([closed(moved)], rows.length), insideSpans(moved, rows.length)]) {
       for (const [row, spans] of found.entries()) rows[row]?.push(...spans);
     }
   }
   return { left, top, width, height, rows: rows.map(merged) };
 }
 
-/** What a line through the points covers in each row, from y = 0 down. */
-export function edgeSpans(line: readonly Point[], count: number): readonly Spans[] {
+/** What lines through points cover in each row, from y = 0 down. */
+export function edgeSpans(lines: readonly (readonly Point[])[], count: number): readonly Spans[] {
   const rows: Span[][] = Array.from({ length: count }, () => []);
-  for (let i = 1; i < line.length; i += 1) {
-    const [a, b] = ordered(line[i - 1], line[i]);
-    if (!a || !b) continue;
-    const first = Math.max(0, Math.floor(a.y / ROW_MM));
-    const last = Math.min(count - 1, Math.floor(b.y / ROW_MM));
-    for (let row = first; row <= last; row += 1) {
-      const from = xAt(a, b, Math.max(a.y, row * ROW_MM));
-      const to = xAt(a, b, Math.min(b.y, (row + 1) * ROW_MM));
-      const level = a.y === b.y;
-      rows[row]?.push(level ? [Math.min(a.x, b.x), Math.max(a.x, b.x)] : [Math.min(from, to), Math.max(from, to)]);
+  for (const line of lines) {
+    for (let i = 1; i < line.length; i += 1) {
+      const [a, b] = ordered(line[i - 1], line[i]);
+      if (a && b) cover(rows, a, b);
     }
   }
   return rows.map(merged);
+}
+
+/** Adds what one stretch of a line covers, from its upper end to its lower. */
+function cover(rows: readonly Span[][], a: Point, b: Point): void {
+  const first = Math.max(0, Math.floor(a.y / ROW_MM));
+  const last = Math.min(rows.length - 1, Math.floor(b.y / ROW_MM));
+  for (let row = first; row <= last; row += 1) {
+    const from = xAt(a, b, Math.max(a.y, row * ROW_MM));
+    const to = xAt(a, b, Math.min(b.y, (row + 1) * ROW_MM));
+    const level = a.y === b.y;
+    rows[row]?.push(level ? [Math.min(a.x, b.x), Math.max(a.x, b.x)] : [Math.min(from, to), Math.max(from, to)]);
+  }
 }
 
 /** Where the middle of each row lies inside the polygon (even-odd). */

@@ -16,7 +16,7 @@ import {
   transformPath,
   unit,
 } from '../geometry';
-import { type Board, blockLine } from '../packing';
+import { type Board, blockLine, blockLines } from '../packing';
 import { ticks } from '../pieces/ticks';
 import { type Print, printRooms } from './prints';
 
@@ -51,13 +51,12 @@ export function withMarks(
     ...piece.cuts,
     ...piece.notches.flatMap((notch) => ticks(piece, notch)),
   ];
-  const lines = [
-    ...(whole ? [...inner, ...inner.map(mirrorPath)] : inner).map((path) => ({ path, gap: CLEAR_MM })),
-    ...folds.map(({ path }) => ({ path, gap: fold })),
-  ];
-  const taken = lines.reduce(
-    (board, { path, gap }) => blockLine(board, flatten(transformPath(path, to), FOLLOWED_MM), gap),
-    board,
+  const on = (path: Path) => flatten(transformPath(path, to), FOLLOWED_MM);
+  const drawn = blockLines(board, (whole ? [...inner, ...inner.map(mirrorPath)] : inner).map(on), CLEAR_MM);
+  const taken = blockLines(
+    drawn,
+    folds.map(({ path }) => on(path)),
+    fold,
   );
   // In large print lines bear no words.
   const worded = [piece.grain, ...(print === 'usual' ? piece.lines.flatMap(({ path }) => straight(path)) : [])];
