@@ -3,7 +3,7 @@
 import type { Mm } from '../../body';
 import { type Point, rotate } from '../geometry';
 import type { Box } from '../packing';
-import { partsOf } from './breaks';
+import { partsOf, wordsOf as wordsIn } from './breaks';
 import { type Layer, MM_PER_PT, type TextWidth, type Words } from './ink';
 
 /** A run of words of one look; `large` is how much larger than the rest it is set; `before` mm of air above it. */
@@ -99,13 +99,14 @@ export function centred(text: string, at: Point, size: number, bold: boolean, wi
 function broken(text: string, widthOf: (part: string) => Mm, width: Mm): readonly string[] {
   const lines: string[] = [];
   let line = '';
-  for (const part of partsOf(text)) {
+  const fits = (phrase: string) => widthOf(bare(phrase)) <= width;
+  for (const part of partsOf(text).flatMap((phrase) => (fits(phrase) ? [phrase] : wordsIn(phrase)))) {
     const longer = line + part;
     if (widthOf(bare(longer)) <= width) line = longer;
     else {
       if (line !== '') lines.push(bare(line));
       const word = bare(part);
-      const hewnParts = widthOf(word) <= width ? [part] : hewn(word, widthOf, width);
+      const hewnParts = fits(word) ? [part] : hewn(word, widthOf, width);
       lines.push(...hewnParts.slice(0, -1));
       line = hewnParts.at(-1) ?? '';
     }
