@@ -1,4 +1,5 @@
 import type { Flag, Mm } from '../../body';
+import { brent, SOLVED_LENGTH_MM } from '../geometry';
 import type { Gussets, Hems, LegCount, Tails, Trousers } from '../heads/choices';
 import { easedGirth, LEAST_LIMB_EASE_MM } from './ease';
 import { type Crotch, crotchOf, easedCrotch, seamOf } from './leg';
@@ -138,9 +139,8 @@ function legsOf(wearer: Wearer<Chosen>, hip: Mm, rise: Mm): Made {
   const straight = wearer.choices.trousers === 'elastic' || wearer.choices.hem === 'ready';
   const hem = straight ? null : hemOf(wearer, least, hip / 2);
   const drawn = (gussets: boolean) => {
-    const first = crotchOf({ ...asked, gussets, hem });
-    const narrowest = topOf(first) - 2 * mostTaper(topOf(first), inside) * inside;
-    return hem !== null && narrowest > hem ? crotchOf({ ...asked, gussets, hem: narrowest }) : first;
+    const round = (narrow: Mm | null) => crotchOf({ ...asked, gussets, hem: narrow });
+    return hem === null ? round(null) : tapered(hem, inside, round);
   };
   const best = drawn(true);
   const found = wearer.choices.gusset === 'none' ? drawn(false) : best;
@@ -160,6 +160,16 @@ function legsOf(wearer: Wearer<Chosen>, hip: Mm, rise: Mm): Made {
     tubeHem: 0,
     tubeLength: 0,
   };
+}
+
+/** As narrow at the hem as asked, or as a leg may taper: what its top turns out as hangs a little on its hem. */
+function tapered(hem: Mm, inside: Mm, round: (hem: Mm) => Crotch): Crotch {
+  const narrowest = (top: Mm) => top - 2 * mostTaper(top, inside) * inside;
+  const lacks = (wide: Mm) => narrowest(topOf(round(wide))) - wide;
+  const first = round(hem);
+  if (lacks(hem) <= 0) return first;
+  const solved = brent(lacks, hem, hem + 2 * topOf(first), { tolerance: SOLVED_LENGTH_MM });
+  return solved.ok ? round(solved.x) : round(narrowest(topOf(first)));
 }
 
 /** How far an inseam comes in for each mm down: a hem bows by a quarter of its length times that, or a little less. */
