@@ -80,7 +80,7 @@ describe('trousers for toys that are hard to fit', () => {
   test('the crotch seam, its gusset with it, is the crotch eased, or it is said how low it hangs', () => {
     for (const { card, draft } of legged) {
       const seam =
-        ['front-crotch', 'back-above', 'tail', 'back-crotch'].reduce(
+        ['front-crotch', 'back-above', 'tail-closure', 'tail', 'back-crotch'].reduce(
           (sum, edge) => sum + lengthNamed(draft, 'leg', edge),
           0,
         ) + lengthNamed(draft, 'gusset', 'centre');
@@ -98,22 +98,27 @@ describe('trousers for toys that are hard to fit', () => {
       const foot = draft.fit.find(({ place }) => place === 'leg-hem')?.body ?? 0;
       const least = Math.max((row?.body ?? 0) + 10, foot * 0.95);
       if (!said) expect(row?.garment).toBeLessThan(1.4 * least);
+      const flares = (draft.fit.find(({ place }) => place === 'leg-hem')?.garment ?? 0) > 1.05 * (row?.garment ?? 0);
+      expect(flares).toBe(draft.flags.some(({ code }) => code === 'feet-over-legs'));
+      if (draft.order.choices.trousers === 'short') expect(flares).toBe(false);
     }
     expect(legged.some(({ draft }) => draft.flags.some(({ code }) => code === 'leg-wide'))).toBe(true);
   });
 
   test('sewn-together legs get a tube, and it is said; where the tail comes out nothing is sewn shut', () => {
-    for (const { name, choices, draft } of drawn) {
+    for (const { name, card, choices, draft } of drawn) {
       if (name === 'legs sewn together') {
         expect(isTube(draft)).toBe(true);
         if (choices.legs !== 'tube') expect(draft.adjustments.map(({ code }) => code)).toContain('legs-in-a-tube');
       }
       if (name === 'a knob tail' && choices.tail !== 'covered') {
-        const slit = lengthNamed(draft, 'leg', 'tail');
+        const opens = choices.tail !== 'open';
         const short = draft.flags.find(({ code }) => code === 'tail-slit-short')?.values.by ?? 0;
-        const tail =
-          draft.fit.length > 0 ? reading(drawn.find((each) => each.name === name)?.card as Card, 'tail-girth') : 0;
-        expect(2 * (slit + short)).toBeGreaterThan(tail);
+        expect(draft.order.choices.tail, JSON.stringify(choices)).toBe(opens ? 'waist' : 'open');
+        expect(lengthNamed(draft, 'leg', 'tail-closure') > 20).toBe(opens);
+        expect(2 * (lengthNamed(draft, 'leg', 'tail') + short)).toBeGreaterThan(
+          reading(card, opens ? 'tail-base-girth' : 'tail-girth'),
+        );
       }
     }
   });

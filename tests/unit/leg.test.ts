@@ -22,6 +22,7 @@ const NO_TAIL = {
   strapFrom: null,
   tailAbove: null,
   tailLong: null,
+  tailLap: null,
 };
 const random = seeded(7);
 const between = (low: number, high: number) => low + random() * (high - low);

@@ -1,7 +1,7 @@
 import { waistLine } from '../curves/crotch';
 import { hermite, line, type Path, type Point, point, reversePath } from '../geometry';
 import { block } from './block';
-import { bibLines, bibPlace, withTail } from './leg';
+import { bibLines, bibPlace, lapped, tailLines, withTail } from './leg';
 
 /** Of the chord, how far the centre seams run straight at either end. */
 const STRAIGHT = 1 / 3;
@@ -13,22 +13,23 @@ const STRAIGHT = 1 / 3;
  */
 export const legTube = block({
   sizes: ['legHalfHip', 'legRaised', 'tubeHem', 'tubeLength'],
-  optional: ['legOpen', 'tailAbove', 'tailLong', ...bibPlace],
-  edges: ['waist', 'opening', 'back-above', 'tail', 'back-crotch', 'hem', 'front-crotch'],
-  lines: ['bib-place', 'strap-place'],
+  optional: ['legOpen', 'tailAbove', 'tailLong', 'tailLap', ...bibPlace],
+  edges: ['waist', 'opening', 'back-above', 'tail-closure', 'tail-end', 'tail', 'back-crotch', 'hem', 'front-crotch'],
+  lines: ['bib-place', 'strap-place', 'centre-line'],
   draw: ({ legHalfHip, legRaised, tubeHem, tubeLength, ...places }) => {
     const [front, back] = [point(-legHalfHip / 2, 0), point(legHalfHip / 2, -legRaised)];
     const [frontHem, backHem] = [point(-tubeHem / 2, tubeLength), point(tubeHem / 2, tubeLength)];
     const waist = waistLine(front, back);
+    const behind = plumb(back, backHem);
     const before = reversePath(plumb(front, frontHem));
     return {
       edges: {
-        waist,
-        ...withTail(plumb(back, backHem), places),
+        waist: lapped(waist, places.tailLap),
+        ...withTail(behind, places),
         hem: [line(backHem, frontHem)],
         'front-crotch': before,
       },
-      lines: bibLines(waist, before, places),
+      lines: { ...bibLines(waist, before, places), ...tailLines(behind, places) },
     };
   },
 });

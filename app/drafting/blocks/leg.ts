@@ -2,6 +2,7 @@ import { type Corners, crotchCurves, legCorners, waistLine } from '../curves/cro
 import {
   add,
   cubic,
+  end,
   line,
   type Path,
   pathLength,
@@ -11,6 +12,7 @@ import {
   scale,
   splitPath,
   startTangent,
+  transformPath,
   unit,
 } from '../geometry';
 import { block, type Fed } from './block';
@@ -28,15 +30,18 @@ const MOST_GUSSETED = 0.9;
  * `legRise`; `legRaised` how far the back rises above the front; `legFork` both forks together; `legHem` round;
  * `legInside` from the crotch line down. The waist is square to both centres, each crotch curve and the hem to the inseams. With a gusset
  * the top `legGusset` of each inseam is sewn to its side. A tail comes out `tailAbove` below the waist, through `tailLong` of
- * the back seam; `legOpen` of it, from the waist, are an edge that opens.
+ * the back seam; `legOpen` of it, from the waist, are an edge that opens. With `tailLap` all above the tail opens, and laps by so
+ * much past the centre.
  */
 export const leg = block({
   sizes: legSizes,
-  optional: ['legGusset', 'legOpen', 'tailAbove', 'tailLong', ...bibPlace],
+  optional: ['legGusset', 'legOpen', 'tailAbove', 'tailLong', 'tailLap', ...bibPlace],
   edges: [
     'waist',
     'opening',
     'back-above',
+    'tail-closure',
+    'tail-end',
     'tail',
     'back-crotch',
     'back-gusset',
@@ -46,7 +51,7 @@ export const leg = block({
     'front-gusset',
     'front-crotch',
   ],
-  lines: ['bib-place', 'strap-place'],
+  lines: ['bib-place', 'strap-place', 'centre-line'],
   draw: (sizes) => {
     const { front, back } = legCorners(sizes);
     const crotch = crotchCurves(sizes);
@@ -60,7 +65,7 @@ export const leg = block({
     const waist = waistLine(front.waist, back.waist);
     return {
       edges: {
-        waist,
+        waist: lapped(waist, sizes.tailLap),
         ...withTail(crotch.back, sizes),
         ...(gusseted ? { 'back-gusset': backGusset } : {}),
         'back-inseam': backInseam,
@@ -69,7 +74,7 @@ export const leg = block({
         ...(gusseted ? { 'front-gusset': frontGusset } : {}),
         'front-crotch': crotch.front,
       },
-      lines: bibLines(waist, crotch.front, sizes),
+      lines: { ...bibLines(waist, crotch.front, sizes), ...tailLines(crotch.back, sizes) },
     };
   },
 });
@@ -92,18 +97,40 @@ export function bibLines(
   };
 }
 
-/** The back seam, left open for a tail where one is given; of the rest `legOpen`, from the waist, opens. */
-export function withTail(
-  seam: Path,
-  { tailAbove, tailLong, legOpen }: Fed<never, 'tailAbove' | 'tailLong' | 'legOpen'>,
-) {
+type Tailed = Fed<never, 'tailAbove' | 'tailLong' | 'legOpen' | 'tailLap'>;
+
+/** The back seam, left open for a tail where one is given; of the rest `legOpen`, from the waist, opens, or all of it laps. */
+export function withTail(seam: Path, { tailAbove, tailLong, legOpen, tailLap }: Tailed) {
   const open = legOpen ?? 0;
   const [opening, closed] = splitPath(seam, open);
   const opened = open > 0 ? { opening } : {};
   if (tailAbove === null || tailLong === null) return { ...opened, 'back-crotch': closed };
   const [above, below] = splitPath(closed, tailAbove - open);
   const [tail, crotch] = splitPath(below, tailLong);
-  return { ...opened, 'back-above': above, tail, 'back-crotch': crotch };
+  return { ...opened, ...aboveTail(above, tailLap), tail, 'back-crotch': crotch };
+}
+
+/** Sewn; or, past the centre by a lap, an edge that closes, and its end. An opening that reaches the tail leaves nothing. */
+function aboveTail(above: Path, lap: number | null) {
+  if (pathLength(above) < LEAST_ABOVE_MM) return {};
+  if (lap === null) return { 'back-above': above };
+  const closure = transformPath(above, ({ x, y }) => point(x + lap, y));
+  return { 'tail-closure': closure, 'tail-end': [line(end(closure), end(above))] };
+}
+
+/** Shorter, it is the hair that a rounded sum leaves. */
+const LEAST_ABOVE_MM = 0.01;
+
+/** The waist runs on square to the centre, over the lap. */
+export function lapped(waist: Path, lap: number | null): Path {
+  const to = end(waist);
+  return lap === null ? waist : [...waist, line(to, point(to.x + lap, to.y))];
+}
+
+/** Where the centre lies under a lap. */
+export function tailLines(seam: Path, { tailAbove, tailLap }: Tailed) {
+  if (tailAbove === null || tailLap === null) return {};
+  return { 'centre-line': splitPath(seam, tailAbove)[0] };
 }
 
 /** Round the leg, square to both lines that come down to it. */

@@ -1,3 +1,4 @@
+import type { Mm } from '../../body';
 import { add, cubic, line, norm, type Path, type Point, point, reversePath, scale, subtract } from '../geometry';
 
 /** What a trouser leg is drawn from, mm: `legRaised` is how far the back rises above the front, `legFork` both forks together. */
@@ -57,11 +58,22 @@ export function waistLine(front: Point, back: Point): Path {
   return [cubic(front, point(front.x + reach, front.y), point(back.x - reach, back.y), back)];
 }
 
+/** How far the centre behind runs straight down from the waist, mm. */
+export function straightBehind(leg: LegFrame): Mm {
+  const { back } = legCorners(leg);
+  return turnsAt(back, leg.legRise) - back.waist.y;
+}
+
+/** How low a centre turns towards its fork. */
+function turnsAt({ waist, fork }: Pick<Corners, 'waist' | 'fork'>, rise: Mm): Mm {
+  return fork.y - Math.min(Math.max(TURN_OF_FORK * Math.abs(fork.x - waist.x), TURN_OF_RISE * rise), rise);
+}
+
 /** From the waist straight down, then out to the fork, square to the inseam that starts there. */
 function centreLine({ waist, fork, hem }: Corners, rise: number): Path {
   const wide = Math.abs(fork.x - waist.x);
-  const turn = Math.min(Math.max(TURN_OF_FORK * wide, TURN_OF_RISE * rise), rise);
-  const bend = point(waist.x, fork.y - turn);
+  const bend = point(waist.x, turnsAt({ waist, fork }, rise));
+  const turn = fork.y - bend.y;
   const seam = subtract(hem, fork);
   const outward = Math.sign(waist.x);
   // Without a fork the seam runs on into the inseam: square to it, it would be a hook.

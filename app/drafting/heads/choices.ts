@@ -32,8 +32,10 @@ export const shorterChoice = length(0, 60, 0);
 export const legsChoice = one(['auto', 'two', 'tube'], 'auto');
 /** A diamond between the legs, where the crotch seam would be too short without. */
 export const gussetChoice = one(['auto', 'diamond', 'none'], 'auto');
-/** Whether the back seam is left open for a tail. */
-export const tailChoice = one(['auto', 'open', 'covered'], 'auto');
+/** Whether the back seam is left open for a tail: where that is, or from the waist down, closed above it. */
+export const tailChoice = one(['auto', 'open', 'waist', 'covered'], 'auto');
+/** The same where there is no seam. */
+export const slitTailChoice = one(['auto', 'open', 'covered'], 'auto');
 /** A hat covers the ears, or they come through its seams. */
 export const hatEarsChoice = one(['auto', 'open', 'covered'], 'auto');
 /** What comes out at the sides of a round toy: nothing, flat wings, or arms as thick as they are wide. */

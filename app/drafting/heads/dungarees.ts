@@ -33,6 +33,6 @@ export const dungareesHead = head({
     ...dressedSuits(() => true),
     shorterLeg: mayEndSooner.leg,
   },
-  auto: { ...dressedAuto, legs: 'two', waist: 'turned', gusset: 'none', tail: 'covered' },
+  auto: { ...dressedAuto, legs: 'two', waist: 'turned', gusset: 'none', tail: 'open' },
   needs: [...trouserNeeds, ...needs(['chest-girth', 'bodice-height', 'strap-length'])],
 });

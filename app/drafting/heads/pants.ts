@@ -1,5 +1,5 @@
 import { one } from './choice';
-import { type LegCount, legsChoice, type Pants, type Tails, tailChoice } from './choices';
+import { type LegCount, legsChoice, type Pants, type Tails, slitTailChoice } from './choices';
 import { dressedAuto, dressedChoices, dressedSuits, looseSuits } from './dressed';
 import { head, type Looks, needs } from './head';
 
@@ -12,7 +12,7 @@ export const pantsHead = head({
   bodies: ['upright'],
   level: 'first',
   looks: ['posture', 'legs', 'tail', 'stuffing'],
-  choices: { pants: one(['pants', 'nappy'], 'pants'), legs: legsChoice, tail: tailChoice, ...dressedChoices },
+  choices: { pants: one(['pants', 'nappy'], 'pants'), legs: legsChoice, tail: slitTailChoice, ...dressedChoices },
   auto: { ...dressedAuto, legs: 'two', tail: 'covered' },
   suits: {
     ...nappySuits,

@@ -43,7 +43,7 @@ export const romperHead = head({
     shorterSleeve: shorterChoice,
     shorterLeg: shorterChoice,
   },
-  auto: { ...dressedAuto, armhole: 'set-in', legs: 'two', gusset: 'none', tail: 'covered' },
+  auto: { ...dressedAuto, armhole: 'set-in', legs: 'two', gusset: 'none', tail: 'open' },
   suits: {
     ...dressedSuits(() => true),
     wrist: ({ sleeve }) => sleeve !== 'none' && sleeve !== 'puffed',

@@ -11,6 +11,7 @@ import {
   tailChoice,
   waistChoice,
 } from './choices';
+import { dressedAuto, dressedChoices, dressedSuits, looseSuits } from './dressed';
 import { head, type Looks, needs } from './head';
 
 /** What legs and a seat are measured by. */
@@ -24,6 +25,8 @@ export const trouserNeeds = [
   ),
   ...needs(['waist-to-tail', 'tail-base-girth', 'tail-girth'], leavesTail),
 ] as const;
+
+const closes = ({ tail }: Tails) => tail === 'waist';
 
 /** Trousers with an elastic waist: two legs, or a tube where the toy's are sewn together. */
 export const trousersHead = head({
@@ -39,13 +42,17 @@ export const trousersHead = head({
     tail: tailChoice,
     hem: legHemChoice,
     shorterLeg: shorterChoice,
+    ...dressedChoices,
   },
   // Short elastic legs end in their elastic.
   suits: {
+    ...dressedSuits(closes),
+    // What is drawn on closes nowhere.
+    dresser: (choices) => closes(choices) && looseSuits.dresser(choices),
     hem: ({ trousers }) => trousers !== 'elastic',
     shorterLeg: (choices) => choices.trousers !== 'elastic' && mayEndSooner.leg(choices),
   },
-  auto: { legs: 'two', waist: 'turned', gusset: 'none', tail: 'covered' },
+  auto: { ...dressedAuto, legs: 'two', waist: 'turned', gusset: 'none', tail: 'open' },
   needs: trouserNeeds,
 });
 
@@ -54,5 +61,5 @@ export function isTube({ legs }: LegCount, looks?: Looks): boolean {
 }
 
 function leavesTail({ tail }: Tails, looks?: Looks): boolean {
-  return tail === 'open' || (tail === 'auto' && looks?.traits.tail === true);
+  return tail === 'open' || tail === 'waist' || (tail === 'auto' && looks?.traits.tail === true);
 }

@@ -22,12 +22,14 @@ export const romperSizes = maker(
     const longer = Math.max(wanted - loop, 0) / 2;
     const asked = (wearer.of('hip-girth') - hem) / 2 + ROOM_MM;
     const most = wearer.choices.tail === 'open' ? tailAbove - ABOVE_TAIL_MM : (legRise + legRaised) * MOST_OPEN;
+    const opens = Math.min(Math.max(asked, LEAST_OPEN_MM), most);
     return {
       sizes: {
         frontLength: frontLength + longer,
         backLength: backLength + longer,
         sideLevel: sideLevel + longer,
-        legOpen: Math.min(Math.max(asked, LEAST_OPEN_MM), most),
+        // It runs on to a tail that comes in from above.
+        legOpen: wearer.choices.tail === 'waist' ? tailAbove : opens,
         loop: loop + 2 * longer,
       },
       adjustments:

@@ -1,4 +1,5 @@
 import type { Flag, Mm } from '../../body';
+import { type LegFrame, straightBehind } from '../curves/crotch';
 import { brent, SOLVED_LENGTH_MM } from '../geometry';
 import type { Gussets, Hems, LegCount, Tails, Trousers } from '../heads/choices';
 import { easedGirth, LEAST_LIMB_EASE_MM } from './ease';
@@ -40,6 +41,8 @@ const TUBE_RAISED = { stands: 0.12, sits: 0.3 } as const;
 /** A tail comes out this much above its root, through a slit this much longer than half of what passes (design, untried). */
 const ABOVE_TAIL_MM = 2;
 const TAIL_ROOM = 1.1;
+/** Where it comes in from the waist, its root has so much room in the slit (common practice, no source). */
+const ROOT_ROOM = 1.3;
 /** Below the casing, and above the crotch, so much of the back seam is sewn, mm. */
 const BELOW_CASING_MM = 22;
 const MOST_KEPT = 0.25;
@@ -74,7 +77,7 @@ export const trouserSizes = maker(
     const rise = wearer.of('body-rise') + BELOW_CROTCH_MM;
     const made = wearer.choices.legs === 'tube' ? tubeOf(wearer, hip, rise) : legsOf(wearer, hip, rise);
     return {
-      sizes: { hip, legHalfHip: hip / 2, legRise: rise, ...made, ...tailOf(wearer, rise + made.legRaised) },
+      sizes: { hip, legHalfHip: hip / 2, legRise: rise, ...made, ...tailOf(wearer, { ...made, legHalfHip: hip / 2, legRise: rise }) },
       stops: cannotBeDrawn(made, rise) ? [CROTCH_NOT_DRAWN] : [],
     };
   },
@@ -239,13 +242,22 @@ const NO_LEGS: Made = {
   tubeLength: 0,
 };
 
-/** Where the back seam stays open: the tail's thickest place passes, and something of the seam is left above and below. */
-function tailOf(wearer: Wearer<Chosen>, seam: Mm): Record<'tailAbove' | 'tailLong' | 'tailMissing', Mm> {
-  if (wearer.choices.tail !== 'open') return { tailAbove: 0, tailLong: 0, tailMissing: 0 };
-  const wanted = TAIL_ROOM * Math.max(wearer.of('tail-base-girth'), wearer.of('tail-girth') / 2);
+/**
+ * Where the back seam stays open: the tail's thickest place passes, and something of the seam is left above and below. Opened from
+ * the waist down, only the root lies in the slit; what closes above it is straight.
+ */
+function tailOf(wearer: Wearer<Chosen>, leg: LegFrame): Record<'tailAbove' | 'tailLong' | 'tailMissing', Mm> {
+  const { tail, legs } = wearer.choices;
+  if (tail === 'covered') return { tailAbove: 0, tailLong: 0, tailMissing: 0 };
+  const opens = tail === 'waist';
+  const seam = leg.legRise + leg.legRaised;
+  const root = wearer.of('tail-base-girth');
+  const wanted = opens ? (ROOT_ROOM * root) / 2 : TAIL_ROOM * Math.max(root, wearer.of('tail-girth') / 2);
   const highest = Math.min(BELOW_CASING_MM, seam * MOST_KEPT);
   const lowest = seam - Math.min(LEAST_LEFT_MM, seam * MOST_KEPT);
-  const long = Math.min(wanted, lowest - highest);
-  const above = Math.min(Math.max(wearer.of('waist-to-tail') - ABOVE_TAIL_MM, highest), lowest - long);
-  return { tailAbove: above, tailLong: long, tailMissing: wanted - long };
+  const from = Math.max(wearer.of('waist-to-tail') - ABOVE_TAIL_MM, highest);
+  const straight = opens && legs !== 'tube' ? Math.max(straightBehind(leg), highest) : lowest;
+  const long = Math.min(wanted + Math.max(from - straight, 0), lowest - highest);
+  const above = Math.min(from, straight, lowest - long);
+  return { tailAbove: above, tailLong: long, tailMissing: Math.max(wanted - long, 0) };
 }

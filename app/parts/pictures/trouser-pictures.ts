@@ -50,5 +50,11 @@ export const trouserPictures: Readonly<Record<string, Picture>> = {
     deep('M36 22q4 5 0 10-4-5 0-10z'),
     stitch('M36 14v8m0 10v8'),
   ],
+  'tail.waist': [
+    tailed,
+    deep('M36 14q4 12 0 22-4-10 0-22z'),
+    skin('M34 31q-13 3-15-11 8-10 16-3 4 5-1 14z'),
+    stitch('M31 14l4 15M41 14l-4 15'),
+  ],
   'tail.covered': [tailed, stitch('M36 14v26')],
 };

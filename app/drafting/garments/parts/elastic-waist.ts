@@ -1,20 +1,22 @@
 import { USUAL_CASING_MM } from '../../../body';
 import { flare } from '../../blocks/flare';
-import type { Waists } from '../../heads/choices';
+import type { Tails, Waists } from '../../heads/choices';
 import { only, part } from '../../rows/part';
 import { type EdgesOf, piece } from '../../rows/piece-row';
 import { elasticFor } from '../../sizes/fastening';
 import { isCutAslant } from './binding';
+import { lapsAtTail } from './leg-names';
 
-type Takes = { readonly choices: Waists; readonly size: never; readonly edge: 'leg.waist' };
+type Takes = { readonly choices: Waists & Tails; readonly size: never; readonly edge: 'leg.waist' };
 type Gives = { readonly size: never; readonly edge: EdgesOf<'waist-facing', typeof flare> };
 
 const waist = [{ piece: 'leg', edge: 'waist' }] as const;
+const ends = [{ piece: 'waist-facing', edge: 'side' }] as const;
 const isFaced = (choices: Waists) => choices.waist === 'faced';
 
 /** The edge of the waist folded down over its elastic. */
 const turned = only(
-  (choices: Waists) => !isFaced(choices),
+  (choices: Waists & Tails) => !isFaced(choices),
   part<Takes>({ seams: [{ name: 'waist-casing', sewn: 2, kind: 'folded', first: waist, second: [] }] }),
 );
 
@@ -34,7 +36,7 @@ const faced = only(
           // As wide as the casing it makes.
           flareHeight: ({ wearer }) => USUAL_CASING_MM[wearer.scale],
         },
-        roles: () => ({ top: 'seam', side: 'seam', bottom: 'seam', centre: 'fold' }),
+        roles: (choices) => ({ top: 'seam', side: lapsAtTail(choices) ? 'opening' : 'seam', bottom: 'seam', centre: 'fold' }),
       }),
     ],
     seams: [
@@ -48,9 +50,11 @@ const faced = only(
       {
         name: 'waist-facing-end',
         sewn: 1,
-        first: [{ piece: 'waist-facing', edge: 'side' }],
-        second: [{ piece: 'waist-facing', edge: 'side' }],
+        first: ends,
+        second: ends,
+        when: (choices) => !lapsAtTail(choices),
       },
+      { name: 'waist-facing-end', sewn: 2, kind: 'folded', first: ends, second: [], when: lapsAtTail },
       {
         name: 'waist-facing-inside',
         sewn: 2,

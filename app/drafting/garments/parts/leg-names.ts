@@ -16,10 +16,13 @@ export type LegNames = LegGives & { readonly choices: LegChoices };
 export const hasLegs = ({ legs }: LegCount) => legs !== 'tube';
 export const isTube = ({ legs }: LegCount) => legs === 'tube';
 export const hasGusset = ({ legs, gusset: chosen }: LegCount & Gussets) => legs !== 'tube' && chosen === 'diamond';
-export const leavesTail = ({ tail }: Tails) => tail === 'open';
+export const leavesTail = ({ tail }: Tails) => tail === 'open' || tail === 'waist';
 export const isDrawnIn = ({ hem }: Hems) => hem === 'casing';
 /** Sewn to a bodice, it opens behind from the waist down. */
 export const isHung = ({ waist }: Waists) => waist === 'bodice';
+
+/** From the waist down to the tail the back opens, and closes above it by edges that lap; on a bodice its own opening runs on so far. */
+export const lapsAtTail = ({ tail, waist }: Tails & Waists) => tail === 'waist' && waist !== 'bodice';
 
 /** A back that rises more than this, of the width it rises over, makes the waist too steep to be turned. */
 export const STEEPEST_TURNED = 0.16;

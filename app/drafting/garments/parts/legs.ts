@@ -1,4 +1,4 @@
-import type { Mm } from '../../../body';
+import type { Mm, Traits } from '../../../body';
 import { gusset } from '../../blocks/gusset';
 import { type bibPlace, leg } from '../../blocks/leg';
 import { legTube } from '../../blocks/leg-tube';
@@ -8,6 +8,7 @@ import { piece } from '../../rows/piece-row';
 import { LEAST_EASE_MM } from '../../sizes/ease';
 import { elasticFor } from '../../sizes/fastening';
 import type { Sizes } from '../../sizes/maker';
+import { PAST_CENTRE_MM } from '../../sizes/scale';
 import { trouserSizes } from '../../sizes/trousers';
 import { HEMMED_FLAT_UNDER_MM, hemRole, isReady, readyNote } from './hem';
 import {
@@ -16,6 +17,7 @@ import {
   isDrawnIn,
   isHung,
   isTube,
+  lapsAtTail,
   type LegChoices,
   type LegGives,
   type LegNames,
@@ -38,6 +40,9 @@ const bibbed = {
   strapFrom: ofBib('strapFrom'),
 };
 
+/** A tail so many times as thick as its root is a knob: it goes in from the waist, and nothing but its root lies in the slit. */
+const KNOB = 2;
+
 /** What a romper makes. */
 const opened = (sizes: object): Mm => (sizes as Sizes<'legOpen'>).legOpen;
 
@@ -46,6 +51,7 @@ const tailed = {
   ...bibbed,
   tailAbove: ({ sizes, choices }: Look<Names>) => (leavesTail(choices) ? sizes.tailAbove : null),
   tailLong: ({ sizes, choices }: Look<Names>) => (leavesTail(choices) ? sizes.tailLong : null),
+  tailLap: ({ wearer, choices }: Look<Names>) => (lapsAtTail(choices) ? PAST_CENTRE_MM[wearer.scale] : null),
 } as const;
 
 /** Laid on a finished edge, a leg is as wide there as above: straight, whatever was learnt from trying on. */
@@ -56,6 +62,8 @@ const roles = (choices: LegChoices) =>
   ({
     waist: choices.waist === 'faced' || isHung(choices) ? 'seam' : 'casing',
     opening: 'opening',
+    'tail-closure': 'closure',
+    'tail-end': 'opening',
     tail: 'opening',
     hem: hemRole(choices),
   }) as const;
@@ -111,7 +119,7 @@ export const legsPart = part<{ choices: LegChoices; size: never; edge: never }, 
       when: hasLegs,
     },
     { name: 'crotch-front', ...self('front-crotch') },
-    { name: 'crotch-above', ...self('back-above'), when: leavesTail },
+    { name: 'crotch-above', ...self('back-above'), when: ({ tail }) => tail === 'open' },
     { name: 'crotch-back', ...self('back-crotch') },
     ...(['front', 'back'] as const).map((side) => ({
       name: `gusset-${side}`,
@@ -128,10 +136,21 @@ export const legsPart = part<{ choices: LegChoices; size: never; edge: never }, 
       when: hasGusset,
     })),
     {
+      name: 'tail-closure',
+      sewn: 2,
+      kind: 'folded',
+      first: [{ piece: 'leg', edge: 'tail-closure' }],
+      second: [],
+      when: lapsAtTail,
+    },
+    {
       name: 'tail',
       sewn: 2,
       kind: 'folded',
-      first: [{ piece: 'leg', edge: 'tail' }],
+      first: (choices) => [
+        ...(lapsAtTail(choices) ? [{ piece: 'leg', edge: 'tail-end' } as const] : []),
+        { piece: 'leg', edge: 'tail' },
+      ],
       second: [],
       when: leavesTail,
     },
@@ -147,8 +166,14 @@ export const legsPart = part<{ choices: LegChoices; size: never; edge: never }, 
   unsuited: [
     { choice: 'legs', from: 'auto', to: 'tube', code: 'legs-in-a-tube', when: ({ legs }) => legs === 'sewn' },
     { choice: 'legs', from: 'two', to: 'tube', code: 'legs-in-a-tube', when: ({ legs }) => legs === 'sewn' },
-    { choice: 'tail', from: 'auto', to: 'open', when: ({ tail }) => tail },
-    { choice: 'tail', from: 'open', to: 'covered', code: 'no-tail', when: ({ tail }) => !tail },
+    { choice: 'tail', from: 'auto', to: 'covered', when: ({ tail }) => !tail },
+    ...(['open', 'waist'] as const).map((from) => ({
+      choice: 'tail' as const,
+      from,
+      to: 'covered' as const,
+      code: 'no-tail',
+      when: ({ tail }: Traits) => !tail,
+    })),
     ...(['turned', 'ready', 'raw'] as const).map((from) => ({
       choice: 'hem' as const,
       from,
@@ -157,6 +182,17 @@ export const legsPart = part<{ choices: LegChoices; size: never; edge: never }, 
     })),
   ],
   instead: [
+    {
+      choice: 'tail',
+      from: 'open',
+      to: 'waist',
+      code: 'tail-to-waist',
+      because: 'thick-tail',
+      check: ['tail-girth', 'tail-base-girth', 'waist-to-tail'],
+      onlyAuto: true,
+      when: ({ sizes, wearer }) =>
+        wearer.of('tail-girth') > Math.min(2 * sizes.tailLong, KNOB * wearer.of('tail-base-girth')),
+    },
     {
       choice: 'gusset',
       from: 'none',
@@ -199,6 +235,12 @@ export const legsPart = part<{ choices: LegChoices; size: never; edge: never }, 
     { place: 'crotch', measure: 'crotch-length', garment: ({ sizes }) => sizes.crotchSeam, when: hasLegs },
   ],
   notions: [
+    {
+      kind: 'closure',
+      place: 'tail-closure',
+      length: ({ length }) => length('leg.tail-closure'),
+      when: lapsAtTail,
+    },
     {
       kind: 'elastic',
       place: 'leg-hem',
