@@ -1,5 +1,5 @@
 import { one } from './choice';
-import { type LegCount, legsChoice, type Pants, type Tails, slitTailChoice } from './choices';
+import { type LegCount, legsChoice, type Pants, slitTailChoice, type Tails } from './choices';
 import { dressedAuto, dressedChoices, dressedSuits, looseSuits } from './dressed';
 import { head, type Looks, needs } from './head';
 

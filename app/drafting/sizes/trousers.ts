@@ -1,10 +1,10 @@
 import type { Flag, Mm } from '../../body';
-import { type LegFrame, straightBehind } from '../curves/crotch';
 import { brent, SOLVED_LENGTH_MM } from '../geometry';
 import type { Gussets, Hems, LegCount, Tails, Trousers } from '../heads/choices';
 import { easedGirth, LEAST_LIMB_EASE_MM } from './ease';
 import { type Crotch, crotchOf, easedCrotch, seamOf } from './leg';
 import { maker } from './maker';
+import { LEAST_LEFT_MM, tailOf } from './tail';
 import type { Wearer } from './wearer';
 
 type Chosen = LegCount & Trousers & Gussets & Tails & Hems;
@@ -21,8 +21,6 @@ const SOFT_FOOT = 0.95;
 const FIRM_FOOT_MM = 6;
 /** Over the foot as it is pushed through, a hem has so much ease, mm. */
 const HEM_EASE_MM = 8;
-/** Below the crotch, and below the casing of a waist, at least so much is left to sew, mm. */
-const LEAST_LEFT_MM = 10;
 /** Short legs cover this much of a long one's inside; elastic ones this share of the rise, and at least so much, mm. */
 const SHORT_SHARE = 0.4;
 const ELASTIC_SHARE = 0.35;
@@ -38,15 +36,6 @@ const PYJAMA_HEM = 0.9;
 const TWO_ROUND = (2 + Math.PI) / Math.PI;
 /** How far a tube's back rises above its front, of the rise. */
 const TUBE_RAISED = { stands: 0.12, sits: 0.3 } as const;
-/** A tail comes out this much above its root, through a slit this much longer than half of what passes (design, untried). */
-const ABOVE_TAIL_MM = 2;
-const TAIL_ROOM = 1.1;
-/** Where it comes in from the waist, its root has so much room in the slit (common practice, no source). */
-const ROOT_ROOM = 1.3;
-/** Below the casing, and above the crotch, so much of the back seam is sewn, mm. */
-const BELOW_CASING_MM = 22;
-const MOST_KEPT = 0.25;
-
 /** All of a pair of trousers: seat, legs, crotch with its gusset, and where a tail comes out. 0 where there is no such thing. */
 export const trouserSizes = maker(
   [],
@@ -77,7 +66,13 @@ export const trouserSizes = maker(
     const rise = wearer.of('body-rise') + BELOW_CROTCH_MM;
     const made = wearer.choices.legs === 'tube' ? tubeOf(wearer, hip, rise) : legsOf(wearer, hip, rise);
     return {
-      sizes: { hip, legHalfHip: hip / 2, legRise: rise, ...made, ...tailOf(wearer, { ...made, legHalfHip: hip / 2, legRise: rise }) },
+      sizes: {
+        hip,
+        legHalfHip: hip / 2,
+        legRise: rise,
+        ...made,
+        ...tailOf(wearer, { ...made, legHalfHip: hip / 2, legRise: rise }),
+      },
       stops: cannotBeDrawn(made, rise) ? [CROTCH_NOT_DRAWN] : [],
     };
   },
@@ -171,7 +166,9 @@ function tapered(hem: Mm, inside: Mm, round: (hem: Mm) => Crotch): Crotch {
   const lacks = (wide: Mm) => narrowest(topOf(round(wide))) - wide;
   const first = round(hem);
   if (lacks(hem) <= 0) return first;
-  const solved = brent(lacks, hem, hem + 2 * topOf(first), { tolerance: SOLVED_LENGTH_MM });
+  const solved = brent(lacks, hem, hem + 2 * topOf(first), {
+    tolerance: SOLVED_LENGTH_MM,
+  });
   return solved.ok ? round(solved.x) : round(narrowest(topOf(first)));
 }
 
@@ -241,23 +238,3 @@ const NO_LEGS: Made = {
   tubeHem: 0,
   tubeLength: 0,
 };
-
-/**
- * Where the back seam stays open: the tail's thickest place passes, and something of the seam is left above and below. Opened from
- * the waist down, only the root lies in the slit; what closes above it is straight.
- */
-function tailOf(wearer: Wearer<Chosen>, leg: LegFrame): Record<'tailAbove' | 'tailLong' | 'tailMissing', Mm> {
-  const { tail, legs } = wearer.choices;
-  if (tail === 'covered') return { tailAbove: 0, tailLong: 0, tailMissing: 0 };
-  const opens = tail === 'waist';
-  const seam = leg.legRise + leg.legRaised;
-  const root = wearer.of('tail-base-girth');
-  const wanted = opens ? (ROOT_ROOM * root) / 2 : TAIL_ROOM * Math.max(root, wearer.of('tail-girth') / 2);
-  const highest = Math.min(BELOW_CASING_MM, seam * MOST_KEPT);
-  const lowest = seam - Math.min(LEAST_LEFT_MM, seam * MOST_KEPT);
-  const from = Math.max(wearer.of('waist-to-tail') - ABOVE_TAIL_MM, highest);
-  const straight = opens && legs !== 'tube' ? Math.max(straightBehind(leg), highest) : lowest;
-  const long = Math.min(wanted + Math.max(from - straight, 0), lowest - highest);
-  const above = Math.min(from, straight, lowest - long);
-  return { tailAbove: above, tailLong: long, tailMissing: Math.max(wanted - long, 0) };
-}

@@ -36,7 +36,12 @@ const faced = only(
           // As wide as the casing it makes.
           flareHeight: ({ wearer }) => USUAL_CASING_MM[wearer.scale],
         },
-        roles: (choices) => ({ top: 'seam', side: lapsAtTail(choices) ? 'opening' : 'seam', bottom: 'seam', centre: 'fold' }),
+        roles: (choices) => ({
+          top: 'seam',
+          side: lapsAtTail(choices) ? 'opening' : 'seam',
+          bottom: 'seam',
+          centre: 'fold',
+        }),
       }),
     ],
     seams: [

@@ -1,4 +1,4 @@
-import type { Mm, Traits } from '../../../body';
+import type { Mm } from '../../../body';
 import { gusset } from '../../blocks/gusset';
 import { type bibPlace, leg } from '../../blocks/leg';
 import { legTube } from '../../blocks/leg-tube';
@@ -17,14 +17,15 @@ import {
   isDrawnIn,
   isHung,
   isTube,
-  lapsAtTail,
   type LegChoices,
   type LegGives,
   type LegNames,
+  lapsAtTail,
   leavesTail,
   STEEPEST_TURNED,
 } from './leg-names';
 import { legNotes } from './leg-notes';
+import { tailSeams, tailToWaist, tailUnsuited } from './leg-tail';
 
 type Names = LegNames;
 
@@ -39,9 +40,6 @@ const bibbed = {
   strapWidth: ofBib('strapWidth'),
   strapFrom: ofBib('strapFrom'),
 };
-
-/** A tail so many times as thick as its root is a knob: it goes in from the waist, and nothing but its root lies in the slit. */
-const KNOB = 2;
 
 /** What a romper makes. */
 const opened = (sizes: object): Mm => (sizes as Sizes<'legOpen'>).legOpen;
@@ -135,25 +133,7 @@ export const legsPart = part<{ choices: LegChoices; size: never; edge: never }, 
       cornered: true as const,
       when: hasGusset,
     })),
-    {
-      name: 'tail-closure',
-      sewn: 2,
-      kind: 'folded',
-      first: [{ piece: 'leg', edge: 'tail-closure' }],
-      second: [],
-      when: lapsAtTail,
-    },
-    {
-      name: 'tail',
-      sewn: 2,
-      kind: 'folded',
-      first: (choices) => [
-        ...(lapsAtTail(choices) ? [{ piece: 'leg', edge: 'tail-end' } as const] : []),
-        { piece: 'leg', edge: 'tail' },
-      ],
-      second: [],
-      when: leavesTail,
-    },
+    ...tailSeams,
     {
       name: 'leg-hem',
       sewn: 2,
@@ -166,14 +146,7 @@ export const legsPart = part<{ choices: LegChoices; size: never; edge: never }, 
   unsuited: [
     { choice: 'legs', from: 'auto', to: 'tube', code: 'legs-in-a-tube', when: ({ legs }) => legs === 'sewn' },
     { choice: 'legs', from: 'two', to: 'tube', code: 'legs-in-a-tube', when: ({ legs }) => legs === 'sewn' },
-    { choice: 'tail', from: 'auto', to: 'covered', when: ({ tail }) => !tail },
-    ...(['open', 'waist'] as const).map((from) => ({
-      choice: 'tail' as const,
-      from,
-      to: 'covered' as const,
-      code: 'no-tail',
-      when: ({ tail }: Traits) => !tail,
-    })),
+    ...tailUnsuited,
     ...(['turned', 'ready', 'raw'] as const).map((from) => ({
       choice: 'hem' as const,
       from,
@@ -182,17 +155,7 @@ export const legsPart = part<{ choices: LegChoices; size: never; edge: never }, 
     })),
   ],
   instead: [
-    {
-      choice: 'tail',
-      from: 'open',
-      to: 'waist',
-      code: 'tail-to-waist',
-      because: 'thick-tail',
-      check: ['tail-girth', 'tail-base-girth', 'waist-to-tail'],
-      onlyAuto: true,
-      when: ({ sizes, wearer }) =>
-        wearer.of('tail-girth') > Math.min(2 * sizes.tailLong, KNOB * wearer.of('tail-base-girth')),
-    },
+    tailToWaist,
     {
       choice: 'gusset',
       from: 'none',

@@ -1,0 +1,52 @@
+import type { Traits } from '../../../body';
+import type { Instead, SeamRow, Unsuited } from '../../rows/rows';
+import { type LegNames, lapsAtTail, leavesTail } from './leg-names';
+
+/** A tail so many times as thick as its root is a knob: it goes in from the waist, and nothing but its root lies in the slit. */
+const KNOB = 2;
+
+/** Through a slit, or from the waist down: what closes above the tail, and the edges beside it. */
+export const tailSeams: readonly SeamRow<LegNames>[] = [
+  {
+    name: 'tail-closure',
+    sewn: 2,
+    kind: 'folded',
+    first: [{ piece: 'leg', edge: 'tail-closure' }],
+    second: [],
+    when: lapsAtTail,
+  },
+  {
+    name: 'tail',
+    sewn: 2,
+    kind: 'folded',
+    first: (choices) => [
+      ...(lapsAtTail(choices) ? [{ piece: 'leg', edge: 'tail-end' } as const] : []),
+      { piece: 'leg', edge: 'tail' },
+    ],
+    second: [],
+    when: leavesTail,
+  },
+];
+
+export const tailUnsuited: readonly Unsuited<LegNames>[] = [
+  { choice: 'tail', from: 'auto', to: 'covered', when: ({ tail }) => !tail },
+  ...(['open', 'waist'] as const).map((from) => ({
+    choice: 'tail' as const,
+    from,
+    to: 'covered' as const,
+    code: 'no-tail',
+    when: ({ tail }: Traits) => !tail,
+  })),
+];
+
+export const tailToWaist: Instead<LegNames> = {
+  choice: 'tail',
+  from: 'open',
+  to: 'waist',
+  code: 'tail-to-waist',
+  because: 'thick-tail',
+  check: ['tail-girth', 'tail-base-girth', 'waist-to-tail'],
+  onlyAuto: true,
+  when: ({ sizes, wearer }) =>
+    wearer.of('tail-girth') > Math.min(2 * sizes.tailLong, KNOB * wearer.of('tail-base-girth')),
+};
