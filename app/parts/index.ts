@@ -6,6 +6,7 @@ export { fieldText } from './field-text';
 export { DiagramPicture, FigurePicture } from './figure';
 export { printed, shownLength } from './fractions';
 export { Icon, type IconName } from './icon';
+export { unless } from './idle';
 export { Keypad } from './keypad';
 export { LengthField } from './length-field';
 export { Header, Page, useHeading } from './page';

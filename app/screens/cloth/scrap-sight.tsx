@@ -1,6 +1,6 @@
 import { useMemo, useState } from 'preact/hooks';
 import type { SeenOutline } from '../../measuring/photo';
-import { useWords } from '../../parts';
+import { unless, useWords } from '../../parts';
 import { Line } from '../shared/photo/line';
 import { CARD_MARKS, isCoarse, type Marks, type Sort } from '../shared/photo/marks';
 import { roundedUp } from '../shared/photo/rounded-up';
@@ -57,8 +57,10 @@ export function ScrapSight({ picture, onUse, onOther, ...header }: ScrapSightPro
           <button
             type="button"
             class="quiet"
-            disabled={marks.every(({ miss }) => miss === null)}
-            onClick={() => setMarks((now) => oneBack(now, picture))}
+            {...unless(
+              marks.every(({ miss }) => miss === null),
+              () => setMarks((now) => oneBack(now, picture)),
+            )}
           >
             {say('photo.one-back')}
           </button>

@@ -1,7 +1,7 @@
 import { inTurn, type Say } from '../../body';
 import type { Draft, Piece } from '../../drafting/draft-types';
 import { joinWords, lineName, lineWords, type PencilPiece, type PencilStep, pencilSteps } from '../../drafting/pencil';
-import { printed, useWords } from '../../parts';
+import { printed, unless, useWords } from '../../parts';
 import { useAwake } from '../shared/awake';
 import type { Making } from '../shared/making/making';
 import { OneStep } from '../shared/one-step/one-step';
@@ -45,7 +45,7 @@ export function PencilSteps({ making: { toy, garment }, draft, plan, at }: Penci
       }
       acts={
         <>
-          <button type="button" class="quiet" disabled={place === 0} onClick={() => go(address(place - 1), 'replace')}>
+          <button type="button" class="quiet" {...unless(place === 0, () => go(address(place - 1), 'replace'))}>
             {say('screen.pencil.before')}
           </button>
           <SpeakAct text={say('list.named', { name: title, what: rest })} />

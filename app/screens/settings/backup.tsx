@@ -1,5 +1,5 @@
 import { useEffect, useRef, useState } from 'preact/hooks';
-import { Icon, Page, useWords } from '../../parts';
+import { Icon, Page, unless, useWords } from '../../parts';
 import { backedUp, type Desk, type Looked, loadBackup, type ReadSummary } from '../../storage';
 import { to } from '../shared/route';
 import { saveFile } from '../shared/save-file';
@@ -43,7 +43,7 @@ export function BackupScreen() {
     <Page title={say('screen.backup.title')} back={to('settings')}>
       <p>{say('screen.backup.what')}</p>
       <div>
-        <button type="button" class="go" disabled={busy} onClick={save}>
+        <button type="button" class="go" {...unless(busy, save)}>
           <Icon name="save" />
           {say('screen.backup.save')}
         </button>
@@ -64,7 +64,7 @@ export function BackupScreen() {
         }}
       />
       <div>
-        <button type="button" class="plain" disabled={busy} onClick={() => file.current?.click()}>
+        <button type="button" class="plain" {...unless(busy, () => file.current?.click())}>
           {say('screen.backup.choose')}
         </button>
       </div>

@@ -1,5 +1,5 @@
 import { useEffect, useState } from 'preact/hooks';
-import { useWords } from '../../parts';
+import { unless, useWords } from '../../parts';
 import { type CopyFound, loadBackup } from '../../storage';
 import { writtenMoment } from '../../words';
 import { troubleWords, useAttempt } from '../shared/trouble/attempt';
@@ -37,7 +37,7 @@ export function CopyOffer() {
     <aside class="slip ask">
       <h2>{say('screen.copies.offer')}</h2>
       <p>{say('screen.copies.offer-what', { moment: writtenMoment(copy.at, hand.locale) })}</p>
-      <button type="button" class="go" disabled={busy} onClick={bringBack}>
+      <button type="button" class="go" {...unless(busy, bringBack)}>
         {say('screen.copies.bring-back')}
       </button>
       {wrong && (

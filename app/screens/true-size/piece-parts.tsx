@@ -1,5 +1,5 @@
 import { useEffect, useRef, useState } from 'preact/hooks';
-import { Icon, useWords } from '../../parts';
+import { Icon, unless, useWords } from '../../parts';
 import type { PieceDrawing } from '../shared/pieces/piece-drawing';
 import { PieceLines } from '../shared/pieces/piece-picture';
 import { partsOf } from './parts-of';
@@ -53,8 +53,7 @@ export function PieceParts({ drawing, dotsPerMm }: PiecePartsProps) {
             type="button"
             class="plain round"
             aria-label={say('screen.true-size.before')}
-            disabled={at === 0}
-            onClick={() => setAt(at - 1)}
+            {...unless(at === 0, () => setAt(at - 1))}
           >
             <Icon name="back" />
           </button>
@@ -62,8 +61,7 @@ export function PieceParts({ drawing, dotsPerMm }: PiecePartsProps) {
             type="button"
             class="plain round"
             aria-label={say('screen.true-size.after')}
-            disabled={at >= parts.length - 1}
-            onClick={() => setAt(at + 1)}
+            {...unless(at >= parts.length - 1, () => setAt(at + 1))}
           >
             <Icon name="on" />
           </button>

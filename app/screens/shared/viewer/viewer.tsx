@@ -1,6 +1,6 @@
 import type { ComponentChildren } from 'preact';
 import { useEffect, useRef, useState } from 'preact/hooks';
-import { Icon, useWords } from '../../../parts';
+import { Icon, unless, useWords } from '../../../parts';
 import { Folded } from '../folded/folded';
 import type { usePanZoom } from './pan-zoom';
 import './viewer.css';
@@ -47,13 +47,7 @@ export function Viewer({ title, at, all, onTurn, onClose, view, names, note, wor
         <InWords>{words}</InWords>
       </div>
       <footer class="viewer-acts">
-        <button
-          type="button"
-          class="plain round"
-          aria-label={names.before}
-          disabled={at === 0}
-          onClick={() => onTurn(at - 1)}
-        >
+        <button type="button" class="plain round" aria-label={names.before} {...unless(at === 0, () => onTurn(at - 1))}>
           <Icon name="back" />
         </button>
         <button type="button" class="plain round" aria-label={say('screen.pattern.smaller')} onClick={view.out}>
@@ -66,8 +60,7 @@ export function Viewer({ title, at, all, onTurn, onClose, view, names, note, wor
           type="button"
           class="plain round"
           aria-label={names.after}
-          disabled={at === all - 1}
-          onClick={() => onTurn(at + 1)}
+          {...unless(at === all - 1, () => onTurn(at + 1))}
         >
           <Icon name="on" />
         </button>
