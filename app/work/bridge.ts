@@ -6,7 +6,7 @@
 import type { Body, Order } from '../body';
 import type { Answer } from '../drafting/cloth';
 import type { Draft, Outcome } from '../drafting/draft-types';
-import type { LaidOnCloth, NumbersSheet, PatternOptions, Sheets } from '../drafting/output';
+import type { LaidOnCloth, NumbersSheet, PatternOptions, Sheets, ShortTwin } from '../drafting/output';
 import type { Form, LayOutOptions, Layout } from '../drafting/sheets';
 import { type AskOptions, connectWorker } from './connect';
 import type { ClothGiven, Hand } from './jobs';
@@ -59,6 +59,10 @@ export const writeTwin = (
   { draft, layout }: { readonly draft: Draft; readonly layout?: Layout | undefined },
   { language, units, way, ...options }: Written & { readonly way: 'machine' | 'hand' },
 ): Promise<string> => worker.ask('writeTwin', { draft, layout, way, language, units }, options);
+
+/** What else is printed, as a page of HTML to be read. */
+export const writeShortTwin = (what: ShortTwin, { language, units, ...options }: Written): Promise<string> =>
+  worker.ask('writeShortTwin', { what, language, units }, options);
 
 /** Lays pieces on cloth; `better` hears the first answer and each that is better, until the time is up. */
 export const layCloth = (

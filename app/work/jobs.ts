@@ -1,7 +1,7 @@
 import type { Body, Order, Unit } from '../body';
 import type { Answer, Layer, Stuff } from '../drafting/cloth';
 import type { Draft, Outcome } from '../drafting/draft-types';
-import type { LaidOnCloth, NumbersSheet, PatternOptions, Sheets } from '../drafting/output';
+import type { LaidOnCloth, NumbersSheet, PatternOptions, Sheets, ShortTwin } from '../drafting/output';
 import type { Form, LayOutOptions, Layout, Print } from '../drafting/sheets';
 
 type DraftGiven = { readonly body: Body; readonly order: Order; readonly toy: string; readonly today: string };
@@ -29,6 +29,7 @@ export type Jobs = {
   readonly printCloth: { readonly given: Hand & LaidOnCloth; readonly made: Uint8Array };
   readonly drawSvg: { readonly given: SvgGiven; readonly made: string };
   readonly writeTwin: { readonly given: TwinGiven; readonly made: string };
+  readonly writeShortTwin: { readonly given: Hand & { readonly what: ShortTwin }; readonly made: string };
   readonly printPencil: { readonly given: Hand & { readonly draft: Draft }; readonly made: Uint8Array };
   readonly printTape: { readonly given: TapeGiven; readonly made: Uint8Array };
   readonly printNumbers: { readonly given: TapeGiven & { readonly sheet: NumbersSheet }; readonly made: Uint8Array };

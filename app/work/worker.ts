@@ -1,6 +1,6 @@
 /** The worker's entry: each job loads what it needs when it is first asked for. */
 
-import type { PdfOptions } from '../drafting/output';
+import type { PdfOptions, ReadOptions } from '../drafting/output';
 import { type Hand, JobError, type Workers } from './jobs';
 import { type Desk, serveJobs } from './serve';
 
@@ -35,13 +35,10 @@ const workers: Workers = {
     ]);
     return toSvg(draft, await createSay(language), { form, units, direction: directionOf(language) });
   },
-  writeTwin: async ({ draft, language, ...how }) => {
-    const [{ toTwin }, { createSay, directionOf }] = await Promise.all([
-      import('../drafting/output'),
-      import('../words'),
-    ]);
-    return toTwin(draft, { ...how, say: await createSay(language), language, direction: directionOf(language) });
-  },
+  writeTwin: ({ draft, language, ...how }) =>
+    toRead(language, ({ toTwin }, written) => toTwin(draft, { ...how, ...written })),
+  writeShortTwin: ({ what, language, units }) =>
+    toRead(language, ({ toShortTwin }, written) => toShortTwin(what, { units, ...written })),
   printPencil: ({ draft, ...hand }) => onPaper(hand, ({ toPencilPdf }, written) => toPencilPdf(draft, written)),
   printTape: ({ today, ...hand }) => onPaper(hand, ({ toTapePdf }, written) => toTapePdf({ ...written, date: today })),
   printNumbers: ({ sheet, today, ...hand }) =>
@@ -51,6 +48,15 @@ const workers: Workers = {
 };
 
 type Output = typeof import('../drafting/output');
+
+/** What every page to read is written with. */
+async function toRead(
+  language: string,
+  write: (output: Output, written: Pick<ReadOptions, 'say' | 'language' | 'direction'>) => string,
+): Promise<string> {
+  const [output, { createSay, directionOf }] = await Promise.all([import('../drafting/output'), import('../words')]);
+  return write(output, { say: await createSay(language), language, direction: directionOf(language) });
+}
 
 /** What every PDF is written with: words in the maker's language, her unit, and letters that every reader's fonts lack. */
 async function onPaper<T>(

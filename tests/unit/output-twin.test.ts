@@ -2,7 +2,7 @@ import { beforeAll, expect, test } from 'vitest';
 import type { Say } from '../../app/body';
 import { guideOf, titleOf } from '../../app/drafting/guide';
 import { together } from '../../app/drafting/outfit';
-import { toTwin } from '../../app/drafting/output';
+import { type NumbersSheet, type ShortTwin, toShortTwin, toTwin } from '../../app/drafting/output';
 import { layOut } from '../../app/drafting/sheets';
 import { pageTold } from '../../app/drafting/told';
 import { createSay } from '../../app/words';
@@ -68,6 +68,33 @@ test('an outfit has a heading for each garment, and its parts below', () => {
   const page = toTwin(together([draft, draft]), { say, units: 'in', way: 'hand', language: 'en', direction: 'ltr' });
   expect(unclosed(page)).toEqual([]);
   expect(page.match(/<h3>To cut<\/h3>/g)).toHaveLength(2);
+});
+
+test('what else is printed has a page too: its words under one title, its pictures told, nothing typed taken for markup', () => {
+  const picture = { frame: { width: 10, height: 10 }, shapes: [] };
+  const sheet: NumbersSheet = {
+    toy: NAME,
+    garments: [draft.order.garment],
+    marks: ['neck'],
+    rows: [{ measure: 'height', how: 'measure.height.how', turn: 'side', picture }],
+  };
+  const laid = { drafts: [draft], length: 300, stuff: { width: 1100, nap: false }, laid: [] };
+  const words = { title: NAME, about: 'a bear', rows: [[NAME, '17 cm']] as const, note: NAME };
+  const pages: Readonly<Record<ShortTwin['of'], readonly [what: ShortTwin, says: readonly string[]]>> = {
+    tape: [{ of: 'tape' }, [say('tape.gauge-title')]],
+    numbers: [{ of: 'numbers', sheet }, [say('measure.height.name'), say('screen.step.turn.side')]],
+    cloth: [{ of: 'cloth', laid }, [say('lay.no-nap')]],
+    sewing: [{ of: 'sewing', draft, way: 'hand' }, guideOf(draft).steps.map((step) => titleOf(step, say))],
+    pencil: [{ of: 'pencil', draft }, draft.pieces.map(({ name }) => say(`piece.${name}`))],
+    card: [{ of: 'card', card: words }, ['a bear', '17 cm']],
+  };
+  for (const [what, says] of Object.values(pages)) {
+    const page = toShortTwin(what, { say, units: 'cm', language: 'en', direction: 'ltr' });
+    expect(unclosed(page), what.of).toEqual([]);
+    expect(page.match(/<h1>/g), what.of).toHaveLength(1);
+    expect(page, what.of).not.toMatch(/<script|<link|<img|\ssrc=|<b>| on\w+=/);
+    for (const each of says) expect(page, what.of).toContain(each.replaceAll("'", '&apos;'));
+  }
 });
 
 test('the reader of elements finds one left open, and one closed too early', () => {

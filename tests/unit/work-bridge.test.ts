@@ -51,6 +51,7 @@ const workers: Workers = {
   drawSvg: take,
   printNumbers: take,
   writeTwin: take,
+  writeShortTwin: take,
 };
 const connect = () =>
   connectWorker(

@@ -1,6 +1,6 @@
 // Pieces on cloth, small: the selvages left and right, the length down the page.
 
-import type { Mm, Say } from '../../body';
+import type { Mm, Say, Unit } from '../../body';
 import type { Cut, LaidCut, Stuff } from '../cloth';
 import { bought } from '../cloth/bought';
 import type { Draft } from '../draft-types';
@@ -29,10 +29,11 @@ const ARROW_MM = 18;
 const WORDS_PT = [11, 10, 9, 8, 7.5, SMALLEST_PT];
 
 export function clothInk(
-  { drafts, laid, length, stuff }: LaidOnCloth,
+  on: LaidOnCloth,
   page: { readonly width: Mm; readonly height: Mm },
   { say, units, widthOf }: Lettering,
 ): readonly Ink[] {
+  const { laid, length, stuff } = on;
   const room = roomIn(page);
   const cloth = sizeOf(stuff, length);
   const head: Box = { ...room, height: HEAD_MM };
@@ -43,23 +44,8 @@ export function clothInk(
   const right = room.x + cloth.width * scale + 5;
   const below: Box = { ...room, y: top + cloth.length * scale + BETWEEN_MM, height: 0 };
   const names = { ...below, height: room.y + room.height - below.y };
-  const kinds = [...new Map(laid.map(({ cut, number }) => [number, cut]))].sort(([one], [other]) => one - other);
-  const countOf = (number: number) => laid.filter((each) => each.number === number).length;
-  const takes = say('scrap' in stuff ? 'lay.scrap' : 'lay.takes', {
-    length: 'scrap' in stuff ? length : bought(length, units),
-    width: cloth.width,
-    unit: units,
-  });
-  const told: readonly Paragraph[] = [
-    { text: say('list.row', { of: drafts.map((draft) => madeFor(draft, say)) }), bold: true, large: 1.4 },
-    { text: takes },
-    { text: say(stuff.nap ? 'lay.nap' : 'lay.no-nap') },
-  ];
-  const list = kinds.map(([number, cut]) => ({
-    text: `${number}  ${nameOf(cut, drafts, say)} × ${countOf(number)}`,
-  }));
   return [
-    ...wordsOf(setWithin(told, head, WORDS_PT, widthOf), head, 'words'),
+    ...wordsOf(setWithin(clothHead(on, say, units), head, WORDS_PT, widthOf), head, 'words'),
     stroke('marks', 'rule', ring(edge), true),
     stroke(
       'marks',
@@ -78,8 +64,28 @@ export function clothInk(
         centred(String(number), to(spot), SMALLEST_PT, true, widthOf),
       ];
     }),
-    ...wordsOf(setWithin(list, names, WORDS_PT, widthOf), names, 'words'),
+    ...wordsOf(setWithin(clothList(on, say), names, WORDS_PT, widthOf), names, 'words'),
   ];
+}
+
+/** Whose clothes they are, and what they take. */
+export const clothHead = ({ drafts, length, stuff }: LaidOnCloth, say: Say, units: Unit): readonly Paragraph[] => [
+  { text: say('list.row', { of: drafts.map((draft) => madeFor(draft, say)) }), bold: true, large: 1.4 },
+  {
+    text: say('scrap' in stuff ? 'lay.scrap' : 'lay.takes', {
+      length: 'scrap' in stuff ? length : bought(length, units),
+      width: sizeOf(stuff, length).width,
+      unit: units,
+    }),
+  },
+  { text: say(stuff.nap ? 'lay.nap' : 'lay.no-nap') },
+];
+
+/** Which number is which piece, and how many of it there are. */
+export function clothList({ drafts, laid }: LaidOnCloth, say: Say): readonly Paragraph[] {
+  const kinds = [...new Map(laid.map(({ cut, number }) => [number, cut]))].sort(([one], [other]) => one - other);
+  const countOf = (number: number) => laid.filter((each) => each.number === number).length;
+  return kinds.map(([number, cut]) => ({ text: `${number}  ${nameOf(cut, drafts, say)} × ${countOf(number)}` }));
 }
 
 /** A piece's name, and whose it is where there are several toys or garments. */

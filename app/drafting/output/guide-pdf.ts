@@ -24,13 +24,12 @@ import { madeFor } from './label';
 import { largeGuideInk } from './large-guide';
 import { blankPdf, type PdfOptions } from './pdf';
 import { pdfBrush } from './pdf-brush';
-import { sceneInk } from './scene-ink';
+import { SCENE, sceneInk } from './scene-ink';
 import { paperForWords } from './word-pages';
 
 export type GuidePdfOptions = PdfOptions & { readonly way: Way };
 
 const MARGIN_MM = 14;
-const PICTURE = { width: 78, height: 56 } as const;
 const BETWEEN_MM = 6;
 const TEXT_PT = 10;
 const SMALL_PT = 9;
@@ -39,7 +38,7 @@ const SMALL_PT = 9;
 export function toGuidePdf(draft: Draft, { say, units, way, script, print }: GuidePdfOptions): Uint8Array {
   const guide = guideOf(draft);
   const { width, height } = paperForWords(draft.order.paper, units);
-  const title = say('guide.pdf-title', { garment: madeFor(draft, say) });
+  const title = guideTitle(draft, say);
   const pdf = blankPdf([width, height], draft, { id: JSON.stringify(['sewing', draft, way, print]), title, script });
   const brush = pdfBrush(pdf, 1, script, print);
   const telling = { say, unit: units, way };
@@ -50,7 +49,7 @@ export function toGuidePdf(draft: Draft, { say, units, way, script, print }: Gui
     });
     const lettering = { say, units, widthOf: brush.widthOf };
     const pages = largeGuideInk(
-      before(draft, guide, telling, title),
+      before(draft, guide, telling),
       told,
       glossary(guide, say),
       { width, height },
@@ -63,7 +62,7 @@ export function toGuidePdf(draft: Draft, { say, units, way, script, print }: Gui
     return new Uint8Array(pdf.output('arraybuffer'));
   }
   const column = { x: MARGIN_MM, width: width - 2 * MARGIN_MM };
-  const first = setIn(before(draft, guide, telling, title), TEXT_PT, column.width, brush.widthOf);
+  const first = setIn(before(draft, guide, telling), TEXT_PT, column.width, brush.widthOf);
   let y = MARGIN_MM;
   for (const ink of wordsOf(first, { ...column, y, height: first.height }, 'words')) brush.draw(ink);
   y += first.height + BETWEEN_MM;
@@ -71,10 +70,10 @@ export function toGuidePdf(draft: Draft, { say, units, way, script, print }: Gui
     const words = setIn(
       stepWords(step, index, telling),
       TEXT_PT,
-      column.width - PICTURE.width - BETWEEN_MM,
+      column.width - SCENE.width - BETWEEN_MM,
       brush.widthOf,
     );
-    const high = Math.max(PICTURE.height, words.height);
+    const high = Math.max(SCENE.height, words.height);
     if (y + high > height - MARGIN_MM) {
       pdf.addPage([width, height]);
       y = MARGIN_MM;
@@ -92,8 +91,10 @@ export function toGuidePdf(draft: Draft, { say, units, way, script, print }: Gui
   return new Uint8Array(pdf.output('arraybuffer'));
 }
 
+const guideTitle = (draft: Draft, say: Say): string => say('guide.pdf-title', { garment: madeFor(draft, say) });
+
 /** A step's title, and what is done. */
-function stepWords(step: GuideStep, index: number, telling: Telling): readonly [Paragraph, ...Paragraph[]] {
+export function stepWords(step: GuideStep, index: number, telling: Telling): readonly [Paragraph, ...Paragraph[]] {
   const { say } = telling;
   return [
     { text: say('list.at', { at: index + 1, name: titleOf(step, say) }), bold: true, large: 1.15 },
@@ -103,7 +104,7 @@ function stepWords(step: GuideStep, index: number, telling: Telling): readonly [
 }
 
 /** The trade's words that the steps speak of, each in a sentence: there is nothing to tap on paper. */
-function glossary(guide: Guide, say: Say): readonly Paragraph[] {
+export function glossary(guide: Guide, say: Say): readonly Paragraph[] {
   return [
     { text: say('screen.sew.words'), bold: true, large: 1.15 },
     ...termsIn(guide).map((term): Paragraph => ({ text: termWords(term, say), before: 0.4 })),
@@ -117,24 +118,24 @@ function stepInk(
   { say }: Telling,
   widthOf: TextWidth,
 ): readonly Ink[] {
-  const room = box.width - PICTURE.width - BETWEEN_MM;
+  const room = box.width - SCENE.width - BETWEEN_MM;
   const leftwards = widthOf.direction === 'rtl';
   const picture = leftwards ? box.x + room + BETWEEN_MM : box.x;
-  const beside = leftwards ? box.x : box.x + PICTURE.width + BETWEEN_MM;
+  const beside = leftwards ? box.x : box.x + SCENE.width + BETWEEN_MM;
   const above = box.y - BETWEEN_MM / 2;
   return [
     stroke('marks', 'trim', [line({ x: box.x, y: above }, { x: box.x + box.width, y: above })]),
-    ...sceneInk(scene, { ...box, x: picture, ...PICTURE }, say, widthOf),
+    ...sceneInk(scene, { ...box, x: picture, ...SCENE }, say, widthOf),
     ...wordsOf(words, { ...box, x: beside, width: room }, 'words'),
   ];
 }
 
 /** What is read before the first stitch. */
-function before(draft: Draft, guide: Guide, telling: Telling, title: string): readonly Paragraph[] {
+export function before(draft: Draft, guide: Guide, telling: Telling): readonly Paragraph[] {
   const { say, unit } = telling;
   const heading = (code: string): Paragraph => ({ text: say(code), bold: true, before: 2 });
   return [
-    { text: title, bold: true, large: 1.7 },
+    { text: guideTitle(draft, say), bold: true, large: 1.7 },
     { text: settingWords(draft, telling), before: 1 },
     heading('screen.sew.cut'),
     ...guide.cut.map((row): Paragraph => ({ text: cutWords(row, say) })),

@@ -14,6 +14,8 @@ export { pageInk } from './page-ink';
 export { type PatternOptions, type PdfOptions, type Sheets, toPdf } from './pdf';
 export type { Glyphs, PdfScript, Picture } from './pdf-brush';
 export { toPencilPdf } from './pencil-pdf';
+export type { ReadOptions } from './read-page';
+export { type CardWords, type ShortTwin, toShortTwin } from './short-twin';
 export { toSvg } from './svg';
 export { toTapePdf } from './tape-pdf';
 export { toTestPdf } from './test-pdf';

@@ -61,9 +61,7 @@ export function toNumbersPdf(
 ) {
   const { width, height } = papers[units === 'in' ? 'letter' : 'a4'];
   const unit = unitFace({ unit: units, locale: script.language });
-  const title = say('sheet.title', {
-    whose: say('screen.making.whose', { name: sheet.toy, garment: namesOf(sheet, say) }),
-  });
+  const title = titleOf(sheet, say);
   const pdf = blankPdf(
     [width, height],
     { engine: ENGINE, order: { date } },
@@ -75,7 +73,7 @@ export function toNumbersPdf(
   const put = (inks: readonly Ink[]) => inks.forEach(brush.draw);
   let y = MARGIN_MM;
 
-  const head = setIn(headOf(sheet, title, say), TEXT_PT, wide.width, brush.widthOf);
+  const head = setIn(headOf(sheet, say), TEXT_PT, wide.width, brush.widthOf);
   put(wordsOf(head, { ...wide, y, height: head.height }, 'words'));
   y += head.height + BETWEEN_MM;
 
@@ -102,16 +100,19 @@ export function toNumbersPdf(
   return new Uint8Array(pdf.output('arraybuffer'));
 }
 
+const titleOf = (sheet: NumbersSheet, say: Say): string =>
+  say('sheet.title', { whose: say('screen.making.whose', { name: sheet.toy, garment: namesOf(sheet, say) }) });
+
 const namesOf = ({ garments }: NumbersSheet, say: Say): string =>
   say('list.row', { of: garments.map((id) => say(`garment.${id}.name`)) });
 
 type Row = NumbersSheet['rows'][number];
 type Cell = { readonly row: Row; readonly at: number };
 
-function headOf({ marks }: NumbersSheet, title: string, say: Say): readonly Paragraph[] {
-  const first = marks.map((mark) => say(`screen.marks.${mark}`));
+export function headOf(sheet: NumbersSheet, say: Say): readonly Paragraph[] {
+  const first = sheet.marks.map((mark) => say(`screen.marks.${mark}`));
   return [
-    { text: title, bold: true, large: 1.8 },
+    { text: titleOf(sheet, say), bold: true, large: 1.8 },
     { text: say('sheet.how'), before: 1 },
     ...(first.length > 0 ? [{ text: inTurn([...first, say('screen.marks.care')], say), before: 1 }] : []),
   ];
@@ -130,15 +131,16 @@ function bandsOf({ rows }: NumbersSheet): { readonly cells: readonly Cell[]; rea
 }
 
 const wordsIn = ({ row, at }: Cell, column: Mm, say: Say, widthOf: TextWidth): Setting =>
-  setIn(
-    [
-      { text: say('list.at', { at, name: say(`measure.${row.measure}.name`) }), bold: true, large: 1.15 },
-      { text: say(row.how), before: 0.4 },
-    ],
-    TEXT_PT,
-    column - PICTURE.width - BETWEEN_MM / 2,
-    widthOf,
-  );
+  setIn(rowWords(row, at, say), TEXT_PT, column - PICTURE.width - BETWEEN_MM / 2, widthOf);
+
+/** What is measured, and how. */
+export const rowWords = (row: Row, at: number, say: Say): readonly Paragraph[] => [
+  { text: say('list.at', { at, name: say(`measure.${row.measure}.name`) }), bold: true, large: 1.15 },
+  { text: say(row.how), before: 0.4 },
+];
+
+/** A row's picture alone, as large as its own frame. */
+export const rowInk = ({ picture }: Row): readonly Ink[] => figureInk(picture, LOOKS, (at) => at);
 
 /** What stands behind a line to write on, as the language writes it. */
 type Written = { readonly unit: string; readonly widthOf: TextWidth };

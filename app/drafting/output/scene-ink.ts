@@ -12,6 +12,9 @@ const MARGIN_MM = 3.5;
 const NUMBER_MM = 2.3;
 const NUMBER_PT = 8;
 const NAME_PT = 9;
+/** How large a step's picture is beside its words, mm. */
+export const SCENE = { width: 78, height: 56 } as const;
+
 /** No piece is drawn larger than life. */
 const LARGEST_SCALE = 1;
 

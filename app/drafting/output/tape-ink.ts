@@ -52,23 +52,22 @@ export function tapeInk(say: Say, widthOf: TextWidth): readonly Ink[] {
   const strips = Array.from({ length: TAPE_MM / STRIP_MM }, (_, n) => n);
   const bottom = TOP_MM + strips.length * PITCH_MM + 8;
   return [
-    ...words(
-      [{ text: say('tape.title'), bold: true, large: 1.7 }, { text: say('tape.how', { whole: TAPE_MM, unit: 'cm' }) }],
-      8,
-      widthOf,
-    ),
+    ...words(tapeWords(say), 8, widthOf),
     ...strips.flatMap((n) => stripInk(n, TOP_MM + n * PITCH_MM, say, widthOf)),
-    ...words(
-      [
-        { text: say('tape.gauge-title'), bold: true, large: 1.2 },
-        { text: say('tape.gauge', { rest: REST_MM, none: 0, unit: 'cm' }) },
-      ],
-      bottom - 4,
-      widthOf,
-    ),
+    ...words(gaugeWords(say), bottom - 4, widthOf),
     ...gaugeInk(bottom + 24, say, widthOf),
   ];
 }
+
+export const tapeWords = (say: Say): readonly Paragraph[] => [
+  { text: say('tape.title'), bold: true, large: 1.7 },
+  { text: say('tape.how', { whole: TAPE_MM, unit: 'cm' }) },
+];
+
+export const gaugeWords = (say: Say): readonly Paragraph[] => [
+  { text: say('tape.gauge-title'), bold: true, large: 1.2 },
+  { text: say('tape.gauge', { rest: REST_MM, none: 0, unit: 'cm' }) },
+];
 
 function words(paragraphs: readonly Paragraph[], y: Mm, widthOf: TextWidth): readonly Ink[] {
   const box = { x: LEFT_MM, y, width: STRIP_MM + TAB_MM, height: 0 };

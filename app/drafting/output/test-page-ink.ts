@@ -28,15 +28,8 @@ export function testPageInk(
 ): readonly Ink[] {
   const up: CheckLine = at(LEFT_MM - 8, TOP_MM + 10 + LONG_MM, 0, -LONG_MM);
   const across: CheckLine = at(LEFT_MM + 8, TOP_MM + 10 + LONG_MM, ACROSS_MM, 0);
-  const paragraphs: readonly Paragraph[] = [
-    { text: say('print.test.title'), bold: true, large: 1.6 },
-    ...['print', 'measure', 'wrong', 'corners'].map((code) => ({
-      text: say(`print.test.${code}`, { up: LONG_MM, across: ACROSS_MM }),
-      before: 2,
-    })),
-  ];
   const box = { x: LEFT_MM + 8, y: TOP_MM, width: page.width - LEFT_MM - 30, height: 0 };
-  const words = setIn(paragraphs, TEXT_PT, box.width, widthOf);
+  const words = setIn(testWords(say), TEXT_PT, box.width, widthOf);
   const card = { x: box.x, y: TOP_MM + words.height + 10, width: BANK_CARD_MM.width, height: BANK_CARD_MM.height };
   const short = stripBlock(box.x, card.y + card.height + 8);
   return [
@@ -54,6 +47,15 @@ export function testPageInk(
     ...cornersIn(page).map((path) => stroke('marks', 'mark', path)),
   ];
 }
+
+/** What the page is for, and what to do with it. */
+export const testWords = (say: Say): readonly Paragraph[] => [
+  { text: say('print.test.title'), bold: true, large: 1.6 },
+  ...['print', 'measure', 'wrong', 'corners'].map((code) => ({
+    text: say(`print.test.${code}`, { up: LONG_MM, across: ACROSS_MM }),
+    before: 2,
+  })),
+];
 
 function at(x: number, y: number, right: number, down: number): CheckLine {
   return { from: { x, y }, to: { x: x + right, y: y + down } };

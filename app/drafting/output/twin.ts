@@ -3,7 +3,6 @@
 
 import { longestTie, type Say, type Unit } from '../../body';
 import type { Draft } from '../draft-types';
-import type { Direction } from '../faces';
 import {
   cutWords,
   guideOf,
@@ -21,65 +20,44 @@ import { garmentsIn } from '../outfit';
 import { type PencilPiece, pencilPlan } from '../pencil';
 import type { Layout } from '../sheets';
 import { type PieceTold, pageTold, pieceTold } from '../told';
-import type { Ink } from './ink';
 import { madeFor } from './label';
 import { element, escaped } from './markup';
 import { drawingInk } from './pencil-ink';
-import { sceneInk } from './scene-ink';
-import { svgOf, widthOf } from './svg';
+import { list, paragraph, picture, type ReadOptions, readPage, section } from './read-page';
+import { SCENE, sceneInk } from './scene-ink';
+import { widthOf } from './svg';
+import { testWords } from './test-page-ink';
 
-export type TwinOptions = {
-  readonly say: Say;
-  readonly units: Unit;
+export type TwinOptions = ReadOptions & {
   readonly way: Way;
-  /** BCP 47 tag, and which way its lines run. */
-  readonly language: string;
-  readonly direction: Direction;
   /** How the draft lies on paper: then each page says what is on it. */
   readonly layout?: Layout | undefined;
 };
 
 /** How large pictures are, mm, before the page makes room for them. */
 const PIECE = { width: 150, height: 120 } as const;
-const SCENE = { width: 78, height: 56 } as const;
 const AROUND_MM = 6;
-
-/** Nothing is loaded and nothing runs, whatever stands in a name. */
-const POLICY = "default-src 'none'; style-src 'unsafe-inline'";
-const STYLE = [
-  ':root{color-scheme:light dark}',
-  'body{font:1.125rem/1.5 system-ui,sans-serif;max-width:46rem;margin:0 auto;padding:1rem}',
-  'svg{max-width:100%;height:auto;background:#fff;direction:ltr}',
-  'table{border-collapse:collapse}th,td{border:1px solid;padding:.2em .6em;text-align:start}',
-  'figure{margin:1em 0}',
-].join('');
 
 /** A draft, or the garments of an outfit one after the other, as HTML. */
 export function toTwin(draft: Draft, options: TwinOptions): string {
-  const { say, language, direction } = options;
+  const { say } = options;
   const title = madeFor(draft, say);
   const several = garmentsIn(draft).length > 1;
-  const head = element(
-    'head',
-    {},
-    '<meta charset="utf-8">',
-    `<meta http-equiv="Content-Security-Policy" content="${escaped(POLICY)}">`,
-    '<meta name="viewport" content="width=device-width,initial-scale=1">',
-    element('title', {}, escaped(title)),
-    element('style', {}, STYLE),
-  );
-  const main = element(
-    'main',
-    {},
-    element('h1', {}, escaped(title)),
+  return readPage(title, options, [
     ...garmentsIn(draft).flatMap((each) => garmentParts(each, options, several)),
     section(2, say('screen.print.title'), pagesPart(draft, options)),
+    section(
+      2,
+      say('print.test.title'),
+      testWords(say)
+        .slice(1)
+        .map(({ text }) => paragraph(text)),
+    ),
     section(2, say('print.care-title'), [
       paragraph(say('print.care-child', { longest: longestTie(options.units), unit: options.units })),
       paragraph(say('print.care-tools')),
     ]),
-  );
-  return `<!doctype html>\n${element('html', { lang: language, dir: direction }, head, element('body', {}, main))}\n`;
+  ]);
 }
 
 /** Every page of the layout, and what lies on it. */
@@ -102,10 +80,7 @@ function garmentParts(draft: Draft, options: TwinOptions, several: boolean): rea
     part('print.list.fit', [list(fitWords(draft, say, units))]),
     part('print.list.goes-on', [list(opensWords(draft, say, units))]),
     part('print.changed-title', [list([...new Set(changed)])]),
-    part('screen.pattern.pieces', [
-      paragraph(say('pencil.how')),
-      ...pencilPlan(draft, units).flatMap((plan) => piecePart(draft, plan, options, several ? 4 : 3)),
-    ]),
+    part('screen.pattern.pieces', [paragraph(say('pencil.how')), ...pencilParts(draft, options, several ? 4 : 3)]),
     part('screen.pattern.sew', [
       paragraph(settingWords(draft, telling)),
       ...guide.steps.map((step, index) =>
@@ -131,8 +106,12 @@ const opensWords = ({ openings }: Draft, say: Say, unit: Unit): readonly string[
     say('print.list.opening', { what: say(`passes.${passes}`), place: say(`place.${through}`), needs, gives, unit }),
   );
 
+/** Every piece with its picture, its edges and its points, under headings of a level. */
+export const pencilParts = (draft: Draft, options: ReadOptions, level: number): readonly string[] =>
+  pencilPlan(draft, options.units).flatMap((plan) => piecePart(draft, plan, options, level));
+
 /** A piece: how many, its picture with numbered points, each edge in order, and where every point lies. */
-function piecePart(draft: Draft, plan: PencilPiece, options: TwinOptions, level: number): readonly string[] {
+function piecePart(draft: Draft, plan: PencilPiece, options: ReadOptions, level: number): readonly string[] {
   const { say, units } = options;
   const piece = draft.pieces[plan.piece];
   const told = pieceTold(draft, plan, options);
@@ -150,7 +129,7 @@ function piecePart(draft: Draft, plan: PencilPiece, options: TwinOptions, level:
   ];
 }
 
-function pointsTable({ caption, columns, marks }: PieceTold['points'], { say, units }: TwinOptions): string {
+function pointsTable({ caption, columns, marks }: PieceTold['points'], { say, units }: ReadOptions): string {
   const head = (scope: 'col' | 'row') => (text: string) => element('th', { scope }, escaped(text));
   const rows = marks.map(({ number, x, y }) => [
     head('row')(String(number)),
@@ -164,31 +143,3 @@ function pointsTable({ caption, columns, marks }: PieceTold['points'], { say, un
     element('tbody', {}, ...rows.map((row) => element('tr', {}, ...row))),
   );
 }
-
-/** A picture by what it is of: all it shows stands in the words round it. */
-function picture(
-  ink: readonly Ink[],
-  { width, height }: { readonly width: number; readonly height: number },
-  what: string,
-  { direction }: TwinOptions,
-): string {
-  const size = { width: `${width}mm`, height: `${height}mm`, viewBox: `0 0 ${width} ${height}` };
-  const drawn = ink.map((each) => svgOf(each, direction));
-  const image = { xmlns: 'http://www.w3.org/2000/svg', role: 'img', 'aria-label': what, ...size };
-  return element(
-    'figure',
-    {},
-    element('svg', image, element('g', { fill: 'none', stroke: '#000', 'stroke-linejoin': 'round' }, ...drawn)),
-  );
-}
-
-/** A part with its heading; nothing where there is nothing to say. */
-function section(level: number, title: string, content: readonly string[]): string {
-  if (content.every((each) => each === '')) return '';
-  return element('section', {}, element(`h${level}`, {}, escaped(title)), ...content);
-}
-
-const paragraph = (text: string): string => element('p', {}, escaped(text));
-
-const list = (rows: readonly string[]): string =>
-  rows.length > 0 ? element('ul', {}, ...rows.map((row) => element('li', {}, escaped(row)))) : '';

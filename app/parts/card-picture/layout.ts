@@ -35,11 +35,11 @@ export function drawCard(asked: Asked): CardDrawing {
   const height = Math.round(table.bottom + 84);
   const left = rightToLeft ? WIDTH - EDGE - SQUARE : EDGE;
   const right = rightToLeft ? EDGE : WIDTH - EDGE - SQUARE;
-  const taken = say('card.taken', { date: card.taken });
+  const { title, about } = cardWords(asked);
   const marks: Mark[] = [
     ...tapeEdge(),
-    write(card.toy.name || say('card.nameless'), EDGE, 120, { size: 68, heavy: true }),
-    write(say('list.beside', { one: say(`body.${card.toy.body}.name`), two: taken }), EDGE, 166, {
+    write(title, EDGE, 120, { size: 68, heavy: true }),
+    write(about, EDGE, 166, {
       size: 30,
       colour: COLOURS.pencil,
     }),
@@ -54,8 +54,19 @@ export function drawCard(asked: Asked): CardDrawing {
   return { width: WIDTH, height, rightToLeft, paper: COLOURS.paper, marks: rightToLeft ? marks.map(mirrored) : marks };
 }
 
-/** Two columns: the numbers in the order the tape goes, then how the toy is built, what is to be made, and the note. */
-function tableOf({ card, say, locale }: Asked, top: number): { marks: Mark[]; bottom: number } {
+/** All that stands on a card in words, in the order of the picture. */
+export function cardWords({ card, say, locale }: Pick<Asked, 'card' | 'say' | 'locale'>) {
+  const taken = say('card.taken', { date: card.taken });
+  return {
+    title: card.toy.name || say('card.nameless'),
+    about: say('list.beside', { one: say(`body.${card.toy.body}.name`), two: taken }),
+    rows: rowsOf({ card, say, locale }),
+    note: card.note,
+  };
+}
+
+/** The numbers in the order the tape goes, then how the toy is built, and what is to be made. */
+function rowsOf({ card, say, locale }: Pick<Asked, 'card' | 'say' | 'locale'>): readonly (readonly [string, string])[] {
   const hand: Hand = { unit: card.unit, locale };
   const numbers = measures.flatMap(({ id }): [string, string][] => {
     const settled = settle(card.readings[id] ?? []);
@@ -69,7 +80,13 @@ function tableOf({ card, say, locale }: Asked, top: number): { marks: Mark[]; bo
     say('card.clothes'),
     sayFirst(say, [`garment.${garment}.name`, garment]),
   ]);
-  const rows = [...numbers, ...looks, ...clothes];
+  return [...numbers, ...looks, ...clothes];
+}
+
+/** The rows in two columns, and the note below. */
+function tableOf(asked: Asked, top: number): { marks: Mark[]; bottom: number } {
+  const { card } = asked;
+  const rows = rowsOf(asked);
   const step = rows.length > 36 ? 40 : 48;
   const most = Math.ceil(rows.length / 2);
   const marks = rows.flatMap(([name, value], at) => {

@@ -11,7 +11,7 @@ import { makingWords, wholeAddress } from '../shared/making/outfit';
 import { draftOf } from '../shared/making/use-draft';
 import { useWholeDraft } from '../shared/making/use-whole-draft';
 import { WithPattern } from '../shared/making/with-pattern';
-import { PdfAct } from '../shared/pdf-act';
+import { PdfAct, ReadAct } from '../shared/pdf-act';
 import { usePlace } from '../shared/places';
 import { go, to } from '../shared/route';
 import type { ScreenProps } from '../shared/screen-props';
@@ -91,6 +91,7 @@ function OnCloth({ making, own, here, byPhoto }: ClothProps & { readonly own: Dr
       set(value);
     };
   const name = makingWords(say, making);
+  const file = [toy.name, name, say('screen.cloth.file')].join(' ');
   const whose = <a href={to('toy', toy.id)}>{toy.name}</a>;
   if (byPhoto)
     return (
@@ -121,7 +122,7 @@ function OnCloth({ making, own, here, byPhoto }: ClothProps & { readonly own: Dr
           drafts && (
             <PdfAct
               words={say('screen.cloth.save')}
-              name={[toy.name, name, say('screen.cloth.file')].join(' ')}
+              name={file}
               make={(asked) => printCloth({ drafts, stuff, laid: answer.laid, length: answer.length }, asked)}
             />
           )
@@ -167,6 +168,12 @@ function OnCloth({ making, own, here, byPhoto }: ClothProps & { readonly own: Dr
             />
           )}
           <p class="soft small">{say('screen.cloth.strips')}</p>
+          {answer?.kind === 'fits' && drafts && (
+            <ReadAct
+              name={file}
+              what={() => ({ of: 'cloth', laid: { drafts, stuff, laid: answer.laid, length: answer.length } })}
+            />
+          )}
         </div>
       </div>
     </Page>

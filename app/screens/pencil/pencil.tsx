@@ -6,7 +6,7 @@ import { printPencil } from '../../work/bridge';
 import { bodyKnown, type Making } from '../shared/making/making';
 import { draftOf, useDraft } from '../shared/making/use-draft';
 import { WithPattern } from '../shared/making/with-pattern';
-import { PdfAct } from '../shared/pdf-act';
+import { PdfAct, ReadAct } from '../shared/pdf-act';
 import { DrawnSoFar } from '../shared/pieces/drawn-so-far';
 import { usePlace } from '../shared/places';
 import { go, to } from '../shared/route';
@@ -43,6 +43,7 @@ function Pieces({ making: { toy, garment }, draft, plans, piece }: PiecesProps) 
   const { say, hand } = useWords();
   const name = say(`garment.${garment.order.garment}.name`);
   const here = to('toy', toy.id, garment.id, 'pencil');
+  const file = [toy.name, name, say('screen.pencil.file')].join(' ');
   const plan = plans[piece] ?? plans[0];
   const drawn = plan && draft?.pieces[plan.piece];
   return (
@@ -55,11 +56,7 @@ function Pieces({ making: { toy, garment }, draft, plans, piece }: PiecesProps) 
         plan &&
         draft && (
           <>
-            <PdfAct
-              words={say('screen.pencil.save')}
-              name={[toy.name, name, say('screen.pencil.file')].join(' ')}
-              make={(asked) => printPencil(draft, asked)}
-            />
+            <PdfAct words={say('screen.pencil.save')} name={file} make={(asked) => printPencil(draft, asked)} />
             <a class="go" href={`${here}?piece=${plan.piece}`}>
               {say('screen.pencil.begin')}
             </a>
@@ -87,6 +84,7 @@ function Pieces({ making: { toy, garment }, draft, plans, piece }: PiecesProps) 
           <DrawnSoFar plan={plan} until={Infinity} text={say(`piece.${drawn.name}`)} />
         </section>
       )}
+      {draft && <ReadAct name={file} what={() => ({ of: 'pencil', draft })} />}
     </Page>
   );
 }

@@ -7,7 +7,7 @@ import { printTape } from '../../work/bridge';
 import type { Theme } from '../shared/defaults';
 import { knownPaper } from '../shared/known-paper';
 import { useLiking } from '../shared/liking';
-import { PdfAct } from '../shared/pdf-act';
+import { PdfAct, ReadAct } from '../shared/pdf-act';
 import { to } from '../shared/route';
 import { useAttempt } from '../shared/trouble/attempt';
 import { StoreHealth } from './store-health';
@@ -103,6 +103,7 @@ export function SettingsScreen() {
         </div>
         <div class="column">
           <PdfAct words={say('screen.settings.tape')} name={say('screen.settings.tape-file')} make={printTape} />
+          <ReadAct name={say('screen.settings.tape-file')} what={() => ({ of: 'tape' })} />
           <StoreHealth />
           <nav class="settings-links" aria-label={say('screen.settings.more')}>
             {(['backup', 'about'] as const).map((screen) => (

@@ -6,7 +6,7 @@ import { writtenAmount } from '../../words';
 import { printGuide } from '../../work/bridge';
 import type { Making } from '../shared/making/making';
 import { WithPattern } from '../shared/making/with-pattern';
-import { PdfAct } from '../shared/pdf-act';
+import { PdfAct, ReadAct } from '../shared/pdf-act';
 import { usePlace } from '../shared/places';
 import { to } from '../shared/route';
 import type { ScreenProps } from '../shared/screen-props';
@@ -62,6 +62,7 @@ function Ready({ sewing, address }: ReadyProps) {
   const { draft, guide, way, sewn, seam } = sewing;
   if (!draft || !guide) return null;
   const telling = { say, unit: hand.unit, way };
+  const file = [draft.toy, say(`garment.${draft.order.garment}.name`), say('screen.sew.file')].join(' ');
   return (
     <div class="columns">
       <div class="column">
@@ -133,11 +134,8 @@ function Ready({ sewing, address }: ReadyProps) {
             {say('screen.kept.title')}
           </a>
         </section>
-        <PdfAct
-          words={say('screen.sew.save')}
-          name={[draft.toy, say(`garment.${draft.order.garment}.name`), say('screen.sew.file')].join(' ')}
-          make={(asked) => printGuide(draft, { ...asked, way })}
-        />
+        <PdfAct words={say('screen.sew.save')} name={file} make={(asked) => printGuide(draft, { ...asked, way })} />
+        <ReadAct name={file} what={() => ({ of: 'sewing', draft, way })} />
       </div>
     </div>
   );

@@ -1,6 +1,7 @@
 import { useState } from 'preact/hooks';
 import { Icon, useWords } from '../../parts';
 import { fileName } from '../shared/file-name';
+import { ReadAct } from '../shared/pdf-act';
 import { saveFile } from '../shared/save-file';
 import { useNotice } from '../shared/trouble/notice';
 import { PrintCard } from './print-card';
@@ -53,6 +54,7 @@ export function MoreWays({ outgoing, name }: OutgoingProps) {
         {say('screen.share.file')}
       </button>
       <PrintCard printed={outgoing.printed} />
+      <ReadAct name={fileName(name, 'card')} what={() => ({ of: 'card', card: outgoing.words })} />
     </div>
   );
 }

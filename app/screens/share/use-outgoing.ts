@@ -1,5 +1,6 @@
 import { useEffect, useState } from 'preact/hooks';
 import type { Card } from '../../body';
+import type { CardWords } from '../../drafting/output';
 import { useWords } from '../../parts';
 import { cardOf, photoOf } from '../../storage';
 import { codeOf, noteHappening } from '../shared/trouble/happened';
@@ -14,6 +15,8 @@ export type Outgoing = {
   readonly link: string;
   /** The card as a file's text. */
   readonly json: string;
+  /** What stands on it, to be read. */
+  readonly words: CardWords;
   /** Parts that the link and the QR do not hold. */
   readonly leftOut: readonly string[];
 };
@@ -57,6 +60,7 @@ export function useOutgoing(card: Card | null): Making {
         printed: () => picture.pngOf(drawing, picture.forPrinter),
         link,
         json: sharing.writeCard(card),
+        words: picture.cardWords({ card, say, locale: hand.locale }),
         leftOut,
       };
     };

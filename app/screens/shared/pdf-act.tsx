@@ -1,7 +1,8 @@
 import { useEffect, useState } from 'preact/hooks';
 import type { Unit } from '../../body';
-import { Icon, useWords } from '../../parts';
-import { WorkError } from '../../work/bridge';
+import type { ShortTwin } from '../../drafting/output';
+import { Icon, unless, useWords } from '../../parts';
+import { WorkError, writeShortTwin } from '../../work/bridge';
 import type { Liking } from './defaults';
 import { fileName } from './file-name';
 import { useLiking } from './liking';
@@ -24,6 +25,37 @@ type PdfActProps = {
 
 /** A PDF that is made when it is asked for, and saved; left alone when the screen is left. */
 export function PdfAct({ words, name, make }: PdfActProps) {
+  const { busy, save } = useSaving(`${fileName(name, 'hemling')}.pdf`, 'application/pdf', make);
+  return (
+    <button type="button" class="plain" {...unless(busy, save)}>
+      <Icon name="save" />
+      {words}
+    </button>
+  );
+}
+
+type ReadActProps = {
+  /** What the file is called, without its ending. */
+  readonly name: string;
+  readonly what: () => ShortTwin;
+};
+
+/** What a PDF beside it says, as a page to be read: in large letters, or aloud. */
+export function ReadAct({ name, what }: ReadActProps) {
+  const { say } = useWords();
+  const { busy, save } = useSaving(`${fileName(name, 'hemling')}.html`, 'text/html', (asked) =>
+    writeShortTwin(what(), asked),
+  );
+  return (
+    <button type="button" class="quiet" {...unless(busy, save)}>
+      <Icon name="save" />
+      {say('screen.print.twin')}
+    </button>
+  );
+}
+
+/** Makes a file when it is asked for, and saves it. */
+function useSaving(file: string, type: string, make: (asked: Asked) => Promise<Uint8Array | string>) {
   const { hand } = useWords();
   const { print } = useLiking();
   const attempt = useAttempt();
@@ -34,18 +66,13 @@ export function PdfAct({ words, name, make }: PdfActProps) {
     attempt(async () => {
       setBusy(true);
       try {
-        const bytes = await make({ language: hand.locale, units: hand.unit, print, signal: stop.signal });
-        saveFile(new Blob([new Uint8Array(bytes)], { type: 'application/pdf' }), `${fileName(name, 'hemling')}.pdf`);
+        const made = await make({ language: hand.locale, units: hand.unit, print, signal: stop.signal });
+        saveFile(new Blob([typeof made === 'string' ? made : new Uint8Array(made)], { type }), file);
       } catch (error) {
         if (!(error instanceof WorkError && error.code === 'work-cancelled')) throw error;
       } finally {
         setBusy(false);
       }
     });
-  return (
-    <button type="button" class="plain" disabled={busy} onClick={save}>
-      <Icon name="save" />
-      {words}
-    </button>
-  );
+  return { busy, save };
 }

@@ -6,7 +6,7 @@ import { afterTape, type Making, marksOpen, measureOf, tapedOf, wishesOf } from 
 import { leftWords, stepsLeft } from '../shared/making/numbers-left';
 import { chosenAddress, makingWords } from '../shared/making/outfit';
 import { WithMaking } from '../shared/making/with-making';
-import { PdfAct } from '../shared/pdf-act';
+import { PdfAct, ReadAct } from '../shared/pdf-act';
 import { to } from '../shared/route';
 import type { ScreenProps } from '../shared/screen-props';
 import { sheetOf } from './sheet-of';
@@ -32,6 +32,7 @@ function StepsPage({ making, from }: { readonly making: Making; readonly from: s
   const left = stepsLeft(making);
   const [next = '', measure] = measureOf(making);
   const name = makingWords(say, making);
+  const file = [toy.name, name, say('screen.steps.file')].join(' ');
   return (
     <Page
       wide
@@ -80,9 +81,10 @@ function StepsPage({ making, from }: { readonly making: Making; readonly from: s
           <div class="slip-acts">
             <PdfAct
               words={say('screen.steps.sheet')}
-              name={[toy.name, name, say('screen.steps.file')].join(' ')}
+              name={file}
               make={(asked) => printNumbers(sheetOf(making), asked)}
             />
+            <ReadAct name={file} what={() => ({ of: 'numbers', sheet: sheetOf(making) })} />
             <a class="plain" href={address('typed')}>
               <Icon name="pencil" />
               {say('screen.steps.type')}
