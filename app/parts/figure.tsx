@@ -2,9 +2,13 @@ import type { ComponentChildren } from 'preact';
 import type { Say } from '../body';
 import type { Diagram, Figure, Frame, Label, Layer, Strip, Tape } from '../measuring';
 import './figure.css';
+import './figure-contrast.css';
 
 /** How a tape, a ruler and a pencil line differ: one class for the whole. */
 const STUFF = { girth: 'cloth', surface: 'cloth', straight: 'ruler', wish: 'pencil' } as const;
+
+/** So far a word stays from the edge of its picture. */
+const WORD_FROM_EDGE = 3;
 
 /** One measuring step as a picture; its text equivalent is read in its place. */
 export function DiagramPicture({ diagram, say }: { readonly diagram: Diagram; readonly say: Say }) {
@@ -17,7 +21,7 @@ export function DiagramPicture({ diagram, say }: { readonly diagram: Diagram; re
       <Shapes figure={figure} layers={['toy', 'marks']} />
       <Strips tape={tape} />
       <Shapes figure={figure} layers={['over']} />
-      <Ends tape={tape} say={say} />
+      <Ends tape={tape} frame={figure.frame} say={say} />
     </Picture>
   );
 }
@@ -85,11 +89,12 @@ export function Strips({ tape }: { readonly tape: Tape }) {
 }
 
 /** Where to begin and where to read, above everything else. */
-function Ends({ tape, say }: { readonly tape: Tape; readonly say: Say }) {
+function Ends({ tape, frame, say }: { readonly tape: Tape; readonly frame: Frame; readonly say: Say }) {
+  const roomOf = ({ anchor, at }: Label) => (anchor === 'end' ? at.x : frame.width - at.x) - WORD_FROM_EDGE;
   return (
     <g>
       {tape.labels.map((label) => (
-        <LabelDrawing key={label.word} label={label} text={say(`figure.${label.word}`)} />
+        <LabelDrawing key={label.word} label={label} text={say(`figure.${label.word}`)} room={roomOf(label)} />
       ))}
       <circle class="laid-start" cx={tape.start.x} cy={tape.start.y} r={tape.dot} />
       <path class="laid-end" d={tape.arrow} />
@@ -107,11 +112,24 @@ function StripDrawing({ strip }: { readonly strip: Strip }) {
   );
 }
 
-function LabelDrawing({ label, text }: { readonly label: Label; readonly text: string }) {
+type LabelProps = { readonly label: Label; readonly text: string; readonly room: number };
+
+/** A word at its leader; one wider than its room is set narrower, whatever the letters of this device. */
+function LabelDrawing({ label, text, room }: LabelProps) {
+  const narrow = (word: SVGTextElement | null) => {
+    word?.removeAttribute('textLength');
+    if (word && word.getBBox().width > room) word.setAttribute('textLength', String(room));
+  };
   return (
     <g>
       <Seen look="laid-leader" path={label.leader} />
-      <text class={`laid-word laid-word-${label.anchor}`} x={label.at.x} y={label.at.y}>
+      <text
+        ref={narrow}
+        class={`laid-word laid-word-${label.anchor}`}
+        x={label.at.x}
+        y={label.at.y}
+        lengthAdjust="spacingAndGlyphs"
+      >
         {text}
       </text>
     </g>
