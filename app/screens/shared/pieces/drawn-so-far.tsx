@@ -1,6 +1,10 @@
 import { type PencilPiece, type PencilStep, pencilSteps } from '../../../drafting/pencil';
 import './drawn-so-far.css';
 
+/** What a digit takes of the drawing, in dots across: the widest letters we draw with, and the height of a line. */
+const DIGIT_WIDE = 1;
+const DIGIT_HIGH = 1.8;
+
 type DrawnSoFarProps = {
   readonly plan: PencilPiece;
   /** Steps that are done, the present one among them; Infinity for the whole piece. */
@@ -22,6 +26,8 @@ export function DrawnSoFar({ plan, until, text }: DrawnSoFarProps) {
     const { x, y } = marks[number - 1] ?? { x: 0, y: 0 };
     return { x, y: height - y };
   };
+  const numberAt = (number: number) => outward(at(number), { x: width / 2, y: height / 2 }, 1.7 * size);
+  const numbered = new Set(whole ? legible([...seen], numberAt, size) : []);
   return (
     <svg
       class="pencil-paper"
@@ -50,13 +56,7 @@ export function DrawnSoFar({ plan, until, text }: DrawnSoFarProps) {
                 cy={y}
                 r={isNow ? size : size * 0.55}
               />
-              {whole && (
-                <PointNumber
-                  number={number}
-                  size={size}
-                  at={outward({ x, y }, { x: width / 2, y: height / 2 }, 1.7 * size)}
-                />
-              )}
+              {numbered.has(number) && <PointNumber number={number} size={size} at={numberAt(number)} />}
             </g>
           );
         })}
@@ -79,6 +79,21 @@ function PointNumber({ number, size, at }: { readonly number: number; readonly s
       {number}
     </text>
   );
+}
+
+/** Those numbers, in turn, that lie over none shown before: along a curve points may lie closer than their numbers are wide. */
+function legible(numbers: readonly number[], at: (number: number) => Spot, size: number): readonly number[] {
+  const shown: number[] = [];
+  for (const number of numbers) {
+    const { x, y } = at(number);
+    const clear = shown.every((other) => {
+      const there = at(other);
+      const digits = (String(number).length + String(other).length) / 2;
+      return Math.abs(there.x - x) >= DIGIT_WIDE * size * digits || Math.abs(there.y - y) >= DIGIT_HIGH * size;
+    });
+    if (clear) shown.push(number);
+  }
+  return shown;
 }
 
 /** So far beyond a spot, as seen from the middle. */
