@@ -4,7 +4,7 @@ import { afterAll, beforeAll, expect, test } from 'vitest';
 import { createSay } from '../../app/words';
 import { desktop, openSite, type Site, untilStill } from './browser';
 import { Ears } from './ears';
-import { hands, mainJob } from './main-job';
+import { clicks, hands, mainJob } from './main-job';
 import { Maker } from './maker';
 
 let site: Site;
@@ -19,17 +19,20 @@ const { HEARD } = process.env;
 /** Names and signs that stand in every language. */
 const EVERYWHERE = /Thistle|Bramble|Sorrel|Dumpling|Pip|Hemling|Letter|PDF|\b(in|cm|A4)\b|thistle\S*pdf/g;
 
+const ways = { 'the keyboard': hands, clicks } as const;
+
 test.each([
-  ['en', 'en-GB'],
-  ['ar', 'ar'],
-  ['ja', 'ja'],
-])(
-  'by keyboard alone, all sought by role and name: from the empty app to the saved pattern in %s',
-  async (id, locale) => {
+  ['en', 'en-GB', 'the keyboard'],
+  ['ar', 'ar', 'the keyboard'],
+  ['ja', 'ja', 'the keyboard'],
+  ['ar', 'ar', 'clicks'],
+] as const)(
+  'all sought by role and name, from the empty app to the saved pattern in %s (%s) by %s alone',
+  async (id, locale, way) => {
     const say = await createSay(id);
     const { page, wrong, close } = await site.visit({ ...desktop, locale });
     const ears = await Ears.on(page);
-    const { press, ...others } = hands(page, () => ears.listen());
+    const { press, ...others } = ways[way](page, () => ears.listen(), say);
     await page.goto(site.address);
     await mainJob(page, say, { press, ...others });
     const save = page.getByRole('button', { name: say('screen.print.save') });
@@ -39,7 +42,7 @@ test.each([
     expect(file).toMatch(/^thistle-.+\.pdf$/);
     await page.getByRole('status').filter({ hasText: file }).waitFor();
     await ears.listen();
-    if (HEARD) writeFileSync(`${HEARD}-${id}.txt`, ears.lines());
+    if (HEARD) writeFileSync(`${HEARD}-${id}-${way}.txt`, ears.lines());
     expect(ears.faults()).toEqual([]);
     expect(ears.heard).toContainEqual({ kind: 'said', role: 'status', words: say('screen.print.saved', { file }) });
     const foreign = ears.heard.filter(({ words }) => /[a-z]{2}/i.test(words.replace(EVERYWHERE, '')));

@@ -80,6 +80,24 @@ export function hands(page: Page, heard: () => Promise<void>) {
   };
 }
 
+/** The same by clicks alone, as a switch or a voice gives them: numbers go in by the keys on the screen. */
+export function clicks(page: Page, heard: () => Promise<void>, say: Say): ReturnType<typeof hands> {
+  const click = async (what: Locator) => {
+    await what.first().click();
+    await heard();
+  };
+  const key = (face: string) => (face === '.' ? new RegExp(`${say('screen.keypad.point')}$`) : new RegExp(`^${face}$`));
+  return {
+    press: click,
+    follow: (what) => leading(page, () => what.first().click(), heard),
+    pick: click,
+    write: async (what, text) => {
+      if (!/^[\d.]+$/.test(text)) return what.fill(text);
+      for (const face of text) await click(page.getByRole('button', { name: key(face) }));
+    },
+  };
+}
+
 /** In the page: whether one of these has the focus, or a radio of the same group, which is one stop of the tab key. */
 function heldOrPeer(all: readonly Element[]): boolean {
   const held = document.activeElement;
