@@ -49,6 +49,17 @@ test('layers that open are turned through their shoulders, and what closes them 
   expect(noted('close-turned')).toEqual([steps.at(-1)?.id]);
 });
 
+test.each([
+  ['tank', { neck: 'lined' }, []],
+  ['dress', { neck: 'lined' }, ['side+underarm', 'skirt-back', 'skirt-side']],
+  ['jacket', { collar: 'flat' }, ['shoulder', 'armhole', 'side+underarm']],
+  ['tee', { hem: 'rib', opening: 'none' }, ['shoulder', 'armhole', 'side', 'underarm+cuff-rib-end']],
+] as const)('edges within a lining, under a band or a facing are not zigzagged: %s', (id, choices, zigzagged) => {
+  const { steps } = guideOf(drafted(id, choices, 2));
+  const noted = steps.filter(({ notes }) => notes.some(({ code }) => code === 'overcast'));
+  expect(noted.map(({ seams }) => seams.map(({ name }) => name).join('+'))).toEqual(zigzagged);
+});
+
 test('an elastic is joined in a round, made fast at the ends of what is flat', () => {
   const flat = (id: string, choices: Record<string, string>) =>
     guideOf(drafted(id, { hem: 'casing', ...choices })).steps.find((step) => step.id === 'hem')?.flat;

@@ -140,6 +140,13 @@ function liesOn(a: Edge | undefined, b: Edge | undefined): boolean {
 const isTwin = (a: Piece, b: Piece) =>
   a.edges.length === b.edges.length && a.edges.every((edge, index) => liesOn(edge, b.edges[index]));
 
+/** Another piece of the same outline lies on it and leaves no edge as it is cut: its lining, or what it lines. */
+export function hasTwin(piece: Piece, known: Known): boolean {
+  return known.draft.pieces.some(
+    (other) => other !== piece && isTwin(piece, other) && isLayered(piece, other, known) && !hasRawEdge(other, known),
+  );
+}
+
 /** The pieces of a seam's two sides; what both hold is named once. */
 export function sidesOf(seams: readonly Seam[]): {
   readonly first: readonly string[];

@@ -2,6 +2,7 @@ import type { Mm } from '../../body';
 import type { InnerLine, NotionKind, Ref, Seam } from '../draft-types';
 import { clothOf, THICK_FROM_MM } from '../sizes/cloths';
 import { handOf } from './cloth-hand';
+import { isEnclosed } from './enclosed';
 import type { Kind, Note } from './guide-types';
 import { isHollow, isRound } from './hollow';
 import { hasRawEdge, isSelf, kindOf } from './kind';
@@ -105,7 +106,10 @@ export function notesOf(kind: Kind, seams: readonly Seam[], standing: Standing, 
     ...note(kind === 'bag' && edges.some(({ path }) => isRound(path)), 'notch-out'),
     ...note(kind === 'bag' && isFacing(refs, known), 'understitch', { from: SNIP_TO_MM }),
     ...turning(kind, seams, { ...standing, later }, known).flatMap((code) => note(true, code)),
-    ...note(seamed.includes(kind) && (cloth?.frays ?? false), 'overcast'),
+    ...note(
+      seamed.includes(kind) && (cloth?.frays ?? false) && !seams.every((each) => isEnclosed(each, known)),
+      'overcast',
+    ),
     ...note(stitchedInside.includes(kind) && holdsElastic(seams, known), 'elastic'),
     ...note(
       joined.includes(kind) || folds,
