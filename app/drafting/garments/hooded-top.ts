@@ -39,6 +39,7 @@ export const hoodedTop = assemble(hoodedTopHead, [
     back: (): RefTo<'back.neckline'>[] => [{ piece: 'back', edge: 'neckline', back: true }],
     chin: (): RefTo<'front.chin'>[] => [{ piece: 'front', edge: 'chin' }],
     opensBehind: ({ opening }: Choices) => opening === 'back',
+    lower: ({ neckLower }) => neckLower,
     ribbed: isRibbedHood,
   }),
   ...ribbedHoodParts,

@@ -21,11 +21,22 @@ const BACK_KEPT = 0.83;
 
 /**
  * The neckline: girth, one half width for front and back, and both drops. The half width is solved so that the closed
- * neckline is as long as the eased neck; a wished drop may deepen the curve, never make it shallower than its width.
+ * neckline is as long as the eased neck; a wished drop may deepen the curve, never make it shallower than its width:
+ * `neckLower` is how much lower in front it lies than it was taken.
  */
 export const neckSizes = maker(
   [],
-  ['slope', 'neck', 'neckHalfWidth', 'frontNeckDrop', 'backNeckDrop', 'frontNeckKept', 'backNeckKept', 'neckTop'],
+  [
+    'slope',
+    'neck',
+    'neckHalfWidth',
+    'frontNeckDrop',
+    'backNeckDrop',
+    'frontNeckKept',
+    'backNeckKept',
+    'neckTop',
+    'neckLower',
+  ],
   (wearer) => {
     const slope = shoulderSlope(wearer.traits);
     const girth = neckGirth(wearer);
@@ -41,6 +52,7 @@ export const neckSizes = maker(
     const neckHalfWidth = solved.ok ? solved.x : start;
     const frontNeck = along(neckHalfWidth, front(neckHalfWidth));
     const backNeck = along(neckHalfWidth, back(neckHalfWidth));
+    const lower = wearer.taken('front-neck-drop') ? Math.max(front(neckHalfWidth) - wishedFront, 0) : 0;
     return {
       sizes: {
         slope,
@@ -51,13 +63,14 @@ export const neckSizes = maker(
         frontNeckKept: frontNeck * FRONT_KEPT,
         backNeckKept: backNeck * BACK_KEPT,
         neckTop: frontNeck * (1 - FRONT_KEPT) + backNeck * (1 - BACK_KEPT),
+        neckLower: lower,
       },
       adjustments:
-        front(neckHalfWidth) > wishedFront + 0.5 && wearer.taken('front-neck-drop')
+        lower > 0.5
           ? [
               {
                 code: 'neck-deepened',
-                by: front(neckHalfWidth) - wishedFront,
+                by: lower,
                 because: 'neckline',
                 check: ['front-neck-drop', 'neck-girth'],
               },

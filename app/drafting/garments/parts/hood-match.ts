@@ -106,12 +106,13 @@ export const wholeCrown = (look: Look<HoodNames>, open: (choices: HoodChoices) =
 const LEAST_FRONT = 0.3;
 const LEAST_DEPTH = 0.25;
 
-/** One side of a hood whose neck edge is as long as `hoodNeck`: without its half of the strip, in front and behind. */
+/** One side of a hood whose neck edge is as long as `hoodNeck`: without its half of the strip, in front and behind; down to a neckline that lies `lower`. */
 export function sideOf(
   { sizes: { hoodFace, hoodDepth, hoodRound, napeRise, strip } }: Look<HoodNames>,
   hoodNeck: Mm,
+  lower: Mm,
 ): HoodSide {
-  const hoodFront = Math.max((hoodFace - strip) / 2, hoodNeck * LEAST_FRONT);
+  const hoodFront = Math.max((hoodFace - strip) / 2 + lower, hoodNeck * LEAST_FRONT);
   return {
     hoodFront,
     hoodDepth: Math.max(hoodDepth - strip / 2, hoodFront * LEAST_DEPTH),

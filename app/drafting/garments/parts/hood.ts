@@ -7,6 +7,7 @@ import { type Part, part } from '../../rows/part';
 import { piece } from '../../rows/piece-row';
 import { RIB_SHARE } from '../../sizes/band';
 import { hoodSizes } from '../../sizes/hood';
+import type { Sizes } from '../../sizes/maker';
 import { WRIST_RIB_MM } from '../../sizes/scale';
 import { crown, inSeam, inSlit } from './ears';
 import {
@@ -41,6 +42,8 @@ export type Under<C extends object, R extends Ref> = {
   readonly back: (choices: C) => readonly R[];
   readonly chin: (choices: C) => readonly R[];
   readonly opensBehind: (choices: C) => boolean;
+  /** How much lower in front the neckline lies than where the face edge was measured to. */
+  readonly lower?: (sizes: Sizes<'neckLower'>) => Mm;
   /** A band of rib ends it round the face. */
   readonly ribbed?: (choices: C) => boolean;
 };
@@ -58,7 +61,8 @@ export function hoodPart<C extends object, R extends Ref>(
     ribbed(choices) ? { share: RIB_SHARE, deep: WRIST_RIB_MM[wearer.scale] } : { share: 1, deep: 0 };
   const neck = (look: Look<HoodNames>) =>
     neckOf(sumOf(told.front(look.choices), look), sumOf(told.back(look.choices), look), look.sizes);
-  const side = (look: Look<HoodNames>) => sideOf(look, neck(look).hoodNeck);
+  const lower = ({ sizes }: Look<HoodNames>): Mm => told.lower?.(sizes as unknown as Sizes<'neckLower'>) ?? 0;
+  const side = (look: Look<HoodNames>) => sideOf(look, neck(look).hoodNeck, lower(look));
   const twoPart = twoPartCrown(open);
   /** What the hood gives over the head: along the middle of the strip, or along the seam. */
   const overCrown = (look: Look<HoodNames>): Mm =>
