@@ -96,7 +96,8 @@ export function rawEnds(card: Card): Rows {
 
 const wanted: readonly (readonly [garment: string, choices: Chosen, first: string, then: string])[] = [
   ['hooded-top', {}, 'hood-face', 'hood-neck-front'],
-  ['hooded-top', { opening: 'front' }, 'hood-neck-front', 'front-closure'],
+  ['hooded-top', { opening: 'front' }, 'front-closure', 'chin'],
+  ['hooded-top', { opening: 'front', chin: 'meet' }, 'hood-neck-front', 'front-closure'],
   ['cape', {}, 'cape-front', 'binding-edge'],
   ['cape', { hood: 'auto' }, 'cape-front', 'hood-neck-front'],
   ['cape', { hood: 'auto' }, 'hood-face', 'hood-neck-front'],

@@ -42,6 +42,47 @@ test('a bodice held up by straps opens behind unless she wishes otherwise', () =
   expect(drafted(cards.rabbit, 'dress', { bodice: 'band', opening: 'none' }).order.choices.opening).toBe('none');
 });
 
+test.each([
+  ['bear', 1.6],
+  ['bear', 2.2],
+  ['tiny', 2.2],
+  ['huge', 2.2],
+] as const)('a head of many chests goes into a dress that opens as far down as it asks: %s, %s', (name, times) => {
+  const card = cards[name];
+  if (!card) throw new RangeError(name);
+  const chest = card.readings['chest-girth']?.[0] ?? 0;
+  const big = {
+    ...card,
+    readings: { ...card.readings, 'head-girth': [Math.round(chest * times)] },
+  };
+  for (const choices of [{}, { bodice: 'tank', sleeve: 'none' }, { bodice: 'band' }, { bodice: 'halter' }]) {
+    const draft = drafted(big, 'dress', choices);
+    for (const { passes, gives, needs } of draft.openings)
+      if (passes === 'head-girth') expect(gives).toBeGreaterThanOrEqual(needs);
+  }
+});
+
+test('a dress that opens to its hem has nothing sewn below its opening', () => {
+  const card = cards.tiny && {
+    ...cards.tiny,
+    readings: { ...cards.tiny.readings, 'head-girth': [360] },
+  };
+  const draft = drafted(card, 'dress');
+  const back = draft.pieces.find(({ name }) => name === 'skirt-back');
+  expect(back?.edges.map(({ name }) => name)).toEqual(['top', 'side', 'bottom', 'opening']);
+  expect(draft.seams.some(({ name }) => name === 'skirt-back')).toBe(false);
+});
+
+test('what hangs from its elastic behind is stepped into where the head is the larger', () => {
+  const card = cards.bear && {
+    ...cards.bear,
+    readings: { ...cards.bear.readings, 'head-girth': [800] },
+  };
+  const row = drafted(card, 'dress', { bodice: 'half-circle' }).openings.find(({ through }) => through === 'waist');
+  expect(row?.passes).toBe('hip-girth');
+  expect(row?.gives).toBeGreaterThan(row?.needs ?? 0);
+});
+
 test('what a neck gives is its finished edge, a raglan sleeve’s share with it', () => {
   const draft = drafted(cards.bear, 'tee', { armhole: 'raglan', opening: 'none' });
   const neck = draft.fit.find(({ place }) => place === 'neck');

@@ -7,7 +7,7 @@ const STRAIGHT = 1e-4;
 /**
  * A strip as wide above as `flareTop` and below as `flareBottom`, `flareHeight` deep: a rectangle, or a sector of a ring
  * where the two differ (arc = radius × angle: geometry). x right from its centre line, y down from the middle of its top;
- * square at every corner. `flareOpen` mm of the centre, from the top, are an edge of their own. Skirts, bands, capes,
+ * square at every corner. `flareOpen` mm of the centre, from the top, are an edge of their own, or all of it. Skirts, bands, capes,
  * collars and bibs are all cut so.
  */
 export const flare = block({
@@ -18,9 +18,9 @@ export const flare = block({
     const { flareHeight: height, flareOpen } = sizes;
     const { top, side, bottom } = ringSector(sizes);
     const open = Math.min(flareOpen ?? 0, height);
-    const centre = [line(point(0, height), point(0, open))];
+    const centre = open < height ? { centre: [line(point(0, height), point(0, open))] } : {};
     const opening = open > 0 ? { opening: [line(point(0, open), point(0, 0))] } : {};
-    return { edges: { top, side, bottom, centre, ...opening }, lines: {} };
+    return { edges: { top, side, bottom, ...centre, ...opening }, lines: {} };
   },
 });
 

@@ -14,6 +14,7 @@ import { dressHead } from '../heads/dress';
 import { assemble } from '../rows/garment';
 import type { Look, RefTo } from '../rows/names';
 import { allOnly, only, part } from '../rows/part';
+import { openedForHead, openedForHeadBelowBand } from '../sizes/deeper-opening';
 import type { Sizes, SizesOf } from '../sizes/maker';
 import { drawnGirth } from '../sizes/trunk';
 import { waistOf, waistSizes } from '../sizes/waist';
@@ -68,6 +69,24 @@ const cutOff = part<
   { size: SizesOf<typeof waistSizes>; edge: never }
 >({ sizes: [waistSizes] });
 
+/** Opened behind, it lets the head in. */
+const letsIn = part<
+  {
+    choices: Skirts;
+    size: BodiceGives['size'] | SkirtGives['size'];
+    edge: never;
+  },
+  { size: 'skirtOpen'; edge: never }
+>({ sizes: [openedForHead] });
+const bandLetsIn = part<
+  {
+    choices: Skirts;
+    size: BandGives['size'] | SkirtGives['size'];
+    edge: never;
+  },
+  { size: 'skirtOpen'; edge: never }
+>({ sizes: [openedForHeadBelowBand] });
+
 type Waist = {
   readonly choices: Bodices & Opens & Skirts;
   readonly size: BodiceGives['size'] | BandGives['size'] | SkirtGives['size'];
@@ -80,6 +99,7 @@ const opened = {
     2 * (s.frontLength - s.frontNeckDrop + s.skirtOpen),
   band: (s: Sizes<'bandHeight' | 'skirtOpen'>) => 2 * (s.bandHeight + s.skirtOpen),
 };
+const isOpenToHem = ({ skirtOpen, skirtLength }: Sizes<'skirtOpen' | 'skirtLength'>) => skirtOpen >= skirtLength;
 
 const finishedWaist = ({ choices, sizes }: Look<Waist>): Mm =>
   hangs(choices) ? drawnGirth(sizes, 'hem') : sizes.waist;
@@ -109,6 +129,7 @@ const waist = part<Waist>({
       gives: (sizes) => drawnGirth(sizes, 'hem'),
       seamed: true,
       opened: opened.shoulders,
+      whole: isOpenToHem,
       when: (choices) => isAround(choices) && hangs(choices),
     },
     {
@@ -117,10 +138,13 @@ const waist = part<Waist>({
       gives: ({ waist }) => waist,
       seamed: true,
       opened: opened.band,
+      whole: isOpenToHem,
       when: (choices) => isAround(choices) && isBand(choices),
     },
     {
       measure: 'head-girth',
+      // Its strap is fastened behind the neck: it may be stepped into.
+      or: 'hip-girth',
       through: 'waist',
       gives: ({ waist, looseTop }) => waist / 2 + 2 * looseTop,
       seamed: true,
@@ -156,7 +180,8 @@ export const dress = assemble(dressHead, [
   only(
     hangs,
     bodicePart(top, {
-      below: ({ skirtOpen }: Sizes<'skirtOpen'>) => skirtOpen,
+      below: ({ skirtOpen }: Sizes<'skirtOpen' | 'skirtLength'>) => skirtOpen,
+      throughout: isOpenToHem,
     }),
   ),
   only(hangs, cutOff),
@@ -166,6 +191,8 @@ export const dress = assemble(dressHead, [
   ...allOnly(hangs, armholeParts(top)),
   ...allOnly(isBand, [bandPart, ...bandTopParts]),
   hungSkirtPart(hung),
+  only(hangs, letsIn),
+  only(isBand, bandLetsIn),
   panelsPart(hung),
   tiersPart,
   backCasingPart,

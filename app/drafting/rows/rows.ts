@@ -106,13 +106,15 @@ export type NotionRow<N extends Names = Names> = When<N> & {
  */
 export type Passage<N extends Names = Names> = When<N> & {
   readonly measure: MeasureId;
+  /** It may go on by what this measures instead, where that is less: feet first. */
+  readonly or?: MeasureId;
   readonly through: string;
   readonly gives?: (sizes: Sizes<N['size']>, wearer: Wearer<N['choices']>) => Mm;
   readonly drawn?: (look: Look<N>) => Mm;
   /** How much wider the place is once front or back are opened all the way; left out where that opens nothing here. */
   readonly opened?: (sizes: Sizes<N['size']>) => Mm;
   /** Opened, nothing of it stays closed round what has to pass. */
-  readonly whole?: true;
+  readonly whole?: true | ((sizes: Sizes<N['size']>) => boolean);
   /** A slit down from the neck makes this place larger. */
   readonly slit?: true;
   /** Seamed all round: stretches half as far. */

@@ -1,12 +1,11 @@
-import type { Flag, Mm, Traits } from '../../body';
+import type { Flag, MeasureId, Mm, Traits } from '../../body';
 import type { OpeningRow } from '../draft-types';
 import type { Drawing } from '../drawing/draw';
 import type { AnyNames, Centre, Passage } from '../rows/rows';
 import type { Sizes } from '../sizes/maker';
+import { passingGirth } from '../sizes/passing';
 import type { Wearer } from '../sizes/wearer';
 
-/** A firm head passes only with room to spare (common practice, no source). */
-const FIRM_ROOM_MM = 5;
 /** A slit's end must not be the tightest place. */
 const SLIT_ROOM_MM = 10;
 /** A slit over this share of the centre front is better opened all the way. */
@@ -37,7 +36,13 @@ export type Opened = {
   readonly flags: readonly Flag[];
 };
 
-type Passing = { readonly passage: Passage<AnyNames>; readonly needs: Mm; readonly gives: Mm };
+/** What passes, by which measure it does so most easily. */
+type Passing = {
+  readonly passage: Passage<AnyNames>;
+  readonly measure: MeasureId;
+  readonly needs: Mm;
+  readonly gives: Mm;
+};
 
 /**
  * Does it go on, does it come off? What must pass, against the smallest openings on the way: stretch counts in full at an
@@ -50,7 +55,7 @@ export function openingFor(ways: Ways, wearer: Wearer<AnyNames['choices']>, size
   const passings = ways.passages.flatMap((passage) => passingOf(passage, wearer, sizes, drawing) ?? []);
   const centre = Math.max(0, ...ways.centre.map((each) => each.length(sizes)));
   const opens = passings.filter(({ passage }) => passage.opened || passage.slit);
-  const guessed = opens.some(({ passage }) => wearer.known(passage.measure).from === 'estimate');
+  const guessed = opens.some(({ measure }) => wearer.known(measure).from === 'estimate');
   const tight = opens.filter((each) => each.gives < each.needs);
   const neckOnly = tight.every((each) => each.passage.slit);
   const slitNeeded = Math.max(0, ...tight.map((each) => (each.needs - each.gives) / 2 + SLIT_ROOM_MM));
@@ -94,24 +99,27 @@ function passingOf(
 ): Passing | null {
   const gives = (drawing && passage.drawn?.(drawing)) ?? passage.gives?.(sizes, wearer);
   if (gives === undefined) return null;
-  const girth = wearer.of(passage.measure);
-  const { traits } = wearer;
-  const firm = traits.stuffing === 'firm' || (passage.measure === 'head-girth' && traits.head === 'firm');
-  const needs = firm ? girth + FIRM_ROOM_MM : girth * wearer.softPass;
+  const ways = [passage.measure, ...(passage.or ? [passage.or] : [])].map((measure) => ({
+    measure,
+    needs: passingGirth(wearer, measure),
+  }));
+  const { measure, needs } = ways.reduce((least, each) => (each.needs < least.needs ? each : least));
   const stretch = wearer.cloth.stretch * (passage.seamed ? 0.5 : 1);
-  return { passage, needs, gives: gives * (1 + stretch) };
+  return { passage, measure, needs, gives: gives * (1 + stretch) };
 }
 
 /** With the front or back open all the way, every place that this opens is as much wider as its row says. */
 function rowOf(
-  { passage, needs, gives }: Passing,
+  { passage, measure, needs, gives }: Passing,
   { opening, slit, closedBy }: Pick<Opened, 'opening' | 'slit'> & Pick<Ways, 'closedBy'>,
   sizes: Sizes,
 ): OpeningRow {
   const opened = ['front', 'back'].includes(opening) ? passage.opened : undefined;
-  const through = { passes: passage.measure, through: passage.through, needs };
-  if (opened)
-    return { ...through, gives: Math.max(gives + opened(sizes), passage.whole ? needs : 0), closure: closedBy };
+  const through = { passes: measure, through: passage.through, needs };
+  if (opened) {
+    const whole = typeof passage.whole === 'function' ? passage.whole(sizes) : passage.whole;
+    return { ...through, gives: Math.max(gives + opened(sizes), whole ? needs : 0), closure: closedBy };
+  }
   if (passage.slit && slit !== null) return { ...through, gives: gives + 2 * slit, closure: 'slit' };
   return { ...through, gives, closure: 'none' };
 }
@@ -138,7 +146,7 @@ function willNotPass(row: OpeningRow, passing: Passing | undefined): Flag {
   return {
     code: 'will-not-pass',
     severity: 'unlikely',
-    measures: passing ? [passing.passage.measure] : [],
+    measures: passing ? [passing.measure] : [],
     values: { needs: row.needs, gives: row.gives },
   };
 }

@@ -88,7 +88,21 @@ const expected: Readonly<Record<string, (choices: Choices) => number>> = {
   socks: () => 2,
 };
 
+/** Open from neck to hem for a head that asks for it, the two are one. */
+const toHem = ({ order, pieces }: Draft): number =>
+  order.garment === 'dress' &&
+  pieces.some(
+    ({ name, edges }) =>
+      name === 'skirt-back' &&
+      !edges.some((edge) => edge.role === 'seam' && edge.name === 'centre') &&
+      edges.some((edge) => edge.role === 'opening'),
+  )
+    ? 1
+    : 0;
+
 /** Null where no row says what the garment is. */
-export function openingsOf({ order }: Draft): number | null {
-  return expected[order.garment]?.(order.choices) ?? null;
+export function openingsOf(draft: Draft): number | null {
+  const { garment, choices } = draft.order;
+  const wanted = expected[garment]?.(choices);
+  return wanted === undefined ? null : wanted - toHem(draft);
 }

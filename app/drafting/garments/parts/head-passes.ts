@@ -10,16 +10,18 @@ import type { Top, TopChoices } from './top';
 
 type Asked<C extends object> = {
   readonly opened: (sizes: Sizes<'frontLength' | 'frontNeckDrop'>) => Mm;
+  /** With a skirt sewn to its waist: that opens to its hem as well. */
+  readonly openThrough?: (sizes: Sizes) => boolean;
   readonly finishedNeck: (look: Look<BodiceNames<C>>) => Mm;
 };
 
 /** A head on its way through a bodice. What opens from the neck through its own hem is laid round: nothing of it stays closed. */
 export function headPasses<C extends TopChoices>(
   { waisted, neckBanded }: Top<C>,
-  { opened, finishedNeck }: Asked<C>,
+  { opened, openThrough, finishedNeck }: Asked<C>,
 ): readonly Passage<BodiceNames<C>>[] {
-  const whole = waisted ? {} : ({ whole: true } as const);
-  const head = { measure: 'head-girth', opened, ...whole } as const;
+  const whole = waisted ? (openThrough ?? (() => false)) : true;
+  const head = { measure: 'head-girth', opened, whole } as const;
   return [
     {
       ...head,

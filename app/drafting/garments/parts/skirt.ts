@@ -2,14 +2,14 @@ import type { Mm } from '../../../body';
 import { flare } from '../../blocks/flare';
 import { pleated } from '../../blocks/pleats';
 import { type Hems, isStraight, type Panels, type Skirts } from '../../heads/choices';
-import type { Look } from '../../rows/names';
+import type { Look, RefTo } from '../../rows/names';
 import { type Part, part } from '../../rows/part';
 import { type EdgesOf, piece } from '../../rows/piece-row';
 import type { SeamRow } from '../../rows/rows';
 import { LEAST_EASE_MM } from '../../sizes/ease';
 import { elasticFor } from '../../sizes/fastening';
 import { CLOTH_WIDE_MM, sectorReach } from '../../sizes/fullness';
-import type { SizesOf } from '../../sizes/maker';
+import type { Sizes, SizesOf } from '../../sizes/maker';
 import { skirtSizes } from '../../sizes/skirt';
 import { hemRole, isReady, readyNote } from './hem';
 import { thickness } from './thick';
@@ -122,15 +122,20 @@ function quarters<C extends SkirtChoices>(hung: Hung<C>) {
         first: [{ piece: 'skirt-back', edge: 'side' }],
         second: [{ piece: 'skirt-front', edge: 'side' }],
       },
-      ...(['front', 'back'] as const).map(
-        (side): SeamRow<Names<C>> => ({
+      ...(['front', 'back'] as const).map((side): SeamRow<Names<C>> => {
+        // Nothing is left to sew where it opens to its hem.
+        const below = (choices: C, { skirtOpen, skirtLength }: Sizes<'skirtOpen' | 'skirtLength'>): RefTo<Own>[] =>
+          cutOf(hung, side, choices) === 'open' && skirtOpen >= skirtLength
+            ? []
+            : [{ piece: `skirt-${side}`, edge: 'centre' }];
+        return {
           name: `skirt-${side}`,
           sewn: 1,
-          first: [{ piece: `skirt-${side}`, edge: 'centre' }],
-          second: [{ piece: `skirt-${side}`, edge: 'centre' }],
+          first: below,
+          second: below,
           when: (choices) => cutOf(hung, side, choices) !== 'fold',
-        }),
-      ),
+        };
+      }),
       { name: 'skirt-casing', sewn: 2, kind: 'folded', first: skirtWaist, second: [], when: isElastic },
       {
         name: 'skirt-opening',
