@@ -31,7 +31,15 @@ export function widths(card: Card): Rows {
   });
 }
 
+/** A hem is hardly narrower than the tummy it has to pass. */
+const HEM_OF_TUMMY = 0.97;
+
 export function asked(card: Card, id: MeasureId, draft: Draft): number {
+  const girth = eased(card, id, draft);
+  return id === 'hem-girth' ? Math.max(girth, HEM_OF_TUMMY * eased(card, 'body-girth', draft)) : girth;
+}
+
+function eased(card: Card, id: MeasureId, draft: Draft): number {
   const thickness = cloths.find((cloth) => cloth.id === draft.order.cloth)?.thickness ?? 0;
   const girth = reading(card, id);
   return girth + Math.max(girth * EASY, LEAST_MM) + (Math.PI + 4) * thickness;

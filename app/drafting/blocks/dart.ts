@@ -2,15 +2,29 @@ import { flatten, line, type Path, type Point, point } from '../geometry';
 import type { Fed } from './block';
 import { heightAt } from './height';
 
-/** Sizes a front has a dart by: what it takes in level with the underarm, and how far it reaches up and down from there, mm. */
-export const dartSizes = ['dartWidth', 'dartUp', 'dartDown'] as const;
-/** Its two lines, which are sewn to each other, and its middle, along which it is folded. */
-export const dartLines = ['dart-near', 'dart-far', 'dart-fold'] as const;
+/** Sizes half a bodice has darts by: how many, what each takes in level with the underarm, and how far it reaches up and down from there, mm. */
+export const dartSizes = ['dartCount', 'dartWidth', 'dartUp', 'dartDown'] as const;
+/** Of each its two lines, which are sewn to each other, and its middle, along which it is folded. */
+export const dartLines = [
+  'dart-near',
+  'dart-far',
+  'dart-fold',
+  'outer-dart-near',
+  'outer-dart-far',
+  'outer-dart-fold',
+] as const;
 type Lines = Partial<Record<(typeof dartLines)[number], Path>>;
 
-/** Where it stands on a half front, as shares of that, the best first (common practice, no source). */
-const PLACES = [0.55, 0.6, 0.5, 0.65, 0.45, 0.7, 0.4] as const;
-/** Its points keep clear of seams, its lines of a pocket's sewn edges, mm. */
+/** Where one stands on half a bodice, as shares of that, the best first, and where two do (common practice, no source). */
+const PLACES = [[0.55], [0.6], [0.5], [0.65], [0.45], [0.7], [0.4]] as const;
+const PAIRS = [
+  [0.4, 0.68],
+  [0.36, 0.64],
+  [0.44, 0.72],
+  [0.32, 0.6],
+  [0.48, 0.76],
+] as const;
+/** Its points keep clear of seams, its lines of a pocket's sewn edges and of each other, mm. */
 const CLEAR_MM = 10;
 const BESIDE_MM = 4;
 /** Under a pocket it ends at the pocket's open edge, but is never cut to less than this share of its lower leg. */
@@ -29,32 +43,73 @@ export type DartGround = {
 /** A pocket on the same front: how far out its top reaches, and where the open edge ends that a dart runs out under, if one does. */
 export type Pocketed = { readonly out: number; readonly ends: number | null };
 
-/** A dart with two points, upright, on a half front. */
+/** Darts with two points, upright, on half a bodice. */
 export function dartIn(
-  { dartWidth, dartUp, dartDown }: Fed<never, (typeof dartSizes)[number]>,
+  { dartCount, dartWidth, dartUp, dartDown }: Fed<never, (typeof dartSizes)[number]>,
   ground: DartGround,
 ): Lines {
-  if (dartWidth === null || dartUp === null || dartDown === null) return {};
-  const { above, underarm, hem, pocket } = ground;
-  const half = dartWidth / 2;
-  const from = pocket ? pocket.out + half + BESIDE_MM : 0;
-  const places = PLACES.map((share) => Math.max(share * underarm.x, from));
-  const roof = (x: number) => Math.max(...[x - half, x, x + half].map((at) => lowestOver(above, at)));
-  const highest = (x: number) => Math.max(underarm.y - dartUp, roof(x) + CLEAR_MM);
-  const x = places.reduce((best, each) => (highest(each) < highest(best) ? each : best));
+  if (dartCount === null || dartWidth === null || dartUp === null || dartDown === null) return {};
+  const dart = { width: dartWidth, up: dartUp, down: dartDown };
+  const roof = (x: number) => highest(x, dart, ground);
+  const places = (dartCount > 1 ? PAIRS : PLACES).map((shares) => spaced(shares, dart.width, ground));
+  const worst = (at: readonly number[]) => Math.max(...at.map(roof));
+  const [inner, outer] = places.reduce((best, each) => (worst(each) < worst(best) ? each : best));
+  const one = dartAt(inner ?? 0, dart, ground);
+  if (outer === undefined)
+    return {
+      'dart-near': one.near,
+      'dart-far': one.far,
+      'dart-fold': one.fold,
+    };
+  const other = dartAt(outer, dart, ground);
+  return {
+    'dart-near': one.near,
+    'dart-far': one.far,
+    'dart-fold': one.fold,
+    'outer-dart-near': other.near,
+    'outer-dart-far': other.far,
+    'outer-dart-fold': other.fold,
+  };
+}
+
+type Upright = {
+  readonly width: number;
+  readonly up: number;
+  readonly down: number;
+};
+
+/** Where they stand: clear of a pocket and of each other, and never past the underarm. */
+function spaced(shares: readonly number[], width: number, { underarm, pocket }: DartGround): readonly number[] {
+  const apart = width + BESIDE_MM;
+  const from = pocket ? pocket.out + width / 2 + BESIDE_MM : 0;
+  const places: number[] = [];
+  for (const share of shares) places.push(Math.max(share * underarm.x, from, (places.at(-1) ?? -apart) + apart));
+  const past = Math.max((places.at(-1) ?? 0) + width / 2 + BESIDE_MM - underarm.x, 0);
+  return shares.length > 1 ? places.map((x) => x - past) : places;
+}
+
+/** The highest its upper point may lie. */
+function highest(x: number, { width, up }: Upright, { above, underarm }: DartGround): number {
+  const roof = Math.max(...[x - width / 2, x, x + width / 2].map((at) => lowestOver(above, at)));
+  return Math.max(underarm.y - up, roof + CLEAR_MM);
+}
+
+function dartAt(x: number, dart: Upright, ground: DartGround): Record<'near' | 'far' | 'fold', Path> {
+  const { underarm, hem, pocket } = ground;
+  const high = highest(x, dart, ground);
   const floor = heightAt(hem, x) - BESIDE_MM;
   // Where an armhole is scooped out as deep as its underarm, the dart is widest below it.
-  const level = Math.min(Math.max(underarm.y, highest(x) + LEAST_REACH_MM), floor - LEAST_REACH_MM);
-  const top = point(x, Math.min(highest(x), level - LEAST_REACH_MM));
-  const open = pocket?.ends ? pocket.ends - level : dartDown;
-  const down = Math.min(dartDown, Math.max(open, dartDown * LEAST_LEG));
+  const level = Math.min(Math.max(underarm.y, high + LEAST_REACH_MM), floor - LEAST_REACH_MM);
+  const top = point(x, Math.min(high, level - LEAST_REACH_MM));
+  const open = pocket?.ends ? pocket.ends - level : dart.down;
+  const down = Math.min(dart.down, Math.max(open, dart.down * LEAST_LEG));
   const low = Math.min(level + Math.max(down, LEAST_REACH_MM), floor);
   const foot = point(x, Math.max(low, level + LEAST_REACH_MM / 2));
   const leg = (side: -1 | 1): Path => {
-    const widest = point(x + side * half, level);
+    const widest = point(x + (side * dart.width) / 2, level);
     return [line(top, widest), line(widest, foot)];
   };
-  return { 'dart-near': leg(-1), 'dart-far': leg(1), 'dart-fold': [line(top, foot)] };
+  return { near: leg(-1), far: leg(1), fold: [line(top, foot)] };
 }
 
 const FLAT_MM = 0.5;

@@ -1,6 +1,8 @@
-import { end, endTangent, hermite, line, pathLength, point, splitPath } from '../geometry';
+import { type Curve, end, endTangent, hermite, lerp, line, type Path, pathLength, point, splitPath } from '../geometry';
 import { block } from './block';
 import { BODICE_OPTIONAL, BODICE_SIZES, bodiceShape } from './bodice';
+import { dartLines } from './dart';
+import { heightAt } from './height';
 
 /** So far below the underarm, the neck and a slit a facing reaches, mm, but over no more than this share of the side (common practice, no source). */
 const BELOW_MM = 20;
@@ -11,7 +13,7 @@ export const inOneFacing = block({
   sizes: BODICE_SIZES,
   optional: BODICE_OPTIONAL,
   edges: ['neckline', 'shoulder', 'armhole', 'side', 'outer', 'centre'],
-  lines: ['slit'],
+  lines: [...dartLines, 'slit'],
   draw: (sizes) => {
     const { edges, lines } = bodiceShape('set-in', sizes);
     const { neckline = [], shoulder = [], armhole = [], side: whole = [] } = edges;
@@ -19,16 +21,50 @@ export const inOneFacing = block({
     const down = endTangent(side);
     const low = Math.max(end(side).y, sizes.neckDrop + (sizes.slitLength ?? 0) + BELOW_MM);
     const middle = point(0, low);
+    const outer = [hermite(end(side), point(-down.y, down.x), middle, point(-1, 0), 1 / 3, 1 / 3)];
     return {
       edges: {
         neckline,
         shoulder,
         armhole,
         side,
-        outer: [hermite(end(side), point(-down.y, down.x), middle, point(-1, 0), 1 / 3, 1 / 3)],
+        outer,
         centre: [line(middle, point(0, sizes.neckDrop))],
       },
-      lines: lines.slit ? { slit: lines.slit } : {},
+      lines: {
+        ...dartsAbove(outer, lines),
+        ...(lines.slit ? { slit: lines.slit } : {}),
+      },
     };
   },
 });
+
+type Lines = ReturnType<typeof bodiceShape>['lines'];
+type Darts = Partial<Record<(typeof dartLines)[number], Path>>;
+
+/** The bodice's darts, as far as a facing reaches down: they end open at its free edge. */
+function dartsAbove(outer: Path, lines: Lines): Darts {
+  return Object.fromEntries(
+    dartLines.flatMap((name) => {
+      const path = lines[name];
+      return path ? [[name, cutBelow(path, outer)]] : [];
+    }),
+  );
+}
+
+/** Straight lines that go down, to where they would cross an edge below them. */
+function cutBelow(path: Path, outer: Path): Path {
+  const kept: Curve[] = [];
+  for (const curve of path) {
+    const [at, floor] = [curve.to, heightAt(outer, curve.to.x)];
+    if (at.y < floor) {
+      kept.push(curve);
+      continue;
+    }
+    const [from, above] = [curve.from, heightAt(outer, curve.from.x)];
+    const share = Math.max(above - from.y, 0) / (above - from.y + at.y - floor);
+    if (share > 0) kept.push(line(from, lerp(from, at, share)));
+    break;
+  }
+  return kept;
+}

@@ -1,34 +1,62 @@
 import type { Mm } from '../../body';
+import { type Dart, widestDart } from './dart-room';
 import { MOST_OVER } from './ease';
-import { footOf, STEEPEST_SIDE } from './lean';
 import type { Sizes } from './maker';
 import { asked, drawnGirth, drawnTrunk, type SideSize, type TrunkSize } from './trunk';
 
-/** A dart at the chest of a half front: what it takes in at the underarm, and how far it reaches above and below that, mm. */
-export type Dart = { readonly width: Mm; readonly up: Mm; readonly down: Mm };
+/** The darts of half a front or back, each alike. */
+export type Darts = Dart & { readonly count: number };
+/** Those of a bodice; null where there are none. */
+export type Darted = {
+  readonly front: Darts | null;
+  readonly back: Darts | null;
+};
 type Known = Sizes<TrunkSize | SideSize>;
 
-/** Less is not worth a dart; more for its length puckers at its points, where it then opens by 31° (common practice, no source). */
+/** Less is not worth a dart (common practice, no source). */
 const LEAST_WIDTH_MM = 5;
-const WIDEST_SHARE = 0.56;
-/** It begins this share of the armhole's depth above the underarm. */
-const UP_SHARE = 0.45;
+/** How many darts half a front and half a back may have, the fewest first. */
+const WAYS = [
+  { front: 1, back: 0 },
+  { front: 1, back: 1 },
+  { front: 2, back: 1 },
+  { front: 2, back: 2 },
+] as const;
+const NONE: Darted = { front: null, back: null };
 
 /**
- * What a front that was widened for its side to reach over the tummy is taken in again at the chest: a dart with two points, most
- * at the underarm, nothing where the tummy fills the front. Null where the garment is hardly wider than was asked.
+ * What was widened for its side to reach over the tummy is taken in again at the chest: by darts with two points, most at the
+ * underarm, nothing where the tummy fills front and back. The fewest that leave it hardly wider than was asked, or narrowest.
  */
-export function frontDart(sizes: Known): Dart | null {
-  const { chest, armholeDepth, sideLevel, fullest, dartMost, underarmDeeper } = sizes;
-  const long = sideLevel - armholeDepth;
-  const foot = footOf(asked(sizes, 'front'), long, fullest, underarmDeeper);
-  const [up, down] = [armholeDepth * UP_SHARE, long * foot * Math.cos(STEEPEST_SIDE)];
-  const over = drawnTrunk(sizes).front.chest - asked(sizes, 'front').chest;
-  const width = Math.min(over, Math.min(up, down) * WIDEST_SHARE, dartMost);
-  return width >= LEAST_WIDTH_MM && drawnGirth(sizes, 'chest') > chest * (1 + MOST_OVER) ? { width, up, down } : null;
+export function dartsOf(sizes: Known): Darted {
+  const enough = sizes.chest * (1 + MOST_OVER);
+  const drawn = drawnGirth(sizes, 'chest');
+  let best = NONE;
+  for (const { front, back } of WAYS) {
+    if (drawn - takenIn(best) <= enough) return best;
+    const way = {
+      front: upTo(front, 'front', sizes),
+      back: upTo(back, 'back', sizes),
+    };
+    if (takenIn(way) > takenIn(best)) best = way;
+  }
+  return best;
 }
 
-/** The chest as it is sewn: as it is drawn, less what both darts take in. */
+/** The chest as it is sewn: as it is drawn, less what all darts take in. */
 export function finishedChest(sizes: Known): Mm {
-  return drawnGirth(sizes, 'chest') - 2 * (frontDart(sizes)?.width ?? 0);
+  return drawnGirth(sizes, 'chest') - takenIn(dartsOf(sizes));
+}
+
+const takenIn = ({ front, back }: Darted): Mm =>
+  2 * ((front ? front.count * front.width : 0) + (back ? back.count * back.width : 0));
+
+/** As many darts as are of use, so many at most. */
+function upTo(most: number, side: 'front' | 'back', sizes: Known): Darts | null {
+  const quarter = asked(sizes, side);
+  const over = drawnTrunk(sizes)[side].chest - quarter.chest;
+  const { width, up, down } = widestDart(sizes, quarter);
+  const count = Math.min(most, Math.ceil(over / Math.max(width, LEAST_WIDTH_MM)));
+  const each = Math.min(width, over / count);
+  return count > 0 && each >= LEAST_WIDTH_MM ? { count, width: each, up, down } : null;
 }

@@ -1,4 +1,5 @@
 import type { Mm, Traits } from '../../body';
+import { MOST_OVER } from './ease';
 
 /** Half a front or back across the chest, at its fullest and at the hem, mm. */
 export type Quarter = { readonly chest: Mm; readonly tummy: Mm; readonly hem: Mm };
@@ -23,15 +24,37 @@ export function footOf({ tummy, hem }: Quarter, long: Mm, fullest: number, deepe
 }
 
 /**
- * Widths that a side `long` mm, its underarm `deeper` by so much, can reach without leaning too far: the side swings out straight from the chest before it bulges, so
- * the hem is widened first; where even a straight side falls short of the tummy or the hem, the chest is.
+ * Widths that a side `long` mm, its underarm `deeper` by so much, can reach without leaning too far: the side swings out straight
+ * from the chest before it bulges, so the hem is widened first, or the chest by `darted` mm that are taken in again; where even a
+ * straight side falls short of the tummy or the hem, the chest is.
  */
-export function leaned({ chest, tummy, hem }: Quarter, long: Mm, fullest: number, deeper: Mm): Quarter {
+export function leaned(quarter: Quarter, long: Mm, fullest: number, deeper: Mm, darted: Mm = 0): Quarter {
+  const { chest, tummy, hem } = quarter;
   const most = mostLean(long, deeper);
-  const wide = Math.max(chest, tummy - fullest * most, hem - most);
+  const least = Math.max(chest, tummy - fullest * most, hem - most);
+  const swung = hemFrom(least, quarter, fullest, most);
+  const wide =
+    swung > hem * (1 + MOST_OVER)
+      ? Math.max(least, Math.min(chest + darted, hangingFrom(quarter, fullest, most)))
+      : least;
+  const low = hemFrom(wide, quarter, fullest, most);
+  return {
+    chest: wide,
+    hem: low,
+    tummy: Math.max(tummy, wide + fullest * (low - wide)),
+  };
+}
+
+/** The hem of a side that comes from a chest so wide. */
+function hemFrom(wide: Mm, { tummy, hem }: Quarter, fullest: number, most: Mm): Mm {
   // How far the hem must lie out so that a bulge past the tummy is no steeper than that at either end (geometry of the cubic).
   const over = (tummy - wide) / fullest - most * (1 - fullest);
   const swing = over / (over > 0 ? fullest : 2 - fullest);
-  const low = Math.max(hem, wide - most, tummy > wide + fullest * (hem - wide) ? wide + Math.min(swing, most) : 0);
-  return { chest: wide, hem: low, tummy: Math.max(tummy, wide + fullest * (low - wide)) };
+  return Math.max(hem, wide - most, tummy > wide + fullest * (hem - wide) ? wide + Math.min(swing, most) : 0);
+}
+
+/** The chest from which a side that bulges over the tummy ends at a hem as wide as was asked (the swing above, turned round). */
+function hangingFrom({ tummy, hem }: Quarter, fullest: number, most: Mm): Mm {
+  const turned = 1 / fullest ** 2;
+  return (tummy * turned - (most * (1 - fullest)) / fullest - hem * (1 + MOST_OVER)) / (turned - 1);
 }

@@ -1,4 +1,5 @@
 import type { Mm } from '../../body';
+import { widestDart } from './dart-room';
 import { leaned, type Quarter } from './lean';
 import type { Sizes } from './maker';
 import { LEAST_INSET_MM, LEAST_SHOULDER_DRAWN_MM } from './shoulder';
@@ -30,12 +31,16 @@ export function trunkOf(wearer: Wearer, neck: Neck): Trunk {
   const before = Math.max(half - behind, least);
   const forward = wearer.traits.arms === 'forward' ? Math.min((half / 2) * FORWARD_SHARE, before - least) : 0;
   const tummy = wearer.girth('body-girth', TWO_SIDE_SEAMS) / 2;
-  const hem = Math.max(wearer.girth('hem-girth', TWO_SIDE_SEAMS) / 2, tummy * LEAST_HEM_SHARE);
+  const hem = askedHem(wearer) / 2;
   return {
     front: { chest: before - forward, tummy: tummy * share, hem: hem * share },
     back: { chest: behind + forward, tummy: tummy * (1 - share), hem: hem * (1 - share) },
   };
 }
+
+/** The hem that the fit asks for. */
+export const askedHem = (wearer: Pick<Wearer, 'girth'>): Mm =>
+  Math.max(wearer.girth('hem-girth', TWO_SIDE_SEAMS), wearer.girth('body-girth', TWO_SIDE_SEAMS) * LEAST_HEM_SHARE);
 
 /** Half the eased chest; where nobody measured it but the arm's place, the width that neck, shoulder and arm leave beside each other. */
 function halfChest(wearer: Wearer, { slope, neckHalfWidth }: Neck): Mm {
@@ -56,10 +61,13 @@ export function leastChest({ slope, neckHalfWidth }: Neck): Mm {
   return neckHalfWidth + LEAST_SHOULDER_DRAWN_MM * Math.cos(slope) + LEAST_INSET_MM;
 }
 
-/** As it is drawn: both leaned out no further than the side may that the armhole leaves. */
+/** As it is drawn: both leaned out no further than the side may that the armhole leaves, the chest by what a dart takes in. */
 export function drawnTrunk(sizes: Sizes<TrunkSize | SideSize>): Trunk {
-  const side = (name: 'front' | 'back') =>
-    leaned(asked(sizes, name), sizes.sideLevel - sizes.armholeDepth, sizes.fullest, sizes.underarmDeeper);
+  const { sideLevel, armholeDepth, fullest, underarmDeeper } = sizes;
+  const side = (name: 'front' | 'back') => {
+    const quarter = asked(sizes, name);
+    return leaned(quarter, sideLevel - armholeDepth, fullest, underarmDeeper, widestDart(sizes, quarter).width);
+  };
   return { front: side('front'), back: side('back') };
 }
 

@@ -29,7 +29,7 @@ export function bodiceFeed<C extends Hems>({ slit, zipped, banded, waisted }: To
     plumbHem: waisted ? null : ({ choices }: { readonly choices: C }) => (isReady(choices) ? 1 : null),
     slitLength: side === slit && !open ? (look: Pick<Look, 'slit'>) => look.slit : null,
     past: open ? past : null,
-    ...(side === 'front' ? dartFeed : {}),
+    ...dartFeed(side),
   } as const;
 }
 

@@ -14,7 +14,7 @@ import type { Wearer } from '../../sizes/wearer';
 import { bagged, shouldersLast, turnGap } from './bag';
 import { bodiceFeed, sleeveFeed } from './bodice-feed';
 import { type BodiceGives, type BodiceNames, underarmSizes } from './bodice-names';
-import { darted, dartSeam } from './dart';
+import { darted, dartSeams } from './dart';
 import { headPasses } from './head-passes';
 import { hemRole, isReady } from './hem';
 import { FACED_FLAT } from './in-one-facing';
@@ -34,6 +34,8 @@ type Takes<C extends object, S extends string = never> = {
 type Asked<C extends object, S extends string> = {
   /** How much farther down an opening goes than the bodice. */
   readonly below?: (sizes: Sizes<S>) => Mm;
+  /** And whether that is to the very hem. */
+  readonly throughout?: (sizes: Sizes<S>) => boolean;
   /** Its hem is let down and swings. */
   readonly swings?: true;
   /** Put on feet first through its open back: no head has to pass. */
@@ -108,7 +110,7 @@ export function bodicePart<C extends TopChoices, S extends string = never>(
   asked: Asked<C, S> = {},
 ): Part<Takes<C, S>, BodiceGives> {
   const { arm, lined, waisted, neckEndBound, neckBanded, zipped } = top;
-  const { below, chin, swings, steppedInto } = asked;
+  const { below, throughout, chin, swings, steppedInto } = asked;
   /** With front or back open all the way, everything opens from the neck to the hem, and what opens below it. */
   const opened = (sizes: Sizes<'frontLength' | 'frontNeckDrop'>) =>
     2 * (sizes.frontLength - sizes.frontNeckDrop + (below?.(sizes as unknown as Sizes<S>) ?? 0));
@@ -130,7 +132,13 @@ export function bodicePart<C extends TopChoices, S extends string = never>(
   const rows = part<Takes<C>, BodiceGives>({
     sizes: [neckSizes, underarmSizes(top), bodiceSizes, ...(waisted ? [] : [fullestSizes])],
     centre: [{ length: ({ frontLength, frontNeckDrop }) => frontLength - frontNeckDrop }],
-    passages: steppedInto ? [] : headPasses(top, { opened, finishedNeck }),
+    passages: steppedInto
+      ? []
+      : headPasses(top, {
+          opened,
+          finishedNeck,
+          openThrough: (sizes) => throughout?.(sizes as unknown as Sizes<S>) ?? false,
+        }),
     pieces: (['front', 'back'] as const).flatMap((side) =>
       (['set-in', 'raglan', 'in-one'] as const).flatMap((cut) => [
         row(top, asked, side, cut, false),
@@ -138,10 +146,9 @@ export function bodicePart<C extends TopChoices, S extends string = never>(
       ]),
     ),
     seams: [
-      dartSeam<'front.dart-near' | 'front.dart-far'>(
-        'front-dart',
-        { piece: 'front', edge: 'dart-near' },
-        { piece: 'front', edge: 'dart-far' },
+      ...dartSeams<Side>(
+        (side) => side,
+        (side) => side,
       ),
       {
         name: 'shoulder',
@@ -201,7 +208,7 @@ export function bodicePart<C extends TopChoices, S extends string = never>(
         },
       ]),
     ],
-    notes: [scrapNeck, darted],
+    notes: [scrapNeck, ...darted],
     fit: [
       {
         place: 'neck',

@@ -4,6 +4,7 @@ import { only, part } from '../../rows/part';
 import { type EdgesOf, piece } from '../../rows/piece-row';
 import { bodiceFeed } from './bodice-feed';
 import type { BodiceGives } from './bodice-names';
+import { dartSeams } from './dart';
 import { facingEnds } from './facing-ends';
 import type { Side, Top, TopChoices } from './top';
 
@@ -53,6 +54,10 @@ export function inOneFacingPart<C extends TopChoices>(top: Top<C>) {
     part<Takes<C>, Gives>({
       pieces: sides.flatMap((side) => [row(top, side, false), row(top, side, true)]),
       seams: [
+        ...dartSeams<`${Side}-facing`>(
+          (side) => `facing-${side}`,
+          (side) => `${side}-facing`,
+        ),
         ...sides.flatMap((side) =>
           (['neckline', 'armhole'] as const).map((edge) => ({
             name: `facing-${side}-${edge === 'neckline' ? 'neck' : 'armhole'}`,

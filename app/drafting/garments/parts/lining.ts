@@ -6,7 +6,7 @@ import { type EdgesOf, piece } from '../../rows/piece-row';
 import { bagged, gapSide, isShut, shouldersLast, turnGap } from './bag';
 import { bodiceFeed } from './bodice-feed';
 import type { BodiceGives } from './bodice-names';
-import { dartSeam } from './dart';
+import { dartSeams } from './dart';
 import { type NeckEdge, type Side, type Sides, type Top, type TopChoices, wholeHalfNeckline } from './top';
 import { twin } from './twin';
 
@@ -86,10 +86,9 @@ export function liningPart<C extends TopChoices>(top: Top<C>) {
     part<Takes<C>, Gives>({
       pieces: sides.flatMap((side) => [row(top, side, false), row(top, side, true)]),
       seams: [
-        dartSeam<'front-lining.dart-near' | 'front-lining.dart-far'>(
-          'lining-dart',
-          { piece: 'front-lining', edge: 'dart-near' },
-          { piece: 'front-lining', edge: 'dart-far' },
+        ...dartSeams<`${Side}-lining`>(
+          (side) => `lining-${side}`,
+          (side) => `${side}-lining`,
         ),
         { ...own('lining-shoulder', 'shoulder'), when: round },
         { ...own('lining-shoulder', 'shoulder'), kind: 'laid', after: () => ['shoulder'], when: flat },

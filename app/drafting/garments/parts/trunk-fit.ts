@@ -4,7 +4,7 @@ import type { Look } from '../../rows/names';
 import type { FitPlace } from '../../rows/rows';
 import { RIB_SHARE } from '../../sizes/band';
 import { finishedChest } from '../../sizes/dart';
-import { drawnGirth, type SideSize, type TrunkSize } from '../../sizes/trunk';
+import { askedHem, drawnGirth, type SideSize, type TrunkSize } from '../../sizes/trunk';
 
 type Names = { readonly choices: object; readonly size: TrunkSize | SideSize; readonly edge: never };
 
@@ -44,7 +44,7 @@ export function trunkFit(hasHem: () => boolean, swings: true | undefined): reado
       measure: 'hem-girth',
       garment: ({ sizes, choices }) => drawnGirth(sizes, 'hem') * (ribbed(choices) ? RIB_SHARE : 1),
       why: ({ choices }) => (ribbed(choices) ? 'band-stretches' : null),
-      asked: eased('hem-girth'),
+      asked: ({ wearer }) => askedHem(wearer),
       because: () => (swings ? 'swing' : 'lean'),
       when: hasHem,
     },
