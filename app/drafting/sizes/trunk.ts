@@ -11,7 +11,7 @@ const TWO_SIDE_SEAMS = 2;
 /** However round the tummy, a chest is shared no more unevenly: the arms come out at its sides (common practice, no source). */
 const LEAST_CHEST_SHARE = 0.42;
 /** Round arms that reach forward the back has this share of the half chest more, and the front as much less (common practice, no source). */
-const FORWARD_SHARE = 0.06;
+const FORWARD_SHARE = 0.15;
 
 /** A bodice's widths: front and back, half of each. */
 export type Trunk = { readonly front: Quarter; readonly back: Quarter };
