@@ -16,14 +16,12 @@ export const dartLines = [
 type Lines = Partial<Record<(typeof dartLines)[number], Path>>;
 
 /** Where one stands on half a bodice, as shares of that, the best first, and where two do (common practice, no source). */
-const PLACES = [[0.55], [0.6], [0.5], [0.65], [0.45], [0.7], [0.4]] as const;
+const PLACES = [0.55, 0.6, 0.5, 0.65, 0.45, 0.7, 0.4].map((share) => [share]);
 const PAIRS = [
   [0.4, 0.68],
-  [0.36, 0.64],
-  [0.44, 0.72],
-  [0.32, 0.6],
-  [0.48, 0.76],
-] as const;
+  // Where neither has room there above it, as beside a raglan sleeve: any two that are clear of each other.
+  ...[0.3, 0.34, 0.38, 0.42, 0.46, 0.5].flatMap((inner) => [0, 0.1, 0.2, 0.3].map((apart) => [inner, inner + apart])),
+];
 /** Its points keep clear of seams, its lines of a pocket's sewn edges and of each other, mm. */
 const CLEAR_MM = 10;
 const BESIDE_MM = 4;

@@ -1,5 +1,7 @@
 import type { Flag, MeasureId, Mm } from '../../body';
+import { neckline } from '../curves/neckline';
 import type { Adjustment } from '../draft-types';
+import { end, splitPath } from '../geometry';
 import { THICK_FROM_MM } from './cloths';
 import { fullestOf } from './lean';
 import { type Made, maker, type Sizes } from './maker';
@@ -23,7 +25,7 @@ export const DEEPEST_NECK = 0.75;
 
 /** A bodice that hangs from the shoulders: widths from the girths, shared front and back; lengths from the wishes. */
 export const bodiceSizes = maker(
-  ['slope', 'neckHalfWidth', 'frontNeckDrop', 'backNeckDrop'],
+  ['slope', 'neckHalfWidth', 'frontNeckDrop', 'backNeckDrop', 'frontNeckKept', 'underarmDeeper'],
   [
     'chest',
     'tummy',
@@ -48,7 +50,12 @@ export const bodiceSizes = maker(
     const arm = armhole(wearer, sizes, chest);
     const lengths = sides(wearer, sizes, asked, arm);
     return {
-      sizes: { ...girthsOf(asked), dartMost: isDarted(wearer) ? chest : 0, ...arm, ...lengths.sizes },
+      sizes: {
+        ...girthsOf(asked),
+        dartMost: isDarted(wearer) ? Math.min(chest, besideRaglan(sizes, arm, asked.front.chest)) : 0,
+        ...arm,
+        ...lengths.sizes,
+      },
       adjustments: [...shoulderNews(wearer, arm), ...(lengths.adjustments ?? [])],
       stops: [...neckTakesBody(sizes, lengths.sizes), ...hemTooSteep(asked, lengths.sizes, arm)],
     };
@@ -58,6 +65,24 @@ export const bodiceSizes = maker(
 /** A dart in thick cloth would stand up. */
 const isDarted = ({ cloth }: Pick<Wearer, 'cloth'>) => cloth.thickness < THICK_FROM_MM;
 
+/** A dart between a raglan sleeve and the underarm keeps clear of the seam above it by so much, mm, and is no wider than lets it end slender. */
+const UNDER_RAGLAN_MM = 10;
+const WIDTHS_OF_ROOM = 4;
+
+/** The room for darts below a raglan's seam, which runs down from the neck; no limit beside a sleeve set in. */
+function besideRaglan(
+  { slope, neckHalfWidth, frontNeckDrop, frontNeckKept, underarmDeeper }: Raglan,
+  { armDrop, armholeDepth }: Arm,
+  half: Mm,
+): Mm {
+  if (underarmDeeper === 0) return Number.POSITIVE_INFINITY;
+  const [kept] = splitPath(neckline(neckHalfWidth, frontNeckDrop, slope), frontNeckKept);
+  const corner = end(kept);
+  const aside = UNDER_RAGLAN_MM / Math.max(half - corner.x, UNDER_RAGLAN_MM);
+  return Math.max((armDrop + armholeDepth - corner.y) * (1 - aside) - UNDER_RAGLAN_MM, 0) * WIDTHS_OF_ROOM;
+}
+
+type Raglan = Sizes<'slope' | 'neckHalfWidth' | 'frontNeckDrop' | 'frontNeckKept' | 'underarmDeeper'>;
 type Neck = Sizes<'slope' | 'neckHalfWidth' | 'frontNeckDrop' | 'backNeckDrop'>;
 type Lengths = 'sideLevel' | 'frontLength' | 'backLength' | 'frontGather' | 'backGather';
 
