@@ -123,7 +123,7 @@ export function bodiceShape(cut: Cut, s: Sized): Shape<(typeof EDGES)[number], (
     side,
     hem,
     high: neckDrop + (slitLength ?? 0),
-    darted: s.dartWidth !== null,
+    darts: s.dartWidth === null ? 0 : (s.dartCount ?? 1),
   });
   const above = [...arm.neckline, ...(arm.shoulder ?? []), ...(arm.armhole ?? [])];
   return {

@@ -15,8 +15,8 @@ const CLEAR_MM = 12;
 /** A patch is so high for its width, takes at most this share of a half front, and lies so far from a centre that does not open (common practice, no source). */
 const PATCH_HIGH = 1.15;
 const PATCH_SHARE = 0.7;
-/** A patch beside a dart reaches so far out, as a share of the half front: the dart stands between it and the side. */
-const BESIDE_DART = 0.58;
+/** A patch beside a dart, or two, reaches so far out, as a share of the half front: they stand between it and the side. */
+const BESIDE_DARTS = [1, 0.58, 0.44] as const;
 const BESIDE_CENTRE_MM = 8;
 /** What is drawn where there is no room at all: too small to be kept. */
 const NO_ROOM_MM = 4;
@@ -31,13 +31,13 @@ export const pocketPlace = ['pocket-top', 'pocket-hand', 'pocket-side', 'pocket-
 type Place = Partial<Record<(typeof pocketPlace)[number], Path>>;
 type Wished = Fed<never, (typeof pocketSizes)[number]>;
 
-/** Seam lines of a half front that a pocket keeps clear of; `high` is where it may begin, mm below the shoulder; `darted`: a dart stands beside it. */
+/** Seam lines of a half front that a pocket keeps clear of; `high` is where it may begin, mm below the shoulder; `darts`: so many stand beside it. */
 export type Ground = {
   readonly armhole: Path;
   readonly side: Path;
   readonly hem: Path;
   readonly high: number;
-  readonly darted: boolean;
+  readonly darts: number;
 };
 
 /** Where the pocket is stitched on a half front: a straight top, a slanted hand edge left open, a side and a bottom. */
@@ -71,9 +71,9 @@ export function pocketLines(wished: Wished, ground: Ground): Place {
 }
 
 /** A patch between the centre line, or what is folded back beside it, and the side; a little higher than wide, clear of the armhole. */
-function patchLines(wished: number, from: number, beside: number, { armhole, side, hem, high, darted }: Ground): Place {
+function patchLines(wished: number, from: number, beside: number, { armhole, side, hem, high, darts }: Ground): Place {
   const narrowest = Math.min(start(side).x, end(side).x);
-  const far = Math.min(narrowest - CLEAR_MM, darted ? start(side).x * BESIDE_DART : narrowest);
+  const far = Math.min(narrowest - CLEAR_MM, darts > 0 ? start(side).x * (BESIDE_DARTS[darts] ?? 1) : narrowest);
   const wide = Math.max(Math.min(wished, (far - beside) * PATCH_SHARE), NO_ROOM_MM);
   const low = lowest(hem, beside + wide) - from;
   const arm = pathBounds(armhole);
