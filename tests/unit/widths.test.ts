@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import type { Draft } from '../../app/drafting/draft-types';
 import { leaned } from '../../app/drafting/sizes/lean';
-import { edgeNamed, made, pieceNamed } from '../measured/made';
+import { edgeNamed, lengthNamed, made, pieceNamed } from '../measured/made';
 import { asked, lean } from '../measured/trunk';
 import { buildCard, builds } from '../toys/builds';
 
@@ -115,6 +115,14 @@ describe('a sitting bear, its tummy wider than its sides can reach', () => {
       expect(pair ?? Number.POSITIVE_INFINITY).toBeGreaterThan((other?.x ?? 0) + 3);
     },
   );
+
+  test('a facing in one with neck and armholes is darted as far down as it reaches', () => {
+    const draft = made(bear, 'tank', { choices: { neck: 'in-one' } }) as Draft;
+    const long = (piece: string) => lengthNamed(draft, piece, 'dart-near');
+    expect(long('front-facing')).toBeGreaterThan(long('front') / 2);
+    expect(long('front-facing')).toBeLessThan(long('front'));
+    expect(draft.seams.map(({ name }) => name)).toContain('facing-front-dart');
+  });
 
   test('thick cloth is left wider: a dart in it would stand up', () => {
     const draft = made(bear, 'tee', { cloth: 'polar-fleece' }) as Draft;

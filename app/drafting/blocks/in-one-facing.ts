@@ -1,4 +1,16 @@
-import { type Curve, end, endTangent, hermite, lerp, line, type Path, pathLength, point, splitPath } from '../geometry';
+import {
+  type Curve,
+  end,
+  endTangent,
+  hermite,
+  lerp,
+  line,
+  type Path,
+  type Point,
+  pathLength,
+  point,
+  splitPath,
+} from '../geometry';
 import { block } from './block';
 import { BODICE_OPTIONAL, BODICE_SIZES, bodiceShape } from './bodice';
 import { dartLines } from './dart';
@@ -52,18 +64,26 @@ function dartsAbove(outer: Path, lines: Lines): Darts {
   );
 }
 
-/** Straight lines that go down, to where they would cross an edge below them. */
+/** They stop just short of it, mm: a line in a piece may not leave it. */
+const SHORT_MM = 0.5;
+const HALVINGS = 12;
+
+/** Straight lines that go down, to just before they would cross an edge below them. */
 function cutBelow(path: Path, outer: Path): Path {
+  const isAbove = ({ x, y }: Point) => y < heightAt(outer, x) - SHORT_MM;
   const kept: Curve[] = [];
-  for (const curve of path) {
-    const [at, floor] = [curve.to, heightAt(outer, curve.to.x)];
-    if (at.y < floor) {
-      kept.push(curve);
+  for (const { from, to } of path) {
+    if (isAbove(to)) {
+      kept.push(line(from, to));
       continue;
     }
-    const [from, above] = [curve.from, heightAt(outer, curve.from.x)];
-    const share = Math.max(above - from.y, 0) / (above - from.y + at.y - floor);
-    if (share > 0) kept.push(line(from, lerp(from, at, share)));
+    let [above, below] = [0, 1];
+    for (let n = 0; n < HALVINGS; n++) {
+      const middle = (above + below) / 2;
+      if (isAbove(lerp(from, to, middle))) above = middle;
+      else below = middle;
+    }
+    if (above > 0) kept.push(line(from, lerp(from, to, above)));
     break;
   }
   return kept;
