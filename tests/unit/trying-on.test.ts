@@ -99,10 +99,13 @@ test.each([
     const width = (draft: Draft) =>
       draft.pieces
         .filter(({ name }) => name === 'front' || name === 'back')
-        .map(({ edges }) => {
+        .map(({ edges, lines }) => {
           const path = edges.find(({ name }) => name === 'side')?.path;
           const curve = end === 'from' ? path?.[0] : path?.at(-1);
-          return curve?.[end].x ?? Number.NaN;
+          // Level with the underarm darts take in what they are wide.
+          const widest = (line: string) => lines.find(({ name }) => name === line)?.path[0]?.to.x ?? 0;
+          const darts = ['', 'outer-'].map((dart) => widest(`${dart}dart-far`) - widest(`${dart}dart-near`));
+          return (curve?.[end].x ?? Number.NaN) - (end === 'from' ? darts.reduce((sum, each) => sum + each) : 0);
         })
         .reduce((sum, x) => sum + x, 0);
     expect(width(found.draft) - width(before)).toBeCloseTo(QUARTER_INCH / 2, 0);
