@@ -37,17 +37,24 @@ export const gore = block({
   },
 });
 
-/** A whole gore beside an ear, which comes through its right seam from `earFrom` below the crown for `earLong` mm. */
+/** A whole gore beside an ear, which comes through its right seam from `earFrom` below the crown for `earLong` mm, or down to the brim. */
 export const earGore = block({
-  sizes: [...SIZES, 'earFrom', 'earLong'],
+  sizes: [...SIZES, 'earFrom'],
+  optional: ['earLong'],
   edges: ['above', 'ear', 'below', 'brim', 'side'],
   draw: (sizes) => {
     const seam = seamOf(sizes);
     const [above, rest] = splitPath(seam, sizes.earFrom);
-    const [ear, below] = splitPath(rest, sizes.earLong);
+    const [ear, below] = splitPath(rest, sizes.earLong ?? pathLength(rest));
     const brim = halfBrim(seam, sizes.goreOver);
     return {
-      edges: { above, ear, below, brim: [...brim, ...reversePath(mirrored(brim))], side: reversePath(mirrored(seam)) },
+      edges: {
+        above,
+        ear,
+        ...(sizes.earLong === null ? {} : { below }),
+        brim: [...brim, ...reversePath(mirrored(brim))],
+        side: reversePath(mirrored(seam)),
+      },
       lines: {},
     };
   },

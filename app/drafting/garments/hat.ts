@@ -1,3 +1,4 @@
+import type { Traits } from '../../body';
 import { flare } from '../blocks/flare';
 import { earGore, gore } from '../blocks/gore';
 import { hatHead } from '../heads/hat';
@@ -10,11 +11,14 @@ import {
   aroundEars,
   brimRole,
   brims,
+  closesBelow,
   covers,
   cuffed,
   type HatChoices,
   type HatGives,
+  halfBrim,
   halfRound,
+  isParted,
   isTurned,
   opens,
 } from './parts/hat-edge';
@@ -35,6 +39,7 @@ const beside = (name: 'gore-before' | 'gore-behind') =>
     copies: 2,
     mirrored: true,
     onFold: false,
+    sizes: { earLong: ({ sizes, choices }) => (closesBelow(choices) ? sizes.earLong : null) },
     roles: (choices) => ({ above: 'seam', ear: 'opening', below: 'seam', brim: brimRole(choices), side: 'seam' }),
     ...(name === 'gore-behind' ? { back: true as const } : {}),
     when: opens,
@@ -99,7 +104,7 @@ export const hat = assemble(hatHead, [
         first: [{ piece: 'gore-before' as const, edge }],
         second: [{ piece: 'gore-behind' as const, edge }],
         cornered: true as const,
-        when: opens,
+        when: edge === 'above' ? opens : closesBelow,
       })),
       ...(['before', 'behind'] as const).map((side) => ({
         name: `ear-${side}`,
@@ -132,7 +137,16 @@ export const hat = assemble(hatHead, [
         first: brims,
         second: [{ piece: 'cuff', edge: 'top', times: 2 }],
         cornered: true,
-        when: cuffed,
+        when: (choices) => cuffed(choices) && !isParted(choices),
+      },
+      {
+        name: 'hat-cuff',
+        sewn: 2,
+        after: aroundEars,
+        first: halfBrim,
+        second: [{ piece: 'cuff', edge: 'top' }],
+        cornered: true,
+        when: (choices) => cuffed(choices) && isParted(choices),
       },
       {
         name: 'hat-cuff-inside',
@@ -144,8 +158,26 @@ export const hat = assemble(hatHead, [
       },
     ],
     unsuited: [
-      { choice: 'hatEars', from: 'auto', to: 'open', when: ({ ears }) => ears !== 'none' },
-      { choice: 'hatEars', from: 'open', to: 'covered', code: 'no-ears', when: ({ ears }) => ears === 'none' },
+      { choice: 'hatEars', from: 'auto', to: 'covered', when: ({ ears }) => ears === 'none' },
+      ...(['open', 'down'] as const).map((from) => ({
+        choice: 'hatEars' as const,
+        from,
+        to: 'covered' as const,
+        code: 'no-ears',
+        when: ({ ears }: Traits) => ears === 'none',
+      })),
+    ],
+    instead: [
+      {
+        choice: 'hatEars',
+        from: 'open',
+        to: 'down',
+        code: 'ears-down-to-edge',
+        because: 'wide-ears',
+        check: ['ear-base', 'ear-girth', 'ear-inset'],
+        onlyAuto: true,
+        when: ({ sizes: { earMissing } }) => earMissing > MISSING_MM,
+      },
     ],
     notes: [
       {

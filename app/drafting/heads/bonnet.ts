@@ -1,4 +1,4 @@
-import { type HatEars, hatEarsChoice } from './choices';
+import { bonnetEarsChoice, type HatEars } from './choices';
 import { dressedAuto, dressedChoices, looseSuits } from './dressed';
 import { head, needs } from './head';
 
@@ -8,7 +8,7 @@ export const bonnetHead = head({
   bodies: ['upright', 'four-legged', 'round'],
   level: 'practice',
   looks: ['ears'],
-  choices: { hatEars: hatEarsChoice, ...dressedChoices },
+  choices: { hatEars: bonnetEarsChoice, ...dressedChoices },
   auto: { ...dressedAuto, hatEars: 'covered' },
   suits: looseSuits,
   needs: [

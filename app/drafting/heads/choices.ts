@@ -37,7 +37,9 @@ export const tailChoice = one(['auto', 'open', 'waist', 'covered'], 'auto');
 /** The same where there is no seam. */
 export const slitTailChoice = one(['auto', 'open', 'covered'], 'auto');
 /** A hat covers the ears, or they come through its seams. */
-export const hatEarsChoice = one(['auto', 'open', 'covered'], 'auto');
+export const bonnetEarsChoice = one(['auto', 'open', 'covered'], 'auto');
+/** Where slits that end above the edge would be too short for them, its seams stay open down to it. */
+export const hatEarsChoice = one(['auto', 'open', 'down', 'covered'], 'auto');
 /** What comes out at the sides of a round toy: nothing, flat wings, or arms as thick as they are wide. */
 export const wingsChoice = one(['none', 'flat', 'round'], 'none');
 /** A tunic shaped to its neck by gores, or straight and drawn in there by an elastic. */

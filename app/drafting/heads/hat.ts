@@ -9,13 +9,13 @@ export const hatHead = head({
   level: 'practice',
   looks: ['ears', 'stuffing', 'head'],
   choices: { brim: one(['cuff', 'turned', 'brim'], 'cuff'), hatEars: hatEarsChoice },
-  auto: { hatEars: 'covered' },
+  auto: { hatEars: 'open' },
   needs: [
     ...needs(['head-girth', 'over-head']),
     ...needs(
       ['ear-base', 'ear-girth', 'ear-inset'],
       ({ hatEars }: HatEars, looks) =>
-        hatEars === 'open' || (hatEars === 'auto' && (looks?.traits.ears ?? 'none') !== 'none'),
+        hatEars === 'open' || hatEars === 'down' || (hatEars === 'auto' && (looks?.traits.ears ?? 'none') !== 'none'),
     ),
   ],
 });

@@ -67,12 +67,16 @@ export const hatSizes = maker(
 );
 
 function earsOf(wearer: Wearer<HatEars & Brims>, over: Mm): Record<'earFrom' | 'earLong' | 'earMissing', Mm> {
-  if (wearer.choices.hatEars !== 'open') return { earFrom: 0, earLong: 0, earMissing: 0 };
+  const { hatEars } = wearer.choices;
+  if (hatEars !== 'open' && hatEars !== 'down') return { earFrom: 0, earLong: 0, earMissing: 0 };
   const wanted = EAR_ROOM * Math.max(wearer.of('ear-base'), wearer.of('ear-girth') / 2);
   const below = wearer.choices.brim === 'turned' ? wearer.hem + ABOVE_BRIM_MM : ABOVE_CUFF_MM;
-  const lowest = over - Math.min(below, over / 4);
+  const lowest = hatEars === 'down' ? over : over - Math.min(below, over / 4);
   const highest = Math.min(BELOW_CROWN_MM, over / 4);
-  const long = Math.min(wanted, lowest - highest, over * MOST_OF_SEAM);
+  const long = Math.min(wanted, lowest - highest, over * (hatEars === 'down' ? 1 : MOST_OF_SEAM));
   const from = Math.min(Math.max(wearer.of('ear-inset'), highest), lowest - long);
-  return { earFrom: from, earLong: long, earMissing: wanted - long };
+  if (hatEars !== 'down') return { earFrom: from, earLong: long, earMissing: wanted - long };
+  // Open to the brim, it is as long as is left below; where nothing closes it there, an ear of any width comes in from below.
+  const missing = wearer.choices.brim === 'turned' ? 0 : wanted - long;
+  return { earFrom: from, earLong: over - from, earMissing: missing };
 }

@@ -11,5 +11,6 @@ export const hatPictures: Readonly<Record<string, Picture>> = {
   'brim.brim': [cloth('M18 44C18 8 54 8 54 44z'), deep('M6 50q30-16 60 0-30 14-60 0z'), line('M36 14v28')],
   'hatEars.auto': [crown, measured],
   'hatEars.open': [crown, gores, ears],
+  'hatEars.down': [crown, gores, ears, deep('M17 28l4 20h-8zM55 28l-4 20h8z')],
   'hatEars.covered': [crown, gores],
 };

@@ -78,8 +78,8 @@ const expected: Readonly<Record<string, (choices: Choices) => number>> = {
   bonnet: () => 1,
   // Neck and hem, which an opening makes one; a wing on either side.
   tunic: ({ tunicNeck, wings }) => (tunicNeck === 'gored' ? 1 : 2) + (wings === 'none' ? 0 : 2),
-  // The brim, and an ear on either side.
-  hat: ({ hatEars }) => (hatEars === 'open' ? 3 : 1),
+  // The brim, and an ear on either side; turned up, slits that reach it are one with it.
+  hat: ({ hatEars, brim }) => (hatEars === 'open' || (hatEars === 'down' && brim !== 'turned') ? 3 : 1),
   'sleeping-bag': () => 1,
   vest: () => 1,
   // Two tubes.

@@ -1,7 +1,7 @@
 import { flare } from '../../blocks/flare';
 import { part } from '../../rows/part';
 import { type EdgesOf, piece } from '../../rows/piece-row';
-import { aroundEars, brimmed, brims, type HatChoices, type HatGives, halfRound } from './hat-edge';
+import { aroundEars, brimmed, brims, type HatChoices, type HatGives, halfBrim, halfRound, isParted } from './hat-edge';
 
 type Takes = { readonly choices: HatChoices; readonly size: HatGives['size']; readonly edge: HatGives['edge'] };
 type Gives = { readonly size: never; readonly edge: EdgesOf<'brim' | 'brim-under', typeof flare> };
@@ -51,11 +51,20 @@ export const brimPart = part<Takes, Gives>({
     {
       name: 'brim-hat',
       sewn: 1,
-      after: () => [...aroundEars(), 'brim-round'],
+      after: (choices) => [...aroundEars(choices), 'brim-round'],
       first: brims,
       second: [{ piece: 'brim', edge: 'top', times: 2 }],
       cornered: true,
-      when: brimmed,
+      when: (choices) => brimmed(choices) && !isParted(choices),
+    },
+    {
+      name: 'brim-hat',
+      sewn: 2,
+      after: (choices) => [...aroundEars(choices), 'brim-round'],
+      first: halfBrim,
+      second: [{ piece: 'brim', edge: 'top' }],
+      cornered: true,
+      when: (choices) => brimmed(choices) && isParted(choices),
     },
     {
       name: 'brim-inside',

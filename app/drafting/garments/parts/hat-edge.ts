@@ -17,7 +17,9 @@ export type HatGives = {
 };
 type Names = HatGives & { readonly choices: HatChoices };
 
-export const opens = ({ hatEars }: HatEars) => hatEars === 'open';
+export const opens = ({ hatEars }: HatEars) => hatEars === 'open' || hatEars === 'down';
+/** Below the ears its seams are sewn again. */
+export const closesBelow = ({ hatEars }: HatEars) => hatEars === 'open';
 export const covers = (choices: HatEars) => !opens(choices);
 export const cuffed = ({ brim }: Brims) => brim === 'cuff';
 export const brimmed = ({ brim }: Brims) => brim === 'brim';
@@ -35,6 +37,15 @@ export const brims = (choices: HatEars): readonly RefTo<HatGives['edge']>[] =>
       ]
     : [{ piece: 'gore', edge: 'brim', times: 2 * GORES }];
 
+/** Half of it, from the centre front to the centre back: what is parted at the ears is no ring. */
+export const halfBrim: readonly RefTo<HatGives['edge']>[] = [
+  { piece: 'gore-front', edge: 'brim', back: true },
+  { piece: 'gore-before', edge: 'brim', back: true },
+  { piece: 'gore-behind', edge: 'brim' },
+  { piece: 'gore-back', edge: 'brim' },
+];
+export const isParted = ({ hatEars }: HatEars) => hatEars === 'down';
+
 export function halfRound({ choices, length }: Pick<Look<Names>, 'choices' | 'length'>): Mm {
   const round = opens(choices)
     ? 2 * length('gore-front.brim') +
@@ -45,5 +56,6 @@ export function halfRound({ choices, length }: Pick<Look<Names>, 'choices' | 'le
   return round / 2;
 }
 
-/** The brim is round once the gores are. */
-export const aroundEars = () => ['ear-above', 'ear-below'];
+/** The brim is round once the gores are; where they stay open down to it, their edges are folded first. */
+export const aroundEars = (choices: HatEars) =>
+  isParted(choices) ? ['ear-above', 'ear-before', 'ear-behind'] : ['ear-above', 'ear-below'];
