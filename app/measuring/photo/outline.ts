@@ -35,15 +35,15 @@ export function outlineOn(
     moves: movesOf(fit, taps, plane.tap, read),
   }));
   const middle = first.map((_, at) =>
-    ways.reduce((sum, { fit, spots }) => add(sum, scale(spots[at] as Spot, fit.share)), { x: 0, y: 0 }),
+    ways.reduce((sum, { fit, spots }) => add(sum, scale(nth(spots, at), fit.share)), { x: 0, y: 0 }),
   );
   const spreads = corners.map((_, at) =>
     ways.reduce((all, { fit, spots, moves }) => {
-      const apart = subtract(spots[at] as Spot, middle[at] as Spot);
-      return [apart, ...moves.map((move) => move[at] as Spot)].reduce((sum, off) => plus(sum, off, fit.share), all);
+      const apart = subtract(nth(spots, at), nth(middle, at));
+      return [apart, ...moves.map((move) => nth(move, at))].reduce((sum, off) => plus(sum, off, fit.share), all);
     }, NO_SPREAD),
   );
-  const along = subtract(middle[count + 1] as Spot, middle[count] as Spot);
+  const along = subtract(nth(middle, count + 1), nth(middle, count));
   const turned = middle.slice(0, count).map((spot) => rotate(spot, -Math.atan2(along.y, along.x)));
   const [left, top] = [Math.min(...turned.map(({ x }) => x)), Math.min(...turned.map(({ y }) => y))];
   return {
@@ -52,6 +52,9 @@ export function outlineOn(
     thread: Math.hypot(along.x, along.y),
   };
 }
+
+/** One of as many spots as there were taps. */
+const nth = (spots: readonly Spot[], at: number): Spot => spots[at] ?? { x: 0, y: 0 };
 
 function laid(view: View, taps: readonly Spot[]): readonly Spot[] | null {
   const spots = taps.flatMap((tap) => laidOn(view, tap) ?? []);
