@@ -1,7 +1,7 @@
+import { hemLine } from '../curves/hem';
 import { ROUND_STRAP_SHARE, STITCHED_DOWN_MM } from '../curves/shares';
 import {
   ellipseQuarter,
-  end,
   endTangent,
   hermite,
   line,
@@ -50,14 +50,13 @@ function straight(s: Band, top: BandTop): Drawn {
   const out = point(down.y, -down.x);
   const upper = top === 'halter' ? halter(s, underarm, out) : dipped(s, underarm, out);
   const high = upper.start.y;
-  const hem = hermite(end(side), point(-down.y, down.x), point(0, bandHeight), point(-1, 0), 1 / 3, 1 / 3);
   const x = past === null ? 0 : -past;
   return {
     edges: {
       ...(open ? { 'neck-end': [line(point(x, high), point(0, high))] } : {}),
       ...upper.edges,
       side,
-      hem: [hem],
+      hem: hemLine(side, point(0, bandHeight)),
       ...(open ? { 'hem-end': [line(point(0, bandHeight), point(x, bandHeight))] } : {}),
       centre: [line(point(x, bandHeight), point(x, high))],
     },

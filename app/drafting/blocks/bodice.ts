@@ -1,3 +1,4 @@
+import { hemLine } from '../curves/hem';
 import { inOne } from '../curves/in-one';
 import { neckline } from '../curves/neckline';
 import { RAGLAN_DEEPER_MM, sideSeam, sideSizes } from '../curves/side';
@@ -74,8 +75,6 @@ const ARMHOLE_OUT = 0.5;
 const ARMHOLE_INTO = 0.62;
 /** Where the side leans out, the curve still arrives with a handle of this share of its chord: no hook. */
 const LEAST_REACH = 0.3;
-/** A hem still leaves its side square by a handle of this share of its chord: no kink. */
-const LEAST_HANDLE = 0.12;
 const RAGLAN_OUT = 0.4;
 const RAGLAN_INTO = 0.6;
 /** Under a hood at most this share of what the body has of the half neckline stays free. */
@@ -214,14 +213,4 @@ function leavingAlike(side: Path, other: Path): Path {
 function outward(side: Path): Point {
   const down = startTangent(side);
   return point(down.y, -down.x);
-}
-
-/** From the side's end to the centre, square to both; where the centre lies lower it goes down to it without a wave below. */
-function hemLine(side: Path, centre: Point): Path {
-  const from = end(side);
-  const down = endTangent(side);
-  const leaving = point(-down.y, down.x);
-  const room = (centre.y - from.y) / (leaving.y * distance(from, centre));
-  const out = leaving.y > 0 && room > 0 ? Math.min(Math.max(room, LEAST_HANDLE), 1 / 3) : 1 / 3;
-  return [hermite(from, leaving, centre, point(-1, 0), out, 1 / 3)];
 }
