@@ -82,6 +82,8 @@ export type GuideStep = {
   readonly allowance: Mm;
   /** A casing that is turned while it lies flat: its elastic is made fast at both ends. */
   readonly flat?: true;
+  /** A casing that shares its elastic with another, which it goes on into past an edge that is open. */
+  readonly shares?: true;
   /** Sewn this long in all, mm. */
   readonly length: Mm;
   readonly notes: readonly Note[];

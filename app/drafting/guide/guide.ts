@@ -51,11 +51,18 @@ function stepOf(
     ...sidesOf(seams),
     allowance: boundBy(head, known) ?? Math.max(0, ...edges.map(({ allowance }) => allowance)),
     ...(kind === 'casing' && isFlat(head.first, done, known) ? { flat: true as const } : {}),
+    ...(kind === 'casing' && sharesElastic(known) ? { shares: true as const } : {}),
     length: lengthOf(seams, known) * (seams.every((seam) => seam.sewn === 2 && !runsOverFold(seam, known)) ? 2 : 1),
     notes: notesOf(kind, seams, { ...standing, done }, known),
     scene: sceneOf(seams, done, known),
   };
 }
+
+/** One elastic lies at no seam alone: it runs through several. */
+const sharesElastic = ({ draft }: Known): boolean =>
+  draft.notions.some(
+    ({ kind, place }) => kind === 'elastic' && !draft.seams.some(({ name }) => name.startsWith(place)),
+  );
 
 /** Folded over an edge, a strip shows this share of its width on either side. */
 const BOUND_AT = 1 / 4;
