@@ -36,7 +36,7 @@ export function kindWords(step: GuideStep, { say, unit }: Telling): string {
     unit,
   };
   if (kind === 'ease' && extra < TOLD_MM) return say('guide.how.join', values);
-  if (kind === 'casing' && step.shares) return say('guide.how.casing-shared', values);
+  if (kind === 'casing' && step.flat && step.shares) return say('guide.how.casing-shared', values);
   if (kind === 'casing' && step.flat) return say('guide.how.casing-flat', values);
   if (kind === 'bind' && extra >= TOLD_MM) return say('guide.how.bind-eased', values);
   const pair = second.length === 0 && (kind === 'join' || kind === 'bag');
