@@ -1,9 +1,11 @@
-// The cheapest place for one piece while all others lie still: many places looked at, the best few followed out of
-// their overlaps.
+// The cheapest place for one piece while all others lie still: many places looked at roughly, the best few followed
+// out of their overlaps.
 
 import { follow, type Rated } from './follow';
 import type { Field } from './job';
 import type { Lay } from './lay';
+import { weigh } from './weigh';
+import { weighAbout } from './weigh-about';
 
 /** Places looked at anywhere, and near where the piece lies; how many of them are followed. */
 const ANYWHERE = 15;
@@ -22,7 +24,7 @@ export function cheapest(
   random: () => number,
 ): Rated {
   const [shape, x, y] = [lay.shape[index] as number, lay.x[index] as number, lay.y[index] as number];
-  const kept: Rated[] = [{ shape, x, y, weight: lay.weigh(index, shape, x, y, Infinity) }];
+  const kept: Rated[] = [{ shape, x, y, weight: weigh(lay, index, shape, x, y, Infinity) }];
   for (let n = 0; n < ANYWHERE; n += 1) {
     const turn = Math.floor(random() * turns.length);
     const room = rooms[Math.floor(random() * rooms.length)]?.[turn] as Field;
@@ -47,16 +49,16 @@ export function cheapest(
   return kept.reduce((best, place) => (place.weight < best.weight ? place : best));
 }
 
-/** Keeps the place among the cheapest, in order, where it is one; true where it costs nothing. */
+/** Keeps the place among the cheapest as far as the charts tell, in order, where it is one; true where it costs nothing. */
 function look(lay: Lay, piece: number, kept: Rated[], shape: number, x: number, y: number): boolean {
   const enough = kept.length < FOLLOWED ? Infinity : (kept[kept.length - 1] as Rated).weight;
-  const weight = lay.weigh(piece, shape, x, y, enough);
+  const weight = weighAbout(lay, piece, shape, x, y, enough);
   if (weight >= enough) return false;
   let at = kept.length;
   while (at > 0 && (kept[at - 1] as Rated).weight > weight) at -= 1;
   kept.splice(at, 0, { shape, x, y, weight });
   if (kept.length > FOLLOWED) kept.length = FOLLOWED;
-  return weight === 0;
+  return weight === 0 && weigh(lay, piece, shape, x, y, Number.MIN_VALUE) === 0;
 }
 
 /** Fields lie side by side: the one a place belongs to. */

@@ -1,5 +1,6 @@
 import type { Field } from './job';
 import type { Lay } from './lay';
+import { weigh } from './weigh';
 
 /** A place and what it weighs. */
 export type Rated = { shape: number; x: number; y: number; weight: number };
@@ -14,7 +15,7 @@ const CROSSING = 0.2;
 /** Takes the piece out of its heaviest overlaps, two at once where that can be, while it gets cheaper; stays in `room`. */
 export function follow(lay: Lay, piece: number, place: Rated, room: Field): void {
   const { heaviestWay, secondWay } = lay;
-  lay.weigh(piece, place.shape, place.x, place.y, Infinity);
+  place.weight = weigh(lay, piece, place.shape, place.x, place.y, Infinity);
   for (let round = 0; round < MOST_ROUNDS && place.weight > 0; round += 1) {
     const [ax, ay, a] = [heaviestWay[0] as number, heaviestWay[1] as number, BEYOND * (heaviestWay[2] as number)];
     const [bx, by, b] = [secondWay[0] as number, secondWay[1] as number, BEYOND * (secondWay[2] as number)];
@@ -29,7 +30,7 @@ export function follow(lay: Lay, piece: number, place: Rated, room: Field): void
 function step(lay: Lay, piece: number, place: Rated, room: Field, dx: number, dy: number): boolean {
   const x = Math.max(room.left, Math.min(room.right, place.x + dx));
   const y = Math.max(room.top, Math.min(room.bottom, place.y + dy));
-  const weight = lay.weigh(piece, place.shape, x, y, place.weight);
+  const weight = weigh(lay, piece, place.shape, x, y, place.weight);
   if (weight >= place.weight) return false;
   place.x = x;
   place.y = y;

@@ -1,10 +1,11 @@
-// A lay under work: where every piece lies now, and how much each overlap weighs. Mutable and flat, for speed; nothing
+// A lay under work: where every piece lies now, and how much an overlap weighs. Mutable and flat, for speed; nothing
 // outside this folder sees it.
 
+import type { Chart } from './chart';
 import type { Job, Place } from './job';
 import { leastWeights } from './least-weights';
 import type { Stock } from './stock';
-import { depthIn, nearestPlane, type Sums } from './sums';
+import { depthIn } from './sums';
 
 /** Every overlap counts as this share of a usual piece's size deeper than it is: a hair of it is worth getting rid of. */
 const FLOOR_SHARE = 0.005;
@@ -22,9 +23,15 @@ export class Lay {
   readonly right: Float64Array;
   readonly bottom: Float64Array;
   readonly shape: Int32Array;
+  /** Of every shape of the stock, and the charts of every two. */
+  readonly widths: Float64Array;
+  readonly heights: Float64Array;
+  readonly charts: readonly (Chart | undefined)[];
   /** What an overlap of every two pieces weighs now, and at least. */
   readonly weights: Float64Array;
   readonly leastWeights: Float64Array;
+  /** What every overlap counts as deeper than it is. */
+  readonly floor: number;
   /** The ways out of the two heaviest overlaps last weighed: normal x, normal y, depth; `second` is 0 where there is one. */
   readonly heaviestWay = new Float64Array(3);
   readonly secondWay = new Float64Array(3);
@@ -32,18 +39,12 @@ export class Lay {
   second = 0;
   /** How many places were weighed so far. */
   steps = 0;
-  private readonly widths: Float64Array;
-  private readonly heights: Float64Array;
-  private readonly known: (Sums | undefined)[];
-  private readonly floor: number;
-  private readonly apart: number;
 
   constructor(job: Job) {
     const { stock, pieces, fixed = [] } = job;
     const count = pieces.length + fixed.length;
     this.stock = stock;
-    this.known = stock.known;
-    this.apart = stock.apart;
+    this.charts = stock.charts;
     this.movable = pieces.length;
     this.count = count;
     this.widths = Float64Array.from(stock.shapes, (shape) => shape.width);
@@ -85,51 +86,10 @@ export class Lay {
     }));
   }
 
-  /** What a piece would weigh there: its overlaps' depths times their weights; no less than `enough` where it is more. */
-  weigh(piece: number, shape: number, x: number, y: number, enough: number): number {
-    this.steps += 1;
-    const { x: lefts, y: tops, right: rights, bottom: bottoms, shape: shapes, weights, count, known, apart } = this;
-    const right = x + (this.widths[shape] as number);
-    const bottom = y + (this.heights[shape] as number);
-    const kinds = this.widths.length;
-    let sum = 0;
-    this.heaviest = this.second = 0;
-    for (let other = 0; other < count; other += 1) {
-      const left = lefts[other] as number;
-      const top = tops[other] as number;
-      if (right <= left - apart || x >= (rights[other] as number) + apart) continue;
-      if (bottom <= top - apart || y >= (bottoms[other] as number) + apart) continue;
-      if (other === piece) continue;
-      const two = (shapes[other] as number) * kinds + shape;
-      const sums = known[two] ?? this.stock.sums(shapes[other] as number, shape);
-      const each = weights[piece * count + other] as number;
-      const depth = depthIn(sums, x - left, y - top, (enough - sum) / each);
-      if (depth <= 0) continue;
-      const weight = (depth + this.floor) * each;
-      sum += weight;
-      if (sum >= enough) return sum;
-      if (weight > this.second)
-        this.note(weight, depth, sums[nearestPlane] as number, sums[nearestPlane + 1] as number);
-    }
-    return sum;
-  }
-
-  private note(weight: number, depth: number, nx: number, ny: number): void {
-    const isHeaviest = weight > this.heaviest;
-    if (isHeaviest) {
-      this.second = this.heaviest;
-      this.secondWay.set(this.heaviestWay);
-      this.heaviest = weight;
-    } else this.second = weight;
-    const way = isHeaviest ? this.heaviestWay : this.secondWay;
-    way[0] = nx;
-    way[1] = ny;
-    way[2] = depth;
-  }
-
   /** How deep two pieces overlap, 0 where they do not. */
   depth(one: number, other: number): number {
-    const { x, y, right, bottom, shape, apart } = this;
+    const { x, y, right, bottom, shape } = this;
+    const { apart } = this.stock;
     if ((x[one] as number) >= (right[other] as number) + apart) return 0;
     if ((right[one] as number) + apart <= (x[other] as number)) return 0;
     if ((y[one] as number) >= (bottom[other] as number) + apart) return 0;

@@ -1,4 +1,5 @@
-// A strip of fixed width as short as can be: first laid bottom-left, then made shorter and separated, again and again.
+// A strip of fixed width as short as can be: first laid bottom-left, then made shorter and separated, again and again; where
+// that was too much, let out again little by little.
 
 import { bottomLeftAll, slideIn } from './bottom-left';
 import { chance } from './chance';
@@ -10,14 +11,19 @@ import type { Shape } from './shape';
 
 /** By what share a strip is made shorter at a time: at most, at least before starting again, and then. */
 const SHORTER = { most: 0.03, least: 0.001, again: 0.01 } as const;
-/** What becomes of that share, and of patience, where it was too much; and of the share where it was not. */
-const TOO_MUCH = { share: 0.6, patience: 1.4 } as const;
+/** What becomes of that share where it was too much, and where it was not. */
+const TOO_MUCH = 0.6;
 const GOOD = 1.5;
-/** Rounds without use before a length is given up, at first and at most. */
-const PATIENCE = { first: 60, most: 400 } as const;
+/** Where pieces do not come apart they are given so much more room, this often, before they start again from the best lay. */
+const LET_OUT = 3;
+/** Rounds without use before a length is given up: at first, by how much more after each new start, and at most. */
+const PATIENCE = { first: 60, more: 1.4, most: 400 } as const;
 
 /** Places tried for the first lay, by orders like the best one, for each piece and at most: it still comes at once. */
-const LIKE_BEST = { each: 2400, most: 72_000 } as const;
+const LIKE_BEST = { each: 100, most: 10_000 } as const;
+
+/** What is found within so many steps comes at once: a first lay that is already some way shorter than bottom-left fill makes it. */
+const AT_ONCE = 60_000;
 
 /** Lengths that differ by less are alike. */
 const ALIKE = 1e-9;
@@ -35,6 +41,12 @@ export type Strip = {
  * does not.
  */
 export function* packStrip(job: Job, width: number, seed: number): Generator<Found<Strip>, void, void> {
+  let last: Found<Strip> | undefined;
+  for (last of everShorter(job, width, seed)) if (last.steps >= AT_ONCE) yield last;
+  if (last && last.steps < AT_ONCE) yield last;
+}
+
+function* everShorter(job: Job, width: number, seed: number): Generator<Found<Strip>, void, void> {
   const random = chance(seed);
   const lay = new Lay(job);
   const endless: Field = { left: 0, top: 0, right: Infinity, bottom: width };
@@ -43,29 +55,21 @@ export function* packStrip(job: Job, width: number, seed: number): Generator<Fou
   if (!best) return;
   yield { steps: lay.steps, best };
   let share: number = SHORTER.most;
-  let patience: number = PATIENCE.first;
-  for (;;) {
-    if (best.length <= shortest + ALIKE) return;
-    const field = {
-      ...endless,
-      right: Math.max(shortest, best.length * (1 - share)),
-    };
-    squeeze(lay, job, best, field, random);
-    const rounds = separate(lay, job, [field], {
-      random,
-      patience: Math.min(PATIENCE.most, patience),
-    });
+  for (let failed = 0; best.length > shortest + ALIKE; ) {
+    const starts = failed % (LET_OUT + 1) === 0;
+    if (starts && share < SHORTER.least) share = SHORTER.again;
+    const field = { ...endless, right: Math.max(shortest, best.length * (1 - share)) };
+    if (starts) squeeze(lay, job, best, field, random);
+    const patience = PATIENCE.first * PATIENCE.more ** Math.floor(failed / (LET_OUT + 1));
+    const rounds = separate(lay, job, [field], { random, patience: Math.min(PATIENCE.most, patience) });
     let round = rounds.next();
     for (; !round.done; round = rounds.next()) yield { steps: lay.steps, best };
     if (round.value) {
       for (const index of leftFirst(lay)) slideIn(lay, job, index, field);
       best = shorter(lay, best);
-      share = Math.min(SHORTER.most, share * GOOD);
-      patience = PATIENCE.first;
-    } else {
-      share = share * TOO_MUCH.share < SHORTER.least ? SHORTER.again : share * TOO_MUCH.share;
-      patience *= TOO_MUCH.patience;
     }
+    failed = round.value ? 0 : failed + 1;
+    share = round.value ? Math.min(SHORTER.most, share * GOOD) : share * TOO_MUCH;
     yield { steps: lay.steps, best };
   }
 }

@@ -90,6 +90,22 @@ export function depthIn(sums: Sums, x: number, y: number, enough = Infinity): nu
   return deepest;
 }
 
+/** The same, and how far outside, where it is outside, at least: negative. */
+export function signedDepthIn(sums: Sums, x: number, y: number): number {
+  let deepest = -Infinity;
+  for (let at = 0; at < sums.length; ) {
+    const end = at + HEAD + PLANE * (sums[at + 4] as number);
+    let depth = Infinity;
+    for (let plane = at + HEAD; plane < end && depth > deepest; plane += PLANE) {
+      const room = (sums[plane + 2] as number) - (sums[plane] as number) * x - (sums[plane + 1] as number) * y;
+      if (room < depth) depth = room;
+    }
+    if (depth > deepest) deepest = depth;
+    at = end;
+  }
+  return deepest;
+}
+
 /** The half planes that the edges of `ring` give to the sum at `at`; `sign` is -1 where it is the ring that was turned about. */
 function addPlanes(out: number[], at: number, ring: Ring, mate: Ring, sign: number, apart: number): void {
   let p = ring[ring.length - 1] as Point;
