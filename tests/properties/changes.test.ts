@@ -17,10 +17,11 @@ const ASKED: Readonly<Record<string, readonly Chosen[]>> = {
 
 /** Choice values that change nothing on any build: as many legs as the toy has is what it is anyway. */
 const IDLE: Readonly<Record<string, readonly string[]>> = {
-  trousers: ['legs two'],
+  // Open for a tail they come with hook and loop, but on a shelf: two choices from where they start.
+  trousers: ['legs two', 'closedBy hook-and-loop'],
   dungarees: ['legs two'],
   romper: ['legs two'],
-  // A nappy comes with hook and loop, but on a shelf: two choices from where it starts.
+  // And so does a nappy.
   pants: ['legs two', 'closedBy hook-and-loop'],
 };
 

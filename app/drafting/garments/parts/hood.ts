@@ -204,9 +204,11 @@ export function hoodPart<C extends object, R extends Ref>(
       {
         place: 'face',
         measure: 'face-edge',
+        // Along the way the tape took: what runs on below it, to a neckline that was deepened, is no ease.
         garment: (look) =>
           band(look).share *
-          (2 * look.length('hood.face') + (threeParts(look.choices) ? 2 * look.length('strip.face') : 0)),
+            (2 * look.length('hood.face') + (threeParts(look.choices) ? 2 * look.length('strip.face') : 0)) -
+          2 * lower(look),
         why: ({ choices }) => (ribbed(choices) ? 'band-stretches' : null),
       },
       { place: 'hood-depth', measure: 'hood-depth', garment: (look) => look.sizes.hoodDepth + band(look).deep },
