@@ -32,8 +32,8 @@ const doubtful: readonly (readonly [MeasureId, typed: string])[] = [
   ['front-width', '30'],
 ];
 
-/** Toys to try that stand on two legs and on four. */
-const toys = ['Bramble', 'Sorrel'];
+/** Toys to try, that stand on two legs and on four: on four only in the letters that take the most room. */
+const toys = { narrow: ['Bramble'], wide: ['Bramble', 'Sorrel'] } as const;
 
 describe.each(fonts)('in letters that are %s', (font) => {
   let site: Site;
@@ -72,7 +72,7 @@ describe.each(fonts)('in letters that are %s', (font) => {
     await close();
   });
 
-  test.each(toys)('every measuring step of %s fits every window, and all keys stay in one place', async (toy) => {
+  test.each(toys[font])('every measuring step of %s fits every window, and all keys stay in one place', async (toy) => {
     const { page, wrong, close } = await site.visit(phone);
     const maker = new Maker(page, site.address);
     const keys = new Set<string>();
