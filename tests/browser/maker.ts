@@ -1,5 +1,6 @@
 import type { Locator, Page } from 'playwright-core';
 import { inchParts, type Mm } from '../../app/body';
+import { untilStill } from './browser';
 
 /** A maker at her table, as the browser tests and the pictures move her: by the words she reads, never by classes. */
 export class Maker {
@@ -23,6 +24,13 @@ export class Maker {
   /** A button or a link of this name, whichever there is. */
   named(name: string | RegExp): Locator {
     return this.page.getByRole('button', { name }).or(this.page.getByRole('link', { name }));
+  }
+
+  /** A screen back, and until taps count there. */
+  async back(): Promise<void> {
+    await this.page.goBack();
+    await untilStill(this.page);
+    await this.page.locator('html:not(.just-changed)').waitFor();
   }
 
   touched = (what: Locator) => (this.touch ? what.tap() : what.click());

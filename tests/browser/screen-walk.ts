@@ -7,7 +7,14 @@ export const screenWalk: readonly (readonly [name: string, reach: (maker: Maker)
   ['welcome', (maker) => maker.open()],
   ['toy', (maker) => maker.borrow('Bramble')],
   ['share', async (maker) => maker.press('Share').then(() => maker.page.waitForURL(/share$/))],
-  ['garments', async (maker) => maker.page.goBack().then(() => maker.press(/^Make something/))],
+  [
+    'garments',
+    (maker) =>
+      maker
+        .back()
+        .then(() => maker.press(/^Make something/))
+        .then(() => maker.heading(/wear/)),
+  ],
   ['choices-drawn', (maker) => maker.choose(/hooded top/i)],
   ['pattern', (maker) => maker.go('pattern', 'Put it on paper')],
   ['scrap-photo', (maker) => maker.go('cloth?photo', 'Choose one')],
