@@ -53,20 +53,12 @@ export function dartIn(
   const worst = (at: readonly number[]) => Math.max(...at.map(roof));
   const [inner, outer] = places.reduce((best, each) => (worst(each) < worst(best) ? each : best));
   const one = dartAt(inner ?? 0, dart, ground);
-  if (outer === undefined)
-    return {
-      'dart-near': one.near,
-      'dart-far': one.far,
-      'dart-fold': one.fold,
-    };
-  const other = dartAt(outer, dart, ground);
+  const other = outer === undefined ? undefined : dartAt(outer, dart, ground);
   return {
     'dart-near': one.near,
     'dart-far': one.far,
     'dart-fold': one.fold,
-    'outer-dart-near': other.near,
-    'outer-dart-far': other.far,
-    'outer-dart-fold': other.fold,
+    ...(other && { 'outer-dart-near': other.near, 'outer-dart-far': other.far, 'outer-dart-fold': other.fold }),
   };
 }
 
