@@ -22,6 +22,7 @@ describe('bloomers: waist 25, hip 43, rise 12, outside 26 in (The Practical Desi
     rise,
     inside,
     crotch,
+    front: null,
     gussets: true,
   });
 
@@ -116,6 +117,7 @@ describe("a child's drawers, 8 years: leg 17, fork 7½ above the hem, front 3 in
       rise,
       inside,
       crotch,
+      front: null,
       gussets: true,
     });
     expect(ours.legRaised).toBeCloseTo(lower, 1);

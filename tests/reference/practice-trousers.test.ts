@@ -121,4 +121,36 @@ describe('trousers for toys that are hard to fit', () => {
       }
     }
   });
+
+  test('a seat with more of its crotch behind gets a longer back and a shorter front, and the same seam in all; a waist to waist that nobody parted is parted as before', () => {
+    const crotch = reading(sitter, 'crotch-length');
+    const parted = [0.42, 0.4, 0.38].map((share) => sides(made(withFront(share * crotch), 'trousers')));
+    for (const [index, { front, back }] of parted.entries()) {
+      const before = parted[index - 1];
+      if (before) {
+        // 1.08 of 2 % of the crotch goes from the front to the back.
+        expect(before.front - front).toBeCloseTo(1.08 * 0.02 * crotch, 0);
+        expect(back - before.back).toBeCloseTo(1.08 * 0.02 * crotch, 0);
+      }
+      expect(front + back).toBeCloseTo((parted[0]?.front ?? 0) + (parted[0]?.back ?? 0), 0);
+    }
+    const unparted = sides(made(withFront(null), 'trousers'));
+    expect(parted.map(({ front }) => Math.sign(front - unparted.front))).toContain(1);
+    expect(unparted.front + unparted.back).toBeCloseTo((parted[0]?.front ?? 0) + (parted[0]?.back ?? 0), 0);
+  });
 });
+
+const sitter = toys[0]?.[1] ?? buildCard(bear);
+function withFront(front: number | null): Card {
+  const { 'front-crotch': _, ...readings } = sitter.readings;
+  return { ...sitter, readings: front === null ? readings : { ...readings, 'front-crotch': [front] } };
+}
+function sides(draft: Draft | null) {
+  if (!draft) throw new RangeError('refused');
+  const back = ['back-above', 'tail-closure', 'tail', 'back-crotch'].map((edge) => lengthNamed(draft, 'leg', edge));
+  const gusset = lengthNamed(draft, 'gusset', 'centre') / 2;
+  return {
+    front: lengthNamed(draft, 'leg', 'front-crotch') + gusset,
+    back: back.reduce((sum, length) => sum + length, 0) + gusset,
+  };
+}

@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { gusset } from '../../app/drafting/blocks/gusset';
 import { leg } from '../../app/drafting/blocks/leg';
+import { crotchCurves, type LegFrame } from '../../app/drafting/curves/crotch';
 import {
   angleBetween,
   endTangent,
@@ -11,7 +12,7 @@ import {
   signedArea,
   startTangent,
 } from '../../app/drafting/geometry';
-import { type CrotchAsked, crotchOf, easedCrotch, seamOf } from '../../app/drafting/sizes/leg';
+import { type CrotchAsked, crotchOf, easedCrotch, easedFront, seamOf } from '../../app/drafting/sizes/leg';
 import { seeded } from '../toys/seeded';
 
 const NO_TAIL = {
@@ -31,6 +32,7 @@ const between = (low: number, high: number) => low + random() * (high - low);
 const toys = Array.from({ length: 1000 }, (_, turn): CrotchAsked => {
   const hip = between(120, 900);
   const thigh = hip * between(0.3, 0.7);
+  const crotch = hip * between(0.5, 0.95);
   return {
     posture: turn % 2 === 0 ? 'sits' : 'stands',
     hip,
@@ -38,7 +40,8 @@ const toys = Array.from({ length: 1000 }, (_, turn): CrotchAsked => {
     hem: thigh * between(0.6, 1.2),
     rise: hip * between(0.12, 0.35) + 6,
     inside: hip * between(0.1, 0.6),
-    crotch: hip * between(0.5, 0.95),
+    crotch,
+    front: turn % 3 === 0 ? crotch * between(0.28, 0.62) : null,
     gussets: true,
   };
 });
@@ -48,6 +51,11 @@ const drawn = toys.map((asked) => {
 });
 const ringOf = ({ edges }: (typeof drawn)[number]['shape']): Path => leg.edges.flatMap((name) => edges[name] ?? []);
 const square = (a: Path, b: Path) => (angleBetween(endTangent(a), startTangent(b)) * 180) / Math.PI;
+
+const sidesOf = (frame: LegFrame) => {
+  const { front, back } = crotchCurves(frame);
+  return { front: pathLength(front), back: pathLength(back) };
+};
 
 describe('legs of a thousand toys', () => {
   test('every outline is closed, clockwise and does not cross itself', () => {
@@ -66,6 +74,32 @@ describe('legs of a thousand toys', () => {
     }
     expect(drawn.filter(({ crotch }) => crotch.gusset).length).toBeGreaterThan(100);
     expect(drawn.filter(({ crotch }) => crotch.hangs === 0).length).toBeGreaterThan(100);
+  });
+
+  test('where the front is measured, front and back differ as they do on the body, or the waist is as low or high as it may be', () => {
+    const exact = drawn.filter(({ asked, crotch: { leg: frame } }) => {
+      if (asked.front === null) return false;
+      const { front, back } = sidesOf(frame);
+      const off = front - back - (2 * asked.front - asked.crotch);
+      const { legRaised } = crotchOf({ ...asked, front: null }).leg;
+      const lower = asked.rise - frame.legRise;
+      const highest = lower > Math.min(0.3 * asked.rise, (asked.rise - legRaised) / 2) - 0.05;
+      const lowest = -lower > Math.min(0.15 * asked.rise, legRaised / 2) - 0.05;
+      if (off > 0.1) expect(highest, JSON.stringify(asked)).toBe(true);
+      if (off < -0.1) expect(lowest, JSON.stringify(asked)).toBe(true);
+      return Math.abs(off) <= 0.1;
+    });
+    expect(exact.length).toBeGreaterThan(100);
+  });
+
+  test('a front that is as long as it is drawn anyway moves no line', () => {
+    for (const { asked } of drawn.slice(0, 200)) {
+      const plain = crotchOf({ ...asked, front: null });
+      const { front, back } = sidesOf(plain.leg);
+      const told = crotchOf({ ...asked, front: asked.crotch / 2 + (front - back) / 2 });
+      expect(told.leg.legRise).toBeCloseTo(plain.leg.legRise, 1);
+      expect(told.leg.legRaised).toBeCloseTo(plain.leg.legRaised, 1);
+    }
   });
 
   test('inseams are equal, and the gusset is sewn to as much of each', () => {
@@ -115,7 +149,7 @@ test('a gusset closes: four equal sides, its length along the fold', () => {
 test('a longer crotch gives no shorter seam', () => {
   for (const asked of toys.slice(0, 100)) {
     const seam = (crotch: number) => {
-      const { leg: frame, gusset: diamond } = crotchOf({ ...asked, crotch });
+      const { leg: frame, gusset: diamond } = crotchOf({ ...asked, front: null, crotch });
       return seamOf(frame) + (diamond?.length ?? 0);
     };
     const lengths = [0.9, 1, 1.1, 1.2].map((share) => seam(share * asked.crotch));
@@ -127,4 +161,8 @@ test('a longer crotch gives no shorter seam', () => {
 test('a crotch of 300 mm is eased by 3 % standing and 8 % sitting, and by what half a turn of 1 mm cloth takes', () => {
   expect(easedCrotch(300, 'stands', 1)).toBeCloseTo(309 + 1.5708, 4);
   expect(easedCrotch(300, 'sits', 1)).toBeCloseTo(324 + 1.5708, 4);
+});
+
+test('half of the eased crotch is the front eased, where front and back are equal', () => {
+  expect(easedFront(150, 'sits', 1)).toBeCloseTo(easedCrotch(300, 'sits', 1) / 2, 9);
 });

@@ -12,13 +12,16 @@ import {
   waistChoice,
 } from './choices';
 import { dressedAuto, dressedChoices, dressedSuits, looseSuits } from './dressed';
-import { head, type Looks, needs } from './head';
+import { head, type Looks, needs, quietly } from './head';
 
 /** What legs and a seat are measured by. */
 export const trouserNeeds = [
   ...needs(['waist-girth', 'hip-girth', 'body-rise', 'foot-girth']),
   ...needs(['waist-to-hem'], isTube),
   ...needs(['thigh-girth', 'crotch-length'], (choices: LegCount, looks) => !isTube(choices, looks)),
+  // A seat that is sat on shares it unevenly, each toy in its way.
+  ...needs(['front-crotch'], (choices: LegCount, looks) => !isTube(choices, looks) && looks?.traits.posture === 'sits'),
+  ...quietly(['front-crotch'], (choices: LegCount, looks) => !isTube(choices, looks)),
   ...needs(
     ['inside-leg-length'],
     (choices: LegCount & Trousers, looks) => !isTube(choices, looks) && choices.trousers !== 'elastic',

@@ -4,10 +4,18 @@ import { brent, pathLength, SOLVED_LENGTH_MM } from '../geometry';
 
 /** How much longer than the body's the crotch seam is: sitting bends it (tried in simulated sewing on 16 bodies, no source). */
 const CROTCH_EASE = { stands: 1.03, sits: 1.08 } as const;
-/** How high the back rises above the front, as shares of the rise: what a standing toy asks for, and what may be solved for a sitting one. */
-const STANDING_RAISED = 0.12;
-const LEAST_RAISED = 0.3;
-const MOST_RAISED = 0.75;
+/** How high the back rises above the front, as shares of the rise: a standing toy's is given, a sitting one's solved between these. */
+const RAISED = { stands: { least: 0.12, most: 0.12 }, sits: { least: 0.3, most: 0.75 } } as const;
+/**
+ * Where the front is measured, the waist comes down in front and rises as much behind, or the other way round: by at most these
+ * shares of the rise; and the back never lies under the front, nor higher above it than the rise.
+ */
+const MOST_LOWER = 0.3;
+const MOST_HIGHER = 0.15;
+const HIGHEST_RAISED = 1;
+/** What lowers one side by some raises the other by as much: so it is soon shared, within mm. A gusset that comes or goes makes a jump, no more. */
+const MOST_TURNS = 8;
+const SHARED_MM = 0.01;
 /** A standing leg has a fork; where there is one, it is at least this share of the hip wide: narrower it would be a hook. */
 const LEAST_FORK = 0.05;
 /** A shorter gap than this is closed by the fork, a longer one by a gusset; so far may the crotch hang before it is said, mm. */
@@ -39,6 +47,8 @@ export type CrotchAsked = {
   readonly rise: Mm;
   readonly inside: Mm;
   readonly crotch: Mm;
+  /** The front of that seam, waist to the middle between the legs, where it is measured. */
+  readonly front: Mm | null;
   /** Whether a diamond may be set in between the legs. */
   readonly gussets: boolean;
 };
@@ -48,16 +58,43 @@ export function easedCrotch(length: Mm, posture: CrotchAsked['posture'], thickne
   return CROTCH_EASE[posture] * length + (Math.PI / 2) * thickness;
 }
 
+/** The finished front of it, for what of a body's crotch length lies in front: eased as the whole is. */
+export const easedFront = (front: Mm, posture: CrotchAsked['posture'], thickness: Mm): Mm =>
+  easedCrotch(2 * front, posture, thickness) / 2;
+
 /**
  * Fork, back rise and gusset, so that the crotch seam (with the gusset's length, where there is one) is as long as asked. A
- * sitting toy's back rises as far as that takes; what is then left goes into the fork, or into a diamond between the legs.
+ * sitting toy's back rises as far as that takes; what is then left goes into the fork, or into a diamond between the legs. Where
+ * the front is measured, front and back share the seam as they do on the body: the waist is lowered before and raised behind.
  */
-export function crotchOf({ posture, hip, thigh, hem, rise, inside, crotch, gussets }: CrotchAsked): Crotch {
+export function crotchOf(asked: CrotchAsked): Crotch {
+  const { front, crotch, rise } = asked;
+  let lower = 0;
+  let found = lowered(asked, lower);
+  if (front === null) return found;
+  const { legRaised } = found.leg;
+  const least = -Math.min(MOST_HIGHER * rise, legRaised / 2);
+  const most = Math.min(MOST_LOWER * rise, Math.max(HIGHEST_RAISED * rise - legRaised, 0) / 2);
+  for (let turn = 0; turn < MOST_TURNS; turn += 1) {
+    // A gusset lies half before, half behind: it takes no part in the difference.
+    const longer = 2 * frontOf(found.leg) - seamOf(found.leg) - (2 * front - crotch);
+    const next = Math.min(Math.max(lower + longer / 2, least), most);
+    if (Math.abs(next - lower) < SHARED_MM) return found;
+    lower = next;
+    found = lowered(asked, lower);
+  }
+  return found;
+}
+
+/** The same with the waist so much lower in front than the rise asks, and so much higher behind, mm. */
+function lowered({ posture, hip, thigh, hem, rise: asked, inside, crotch, gussets }: CrotchAsked, lower: Mm): Crotch {
+  const rise = asked - lower;
+  const limits = raisedWithin(posture, asked, lower);
   const half = hip / 2;
   const fork = posture === 'stands' || thigh > half ? Math.max(thigh - half, LEAST_FORK * hip) : 0;
   const forked = (legFork: Mm) => ({ legFork, legHem: hem ?? half + legFork });
   const start = { legHalfHip: half, legRise: rise, legInside: inside, ...forked(fork) };
-  const leg = { ...start, legRaised: raisedFor(posture, start, crotch) };
+  const leg = { ...start, legRaised: raisedFor(limits, start, crotch) };
   const gap = crotch - seamOf(leg);
   if (gap <= SOLVED_LENGTH_MM) return { leg, gusset: null, hangs: Math.max(-gap, 0), short: 0 };
   const longest = gap <= SMALL_GAP_MM || !gussets ? 0 : Math.min(gap, (MOST_OF_INSIDE * inside) / LEAST_SIDE);
@@ -78,10 +115,18 @@ export function seamOf(leg: LegFrame): Mm {
   return pathLength(front) + pathLength(back);
 }
 
-function raisedFor(posture: CrotchAsked['posture'], start: Omit<LegFrame, 'legRaised'>, crotch: Mm): Mm {
-  const { legRise } = start;
-  if (posture === 'stands') return STANDING_RAISED * legRise;
-  const [least, most] = [LEAST_RAISED * legRise, MOST_RAISED * legRise];
+/** The front crotch curve alone, mm. */
+const frontOf = (leg: LegFrame): Mm => pathLength(crotchCurves(leg).front);
+
+type Limits = { readonly least: Mm; readonly most: Mm };
+
+function raisedWithin(posture: CrotchAsked['posture'], rise: Mm, lower: Mm): Limits {
+  const within = (share: number) => Math.max(0, share * rise + 2 * lower);
+  return { least: within(RAISED[posture].least), most: within(RAISED[posture].most) };
+}
+
+function raisedFor({ least, most }: Limits, start: Omit<LegFrame, 'legRaised'>, crotch: Mm): Mm {
+  if (least === most) return least;
   const left = (legRaised: Mm) => seamOf({ ...start, legRaised }) - crotch;
   const solved = brent(left, least, most, { tolerance: SOLVED_LENGTH_MM });
   if (solved.ok) return solved.x;

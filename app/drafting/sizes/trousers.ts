@@ -2,7 +2,7 @@ import type { Flag, Mm } from '../../body';
 import { brent, SOLVED_LENGTH_MM } from '../geometry';
 import type { Gussets, Hems, LegCount, Tails, Trousers } from '../heads/choices';
 import { easedGirth, LEAST_LIMB_EASE_MM } from './ease';
-import { type Crotch, crotchOf, easedCrotch, seamOf } from './leg';
+import { type Crotch, crotchOf, easedCrotch, easedFront, seamOf } from './leg';
 import { maker } from './maker';
 import { LEAST_LEFT_MM, tailOf } from './tail';
 import type { Wearer } from './wearer';
@@ -69,9 +69,8 @@ export const trouserSizes = maker(
       sizes: {
         hip,
         legHalfHip: hip / 2,
-        legRise: rise,
         ...made,
-        ...tailOf(wearer, { ...made, legHalfHip: hip / 2, legRise: rise }),
+        ...tailOf(wearer, { ...made, legHalfHip: hip / 2 }),
       },
       stops: cannotBeDrawn(made, rise) ? [CROTCH_NOT_DRAWN] : [],
     };
@@ -83,6 +82,7 @@ const MOST_SHORT = 0.02;
 const WIDEST_FORK = 4;
 
 type Made = Record<
+  | 'legRise'
   | 'legRaised'
   | 'legFork'
   | 'legHem'
@@ -128,11 +128,9 @@ function legsOf(wearer: Wearer<Chosen>, hip: Mm, rise: Mm): Made {
   const thigh = eased(wearer, 'thigh-girth', ONE_SEAM, LEAST_LIMB_EASE_MM);
   const inside = insideOf(wearer, rise);
   const least = Math.max(thigh, footOf(wearer));
-  const crotch = easedCrotch(wearer.of('crotch-length'), wearer.traits.posture, wearer.cloth.thickness);
-  const asked = {
-    posture: wearer.traits.posture,
-    ...{ hip, thigh: least, rise, inside, crotch },
-  };
+  const { posture } = wearer.traits;
+  const crotch = easedCrotch(wearer.of('crotch-length'), posture, wearer.cloth.thickness);
+  const asked = { posture, hip, thigh: least, rise, inside, crotch, front: frontOf(wearer) };
   // Elastic legs, and those laid on a finished hem, come straight down, as wide as their top turns out.
   const straight = wearer.choices.trousers === 'elastic' || wearer.choices.hem === 'ready';
   const hem = straight ? null : hemOf(wearer, least, hip / 2);
@@ -143,6 +141,7 @@ function legsOf(wearer: Wearer<Chosen>, hip: Mm, rise: Mm): Made {
   const best = drawn(true);
   const found = wearer.choices.gusset === 'none' ? drawn(false) : best;
   return {
+    legRise: found.leg.legRise,
     legRaised: found.leg.legRaised,
     legFork: found.leg.legFork,
     legHem: found.leg.legHem,
@@ -158,6 +157,12 @@ function legsOf(wearer: Wearer<Chosen>, hip: Mm, rise: Mm): Made {
     tubeHem: 0,
     tubeLength: 0,
   };
+}
+
+/** A front that was only guessed tells no more than the whole does. */
+function frontOf(wearer: Wearer): Mm | null {
+  if (!wearer.taken('front-crotch')) return null;
+  return easedFront(wearer.of('front-crotch'), wearer.traits.posture, wearer.cloth.thickness);
 }
 
 /** As narrow at the hem as asked, or as a leg may taper: what its top turns out as hangs a little on its hem. */
@@ -209,6 +214,7 @@ function tubeOf(wearer: Wearer<Chosen>, hip: Mm, rise: Mm): Made {
   const narrowing = Math.max(hem, steepest, share === 1 ? 0 : hip * SHORT_TUBE_HEM);
   return {
     ...NO_LEGS,
+    legRise: rise,
     legRaised: TUBE_RAISED[wearer.traits.posture] * rise,
     tubeHem: (wearer.choices.trousers === 'pyjamas' ? Math.max(narrowing, PYJAMA_HEM * hip) : narrowing) / 2,
     tubeLength: length,
@@ -223,6 +229,7 @@ const STEEPEST_TUBE = 0.5;
 const LEAST_TUBE = 1;
 
 const NO_LEGS: Made = {
+  legRise: 0,
   legRaised: 0,
   legFork: 0,
   legHem: 0,
