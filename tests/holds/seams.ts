@@ -55,6 +55,7 @@ function brokenSeam(seam: Seam, pieces: ReadonlyMap<string, Piece>): string[] {
 function corners(seam: Seam, pieces: ReadonlyMap<string, Piece>): string[] {
   if (CORNERED.includes(seam.name) || TWINS.test(seam.name) || POINTED.test(seam.name)) return [];
   return (['start', 'end'] as const).flatMap((side) => {
+    if (isPoint(seam, side, pieces)) return [];
     const [ours, theirs] = [seam.first, seam.second].map((refs) =>
       corner(side === 'start' ? refs[0] : refs[refs.length - 1], side, pieces),
     );
@@ -67,6 +68,13 @@ function corners(seam: Seam, pieces: ReadonlyMap<string, Piece>): string[] {
       ? [`seam ${seam.name}: its ${side} is bent by ${((off * 180) / Math.PI).toFixed(1)}°`]
       : [];
   });
+}
+
+/** A dart ends where its own two edges meet. */
+function isPoint({ first, second }: Seam, side: 'start' | 'end', pieces: ReadonlyMap<string, Piece>): boolean {
+  const names = [...first, ...second].map(({ piece, edge }) => `${piece}.${edge}`);
+  const met = beside(side === 'start' ? first[0] : first[first.length - 1], side, pieces);
+  return met.length > 0 && met.every(({ name }) => names.includes(`${first[0]?.piece}.${name}`));
 }
 
 /** Interior angle of the piece where a chain starts or ends, by turning from one edge to the next. */

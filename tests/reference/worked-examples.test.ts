@@ -19,9 +19,10 @@ describe('a raglan neck, shared as for a 10 in bear: 30 stitches, back 10, sleev
   test.each(['bear', 'tiny'])('%s', (name) => {
     const build = builds.find((each) => each.name === name);
     const draft = build && made(buildCard(build), 'tee', { choices: { armhole: 'raglan', opening: 'none' } });
-    const edges = { front: 'neckline', sleeve: 'neck', back: 'neckline' } as const;
+    const edges = { front: ['neckline'], sleeve: ['neck-front', 'neck-back'], back: ['neckline'] } as const;
+    const long = (piece: string, edge: string) => (draft ? lengthNamed(draft, piece, edge) : Number.NaN);
     const lengths = Object.entries(edges).map(
-      ([piece, edge]) => [piece, draft ? lengthNamed(draft, piece, edge) : Number.NaN] as const,
+      ([piece, all]) => [piece, all.reduce((sum, edge) => sum + long(piece, edge), 0)] as const,
     );
     const half = lengths.reduce((sum, [, length]) => sum + length, 0);
     for (const [piece, length] of lengths)

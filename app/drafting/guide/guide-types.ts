@@ -23,6 +23,7 @@ export const kinds = [
   'place',
   'slit',
   'dart',
+  'dart-open',
   'hem',
   'raw-hem',
   'closure',

@@ -10,6 +10,7 @@ export function kindOf(seam: Seam, known: Known): Kind {
   if (seam.join === 'folded') return turned(seam, known);
   if (seam.join === 'laid') return laid(seam, known);
   if (isBinding(seam, known)) return 'bind';
+  if (isOpenDart(seam, known)) return 'dart-open';
   if (isRing(seam, known)) return 'ring';
   if (isBagged(seam, known)) return 'bag';
   return seam.join === 'sewn'
@@ -61,6 +62,15 @@ function isBinding({ first, second }: Seam, { isStrip }: Known): boolean {
 /** Sewn to itself, or to another of its kind. */
 export const isSelf = ({ first, second }: Seam): boolean =>
   first.length === 1 && second.length === 1 && first[0]?.piece === second[0]?.piece;
+
+/** Two edges of one piece that follow each other round it, sewn from its edge to the point between them. */
+function isOpenDart(seam: Seam, known: Known): boolean {
+  const [one, two] = [seam.first[0], seam.second[0]];
+  if (!one || !two || !isSelf(seam) || one.edge === two.edge) return false;
+  const { edges } = known.piece(one.piece);
+  const at = edges.findIndex(({ name }) => name === one.edge);
+  return edges[(at + 1) % edges.length]?.name === two.edge;
+}
 
 /** A piece closed round on itself: one of its edges sewn to another, or to the same on its other half. */
 function isRing(seam: Seam, known: Known): boolean {

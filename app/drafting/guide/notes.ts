@@ -29,8 +29,8 @@ export type Standing = {
 /** What closes an opening, or lies over it. */
 const closings: readonly NotionKind[] = ['hook-and-loop', 'zip', 'snaps', 'ribbon', 'buttons'];
 
-const joined: readonly Kind[] = ['join', 'ease', 'gather', 'stretch', 'pleat', 'ring', 'place'];
-const seamed: readonly Kind[] = ['join', 'ease', 'gather', 'stretch', 'pleat', 'ring'];
+const joined: readonly Kind[] = ['join', 'ease', 'gather', 'stretch', 'pleat', 'ring', 'dart-open', 'place'];
+const seamed: readonly Kind[] = ['join', 'ease', 'gather', 'stretch', 'pleat', 'ring', 'dart-open'];
 
 /** Some edge of what is sewn here is closed by hand, last: it is turned while that is open. */
 const closesByHand = (refs: readonly Ref[], known: Known): boolean =>

@@ -46,6 +46,7 @@ const byKind: Readonly<Record<Kind, readonly Term[]>> = {
   place: ['allowance', 'tack'],
   slit: ['right-sides', 'facing'],
   dart: ['dart', 'right-sides'],
+  'dart-open': ['dart', 'right-sides', 'allowance'],
   hem: ['hem', 'ladder-stitch'],
   'raw-hem': ['hem'],
   closure: ['hem'],

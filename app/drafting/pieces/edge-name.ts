@@ -20,6 +20,8 @@ const named: Readonly<Record<string, string>> = {
   face: 'face',
   crown: 'crown',
   nape: 'nape',
+  'dart-front': 'dart',
+  'dart-back': 'dart',
   'front-raglan': 'to-front',
   'back-raglan': 'to-back',
   'front-cap': 'to-front',

@@ -1,3 +1,4 @@
+import type { Shape } from '../blocks/block';
 import type { Ref } from '../draft-types';
 import type { Chosen } from '../heads/choice';
 import type { Head, HeadOf } from '../heads/head';
@@ -58,7 +59,17 @@ export function active<Row extends When<AnyNames>>(rows: readonly Row[], choices
   return rows.filter((row) => row.when?.(choices) ?? true);
 }
 
+/** What its blocks drew. */
+type Drawn = { readonly drawn: ReadonlyMap<string, { readonly shape: Pick<Shape, 'edges'> }> };
+
 /** The seams of a drawing: a row that finds nothing to sew there is none. */
-export function seamsIn(garment: Garment, drawing: Pick<Look<AnyNames>, 'choices' | 'sizes'>): AnyRows['seams'] {
-  return active(garment.seams, drawing.choices).filter(({ first }) => refsOf(first, drawing).length > 0);
+export function seamsIn(
+  garment: Garment,
+  drawing: Pick<Look<AnyNames>, 'choices' | 'sizes'> & Drawn,
+): AnyRows['seams'] {
+  const isDrawn = ({ piece, edge }: Ref) => drawing.drawn.get(piece)?.shape.edges[edge] !== undefined;
+  return active(garment.seams, drawing.choices).filter(({ first, openDart }) => {
+    const refs = refsOf(first, drawing);
+    return refs.length > 0 && (!openDart || refs.every(isDrawn));
+  });
 }

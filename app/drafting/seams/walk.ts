@@ -79,7 +79,8 @@ function defectsOf(row: SeamRow, seam: Seam | undefined, drawing: Drawing): Defe
     return [{ seam: row.name, code: 'lengths', by: seam.secondLength - seam.firstLength }];
   if (row.kind || row.cornered || (seam.join !== 'sewn' && seam.join !== 'eased')) return [];
   const [ours, theirs] = [chainCorners(seam.first, drawing), chainCorners(seam.second, drawing)];
-  return [0, 1].flatMap((end) => {
+  // A dart runs on across its mouth alone: it ends in a point.
+  return (row.openDart ? [0] : [0, 1]).flatMap((end) => {
     const [one = 0, two = 0] = [ours[end], theirs[end]];
     const off = one + two - Math.PI;
     return Math.abs(off) > SMOOTH && !(straight(one) && straight(two))

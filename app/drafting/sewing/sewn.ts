@@ -25,7 +25,7 @@ export type Sewn = {
   readonly finishes: boolean;
   /** Stitched on a line inside a piece, as a pocket is. */
   readonly inside: boolean;
-  /** Two lines of one piece, sewn to each other: before anything else is laid on it. */
+  /** Two lines of one piece, or two edges that meet in a point, sewn to each other: before anything else is laid on it. */
   readonly dart: boolean;
   /** Edges turned on themselves that are folded before what is sewn over their ends; of a closure, its own edge. */
   readonly turned: ReadonlySet<string>;
@@ -56,12 +56,22 @@ export function sewnOf(seam: Seam, after: readonly string[], drawing: Drawing): 
     inside,
     slit: onLine && after.length > 0 && first.every(({ times }) => times === 2),
     dart:
-      inside && on !== undefined && second.every(({ piece, edge }) => piece === on.piece && !ground?.shape.edges[edge]),
+      endsInPoint(seam, drawing) ||
+      (inside &&
+        on !== undefined &&
+        second.every(({ piece, edge }) => piece === on.piece && !ground?.shape.edges[edge])),
     turned: new Set(join === 'folded' ? turnedOf(first, drawing).map(keyOf) : []),
     closure: join === 'folded' && first.some((ref) => roleOf(ref, drawing) === 'closure'),
     after,
     mirrored: first.length === 1 && second.length === 1 && [...one].every((edge) => two.has(edge)),
   };
+}
+
+/** One edge of a piece is sewn to the next. */
+function endsInPoint({ join, first: [one], second: [two] }: Seam, drawing: Drawing): boolean {
+  return (
+    join === 'sewn' && one?.piece === two?.piece && one !== undefined && neighbour(one, 'end', drawing) === two?.edge
+  );
 }
 
 const roleOf = ({ piece, edge }: Ref, { drawn, choices }: Drawing) => drawn.get(piece)?.row.roles(choices)[edge];

@@ -34,7 +34,8 @@ export const neckSizes = maker(
     'backNeckDrop',
     'frontNeckKept',
     'backNeckKept',
-    'neckTop',
+    'neckBefore',
+    'neckBehind',
     'neckLower',
   ],
   (wearer) => {
@@ -62,7 +63,8 @@ export const neckSizes = maker(
         backNeckDrop: back(neckHalfWidth),
         frontNeckKept: frontNeck * FRONT_KEPT,
         backNeckKept: backNeck * BACK_KEPT,
-        neckTop: frontNeck * (1 - FRONT_KEPT) + backNeck * (1 - BACK_KEPT),
+        neckBefore: frontNeck * (1 - FRONT_KEPT),
+        neckBehind: backNeck * (1 - BACK_KEPT),
         neckLower: lower,
       },
       adjustments:

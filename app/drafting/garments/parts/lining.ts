@@ -14,7 +14,10 @@ const sides = ['front', 'back'] as const;
 
 type Gives = {
   readonly size: never;
-  readonly edge: EdgesOf<'front-lining' | 'back-lining', ReturnType<typeof bodice>> | 'sleeve-lining.neck';
+  readonly edge:
+    | EdgesOf<'front-lining' | 'back-lining', ReturnType<typeof bodice>>
+    | 'sleeve-lining.neck-front'
+    | 'sleeve-lining.neck-back';
 };
 type Takes<C extends object> = {
   readonly choices: C;

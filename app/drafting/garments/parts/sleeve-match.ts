@@ -7,6 +7,7 @@ import type { EdgesOf } from '../../rows/piece-row';
 import type { MatchRow, Turn } from '../../rows/rows';
 import { LEAST_SIDE_MM } from '../../sizes/bodice';
 import type { Sizes, SizesOf } from '../../sizes/maker';
+import { shoulderDart } from '../../sizes/shoulder-dart';
 import type { sleeveSizes } from '../../sizes/sleeve';
 import { armOf } from './top';
 
@@ -16,7 +17,7 @@ export type SleeveNames = {
   readonly size: SizesOf<typeof sleeveSizes> | Bodiced;
   readonly edge: Armholes | EdgesOf<'sleeve', typeof sleeve | typeof raglanSleeve>;
 };
-export type Bodiced = 'armholeDepth' | 'sideLevel' | 'shoulder' | 'inset' | 'neckTop';
+export type Bodiced = 'armholeDepth' | 'sideLevel' | 'shoulder' | 'inset' | 'slope' | 'neckBefore' | 'neckBehind';
 export type Armholes = 'front.armhole' | 'back.armhole';
 type Seen = Look<SleeveNames>;
 type Knob = Turn<SleeveNames>;
@@ -170,6 +171,6 @@ export const sleeveMatch: readonly MatchRow<SleeveNames>[] = [
 
 /** How high a raglan head rises: cap and shoulder together, and never so flat that its edges buckle. */
 const FLATTEST_HEAD = 0.4;
-const rise = (look: Seen) => look.length('sleeve.over-arm');
+const rise = (look: Seen) => (shoulderDart(look.wearer, look.sizes)?.long ?? 0) + look.length('sleeve.over-arm');
 const leastRise = ({ sizes: { capHeight, shoulder, bicep } }: Seen) =>
   Math.max(capHeight + shoulder, (bicep / 2) * FLATTEST_HEAD);

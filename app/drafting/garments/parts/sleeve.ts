@@ -10,11 +10,13 @@ import { elasticFor } from '../../sizes/fastening';
 import { inOneSizes } from '../../sizes/in-one';
 import type { Sizes, SizesOf } from '../../sizes/maker';
 import { BINDING_MM } from '../../sizes/scale';
+import { shoulderDart } from '../../sizes/shoulder-dart';
 import { sleeveSizes } from '../../sizes/sleeve';
 import { wristSizes } from '../../sizes/wrist';
 import { isCutAslant, STRIP_WIDTHS } from './binding';
 import { HEMMED_FLAT_UNDER_MM, readyNote, wristRole } from './hem';
 import { type InOneTakes, inOneSeams } from './in-one';
+import { raglanSeams } from './raglan-seams';
 import { isRibbed } from './ribbed-wrist';
 import { sleeveInstead } from './sleeve-instead';
 import {
@@ -82,10 +84,15 @@ const pieces = [
       cuff: straightCuff,
       frontRaglan: (look) => look.length('front.armhole'),
       backRaglan: (look) => look.length('back.armhole'),
+      dartLong: ({ wearer, sizes }) => shoulderDart(wearer, sizes)?.long ?? null,
+      dartTurn: ({ wearer, sizes }) => shoulderDart(wearer, sizes)?.turn ?? null,
     },
     roles: (choices) => ({
       'front-raglan': 'seam',
-      neck: 'seam',
+      'neck-front': 'seam',
+      'dart-front': 'seam',
+      'dart-back': 'seam',
+      'neck-back': 'seam',
       'back-raglan': 'seam',
       'back-underarm': 'seam',
       cuff: wristRole(choices),
@@ -139,22 +146,7 @@ export const sleeves = part<Takes, Gives>({
       longer: 'gathered',
       when: setIn,
     },
-    {
-      name: 'front-raglan',
-      sewn: 2,
-      first: [{ piece: 'front', edge: 'armhole', back: true }],
-      second: [{ piece: 'sleeve', edge: 'front-raglan' }],
-      longer: 'gathered',
-      when: isRaglan,
-    },
-    {
-      name: 'back-raglan',
-      sewn: 2,
-      first: [{ piece: 'back', edge: 'armhole' }],
-      second: [{ piece: 'sleeve', edge: 'back-raglan' }],
-      longer: 'gathered',
-      when: isRaglan,
-    },
+    ...raglanSeams,
     {
       name: 'underarm',
       sewn: 2,

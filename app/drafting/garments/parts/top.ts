@@ -11,7 +11,7 @@ import type { Wearer } from '../../sizes/wearer';
 export type Sides = EdgesOf<'front' | 'back', ReturnType<typeof bodice>>;
 export type NeckEdge =
   | Extract<Sides, 'front.chin' | 'front.neckline' | 'front.neck-end' | 'back.neckline' | 'back.neck-end'>
-  | Extract<EdgesOf<'sleeve', typeof raglanSleeve>, 'sleeve.neck'>;
+  | Extract<EdgesOf<'sleeve', typeof raglanSleeve>, 'sleeve.neck-front' | 'sleeve.neck-back'>;
 export type NeckRef = RefTo<NeckEdge>;
 
 /** How the arm comes to it: `bare` without a sleeve, `in-one` where the sleeve is cut in one with it. */
@@ -63,7 +63,9 @@ export const frontNeckline =
   <C extends object>({ arm }: Pick<Top<C>, 'arm'>) =>
   (choices: C): NeckRef[] => [
     { piece: 'front', edge: 'neckline' },
-    ...(arm(choices) === 'raglan' ? [{ piece: 'sleeve', edge: 'neck' } as const] : []),
+    ...(arm(choices) === 'raglan'
+      ? [{ piece: 'sleeve', edge: 'neck-front' } as const, { piece: 'sleeve', edge: 'neck-back' } as const]
+      : []),
   ];
 
 /** The same to the very edge of an opening: where a binding ends. */

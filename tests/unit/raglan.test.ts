@@ -1,0 +1,64 @@
+import { describe, expect, test } from 'vitest';
+import type { Traits } from '../../app/body';
+import type { Draft } from '../../app/drafting/draft-types';
+import { angleBetween, endTangent, startTangent } from '../../app/drafting/geometry';
+import { guideOf } from '../../app/drafting/guide';
+import { edgeNamed, lengthNamed, made, reading } from '../measured/made';
+import { buildCard, builds } from '../toys/builds';
+
+const raglan = (build: number, arms: Traits['arms'], more: Partial<Traits> = {}) => {
+  const card = buildCard(builds[build] as (typeof builds)[number], { arms, ...more });
+  const draft = made(card, 'tee', { choices: { armhole: 'raglan', sleeve: 'long', opening: 'back' } }) as Draft;
+  return { card, draft, long: (edge: string) => lengthNamed(draft, 'sleeve', edge) };
+};
+const neckOf = ({ long }: ReturnType<typeof raglan>) => long('neck-front') + long('neck-back');
+const seams = ({ draft }: ReturnType<typeof raglan>) => draft.seams.map(({ name }) => name);
+
+/** Builds with a shoulder: the rabbit and the huge one. */
+describe.each([1, 4])('build %i, its arms hanging', (build) => {
+  const [hanging, out] = [raglan(build, 'down'), raglan(build, 'out')];
+
+  test('a dart runs from the neck to the point of the shoulder, its edges alike', () => {
+    expect(hanging.long('dart-front')).toBeCloseTo(reading(hanging.card, 'shoulder-length'), 6);
+    expect(hanging.long('dart-back')).toBeCloseTo(hanging.long('dart-front'), 6);
+    expect(seams(hanging)).toContain('shoulder-dart');
+    expect(seams(out)).not.toContain('shoulder-dart');
+    for (const arms of ['forward', 'up'] as const)
+      expect(seams(raglan(build, arms)), arms).not.toContain('shoulder-dart');
+  });
+
+  test('sewn, the neck is as long as without it, and runs straight on across it', () => {
+    expect(neckOf(hanging)).toBeCloseTo(neckOf(out), 6);
+    const path = (edge: string) => edgeNamed(hanging.draft, 'sleeve', edge)?.path ?? [];
+    const turns = [
+      [path('neck-front'), path('dart-front')],
+      [path('dart-back'), path('neck-back')],
+    ] as const;
+    for (const [one, next] of turns)
+      expect(angleBetween(endTangent(one), startTangent(next))).toBeCloseTo(Math.PI / 2, 6);
+  });
+
+  test('from neck to wrist outside it is as long as shoulder and arm, and no armhole was deepened for it as far', () => {
+    const outside = (made: typeof hanging) =>
+      made.long('dart-front') + made.long('over-arm') - reading(made.card, 'shoulder-length');
+    const cap = reading(hanging.card, 'arm-length') - reading(hanging.card, 'underarm-length');
+    expect(outside(hanging)).toBeGreaterThanOrEqual(cap - 0.01);
+    expect(outside(hanging)).toBeLessThan(cap + 0.1 * reading(hanging.card, 'arm-length'));
+    const deep = ({ draft }: typeof hanging) =>
+      draft.adjustments.find(({ code }) => code === 'armhole-deepened')?.by ?? 0;
+    expect(deep(hanging)).toBeLessThan(deep(out) - 2);
+  });
+
+  test('it is sewn while the sleeve is flat, before it meets front and back', () => {
+    const order = hanging.draft.sewing.flatMap((step) => step.seams);
+    expect(order.indexOf('shoulder-dart')).toBeLessThan(order.indexOf('front-raglan'));
+    expect(guideOf(hanging.draft).steps.find(({ kind }) => kind === 'dart-open')?.first).toEqual(['sleeve']);
+  });
+});
+
+test('a shoulder too short or sloped for a dart worth sewing has none', () => {
+  // 11 mm long and sloped by 20°: a dart would take in 6.2 mm (by hand: 2·11·sin 16.25°); as sloped and 5 % shorter, too little.
+  expect(raglan(3, 'down').long('dart-front')).toBeCloseTo(11, 6);
+  expect(seams(raglan(3, 'down', { shoulders: 'none' }))).not.toContain('shoulder-dart');
+  expect(seams(raglan(0, 'down'))).not.toContain('shoulder-dart');
+});
