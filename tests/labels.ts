@@ -7,8 +7,8 @@ import { EXIT, type Exit } from '../app/command/call';
 import { command } from '../app/command/command';
 import type { Draft } from '../app/drafting/draft-types';
 import { garments } from '../app/drafting/garments';
-import { largeInk, pageInk } from '../app/drafting/output';
-import { type Form, findPaper, formed, forms, layOut, type Paper, type Print, prints } from '../app/drafting/sheets';
+import { largeInk, pagesInk } from '../app/drafting/output';
+import { type Form, findPaper, forms, layOut, type Paper, type Print, prints } from '../app/drafting/sheets';
 import { createSay } from '../app/words';
 import { randomDraft } from './holds/random-draft';
 import { demoDrafts } from './toys/demo-drafts';
@@ -57,7 +57,7 @@ type How = {
   readonly paper: Paper;
   readonly form: Form;
   readonly print: Print;
-  readonly lettering: Parameters<typeof pageInk>[3];
+  readonly lettering: Parameters<typeof pagesInk>[2];
 };
 
 function* randomDrafts(count: number, seed: number, wished: readonly string[]): Iterable<Draft> {
@@ -86,9 +86,9 @@ function looked(drafts: Iterable<Draft>, how: How): Exit {
 
 function faultsOn(draft: Draft, { paper, form, print, lettering }: How) {
   const layout = layOut(draft, paper, { effort: EFFORT, seed: 1, form, print });
-  const shown = formed(draft, form);
+  const inkOn = pagesInk(draft, layout, lettering);
   const pages = [
-    ...layout.pages.map((page) => ({ ink: pageInk(draft, layout, page, lettering, shown), page })),
+    ...layout.pages.map((page) => ({ ink: inkOn(page), page })),
     ...(print === 'large' ? largeInk(draft, layout, paper, lettering) : []).map((ink) => ({ ink, page: paper })),
   ];
   return {

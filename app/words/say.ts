@@ -25,10 +25,10 @@ export async function createLearner(tag: string): Promise<Learner> {
   return { say: sayWith(speaking), learn };
 }
 
-const sayWith =
-  (speaking: i18n): Say =>
-  (code, values = {}) =>
-    speaking.t(code, apart(values, directionOf(speaking.language)));
+function sayWith(speaking: i18n): Say {
+  const direction = directionOf(speaking.language);
+  return (code, values = {}) => speaking.t(code, apart(values, direction));
+}
 
 async function speaker(tag: string, share: Share): Promise<i18n> {
   const locale = nearestLocale(tag);

@@ -3,9 +3,9 @@
 import { jsPDF } from 'jspdf';
 import { draft, fullOrder } from '../../app/drafting/draft';
 import type { Path } from '../../app/drafting/geometry';
-import { type Ink, pageInk, pensOf, toPdf } from '../../app/drafting/output';
+import { type Ink, pagesInk, pensOf, toPdf } from '../../app/drafting/output';
 import { pdfBrush } from '../../app/drafting/output/pdf-brush';
-import { findPaper, formed, layOut } from '../../app/drafting/sheets';
+import { findPaper, layOut } from '../../app/drafting/sheets';
 import { bodyFrom, demoCards } from '../../app/measuring';
 import { createSay } from '../../app/words';
 
@@ -29,29 +29,32 @@ export async function benchPdf(runs: number): Promise<void> {
     })[0];
     if (!drafted) continue;
     const layout = layOut(drafted, paper, { effort: 4, seed: 1 });
-    const { widthOf } = pdfBrush(new jsPDF(), 1);
-    const shown = formed(drafted, layout.form);
-    const pages = layout.pages.map(
-      (page): Page => ({ ...page, ink: pageInk(drafted, layout, page, { say, units: 'cm', widthOf }, shown) }),
-    );
+    const set = (): readonly Page[] => {
+      const { widthOf } = pdfBrush(new jsPDF(), 1);
+      const inkOn = pagesInk(drafted, layout, { say, units: 'cm', widthOf });
+      return layout.pages.map((page) => ({ ...page, ink: inkOn(page) }));
+    };
+    const pages = set();
     const ours = () => toPdf([{ draft: drafted, layout }], { say, units: 'cm' });
-    const [time, least] = timed(runs, ours, () => bare(pages));
+    const [time = 0, setting = 0, least = 0] = timed(runs, [ours, set, () => bare(pages)]);
     const bytes = ours().byteLength / bare(pages).byteLength;
+    const [whole, written] = [time / least, (time - setting) / least].map((ratio) => ratio.toFixed(2));
     console.log(
-      `${garment}: ${pages.length} pages, ${time.toFixed(1)} ms beside ${least.toFixed(1)}: × ${(time / least).toFixed(2)}, bytes × ${bytes.toFixed(2)}`,
+      `${garment}: ${pages.length} pages, ${time.toFixed(1)} ms, ${setting.toFixed(1)} of them to find words their room, ` +
+        `beside ${least.toFixed(1)}: × ${whole}, to write alone × ${written}, bytes × ${bytes.toFixed(2)}`,
     );
   }
 }
 
-/** The medians of two works done in turns, ms. */
-function timed(runs: number, one: () => unknown, other: () => unknown): readonly [number, number] {
+/** The medians of works done in turns, ms of processor time. */
+function timed(runs: number, works: readonly (() => unknown)[]): readonly number[] {
   const clock = (work: () => unknown): number => {
-    const started = performance.now();
+    const before = process.cpuUsage().user;
     work();
-    return performance.now() - started;
+    return (process.cpuUsage().user - before) / 1000;
   };
-  const pairs = Array.from({ length: runs + 3 }, () => [clock(one), clock(other)] as const).slice(3);
-  return [middle(pairs.map(([a]) => a)), middle(pairs.map(([, b]) => b))];
+  const rounds = Array.from({ length: runs + 3 }, () => works.map(clock)).slice(3);
+  return works.map((_, at) => middle(rounds.map((round) => round[at] ?? Number.NaN)));
 }
 
 const middle = (all: readonly number[]): number =>

@@ -1,7 +1,7 @@
 import { expect, test } from 'vitest';
 import { type Draft, draft, fullOrder } from '../../app/drafting/draft';
 import { garmentsIn, ownerOf, together } from '../../app/drafting/outfit';
-import { pageInk } from '../../app/drafting/output/page-ink';
+import { pagesInk } from '../../app/drafting/output/page-ink';
 import { findPaper, layOut } from '../../app/drafting/sheets';
 import { outfitOf } from '../../app/dressed/outfit-of';
 import { bodyFrom } from '../../app/measuring';
@@ -55,7 +55,7 @@ test('the paper names both garments, their cloths, and on each piece the one it 
   const layout = lay(both);
   const lettering = { say, units: 'in', widthOf: (text: string) => text.length * 1.8 } as const;
   const words = layout.pages
-    .flatMap((page) => pageInk(both, layout, page, lettering))
+    .flatMap(pagesInk(both, layout, lettering))
     .flatMap((ink) => (ink.kind === 'words' ? [ink.text] : []))
     .join(' ');
   expect(words.match(/Moss’s trousers/g)?.length).toBeGreaterThanOrEqual(trousers.pieces.length);

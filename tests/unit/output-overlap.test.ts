@@ -1,8 +1,8 @@
 import { beforeAll, expect, test } from 'vitest';
 import type { Say } from '../../app/body';
 import type { Draft } from '../../app/drafting/draft-types';
-import { type Ink, largeInk, pageInk, pensOf, type Words } from '../../app/drafting/output';
-import { type Form, formed, layOut } from '../../app/drafting/sheets';
+import { type Ink, largeInk, pagesInk, pensOf, type Words } from '../../app/drafting/output';
+import { type Form, layOut } from '../../app/drafting/sheets';
 import { createSay } from '../../app/words';
 import { demoDrafts } from '../toys/demo-drafts';
 import { handMade } from '../toys/drafts';
@@ -47,10 +47,8 @@ function overlaidOn(draft: Draft, id: string, halves: boolean, form: Form, langu
   const say = says.get(language);
   if (!say) throw new Error(language);
   const layout = layOut(draft, paper(id), { effort: 4, seed: 1, halves, form });
-  const shown = formed(draft, form);
-  return layout.pages.flatMap((page) =>
-    wordsOver(pageInk(draft, layout, page, { say, units: 'in', widthOf }, shown), widthOf, page),
-  );
+  const inkOn = pagesInk(draft, layout, { say, units: 'in', widthOf });
+  return layout.pages.flatMap((page) => wordsOver(inkOn(page), widthOf, page));
 }
 
 /** Points; millimetres. */
@@ -69,7 +67,7 @@ test.each(large)(
     if (!say) throw new Error('no words');
     const layout = layOut(draft, paper('a4'), { effort: 4, seed: 1, print: 'large' });
     const lettering = { say, units: 'in', widthOf: largeWidth } as const;
-    const pages = layout.pages.map((page) => pageInk(draft, layout, page, lettering));
+    const pages = layout.pages.map(pagesInk(draft, layout, lettering));
     const words = largeInk(draft, layout, paper('a4'), lettering);
     expect([...pages, ...words].flatMap((ink) => wordsOver(ink, largeWidth))).toEqual([]);
     const texts = (all: readonly (readonly Ink[])[]) => all.flat().filter((ink): ink is Words => ink.kind === 'words');

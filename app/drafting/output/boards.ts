@@ -2,7 +2,7 @@
 
 import type { Draft } from '../draft-types';
 import type { Path, Point } from '../geometry';
-import { type Board, type Box, block, blockBox, blockLines, emptyBoard } from '../packing';
+import { type Board, type Box, block, blockBoxes, blockLines, emptyBoard } from '../packing';
 import { outlineOf } from '../pieces/outline';
 import { BOTTOM_MARGIN_MM, EDGE_MARGIN_MM } from '../sheets/area';
 import { STITCHES_MM } from '../sheets/furniture';
@@ -19,8 +19,15 @@ const LONG_REACH_MM = 6.5;
 /** How far the words under the square reach, mm. */
 const SQUARE_WORDS_MM = 4;
 
-/** A page with its margins, strip and cover taken. */
+/** A page with its margins, strip and cover taken; found once for each page. */
 export function furnished(page: Page): Board {
+  const board = furnishedPages.get(page) ?? withFurniture(page);
+  furnishedPages.set(page, board);
+  return board;
+}
+const furnishedPages = new WeakMap<Page, Board>();
+
+function withFurniture(page: Page): Board {
   const { width, height, strip, cover, card, square, joining, long, notes, care, key } = page;
   const margins: readonly Box[] = [
     { x: 0, y: 0, width: EDGE_MARGIN_MM, height },
@@ -38,10 +45,7 @@ export function furnished(page: Page): Board {
     care,
     key,
   ].filter((box) => box !== undefined);
-  return [...margins, stripBox(strip), ...head, ...furniture].reduce(
-    (board, box) => blockBox(board, box),
-    emptyBoard(width, height),
-  );
+  return blockBoxes(emptyBoard(width, height), [...margins, stripBox(strip), ...head, ...furniture]);
 }
 
 function underTitle({ title, width }: Cover): Box {
@@ -73,7 +77,7 @@ export function withinWindow(board: Board, { x, y, width, height }: Box): Board 
     { x: 0, y: 0, width: board.width, height: y + OVERLAP_MM },
     { x: 0, y: y + height - OVERLAP_MM, width: board.width, height: board.height },
   ];
-  return outside.reduce((left, box) => blockBox(left, box), board);
+  return blockBoxes(board, outside);
 }
 
 /** The closed outline of a ring where it lies on its page. */

@@ -41,7 +41,7 @@ export function setIn(paragraphs: readonly Paragraph[], size: number, width: Mm,
   for (const { text, bold = false, large = 1, before = 0 } of paragraphs) {
     const own = size * large;
     if (lines.length > 0) y += before;
-    for (const line of broken(text, (part) => widthOf(part, own, bold), width)) {
+    for (const line of brokenOnce(text, own, bold, width, widthOf)) {
       const wide = widthOf(line, own, bold);
       lines.push({ text: line, size: own, bold, width: wide, baseline: y + own * MM_PER_PT * BASELINE_SHARE });
       y += own * MM_PER_PT * LINE_SHARE;
@@ -96,10 +96,22 @@ export function centred(text: string, at: Point, size: number, bold: boolean, wi
   return { kind: 'words', layer: 'words', at: { x: at.x + step.x, y: at.y + step.y }, turn, size, bold, text };
 }
 
+/** A text as lines: labels of a page say the same again and again. */
+function brokenOnce(text: string, size: number, bold: boolean, width: Mm, widthOf: TextWidth): readonly string[] {
+  const known = brokenBy.get(widthOf) ?? new Map<string, readonly string[]>();
+  brokenBy.set(widthOf, known);
+  const key = `${size} ${bold} ${width} ${text}`;
+  const lines = known.get(key) ?? broken(text, (part) => widthOf(part, size, bold), width);
+  known.set(key, lines);
+  return lines;
+}
+const brokenBy = new WeakMap<TextWidth, Map<string, readonly string[]>>();
+
 function broken(text: string, widthOf: (part: string) => Mm, width: Mm): readonly string[] {
   const lines: string[] = [];
   let line = '';
   const fits = (phrase: string) => widthOf(bare(phrase)) <= width;
+  if (text !== '' && fits(text)) return [bare(text)];
   for (const part of partsOf(text).flatMap((phrase) => (fits(phrase) ? [phrase] : wordsIn(phrase)))) {
     const longer = line + part;
     if (widthOf(bare(longer)) <= width) line = longer;

@@ -10,7 +10,7 @@ export { type DraftFile, type PieceRecord, toJson } from './json';
 export { largeInk } from './large-pages';
 export { lettersWithout } from './letters';
 export { type NumbersSheet, toNumbersPdf } from './numbers-pdf';
-export { pageInk } from './page-ink';
+export { pagesInk } from './page-ink';
 export { type PatternOptions, type PdfOptions, type Sheets, toPdf } from './pdf';
 export type { Glyphs, PdfScript, Picture } from './pdf-brush';
 export { toPencilPdf } from './pencil-pdf';

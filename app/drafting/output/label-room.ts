@@ -26,7 +26,7 @@ export function labelInside(
 }
 
 /** Where a label may lie beside its piece: where every piece is taken, and the room that was kept for it. */
-export type Beside = { readonly page: Board; readonly room: Box | undefined };
+export type Beside = { readonly page: () => Board; readonly room: Box | undefined };
 
 /** The label on the free part of a page as near as can be, with a line that ends in a dot inside the piece. */
 export function labelBeside(
@@ -38,12 +38,12 @@ export function labelBeside(
   const middle = middleOf(target.outline);
   const label = room
     ? inRoom(paragraphs, room, widthOf)
-    : (firstThatFits(shapesOf(paragraphs, widthOf).filter(isSmallest(widthOf)), page, middle) ??
+    : (firstThatFits([...shapesOf(paragraphs, widthOf)].filter(isSmallest(widthOf)), page(), middle) ??
       inRoom(paragraphs, { ...middle, width: 90, height: 20 }, widthOf));
   return { ...label, ink: [...label.ink, ...leader(label.box, target, widthOf)] };
 }
 
-function firstThatFits(shapes: readonly Shape[], board: Board, wish: Point): Label | undefined {
+function firstThatFits(shapes: Iterable<Shape>, board: Board, wish: Point): Label | undefined {
   for (const { set, turn } of shapes) {
     const size = turn === 0 ? { width: set.width, height: set.height } : { width: set.height, height: set.width };
     const place = nearestRoom(board, size.width, size.height, wish);

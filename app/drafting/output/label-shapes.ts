@@ -19,17 +19,23 @@ const BROKEN = 0.7;
 const UP = 1.8;
 const RUN = 1.5;
 
-/** Every shape of a label, each once, the easiest to read first. */
-export function shapesOf(paragraphs: readonly Paragraph[], widthOf: TextWidth): readonly Shape[] {
+/** Every shape of a label, each once, the easiest to read first; smaller ones are set when they are asked for. */
+export function* shapesOf(paragraphs: readonly Paragraph[], widthOf: TextWidth): Generator<Shape> {
   const [title, ...rest] = paragraphs;
   const sizes = sizesOf(SIZES_PT, widthOf);
   const [largest = 0] = sizes;
   const run = title && rest.length > 1 ? [title, { text: rest.map(({ text }) => text).join(' · ') }] : undefined;
-  const shapes = sizes.flatMap((size) => [
-    ...rated(paragraphs, size, WIDTHS_MM, widthOf, largest),
-    ...(run ? rated(run, size, RUN_WIDTHS_MM, widthOf, largest + RUN) : []),
-  ]);
-  return shapes.sort((a, b) => a.cost - b.cost);
+  let waiting: readonly Rated[] = [];
+  for (const [at, size] of sizes.entries()) {
+    const shapes = [
+      ...waiting,
+      ...rated(paragraphs, size, WIDTHS_MM, widthOf, largest),
+      ...(run ? rated(run, size, RUN_WIDTHS_MM, widthOf, largest + RUN) : []),
+    ].sort((a, b) => a.cost - b.cost);
+    const least = largest - (sizes[at + 1] ?? -Infinity);
+    yield* shapes.filter(({ cost }) => cost <= least);
+    waiting = shapes.filter(({ cost }) => cost > least);
+  }
 }
 
 type Rated = Shape & { readonly cost: number };

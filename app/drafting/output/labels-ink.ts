@@ -33,12 +33,30 @@ export type Labelled = { readonly page: Page; readonly free: Board; readonly wor
 /** The draft that labels tell of, and its pieces as the paper shows them. */
 export type Forms = { readonly told: Draft; readonly shown: Draft };
 
+/** The labels of a layout's pages, one page after another; which page bears a tiled piece's whole label is found once. */
+export function labeller(forms: Forms, layout: Layout, wording: Lettering): (on: Labelled) => readonly Ink[] {
+  const holders = new Map<number, OnTile | undefined>();
+  return (on) => labelsInk(forms, layout, on, wording, holders);
+}
+
 /** The labels of a page, one after another: each takes its place from those that follow. */
-export function labelsInk({ told, shown }: Forms, layout: Layout, on: Labelled, wording: Lettering): readonly Ink[] {
+function labelsInk(
+  { told, shown }: Forms,
+  layout: Layout,
+  on: Labelled,
+  wording: Lettering,
+  holders: Map<number, OnTile | undefined>,
+): readonly Ink[] {
   const { page } = on;
   const free = withInk(on.free, on.words, wording.widthOf);
+  const done: Label[] = [];
   const ink: Ink[] = [];
-  let left = page.placed.reduce(withRoom, withPieces(free, shown, page));
+  // Most labels lie in their piece: what is left beside the pieces is only looked at by those that do not.
+  const left = (): Board =>
+    done.reduce(
+      (board, label) => withInk(blockBox(board, label.box, CLEAR_MM), label.ink, wording.widthOf),
+      page.placed.reduce(withRoom, withPieces(free, shown, page)),
+    );
   for (const placed of page.placed) {
     const piece = shown.pieces[placed.piece];
     const whole = told.pieces[placed.piece];
@@ -53,11 +71,11 @@ export function labelsInk({ told, shown }: Forms, layout: Layout, on: Labelled, 
     const all = layout.print === 'large' ? largeLabels(said, placed.piece, wording.say) : [labelOf(said, wording.say)];
     const so = { page, free, words: [...on.words, ...ink] };
     const label = placed.window
-      ? tileLabel(layout, so, piece, placed, all, left, wording)
+      ? tileLabel(layout, so, piece, placed, all, left, wording, holders)
       : pieceLabel(so, piece, placed, all, left, wording.widthOf);
     if (!label) continue;
+    done.push(label);
     ink.push(...label.ink);
-    left = withInk(blockBox(left, label.box, CLEAR_MM), label.ink, wording.widthOf);
   }
   return ink;
 }
@@ -70,7 +88,7 @@ function pieceLabel(
   piece: Piece,
   placed: Placed,
   all: Wordings,
-  beside: Board,
+  beside: () => Board,
   widthOf: TextWidth,
 ): Label {
   const outline = outlineOn(piece.seamLine, placed);
@@ -88,8 +106,9 @@ function tileLabel(
   piece: Piece,
   placed: Placed,
   all: Wordings,
-  beside: Board,
+  beside: () => Board,
   { say, widthOf }: Lettering,
+  holders: Map<number, OnTile | undefined>,
 ): Label | undefined {
   const inside = (on: Page, where: Placed, said: Wordings): Label | undefined => {
     const lines = withMarks(furnished(on), piece, where.whole, moved(where.move), widthOf.print);
@@ -97,7 +116,13 @@ function tileLabel(
     return firstInside(said, outlineOn(piece.seamLine, where), window, widthOf);
   };
   const tiles = tilesOf(layout, piece, placed.piece);
-  const holder = tiles.find((each) => inside(each.page, each.placed, all));
+  if (!holders.has(placed.piece)) {
+    holders.set(
+      placed.piece,
+      tiles.find((each) => inside(each.page, each.placed, all)),
+    );
+  }
+  const holder = holders.get(placed.piece);
   if (holder?.page === page) return inside(page, placed, all);
   const outline = outlineOn(piece.seamLine, placed);
   if (!holder && tiles[0]?.page === page) {

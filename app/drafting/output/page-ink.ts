@@ -11,27 +11,34 @@ import { furnitureInk } from './furniture-ink';
 import type { Ink } from './ink';
 import { keyInk } from './key-ink';
 import { hasNap } from './label';
-import { type Forms, labelsInk } from './labels-ink';
+import { type Forms, labeller } from './labels-ink';
 import type { Lettering } from './lettering';
 import { careInk, notesInk } from './notes-ink';
 import { pieceInk } from './piece-ink';
 import { stripInk } from './strip-ink';
 import { crossInk, tileInk } from './tile-ink';
 
-/** All ink of one page, in true millimetres from its top left corner; `shown` is the draft as this layout's form has it. */
-export function pageInk(
-  draft: Draft,
+/** The ink of a layout's pages, each in true millimetres from its top left corner. */
+export function pagesInk(draft: Draft, layout: Layout, wording: Lettering): (page: Page) => readonly Ink[] {
+  const forms: Forms = { told: draft, shown: formed(draft, layout.form) };
+  const labels = labeller(forms, layout, wording);
+  return (page) => pageInk(forms, layout, page, wording, labels);
+}
+
+function pageInk(
+  forms: Forms,
   layout: Layout,
   page: Page,
   wording: Lettering,
-  shown = formed(draft, layout.form),
+  labelsOn: ReturnType<typeof labeller>,
 ): readonly Ink[] {
+  const { told, shown } = forms;
   const { say, widthOf } = wording;
   const crosses = page.tile?.crosses.flatMap(crossInk) ?? [];
   const pieces = page.placed.flatMap((placed) => placedInk(shown, placed, wording, crosses));
   const furniture = [
-    ...stripInk(draft, layout, page, say, widthOf),
-    ...(page.notes ? notesInk(draft, page.notes, layout.form, wording) : []),
+    ...stripInk(told, layout, page, say, widthOf),
+    ...(page.notes ? notesInk(told, page.notes, layout.form, wording) : []),
     ...(page.care ? careInk(page.care, wording) : []),
     ...(page.key ? keyInk(page.key, layout.form, wording) : []),
     ...coverInk(shown, layout, page, wording),
@@ -39,12 +46,12 @@ export function pageInk(
   ];
   const words = [...pieces, ...furniture].filter((ink) => ink.kind === 'words');
   const free = furnished(page);
-  const labels = labelsInk({ told: draft, shown }, layout, { page, free, words }, wording);
+  const labels = labelsOn({ page, free, words });
   return [
     ...pieces,
     ...(page.tile ? tileInk(page.tile, withInk(free, pieces, widthOf), say, widthOf) : []),
     ...labels,
-    ...(layout.print === 'large' ? edgeLetters({ told: draft, shown }, page, [...pieces, ...labels], wording) : []),
+    ...(layout.print === 'large' ? edgeLetters(forms, page, [...pieces, ...labels], wording) : []),
     ...furniture,
   ];
 }

@@ -1,7 +1,6 @@
 import { jsPDF } from 'jspdf';
 import type { Say, Unit } from '../../body';
 import type { Draft } from '../draft-types';
-import { formed } from '../sheets/forms';
 import type { Layout } from '../sheets/layout';
 import type { Print } from '../sheets/prints';
 import { fingerprint } from './fingerprint';
@@ -9,7 +8,7 @@ import type { Ink } from './ink';
 import { madeFor } from './label';
 import { largeInk } from './large-pages';
 import { listInk } from './list-ink';
-import { pageInk } from './page-ink';
+import { pagesInk } from './page-ink';
 import { type PdfScript, pdfBrush, westernPdf, writeInto } from './pdf-brush';
 import { paperForWords } from './word-pages';
 import type { WornPicture } from './worn-ink';
@@ -35,6 +34,9 @@ export type PatternOptions = PdfOptions & {
 
 type Size = { readonly width: number; readonly height: number };
 
+/** A page as it is drawn. */
+type Inked = { readonly size: Size; readonly ink: readonly Ink[] };
+
 /**
  * Laid out drafts as one PDF at true scale: one user-space unit is 1/72 in (ISO 32000-1, 8.3.2.3), every page the size of
  * its paper, viewers asked not to scale. The same drafts and layouts give the same bytes.
@@ -44,7 +46,7 @@ export function toPdf(sheets: readonly Sheets[], options: PatternOptions): Uint8
   const [first] = sheets;
   if (!first) throw new RangeError('nothing to print');
   const { correction, print } = first.layout;
-  const about = { id: JSON.stringify([sheets, only, copies, list]), title: titleOf(sheets, say), script };
+  const about = { id: JSON.stringify([sheets.map(madeFrom), only, copies, list]), title: titleOf(sheets, say), script };
   const wished = (layout: Layout) => layout.pages.filter((_, index) => !only || only.includes(index));
   const sizeOf = ({ width, height }: Size) => [width * correction, height * correction];
   const words = paperForWords(first.layout.paper.id, units);
@@ -53,24 +55,29 @@ export function toPdf(sheets: readonly Sheets[], options: PatternOptions): Uint8
   const pdf = blankPdf(sizeOf(large ? small : (wished(first.layout)[0] ?? first.layout.paper)), first.draft, about);
   pdf.viewerPreferences({ PrintScaling: 'None', PickTrayByPDFSize: true });
   const brush = pdfBrush(pdf, correction, script, print);
-  let begun = false;
-  const put = (size: Size, inks: readonly Ink[]): void => {
-    const own = sizeOf(size);
-    if (begun) pdf.addPage(own, orientation(own));
-    begun = true;
-    for (const ink of inks) brush.draw(ink);
-  };
   const lettering = { say, units, widthOf: brush.widthOf };
-  for (let copy = 0; copy < copies; copy += 1) {
-    for (const { draft, layout, worn } of sheets) {
-      const shown = formed(draft, layout.form);
-      for (const ink of large ? largeInk(draft, layout, small, { ...lettering, worn }) : []) put(small, ink);
-      for (const page of wished(layout)) put(page, pageInk(draft, layout, page, { ...lettering, worn }, shown));
-    }
+  const once = sheets.flatMap(({ draft, layout, worn }): readonly Inked[] => {
+    const wording = { ...lettering, worn };
+    const inkOn = pagesInk(draft, layout, wording);
+    return [
+      ...(large ? largeInk(draft, layout, small, wording).map((ink) => ({ size: small, ink })) : []),
+      ...wished(layout).map((page) => ({ size: page, ink: inkOn(page) })),
+    ];
+  });
+  const lists = (list ? listInk(sheets, small, lettering) : []).map((ink) => ({ size: small, ink }));
+  for (const [at, { size, ink }] of [...Array.from({ length: copies }, () => once).flat(), ...lists].entries()) {
+    const own = sizeOf(size);
+    if (at > 0) pdf.addPage(own, orientation(own));
+    for (const each of ink) brush.draw(each);
   }
-  for (const ink of list ? listInk(sheets, small, lettering) : []) put(small, ink);
   return new Uint8Array(pdf.output('arraybuffer'));
 }
+
+/** What tells one toy's sheets from another's: seams are as long as no other body's. */
+const madeFrom = ({ draft, layout, worn }: Sheets) => [
+  ...[draft.toy, draft.order, draft.engine, draft.seams.map(({ firstLength }) => firstLength)],
+  ...[draft.pieces.map(({ seamLine }) => seamLine[0]), layout, worn !== undefined],
+];
 
 function titleOf(sheets: readonly Sheets[], say: Say): string {
   const toys = say('list.row', { of: sheets.map(({ draft }) => draft.toy) });

@@ -2,7 +2,7 @@
 // Axes: x right, y down, from the top left corner, mm.
 
 import type { Point } from '../geometry';
-import { closed, edgeSpans, insideSpans, ROW_MM, type Rows } from './rows';
+import { type Covers, closed, followed, insideSpans, ROW_MM, type Rows } from './rows';
 import { gaps, merged, type Span, type Spans, shifted } from './spans';
 
 export type Board = { readonly width: number; readonly height: number; readonly taken: readonly Spans[] };
@@ -24,9 +24,17 @@ export function blockRows(board: Board, rows: Rows, x: number, y: number, gap = 
 }
 
 export function blockBox(board: Board, box: Box, gap = 0): Board {
-  const [first, last] = rowRange(box.y - gap, box.y + box.height + gap);
-  const span: Span = [box.x - gap, box.x + box.width + gap];
-  return withTaken(board, new Map(range(first, last).map((row) => [row, [span]])));
+  return blockBoxes(board, [box], gap);
+}
+
+export function blockBoxes(board: Board, boxes: readonly Box[], gap = 0): Board {
+  const added = new Map<number, Span[]>();
+  for (const { x, y, width, height } of boxes) {
+    const [first, last] = rowRange(y - gap, y + height + gap);
+    for (let row = Math.max(0, first); row <= Math.min(last, board.taken.length - 1); row += 1)
+      put(added, row, [x - gap, x + width + gap]);
+  }
+  return withTaken(board, added);
 }
 
 /** The board with `gap` mm on both sides of a line taken. */
@@ -36,19 +44,20 @@ export function blockLine(board: Board, line: readonly Point[], gap: number): Bo
 
 /** The board with `gap` mm on both sides of each line taken. */
 export function blockLines(board: Board, lines: readonly (readonly Point[])[], gap: number): Board {
-  return thickened(board, edgeSpans(lines, board.taken.length), gap);
+  return thickened(board, gap, (covers) => {
+    for (const line of lines) followed(line, board.taken.length, covers);
+  });
 }
 
 /** The board with a polygon's inside and `gap` mm round it taken. */
 export function block(board: Board, polygon: readonly Point[], gap: number): Board {
   const count = board.taken.length;
-  const edge = edgeSpans([closed(polygon)], count);
-  const inside = insideSpans(polygon, count);
-  return thickened(
-    board,
-    edge.map((spans, row) => merged([...spans, ...(inside[row] ?? [])])),
-    gap,
-  );
+  return thickened(board, gap, (covers) => {
+    followed(closed(polygon), count, covers);
+    for (const [row, spans] of insideSpans(polygon, count).entries()) {
+      for (const [from, to] of spans) covers(row, from, to);
+    }
+  });
 }
 
 /** The board with all but the polygon's inside taken, and `gap` mm within its edge too. */
@@ -58,14 +67,21 @@ export function blockOutside(board: Board, polygon: readonly Point[], gap: numbe
   return blockLine(withTaken(board, outside), closed(polygon), gap);
 }
 
-function thickened(board: Board, lines: readonly Spans[], gap: number): Board {
+/** The board with all that is drawn on it taken, and `gap` mm round it. */
+function thickened(board: Board, gap: number, draw: (covers: Covers) => void): Board {
   const reach = Math.ceil(gap / ROW_MM);
-  const added = board.taken.map((): Span[] => []);
-  lines.forEach((spans, index) => {
-    const wide = shifted(spans, 0, gap);
-    for (let row = Math.max(0, index - reach); row <= index + reach; row += 1) added[row]?.push(...wide);
+  const added = new Map<number, Span[]>();
+  draw((row, from, to) => {
+    const last = Math.min(board.taken.length - 1, row + reach);
+    for (let near = Math.max(0, row - reach); near <= last; near += 1) put(added, near, [from - gap, to + gap]);
   });
-  return withTaken(board, added.entries());
+  return withTaken(board, added);
+}
+
+function put(added: Map<number, Span[]>, row: number, span: Span): void {
+  const spans = added.get(row);
+  if (spans) spans.push(span);
+  else added.set(row, [span]);
 }
 
 function withTaken(board: Board, added: Iterable<readonly [row: number, spans: readonly Span[]]>): Board {
@@ -80,8 +96,4 @@ function withTaken(board: Board, added: Iterable<readonly [row: number, spans: r
 /** First and last row a stretch of y touches. */
 function rowRange(from: number, to: number): readonly [number, number] {
   return [Math.floor(from / ROW_MM), Math.ceil(to / ROW_MM) - 1];
-}
-
-function range(first: number, last: number): readonly number[] {
-  return Array.from({ length: Math.max(0, last - first + 1) }, (_, i) => first + i);
 }

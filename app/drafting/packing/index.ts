@@ -7,6 +7,7 @@ export {
   type Box,
   block,
   blockBox,
+  blockBoxes,
   blockLine,
   blockLines,
   blockOutside,

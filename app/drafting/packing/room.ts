@@ -2,7 +2,7 @@
 
 import type { Board } from './board';
 import { ROW_MM } from './rows';
-import { gaps, merged } from './spans';
+import type { Spans } from './spans';
 
 /** A box may touch what is taken: so much overlap, mm, is none. */
 const TOUCHING_MM = 1e-6;
@@ -48,24 +48,66 @@ function away(step: number, start: number, wishedY: number): number {
 }
 
 /** For each row, how many rows above it have no gap of that width: a box over any of them has no room. */
-function tooNarrow(board: Board, width: number): readonly number[] {
-  const counts = [0];
-  let count = 0;
-  for (const taken of board.taken) {
-    if (!gaps(taken, 0, board.width).some(([from, to]) => to - from >= width)) count += 1;
-    counts.push(count);
+function tooNarrow(board: Board, width: number): Int32Array {
+  const widest = widestGaps(board);
+  const counts = new Int32Array(widest.length + 1);
+  for (let row = 0; row < widest.length; row += 1) {
+    counts[row + 1] = (counts[row] ?? 0) + ((widest[row] ?? 0) < width ? 1 : 0);
   }
   return counts;
 }
 
+/** The widest gap of each row, mm; boards are values, so it is found once for all sizes that are tried on one. */
+function widestGaps(board: Board): Float64Array {
+  const known = gapsKnown.get(board);
+  if (known) return known;
+  const widest = Float64Array.from(board.taken, (taken) => {
+    let most = 0;
+    let at = 0;
+    for (const [from, to] of taken) {
+      most = Math.max(most, Math.min(from, board.width) - at);
+      at = Math.max(at, to);
+    }
+    return Math.max(most, board.width - at);
+  });
+  gapsKnown.set(board, widest);
+  return widest;
+}
+const gapsKnown = new WeakMap<Board, Float64Array>();
+
+/** The place nearest to the wished one that is free in all of some rows: the nearer of the first free ones on either side. */
 function nearestX(board: Board, first: number, end: number, width: number, wished: number): number | undefined {
   const last = board.width - width;
-  const rows = board.taken.slice(first, end);
-  const taken = merged(rows.flat().map(([a, b]) => [a - width + TOUCHING_MM, b - TOUCHING_MM] as const));
-  let best: number | undefined;
-  for (const [from, to] of last >= 0 ? gaps(taken, 0, last + TOUCHING_MM) : []) {
-    const x = Math.min(Math.max(wished, from), to, last);
-    if (best === undefined || Math.abs(x - wished) < Math.abs(best - wished)) best = x;
+  if (last < 0) return undefined;
+  const from = Math.min(Math.max(wished, 0), last);
+  const right = freeFrom(board, first, end, width, from, 1);
+  const left = freeFrom(board, first, end, width, from, -1);
+  const rightward = right <= last + TOUCHING_MM ? Math.min(right, last) : undefined;
+  const leftward = left >= 0 ? left : undefined;
+  if (rightward === undefined || leftward === undefined) return rightward ?? leftward;
+  return rightward - wished < wished - leftward ? rightward : leftward;
+}
+
+/** Moves x one way past whatever is taken in any of the rows, until nothing is. */
+function freeFrom(board: Board, first: number, end: number, width: number, x: number, way: 1 | -1): number {
+  let at = x;
+  let clear = 0;
+  for (let row = first; clear < end - first; row = row + 1 < end ? row + 1 : first) {
+    const next = pastTaken(board.taken[row] ?? [], width, at, way);
+    clear = next === at ? clear + 1 : 1;
+    at = next;
+    if (at < 0 || at + width > board.width + TOUCHING_MM) return at;
   }
-  return best;
+  return at;
+}
+
+function pastTaken(taken: Spans, width: number, x: number, way: 1 | -1): number {
+  let at = x;
+  for (let i = way > 0 ? 0 : taken.length - 1; i >= 0 && i < taken.length; i += way) {
+    const [from = 0, to = 0] = taken[i] ?? [];
+    if (at > from - width + TOUCHING_MM && at < to - TOUCHING_MM) {
+      at = way > 0 ? to - TOUCHING_MM : from - width + TOUCHING_MM;
+    }
+  }
+  return at;
 }

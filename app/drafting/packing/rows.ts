@@ -34,26 +34,28 @@ export function rowsOf(polygons: readonly (readonly Point[])[]): Rows {
 }
 
 /** What lines through points cover in each row, from y = 0 down. */
-export function edgeSpans(lines: readonly (readonly Point[])[], count: number): readonly Spans[] {
+function edgeSpans(lines: readonly (readonly Point[])[], count: number): readonly Spans[] {
   const rows: Span[][] = Array.from({ length: count }, () => []);
-  for (const line of lines) {
-    for (let i = 1; i < line.length; i += 1) {
-      const [a, b] = ordered(line[i - 1], line[i]);
-      if (a && b) cover(rows, a, b);
-    }
-  }
+  for (const line of lines) followed(line, count, (row, from, to) => rows[row]?.push([from, to]));
   return rows.map(merged);
 }
 
-/** Adds what one stretch of a line covers, from its upper end to its lower. */
-function cover(rows: readonly Span[][], a: Point, b: Point): void {
-  const first = Math.max(0, Math.floor(a.y / ROW_MM));
-  const last = Math.min(rows.length - 1, Math.floor(b.y / ROW_MM));
-  for (let row = first; row <= last; row += 1) {
-    const from = xAt(a, b, Math.max(a.y, row * ROW_MM));
-    const to = xAt(a, b, Math.min(b.y, (row + 1) * ROW_MM));
-    const level = a.y === b.y;
-    rows[row]?.push(level ? [Math.min(a.x, b.x), Math.max(a.x, b.x)] : [Math.min(from, to), Math.max(from, to)]);
+/** Told what is covered in a row, from x to x. */
+export type Covers = (row: number, from: number, to: number) => void;
+
+/** Tells what each stretch of a line covers in each of `count` rows. */
+export function followed(line: readonly Point[], count: number, covers: Covers): void {
+  for (let i = 1; i < line.length; i += 1) {
+    const [a, b] = ordered(line[i - 1], line[i]);
+    if (!a || !b) continue;
+    const first = Math.max(0, Math.floor(a.y / ROW_MM));
+    const last = Math.min(count - 1, Math.floor(b.y / ROW_MM));
+    for (let row = first; row <= last; row += 1) {
+      const level = a.y === b.y;
+      const from = level ? a.x : xAt(a, b, Math.max(a.y, row * ROW_MM));
+      const to = level ? b.x : xAt(a, b, Math.min(b.y, (row + 1) * ROW_MM));
+      covers(row, Math.min(from, to), Math.max(from, to));
+    }
   }
 }
 
