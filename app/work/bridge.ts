@@ -78,8 +78,8 @@ export const layCloth = (
 };
 
 /** A lay on cloth as PDF. */
-export const printCloth = (laid: LaidOnCloth, { language, units, ...options }: Written): Promise<Uint8Array> =>
-  worker.ask('printCloth', { ...laid, language, units }, options);
+export const printCloth = (laid: LaidOnCloth, { language, units, print, ...options }: Written): Promise<Uint8Array> =>
+  worker.ask('printCloth', { ...laid, language, units, print }, options);
 
 /** The sewing of a draft as PDF, by machine or by hand, as bytes. */
 export const printGuide = (
@@ -96,8 +96,10 @@ export const printTape = ({ language, units, ...options }: Written): Promise<Uin
   worker.ask('printTape', { language, units, today: today() }, options);
 
 /** A sheet to write numbers on, away from the phone, as PDF. */
-export const printNumbers = (sheet: NumbersSheet, { language, units, ...options }: Written): Promise<Uint8Array> =>
-  worker.ask('printNumbers', { sheet, language, units, today: today() }, options);
+export const printNumbers = (
+  sheet: NumbersSheet,
+  { language, units, print, ...options }: Written,
+): Promise<Uint8Array> => worker.ask('printNumbers', { sheet, language, units, print, today: today() }, options);
 
 /** Ends the worker at once; the next request starts a new one. */
 export const endWork = (): void => worker.dismiss();

@@ -26,8 +26,8 @@ const workers: Workers = {
   printTest: ({ paper, today, ...hand }) =>
     onPaper(hand, ({ toTestPdf }, written) => toTestPdf({ ...written, paper, date: today })),
   layCloth: async (given, at) => (await import('./lay-cloth')).layCloth(given, at),
-  printCloth: ({ language, units, ...laid }) =>
-    onPaper({ language, units }, ({ toClothPdf }, written) => toClothPdf(laid, written)),
+  printCloth: ({ language, units, print, ...laid }) =>
+    onPaper({ language, units, print }, ({ toClothPdf }, written) => toClothPdf(laid, written)),
   drawSvg: async ({ draft, form, language, units }) => {
     const [{ toSvg }, { createSay, directionOf }] = await Promise.all([
       import('../drafting/output'),

@@ -171,6 +171,27 @@ test('the lay on paper: every cut once, a number on each, within the page', asyn
   }
 });
 
+test('in large print a lay has a number on each piece and its name, nothing small, nothing off the paper', async () => {
+  const say = await createSay('en');
+  const both = drafts.slice(0, 2);
+  const { laid, length } = laidOf(answer(cutsOf(both), wide, 100));
+  const written = toClothPdf({ drafts: both, laid, length, stuff: wide }, { say, units: 'cm', print: 'large' });
+  const { pages } = await readPdf(written);
+  const texts = pages.flatMap((page) => page.texts);
+  for (const { number } of laid) {
+    expect(texts.filter(({ text }) => text === String(number)).length).toBeGreaterThan(0);
+    expect(texts.filter(({ text }) => text.startsWith(`${number} `)).length).toBe(1);
+  }
+  expect(texts.filter(({ size }) => size < 18)).toEqual([]);
+  for (const { width, height, strokes, texts: own } of pages) {
+    for (const { x, y } of [...strokes.flatMap(({ points }) => points), ...own.map(({ at }) => at)]) {
+      expect(Math.min(x, y)).toBeGreaterThan(8);
+      expect(x).toBeLessThan(width - 8);
+      expect(y).toBeLessThan(height - 17);
+    }
+  }
+});
+
 test('a number stands where there is cloth all round it', () => {
   for (const made of drafts) {
     for (const { outline, spot } of laidOf(answer(cutsOf([made]), { width: 1500, nap: true }, 1)).laid) {

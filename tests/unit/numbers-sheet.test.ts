@@ -8,12 +8,16 @@ import { readPdf } from '../reference/pdf-reading';
 
 /** Nothing is printed nearer to the edge of the paper than this, mm. */
 const EDGE_MM = 10;
-/** A line to write on is so long, mm. */
-const LINE_MM = 26;
+/** A line to write on is so long, mm, and words are no smaller than this, points. */
+const prints = { usual: { line: 26, least: 7 }, large: { line: 50, least: 18 } } as const;
 
-test.each(['bramble', 'sorrel'])(
-  'a sheet for %s has each number once, with a line to write on, and stays on its paper',
-  async (name) => {
+test.each(
+  (['bramble', 'sorrel'] as const).flatMap((name) =>
+    (['usual', 'large'] as const).map((print) => [name, print] as const),
+  ),
+)(
+  'a sheet for %s in %s print has each number once, with a line to write on, and stays on its paper',
+  async (name, print) => {
     const card = demoCards.find(({ toy }) => toy.name.toLowerCase() === name);
     if (!card) throw new Error('no such toy');
     const body = bodyFrom({ ...card, readings: {} });
@@ -21,7 +25,7 @@ test.each(['bramble', 'sorrel'])(
     const { steps } = plan(asking(body, needs).asked, body);
     const say = await createSay('en');
     const sheet = sheetOf({ toy: card.toy, garment: { order: { garment: 'bib' } }, also: [], body, steps });
-    const { pages } = await readPdf(toNumbersPdf(sheet, { say, units: 'cm', date: '2026-11-26' }));
+    const { pages } = await readPdf(toNumbersPdf(sheet, { say, units: 'cm', print, date: '2026-11-26' }));
     const texts = pages.flatMap((page) => page.texts.map(({ text }) => text));
     const written = texts.join(' ').replace(/\s+/g, ' ');
     steps.forEach(({ measure }, index) => {
@@ -31,10 +35,11 @@ test.each(['bramble', 'sorrel'])(
     const lines = pages.flatMap(({ strokes }) =>
       strokes.filter(
         ({ points: [a, b], points }) =>
-          points.length === 2 && a && b && a.y === b.y && Math.abs(b.x - a.x - LINE_MM) < 0.1,
+          points.length === 2 && a && b && a.y === b.y && Math.abs(b.x - a.x - prints[print].line) < 0.1,
       ),
     );
     expect(lines.length).toBe(steps.length);
+    expect(pages.flatMap((page) => page.texts).filter(({ size }) => size < prints[print].least)).toEqual([]);
     for (const { width, height, strokes } of pages)
       for (const { x, y } of strokes.flatMap(({ points }) => points))
         expect(x > EDGE_MM && y > EDGE_MM && x < width - EDGE_MM && y < height - EDGE_MM).toBe(true);

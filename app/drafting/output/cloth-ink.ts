@@ -4,14 +4,14 @@ import type { Mm, Say, Unit } from '../../body';
 import type { Cut, LaidCut, Stuff } from '../cloth';
 import { bought } from '../cloth/bought';
 import type { Draft } from '../draft-types';
-import { type Point, polyline } from '../geometry';
+import { type Point, point, polyline } from '../geometry';
 import type { Box } from '../packing';
 import { arrowHead } from './arrow';
 import { centred, type Paragraph, setWithin, wordsOf } from './flow';
-import { type Ink, SMALLEST_PT, stroke } from './ink';
+import { type Ink, SMALLEST_PT, smallestOf, stroke, type TextWidth } from './ink';
 import { madeFor } from './label';
 import type { Lettering } from './lettering';
-import { roomIn } from './word-pages';
+import { roomIn, wordPages } from './word-pages';
 
 /** Cuts of drafts as they lie on cloth, and the length they take, mm. */
 export type LaidOnCloth = {
@@ -21,51 +21,64 @@ export type LaidOnCloth = {
   readonly stuff: Stuff;
 };
 
+type Size = { readonly width: Mm; readonly height: Mm };
+
 /** Of the page's height for the lay at most; the rest is for words. */
 const LAY_SHARE = 0.66;
 const HEAD_MM = 26;
 const BETWEEN_MM = 5;
+/** The arrow along the cloth, and what is kept beside the lay for it, mm. */
 const ARROW_MM = 18;
+const ARROW_ROOM_MM = 10;
 const WORDS_PT = [11, 10, 9, 8, 7.5, SMALLEST_PT];
 
-export function clothInk(
-  on: LaidOnCloth,
-  page: { readonly width: Mm; readonly height: Mm },
-  { say, units, widthOf }: Lettering,
-): readonly Ink[] {
-  const { laid, length, stuff } = on;
+export function clothInk(on: LaidOnCloth, page: Size, { say, units, widthOf }: Lettering): readonly Ink[] {
   const room = roomIn(page);
-  const cloth = sizeOf(stuff, length);
   const head: Box = { ...room, height: HEAD_MM };
-  const scale = Math.min((room.width - 10) / cloth.width, (room.height * LAY_SHARE) / cloth.length);
-  const top = head.y + head.height + BETWEEN_MM;
-  const to = ({ x, y }: Point): Point => ({ x: room.x + (cloth.width - y) * scale, y: top + x * scale });
-  const edge = ('scrap' in stuff ? stuff.scrap : boxOf(cloth)).map(to);
-  const right = room.x + cloth.width * scale + 5;
-  const below: Box = { ...room, y: top + cloth.length * scale + BETWEEN_MM, height: 0 };
-  const names = { ...below, height: room.y + room.height - below.y };
+  const { ink, height } = layInk(on, { ...room, y: head.y + head.height + BETWEEN_MM }, LAY_SHARE, widthOf);
+  const y = head.y + head.height + 2 * BETWEEN_MM + height;
+  const names = { ...room, y, height: room.y + room.height - y };
   return [
     ...wordsOf(setWithin(clothHead(on, say, units), head, WORDS_PT, widthOf), head, 'words'),
+    ...ink,
+    ...wordsOf(setWithin(clothList(on, say), names, WORDS_PT, widthOf), names, 'words'),
+  ];
+}
+
+/** In large print the words take as many pages as they need, the lay among them. */
+export function largeClothInk(on: LaidOnCloth, page: Size, { say, units, widthOf }: Lettering) {
+  const room = roomIn(page);
+  const lay = (at: { readonly x: Mm; readonly y: Mm }) => layInk(on, { ...room, ...at }, LAY_SHARE, widthOf);
+  const parts = [
+    ...clothHead(on, say, units),
+    { before: BETWEEN_MM, height: lay(room).height + BETWEEN_MM, draw: (at: Point) => lay(at).ink },
+    ...clothList(on, say),
+  ];
+  return wordPages(parts, page, smallestOf(widthOf), widthOf).pages;
+}
+
+/** The lay from the top left corner of a room, as large as the room's width and a share of its height allow. */
+function layInk({ laid, length, stuff }: LaidOnCloth, room: Box, share: number, widthOf: TextWidth) {
+  const cloth = sizeOf(stuff, length);
+  const scale = Math.min((room.width - ARROW_ROOM_MM) / cloth.width, (room.height * share) / cloth.length);
+  const to = ({ x, y }: Point): Point => ({ x: room.x + (cloth.width - y) * scale, y: room.y + x * scale });
+  const edge = ('scrap' in stuff ? stuff.scrap : boxOf(cloth)).map(to);
+  const right = room.x + cloth.width * scale + ARROW_ROOM_MM / 2;
+  const arrow = polyline([point(right, room.y), point(right, room.y + ARROW_MM)]);
+  const ink: readonly Ink[] = [
     stroke('marks', 'rule', ring(edge), true),
-    stroke(
-      'marks',
-      'mark',
-      polyline([
-        { x: right, y: top },
-        { x: right, y: top + ARROW_MM },
-      ]),
-    ),
-    stroke('marks', 'mark', arrowHead({ x: right, y: top + ARROW_MM }, { x: 0, y: 1 })),
+    stroke('marks', 'mark', arrow),
+    stroke('marks', 'mark', arrowHead(point(right, room.y + ARROW_MM), { x: 0, y: 1 })),
     ...laid.flatMap(({ number, outline, spot }): readonly Ink[] => {
       const shape = ring(outline.map(to));
       return [
         { kind: 'fill', layer: 'marks', grey: 0.92, path: shape },
         stroke('cut', 'rule', shape, true),
-        centred(String(number), to(spot), SMALLEST_PT, true, widthOf),
+        centred(String(number), to(spot), smallestOf(widthOf), true, widthOf),
       ];
     }),
-    ...wordsOf(setWithin(clothList(on, say), names, WORDS_PT, widthOf), names, 'words'),
   ];
+  return { ink, height: cloth.length * scale };
 }
 
 /** Whose clothes they are, and what they take. */

@@ -95,7 +95,7 @@ export const SMALLEST_PT = 7.05;
 export const MM_PER_PT = 25.4 / 72;
 
 /** In large print the smallest is 18 points and a hair. */
-const LARGE_PT = 18.05;
+export const LARGE_PT = 18.05;
 
 /** How wide a text is, mm: whoever draws it knows; which way its lines run, where not rightwards; and in which print it stands, where not the usual one. */
 export type TextWidth = {
