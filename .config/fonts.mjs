@@ -10,9 +10,9 @@ export const FONTS = {
   wide: { family: 'DejaVu Sans', package: 'fonts-dejavu-core' },
 };
 
-/** What a browser's process is told, so that it finds one family and no other. @param {keyof typeof FONTS | undefined} font none: the device's own @returns {Record<string, string>} */
+/** What a browser's process is told, so that it finds one family and no other. @param {keyof typeof FONTS | undefined} font none: the device's own, and Japanese @returns {Record<string, string>} */
 export function fontEnvironment(font) {
-  return font ? { FONTCONFIG_FILE: join(fileURLToPath(new URL('fonts', import.meta.url)), `${font}.conf`) } : {};
+  return { FONTCONFIG_FILE: join(fileURLToPath(new URL('fonts', import.meta.url)), `${font ?? 'own'}.conf`) };
 }
 
 /** Debian's packages of the fonts that this machine lacks; elsewhere nobody can be asked, and the tests will tell. @returns {string[]} */

@@ -2,6 +2,7 @@
  * Parts: what more than one screen is made of. They show values and tell what was pressed; no store, no drafting and
  * no address of a screen is known here.
  */
+export { footBar, headBar, pictureBar } from './bar';
 export { fieldText } from './field-text';
 export { DiagramPicture, FigurePicture } from './figure';
 export { printed, shownLength } from './fractions';

@@ -26,8 +26,8 @@ afterAll(async () => {
   await site.close();
 });
 
-/** Whose screens are tried in large letters too: the language of the longest words, and one that runs leftwards. */
-const LARGE: readonly string[] = ['de', 'ar'];
+/** Whose screens are tried in large letters too: the language of the longest words, of the widest letters, and one that runs leftwards. */
+const LARGE: readonly string[] = ['de', 'ja', 'ar'];
 const STRAINS = {
   'twice as large': ':root { font-size: 200%; }',
   spaced: `* { line-height: 1.5 !important; letter-spacing: 0.12em !important; word-spacing: 0.16em !important; }

@@ -1,7 +1,7 @@
 import { useState } from 'preact/hooks';
 import { type Order, scaleOf } from '../../body';
 import { type Offered, offered } from '../../drafting/catalogue';
-import { Page, useWords } from '../../parts';
+import { Page, pictureBar, useWords } from '../../parts';
 import { saveGarment } from '../../storage';
 import { forPlayer } from '../shared/care/for-player';
 import { DressedPanel } from '../shared/dressed/dressed-panel';
@@ -74,7 +74,7 @@ function ChoicesPage({ making, then }: { readonly making: Making; readonly then:
     >
       <DrawnHeard draft={draftOf(drawn)} />
       <div class="choices">
-        <DressedPanel body={body} draft={draftOf(drawn)} busy={drawn.is === 'drawing'} text={whose} />
+        <DressedPanel body={body} draft={draftOf(drawn)} busy={drawn.is === 'drawing'} text={whose} bar={pictureBar} />
         <div class="choices-list">
           {first.map(picks)}
           <FitPicks order={order} onChange={change} />

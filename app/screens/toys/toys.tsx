@@ -1,4 +1,4 @@
-import { Icon, useWords } from '../../parts';
+import { footBar, headBar, Icon, useWords } from '../../parts';
 import { useToys } from '../shared/keeping';
 import { lazily } from '../shared/lazily';
 import { learnAll } from '../shared/learning';
@@ -20,7 +20,7 @@ export function ToysScreen({ found }: ScreenProps) {
     return <Trouble code={toys.error.code} act={{ words: 'screen.trouble.reload', run: () => location.reload() }} />;
   return (
     <div class="page">
-      <header class="header">
+      <header class="header" ref={headBar}>
         <p class="brand">Hemling</p>
         <a class="quiet round" href={to('settings')} aria-label={say('screen.settings.title')}>
           <Icon name="settings" />
@@ -31,7 +31,7 @@ export function ToysScreen({ found }: ScreenProps) {
       ) : (
         <ToyShelf {...toys.value} />
       )}
-      <footer class="page-acts">
+      <footer class="page-acts" ref={footBar}>
         <a class="plain" href={to('card')}>
           {say('screen.toys.card')}
         </a>
