@@ -50,6 +50,7 @@ type Served = {
   readonly under?: string;
   readonly folder?: string;
   readonly font?: Font;
+  readonly smallest?: number;
   readonly instead?: Instead;
   readonly keeps?: boolean;
 };
@@ -58,6 +59,7 @@ type Served = {
  * Serves a build, dist/ unless told otherwise, below `under` and starts a browser.
  * @param under begins and ends with a slash
  * @param font the only letters there are; none: those of this device
+ * @param smallest no letters are drawn smaller, CSS pixels, as a device can be set
  * @param instead what a bad network answers in a file's place
  * @param keeps whether pages keep the app for offline use, which takes its time; what is only looked at need not
  */
@@ -65,6 +67,7 @@ export async function openSite({
   under = '/',
   folder = DIST,
   font,
+  smallest,
   instead,
   keeps = true,
 }: Served = {}): Promise<Site> {
@@ -75,7 +78,7 @@ export async function openSite({
   const { address } = server;
   const browser = await chromium.launch({
     executablePath,
-    args: FLAGS,
+    args: smallest ? [...FLAGS, `--blink-settings=minimumFontSize=${smallest}`] : FLAGS,
     env: { ...process.env, ...fontEnvironment(font) },
   });
   return {

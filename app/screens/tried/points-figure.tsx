@@ -1,6 +1,8 @@
+import type { ComponentChildren } from 'preact';
 import type { Body } from '../../body';
 import { figure, spots } from '../../measuring';
 import { FigurePicture, useWords } from '../../parts';
+import { Folded } from '../shared/folded/folded';
 import type { TriedPoint } from '../shared/trying/points';
 
 /** Tall enough that no two points lie on each other. */
@@ -14,10 +16,15 @@ type PointsFigureProps = {
   readonly points: readonly TriedPoint[];
   readonly chosen: TriedPoint | null;
   readonly onChoose: (point: TriedPoint) => void;
+  /** What is to be done, right below the toy. */
+  readonly children?: ComponentChildren;
 };
 
-/** The toy from the front, with a point to press wherever the garment can be told of. */
-export function PointsFigure({ body, points, chosen, onChoose }: PointsFigureProps) {
+/**
+ * The toy from the front, with a point to press wherever the garment can be told of. Points on a small toy's picture lie
+ * closer than a thumb is wide: each is there in words too.
+ */
+export function PointsFigure({ body, points, chosen, onChoose, children }: PointsFigureProps) {
   const { say } = useWords();
   const places = spots(body.kind, body.traits, body.sizes, 'front', FRAME);
   const laid = apart(
@@ -46,22 +53,33 @@ export function PointsFigure({ body, points, chosen, onChoose }: PointsFigurePro
           />
         ))}
       </div>
-      {others.length > 0 && (
-        <div class="tried-others">
-          {others.map((point) => (
-            <button
-              key={point.id}
-              type="button"
-              class="plain"
-              aria-pressed={chosen === point}
-              onClick={() => onChoose(point)}
-            >
-              {say(`tried.${point.id}`)}
-            </button>
-          ))}
-        </div>
+      {children}
+      {others.length > 0 && <Named {...{ chosen, onChoose }} points={others} />}
+      {points.length > 0 && (
+        <Folded title={say('screen.in-words')}>
+          <Named {...{ points, chosen, onChoose }} />
+        </Folded>
       )}
     </fieldset>
+  );
+}
+
+function Named({ points, chosen, onChoose }: Omit<PointsFigureProps, 'body' | 'children'>) {
+  const { say } = useWords();
+  return (
+    <div class="tried-others">
+      {points.map((point) => (
+        <button
+          key={point.id}
+          type="button"
+          class="plain"
+          aria-pressed={chosen === point}
+          onClick={() => onChoose(point)}
+        >
+          {say(`tried.${point.id}`)}
+        </button>
+      ))}
+    </div>
   );
 }
 
