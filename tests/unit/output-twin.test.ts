@@ -3,6 +3,7 @@ import type { Say } from '../../app/body';
 import { guideOf, titleOf } from '../../app/drafting/guide';
 import { together } from '../../app/drafting/outfit';
 import { type NumbersSheet, type ShortTwin, toShortTwin, toTwin } from '../../app/drafting/output';
+import { bagLabelWords } from '../../app/drafting/output/bag-label';
 import { layOut } from '../../app/drafting/sheets';
 import { pageTold } from '../../app/drafting/told';
 import { createSay } from '../../app/words';
@@ -62,6 +63,21 @@ test('says of every page what lies on it: each piece once, or its parts and what
     expect(words.some((each) => /, one part: row \d of \d, column \d of \d$/.test(each))).toBe(true);
     expect(words.some((each) => /^(To the (left|right)|Above|Below): page [A-Z]\d$/.test(each))).toBe(true);
   }
+});
+
+test('says what stands on the label for the bag; one in large print promises no list of pieces', () => {
+  const page = written();
+  const label = page.slice(page.indexOf(say('print.bag.title')));
+  const [first] = draft.pieces;
+  for (const words of [
+    NAME.replaceAll('&', '&amp;').replaceAll('<', '&lt;').replaceAll('>', '&gt;').replaceAll('"', '&quot;'),
+    say('print.bag.pieces', { count: draft.pieces.length }),
+    `${say('list.times', { name: say(`piece.${first?.name}`), times: first?.copies ?? 0 })}, `,
+  ])
+    expect(label).toContain(`<p>${words}`);
+  const large = bagLabelWords(draft, say, 'large').map(({ text }) => text);
+  expect(large).not.toContain(say('print.bag.pieces', { count: draft.pieces.length }));
+  expect(large).toHaveLength(4);
 });
 
 test('an outfit has a heading for each garment, and its parts below', () => {

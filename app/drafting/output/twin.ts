@@ -20,6 +20,7 @@ import { garmentsIn } from '../outfit';
 import { type PencilPiece, pencilPlan } from '../pencil';
 import type { Layout } from '../sheets';
 import { type PieceTold, pageTold, pieceTold } from '../told';
+import { bagLabelWords } from './bag-label';
 import { madeFor } from './label';
 import { element, escaped } from './markup';
 import { drawingInk } from './pencil-ink';
@@ -80,6 +81,10 @@ function garmentParts(draft: Draft, options: TwinOptions, several: boolean): rea
     part('print.list.fit', [list(fitWords(draft, say, units))]),
     part('print.list.goes-on', [list(opensWords(draft, say, units))]),
     part('print.changed-title', [list([...new Set(changed)])]),
+    part(
+      'print.bag.title',
+      bagLabelWords(draft, say).map(({ text }) => paragraph(text)),
+    ),
     part('screen.pattern.pieces', [paragraph(say('pencil.how')), ...pencilParts(draft, options, several ? 4 : 3)]),
     part('screen.pattern.sew', [
       paragraph(settingWords(draft, telling)),
