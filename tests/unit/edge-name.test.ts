@@ -1,0 +1,20 @@
+import { expect, test } from 'vitest';
+import { edgeName } from '../../app/drafting/pieces/edge-name';
+import { demoDrafts } from '../toys/demo-drafts';
+
+test.each([
+  ['apron', ['apron:bottom'], ['apron-pocket:top', 'apron:bib-side', 'apron:side', 'apron:top']],
+  ['skirt', ['skirt-back:bottom', 'skirt-front:bottom'], []],
+  ['scarf', [], ['scarf:bottom', 'scarf:side', 'scarf:top']],
+] as const)('%s: its lower end alone is the hem, all else that is turned says so', (garment, hems, others) => {
+  const [draft] = demoDrafts('quilting-cotton', garment);
+  const called = (name: string) => [
+    ...new Set(
+      draft?.pieces.flatMap((piece) =>
+        piece.edges.filter((edge) => edgeName(edge, piece) === name).map((edge) => `${piece.name}:${edge.name}`),
+      ),
+    ),
+  ];
+  expect(called('hem').sort()).toEqual(hems);
+  expect(called('turned').sort()).toEqual(others);
+});
