@@ -26,6 +26,7 @@ test.each([
   ['ar', 'ar', 'the keyboard'],
   ['ja', 'ja', 'the keyboard'],
   ['ar', 'ar', 'clicks'],
+  ['ja', 'ja', 'clicks'],
 ] as const)(
   'all sought by role and name, from the empty app to the saved pattern in %s (%s) by %s alone',
   async (id, locale, way) => {
