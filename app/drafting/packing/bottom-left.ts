@@ -68,7 +68,7 @@ function leftmost(lay: Lay, job: Job, index: number, field: Field, starts: Map<n
     if (room.bottom < room.top) continue;
     const start = piece.hold ? room.left : Math.max(room.left, starts.get(shape) ?? room.left);
     let least = Infinity;
-    for (const y of start > room.right ? [] : levels(lay, shape, room)) {
+    for (const y of start > room.right ? [] : levels(lay, shape, room, start, best ? best.end : room.right + width)) {
       const most = best ? Math.min(room.right, best.end + ALIKE - width) : room.right;
       if (start > most) break;
       lay.steps += 1;
@@ -84,15 +84,19 @@ function leftmost(lay: Lay, job: Job, index: number, field: Field, starts: Map<n
   return best;
 }
 
-/** Levels evenly over the room, and those at which the piece would touch another, above or below. */
-function levels(lay: Lay, shape: number, { top, bottom }: Field): readonly number[] {
+/** Levels evenly over the room, and those at which the piece would touch another between `from` and `to`, above or below. */
+function levels(lay: Lay, shape: number, { top, bottom }: Field, from: number, to: number): readonly number[] {
   if (bottom <= top) return [top];
-  const { height } = lay.stock.shapes[shape] as Shape;
+  const height = lay.heights[shape] as number;
   const { apart } = lay.stock;
-  const even = Array.from({ length: LEVELS + 1 }, (_, n) => top + ((bottom - top) * n) / LEVELS);
-  const touching: number[] = [];
+  const out: number[] = [];
+  for (let n = 0; n <= LEVELS; n += 1) out.push(top + ((bottom - top) * n) / LEVELS);
   for (let other = 0; other < lay.count; other += 1) {
-    touching.push((lay.bottom[other] as number) + apart, (lay.y[other] as number) - height - apart);
+    if ((lay.right[other] as number) + apart <= from || (lay.x[other] as number) >= to) continue;
+    const below = (lay.bottom[other] as number) + apart;
+    const above = (lay.y[other] as number) - height - apart;
+    if (below > top && below < bottom) out.push(below);
+    if (above > top && above < bottom) out.push(above);
   }
-  return [...even, ...new Set(touching.filter((y) => y > top && y < bottom))];
+  return out;
 }

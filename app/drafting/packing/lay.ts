@@ -1,7 +1,7 @@
 // A lay under work: where every piece lies now, and how much an overlap weighs. Mutable and flat, for speed; nothing
 // outside this folder sees it.
 
-import type { Chart } from './chart';
+import { type Charts, CLEAR, lookUp, VIEW } from './chart';
 import type { Job, Place } from './job';
 import { leastWeights } from './least-weights';
 import type { Stock } from './stock';
@@ -13,6 +13,12 @@ const FLOOR_SHARE = 0.005;
 /** Where a piece waits that is not laid yet: far off any field. */
 const ASIDE = -1e9;
 
+/** About how many numbers are read for a place before any sums are. */
+export const PLACE_WORK = 60;
+
+/** How many numbers a piece's box takes. */
+export const BOX = 4;
+
 export class Lay {
   readonly stock: Stock;
   /** Pieces that move; those that are fixed follow them. */
@@ -22,11 +28,13 @@ export class Lay {
   readonly y: Float64Array;
   readonly right: Float64Array;
   readonly bottom: Float64Array;
+  /** The middle of each piece's box and half its size, `BOX` numbers each. */
+  readonly boxes: Float64Array;
   readonly shape: Int32Array;
   /** Of every shape of the stock, and the charts of every two. */
   readonly widths: Float64Array;
   readonly heights: Float64Array;
-  readonly charts: readonly (Chart | undefined)[];
+  readonly charts: Charts;
   /** What an overlap of every two pieces weighs now, and at least. */
   readonly weights: Float64Array;
   readonly leastWeights: Float64Array;
@@ -39,12 +47,14 @@ export class Lay {
   second = 0;
   /** How many places were weighed so far. */
   steps = 0;
+  /** About how long that took, as numbers read. */
+  work = 0;
 
   constructor(job: Job) {
     const { stock, pieces, fixed = [] } = job;
     const count = pieces.length + fixed.length;
     this.stock = stock;
-    this.charts = stock.charts;
+    this.charts = stock.charts();
     this.movable = pieces.length;
     this.count = count;
     this.widths = Float64Array.from(stock.shapes, (shape) => shape.width);
@@ -53,6 +63,7 @@ export class Lay {
     this.y = new Float64Array(count);
     this.right = new Float64Array(count);
     this.bottom = new Float64Array(count);
+    this.boxes = new Float64Array(count * BOX);
     this.shape = new Int32Array(count);
     this.leastWeights = leastWeights(job);
     this.weights = this.leastWeights.slice();
@@ -70,8 +81,13 @@ export class Lay {
     this.shape[piece] = shape;
     this.x[piece] = x;
     this.y[piece] = y;
-    this.right[piece] = x + (this.widths[shape] as number);
-    this.bottom[piece] = y + (this.heights[shape] as number);
+    const [width, height] = [this.widths[shape] as number, this.heights[shape] as number];
+    this.right[piece] = x + width;
+    this.bottom[piece] = y + height;
+    this.boxes[piece * BOX] = x + width / 2;
+    this.boxes[piece * BOX + 1] = y + height / 2;
+    this.boxes[piece * BOX + 2] = width / 2;
+    this.boxes[piece * BOX + 3] = height / 2;
   }
 
   putAside(piece: number): void {
@@ -88,13 +104,15 @@ export class Lay {
 
   /** How deep two pieces overlap, 0 where they do not. */
   depth(one: number, other: number): number {
-    const { x, y, right, bottom, shape } = this;
-    const { apart } = this.stock;
-    if ((x[one] as number) >= (right[other] as number) + apart) return 0;
-    if ((right[one] as number) + apart <= (x[other] as number)) return 0;
-    if ((y[one] as number) >= (bottom[other] as number) + apart) return 0;
-    if ((bottom[one] as number) + apart <= (y[other] as number)) return 0;
-    const sums = this.stock.sums(shape[other] as number, shape[one] as number);
-    return depthIn(sums, (x[one] as number) - (x[other] as number), (y[one] as number) - (y[other] as number));
+    const { boxes, shape, charts, stock } = this;
+    const [at, to] = [one * BOX, other * BOX];
+    const dx = (boxes[at] as number) - (boxes[to] as number);
+    if (Math.abs(dx) >= (boxes[at + 2] as number) + (boxes[to + 2] as number) + stock.apart) return 0;
+    const dy = (boxes[at + 1] as number) - (boxes[to + 1] as number);
+    if (Math.abs(dy) >= (boxes[at + 3] as number) + (boxes[to + 3] as number) + stock.apart) return 0;
+    const pair = (shape[other] as number) * this.widths.length + (shape[one] as number);
+    if (lookUp(charts, pair * VIEW, dx, dy) === CLEAR) return 0;
+    const sums = stock.sums(shape[other] as number, shape[one] as number);
+    return depthIn(sums, dx, dy);
   }
 }

@@ -1,13 +1,16 @@
 // What is packed: an outline (or several, as one) in one turn, as convex parts in a box of its own.
 
-import type { Point } from '../geometry';
 import { convexParts } from './convex';
-import { boundsOf, type Ring, ringArea } from './polygon';
+import { type Bounds, boundsOf, type Ring, ringArea } from './polygon';
 import { simplified } from './simplify';
 
-/** `parts` count from the left top corner of the box round the outline; `left` and `top` say where that was. */
+/** A convex part and its box. */
+export type Part = { readonly ring: Ring } & Bounds;
+
+/** `rings` and their convex `parts` count from the left top corner of the box round the outline; `left` and `top` say where that was. */
 export type Shape = {
-  readonly parts: readonly (readonly Point[])[];
+  readonly rings: readonly Ring[];
+  readonly parts: readonly Part[];
   readonly width: number;
   readonly height: number;
   readonly area: number;
@@ -21,11 +24,10 @@ export type Shape = {
  */
 export function shapeOf(rings: readonly Ring[], slack: number): Shape {
   const { left, top, right, bottom } = boundsOf(rings);
-  const parts = rings.flatMap((ring) =>
-    convexParts(simplified(ring, slack, { left, top, right, bottom })).map((part) =>
-      part.map(({ x, y }) => ({ x: x - left, y: y - top })),
-    ),
+  const simple = rings.map((ring) =>
+    simplified(ring, slack, { left, top, right, bottom }).map(({ x, y }) => ({ x: x - left, y: y - top })),
   );
+  const parts = simple.flatMap(convexParts).map((ring): Part => ({ ring, ...boundsOf([ring]) }));
   const area = rings.reduce((sum, ring) => sum + Math.abs(ringArea(ring)), 0);
-  return { parts, width: right - left, height: bottom - top, area, left, top };
+  return { rings: simple, parts, width: right - left, height: bottom - top, area, left, top };
 }

@@ -16,8 +16,9 @@ export function mayShare(
   const [a, b] = [stock.shapes[one] as Shape, stock.shapes[other] as Shape];
   if (a.width + b.width + stock.apart <= box.width || a.height + b.height + stock.apart <= box.height) return true;
   const sums = stock.sums(one, other);
+  const [x0, y0] = [(b.width - a.width) / 2, (b.height - a.height) / 2];
   return grid(a.width - box.width, box.width - b.width, step).some((x) =>
-    grid(a.height - box.height, box.height - b.height, step).some((y) => depthIn(sums, x, y) <= 0),
+    grid(a.height - box.height, box.height - b.height, step).some((y) => depthIn(sums, x + x0, y + y0) <= 0),
   );
 }
 

@@ -1,7 +1,6 @@
 // Exact moves along an axis: where on a line through a piece's place it overlaps nothing.
 
-import type { Lay } from './lay';
-import type { Shape } from './shape';
+import { BOX, type Lay } from './lay';
 import { HEAD, PLANE, type Sums } from './sums';
 
 /** Stretches of a line, from and to one after the other, in which a piece would overlap another. */
@@ -24,43 +23,54 @@ export function blockedAlong(
   lay: Lay,
   piece: number,
   shape: number,
-  { at, least, most, level }: Along,
+  { at, least: from, most, level }: Along,
   out: Blocked,
 ): void {
   out.count = 0;
+  lay.work += lay.count;
   const { apart } = lay.stock;
-  const { width, height } = lay.stock.shapes[shape] as Shape;
-  const [size, length] = level ? [height, width] : [width, height];
-  const from = level ? lay.y : lay.x;
-  const to = level ? lay.bottom : lay.right;
-  const along = level ? lay.x : lay.y;
-  const alongTo = level ? lay.right : lay.bottom;
-  for (let other = 0; other < lay.count; other += 1) {
-    if (other === piece || at >= (to[other] as number) + apart || at + size + apart <= (from[other] as number))
-      continue;
-    if ((along[other] as number) > most + length + apart || (alongTo[other] as number) + apart <= least) continue;
+  const half = 0.5 * ((level ? lay.heights : lay.widths)[shape] as number);
+  const halfAlong = 0.5 * ((level ? lay.widths : lay.heights)[shape] as number);
+  const { boxes } = lay;
+  const across = level ? 1 : 0;
+  for (let other = 0, box = 0; other < lay.count; other += 1, box += BOX) {
+    const off = at + half - (boxes[box + across] as number);
+    if (Math.abs(off) >= half + (boxes[box + across + 2] as number) + apart || other === piece) continue;
+    const origin = (boxes[box + 1 - across] as number) - halfAlong;
+    const reach = halfAlong + (boxes[box + 3 - across] as number) + apart;
+    if (origin - reach > most || origin + reach <= from) continue;
     const sums = lay.stock.sums(lay.shape[other] as number, shape);
-    addBlocked(sums, at - (from[other] as number), level, along[other] as number, out);
+    lay.work += sums.length;
+    addBlocked(sums, off, level, origin, from, most, out);
   }
 }
 
-function addBlocked(sums: Sums, across: number, level: boolean, origin: number, out: Blocked): void {
+function addBlocked(
+  sums: Sums,
+  across: number,
+  level: boolean,
+  origin: number,
+  least: number,
+  most: number,
+  out: Blocked,
+): void {
   const low = level ? 1 : 0;
+  const along = level ? 0 : 1;
   for (let at = 0; at < sums.length; ) {
     const end = at + HEAD + PLANE * (sums[at + 4] as number);
-    if (across > (sums[at + low] as number) && across < (sums[at + low + 2] as number)) {
-      let from = -Infinity;
-      let to = Infinity;
-      for (let plane = at + HEAD; plane < end; plane += PLANE) {
-        const along = sums[plane + (level ? 0 : 1)] as number;
-        const left = (sums[plane + 2] as number) - (sums[plane + (level ? 1 : 0)] as number) * across;
-        if (along > 0) to = Math.min(to, left / along);
-        else if (along < 0) from = Math.max(from, left / along);
+    let from = (sums[at + along] as number) + origin;
+    let to = (sums[at + along + 2] as number) + origin;
+    if (across > (sums[at + low] as number) && across < (sums[at + low + 2] as number) && from <= most && to > least) {
+      for (let plane = at + HEAD; plane < end && from < to; plane += PLANE) {
+        const by = sums[plane + along] as number;
+        const left = (sums[plane + 2] as number) - (sums[plane + low] as number) * across;
+        if (by > 0) to = Math.min(to, left / by + origin);
+        else if (by < 0) from = Math.max(from, left / by + origin);
         else if (left <= 0) to = -Infinity;
       }
       if (from < to && 2 * out.count + 2 <= out.ends.length) {
-        out.ends[2 * out.count] = from + origin;
-        out.ends[2 * out.count + 1] = to + origin;
+        out.ends[2 * out.count] = from;
+        out.ends[2 * out.count + 1] = to;
         out.count += 1;
       }
     }

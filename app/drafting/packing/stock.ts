@@ -1,35 +1,49 @@
-import { type Chart, chartOf } from './chart';
+import { QUARTERS, relationsOf } from './alike';
+import { type Charts, chartsOf } from './chart';
 import type { Shape } from './shape';
-import { mirrored, type Sums, sumsOf } from './sums';
+import { type Sums, sumsOf, turnedSums } from './sums';
 
-/** Shapes, and the sums and the chart of every two of them, worked out when first asked for: row by row, the resting one first. */
+/** Shapes, the sums of every two of them, the resting one first, worked out when first asked for; and all their charts. */
 export type Stock = {
   readonly shapes: readonly Shape[];
   readonly apart: number;
   readonly sums: (resting: number, moving: number) => Sums;
-  readonly charts: (Chart | undefined)[];
-  readonly chart: (resting: number, moving: number) => Chart;
+  readonly charts: () => Charts;
 };
 
 /** `apart`: what any two shapes keep between them; a hair at least, so that rounding never makes them overlap. */
 export function stockOf(shapes: readonly Shape[], apart: number): Stock {
-  const none = (): undefined[] => Array.from({ length: shapes.length ** 2 }, () => undefined);
-  const known: (Sums | undefined)[] = none();
-  const charts: (Chart | undefined)[] = none();
+  const relations = relationsOf(shapes);
+  const known: (Sums | undefined)[] = Array.from({ length: shapes.length ** 2 }, () => undefined);
+  /** Of each relation, in each turn. */
+  const made: (Sums | undefined)[] = Array.from({ length: relations.count * QUARTERS }, () => undefined);
+  let charts: Charts | undefined;
+  const make = (resting: number, moving: number, at: number): Sums => {
+    const first = (relations.of[at] as number) * QUARTERS;
+    const quarters = relations.quarters[at] as number;
+    for (let back = 1; back < QUARTERS; back += 1) {
+      const other = made[first + ((quarters + back) % QUARTERS)];
+      if (other) return turnedSums(other, QUARTERS - back);
+    }
+    return sumsOf(shapes[resting] as Shape, shapes[moving] as Shape, apart);
+  };
   const sums = (resting: number, moving: number): Sums => {
     const at = resting * shapes.length + moving;
-    const back = known[moving * shapes.length + resting];
-    const found =
-      known[at] ?? (back ? mirrored(back) : sumsOf(shapes[resting] as Shape, shapes[moving] as Shape, apart));
-    known[at] = found;
-    return found;
+    const found = known[at];
+    if (found) return found;
+    const slot = (relations.of[at] as number) * QUARTERS + (relations.quarters[at] as number);
+    const now = made[slot] ?? make(resting, moving, at);
+    made[slot] = now;
+    known[at] = now;
+    return now;
   };
-  const chart = (resting: number, moving: number): Chart => {
-    const at = resting * shapes.length + moving;
-    const [one, other] = [shapes[resting] as Shape, shapes[moving] as Shape];
-    const found = charts[at] ?? chartOf(one, other, sums(resting, moving), apart);
-    charts[at] = found;
-    return found;
+  return {
+    shapes,
+    apart,
+    sums,
+    charts: () => {
+      charts ??= chartsOf(shapes, relations, apart, sums);
+      return charts;
+    },
   };
-  return { shapes, apart, sums, charts, chart };
 }

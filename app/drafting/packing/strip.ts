@@ -19,11 +19,11 @@ const LET_OUT = 3;
 /** Rounds without use before a length is given up: at first, by how much more after each new start, and at most. */
 const PATIENCE = { first: 60, more: 1.4, most: 400 } as const;
 
-/** Places tried for the first lay, by orders like the best one, for each piece and at most: it still comes at once. */
-const LIKE_BEST = { each: 100, most: 10_000 } as const;
-
-/** What is found within so many steps comes at once: a first lay that is already some way shorter than bottom-left fill makes it. */
-const AT_ONCE = 60_000;
+/**
+ * The first lay comes at once: how much work (numbers read) may have gone into it when another order is still tried, when
+ * one more like the best is, and how much more may then go into making it shorter, before it is shown.
+ */
+const AT_ONCE = { orders: 12e6, like: 8e6, shorter: 4e6 } as const;
 
 /** Lengths that differ by less are alike. */
 const ALIKE = 1e-9;
@@ -41,14 +41,21 @@ export type Strip = {
  * does not.
  */
 export function* packStrip(job: Job, width: number, seed: number): Generator<Found<Strip>, void, void> {
+  const lay = new Lay(job);
+  let first: Strip | undefined;
+  let shown = Infinity;
   let last: Found<Strip> | undefined;
-  for (last of everShorter(job, width, seed)) if (last.steps >= AT_ONCE) yield last;
-  if (last && last.steps < AT_ONCE) yield last;
+  for (last of everShorter(lay, job, width, seed)) {
+    if (!first) shown = lay.work + AT_ONCE.shorter;
+    first ??= last.best;
+    if (last.best !== first || lay.work >= shown) shown = 0;
+    if (shown === 0) yield last;
+  }
+  if (last && shown > 0) yield last;
 }
 
-function* everShorter(job: Job, width: number, seed: number): Generator<Found<Strip>, void, void> {
+function* everShorter(lay: Lay, job: Job, width: number, seed: number): Generator<Found<Strip>, void, void> {
   const random = chance(seed);
-  const lay = new Lay(job);
   const endless: Field = { left: 0, top: 0, right: Infinity, bottom: width };
   const shortest = shortestStrip(job, width);
   let best = firstLay(lay, job, endless, shortest, random);
@@ -78,15 +85,14 @@ function* everShorter(job: Job, width: number, seed: number): Generator<Found<St
 function firstLay(lay: Lay, job: Job, endless: Field, shortest: number, random: () => number): Strip | undefined {
   let best: Strip | undefined;
   let like: readonly number[] = [];
-  const most = Math.min(LIKE_BEST.most, LIKE_BEST.each * job.pieces.length);
   const attempt = (order: readonly number[]): void => {
     if (!bottomLeftAll(lay, job, [{ ...endless, right: best?.length ?? Infinity }], order)) return;
     best = shorter(lay, best);
     like = order;
   };
-  for (const order of orders(job)) attempt(order);
-  for (let left: Strip | undefined = best; left && left.length > shortest + ALIKE && lay.steps < most; left = best)
-    attempt(oneMoved(like, random));
+  for (const order of orders(job)) if (!best || lay.work < AT_ONCE.orders) attempt(order);
+  const mayShorten = (found: Strip | undefined): boolean => found !== undefined && found.length > shortest + ALIKE;
+  while (mayShorten(best) && lay.work < AT_ONCE.like) attempt(oneMoved(like, random));
   return best;
 }
 

@@ -1,9 +1,11 @@
 // Where one shape may not lie beside another: for every two convex parts the sum of the one with the other turned about
 // (Minkowski), as half planes. A shift inside any of them is an overlap, and how deep it lies inside says by how much.
+// Shifts are those of the middle of the one's box from the middle of the other's.
 
 import type { Point } from '../geometry';
-import { boundsOf, type Ring } from './polygon';
-import type { Shape } from './shape';
+import { turn } from './alike';
+import type { Ring } from './polygon';
+import type { Part, Shape } from './shape';
 
 /**
  * One after the other, for each two parts: the box left, top, right, bottom; how many half planes; each of them as
@@ -19,35 +21,45 @@ const SAME_NORMAL = 1e-9;
 
 /** The shifts of `other`, seen from `shape`, that overlap it: all half planes are moved outwards by `apart`. */
 export function sumsOf(shape: Shape, other: Shape, apart: number): Sums {
-  const mates = other.parts.map((part) => ({ part, box: boundsOf([part]) }));
-  const pairs = shape.parts.flatMap((part) => {
-    const { left, top, right, bottom } = boundsOf([part]);
-    return mates.map(({ part: mate, box }) => {
-      const [width, height] = [right - left + box.right - box.left, bottom - top + box.bottom - box.top];
-      const corner = { x: left - box.right - apart, y: top - box.bottom - apart };
-      return { part, mate, corner, width: width + 2 * apart, height: height + 2 * apart };
-    });
-  });
-  pairs.sort((a, b) => b.width * b.height - a.width * a.height);
+  const pairs = shape.parts.flatMap((part) => other.parts.map((mate) => ({ part, mate, size: sizeOf(part, mate) })));
+  pairs.sort((a, b) => b.size - a.size);
   const out: number[] = [];
-  for (const { part, mate, corner, width, height } of pairs) {
-    const at = out.push(corner.x, corner.y, corner.x + width, corner.y + height, 0) - HEAD;
-    addPlanes(out, at, part, mate, 1, apart);
-    addPlanes(out, at, mate, part, -1, apart);
+  const [x, y] = [(other.width - shape.width) / 2, (other.height - shape.height) / 2];
+  for (const { part, mate } of pairs) {
+    const [left, top] = [part.left - mate.right - apart + x, part.top - mate.bottom - apart + y];
+    const [right, bottom] = [part.right - mate.left + apart + x, part.bottom - mate.top + apart + y];
+    const at = out.length;
+    out.push(left, top, right, bottom, 0);
+    addPlanes(out, at, part.ring, mate.ring, 1, apart);
+    addPlanes(out, at, mate.ring, part.ring, -1, apart);
+    for (let plane = at + HEAD; plane < out.length; plane += PLANE) {
+      out[plane + 2] = (out[plane + 2] as number) + (out[plane] as number) * x + (out[plane + 1] as number) * y;
+    }
   }
   return Float64Array.from(out);
 }
 
-/** The same for the two the other way round. */
-export function mirrored(sums: Sums): Sums {
+function sizeOf(part: Part, mate: Part): number {
+  return (part.right - part.left + mate.right - mate.left) * (part.bottom - part.top + mate.bottom - mate.top);
+}
+
+/** The same for both after quarter turns; half a turn is also how the one is seen from the other. */
+export function turnedSums(sums: Sums, quarters: number): Sums {
+  if (quarters === 0) return sums;
   const out = new Float64Array(sums.length);
   for (let at = 0; at < sums.length; ) {
     const end = at + HEAD + PLANE * (sums[at + 4] as number);
-    for (let side = 0; side < 4; side += 1) out[at + side] = -(sums[at + ((side + 2) % 4)] as number);
+    const one = turn(sums[at] as number, sums[at + 1] as number, quarters);
+    const other = turn(sums[at + 2] as number, sums[at + 3] as number, quarters);
+    out[at] = Math.min(one.x, other.x);
+    out[at + 1] = Math.min(one.y, other.y);
+    out[at + 2] = Math.max(one.x, other.x);
+    out[at + 3] = Math.max(one.y, other.y);
     out[at + 4] = sums[at + 4] as number;
     for (let plane = at + HEAD; plane < end; plane += PLANE) {
-      out[plane] = -(sums[plane] as number);
-      out[plane + 1] = -(sums[plane + 1] as number);
+      const normal = turn(sums[plane] as number, sums[plane + 1] as number, quarters);
+      out[plane] = normal.x;
+      out[plane + 1] = normal.y;
       out[plane + 2] = sums[plane + 2] as number;
     }
     at = end;

@@ -1,25 +1,37 @@
-import type { Lay } from './lay';
+import { CLEAR, lookUp, NEARLY, VIEW } from './chart';
+import { BOX, type Lay, PLACE_WORK } from './lay';
 import { depthIn, nearestPlane } from './sums';
 
 /** What a piece would weigh there: its overlaps' depths times their weights; no less than `enough` where it is more. Notes the ways out. */
 export function weigh(lay: Lay, piece: number, shape: number, x: number, y: number, enough: number): number {
   lay.steps += 1;
-  const { x: lefts, y: tops, right: rights, bottom: bottoms, shape: shapes, weights, count, stock } = lay;
-  const { apart } = stock;
-  const right = x + (lay.widths[shape] as number) + apart;
-  const bottom = y + (lay.heights[shape] as number) + apart;
+  lay.work += PLACE_WORK;
+  const { boxes, shape: shapes, weights, count, charts, floor, stock } = lay;
+  const halfWidth = 0.5 * (lay.widths[shape] as number);
+  const halfHeight = 0.5 * (lay.heights[shape] as number);
+  const toX = x + halfWidth;
+  const toY = y + halfHeight;
+  const wide = halfWidth + stock.apart;
+  const high = halfHeight + stock.apart;
+  const kinds = lay.widths.length;
+  const row = piece * count;
   let sum = 0;
   lay.heaviest = lay.second = 0;
-  for (let other = 0; other < count; other += 1) {
-    const left = lefts[other] as number;
-    if (right <= left || x >= (rights[other] as number) + apart) continue;
-    const top = tops[other] as number;
-    if (bottom <= top || y >= (bottoms[other] as number) + apart || other === piece) continue;
+  for (let other = 0, at = 0; other < count; other += 1, at += BOX) {
+    const dx = toX - (boxes[at] as number);
+    if (Math.abs(dx) >= wide + (boxes[at + 2] as number)) continue;
+    const dy = toY - (boxes[at + 1] as number);
+    if (Math.abs(dy) >= high + (boxes[at + 3] as number) || other === piece) continue;
+    const about = lookUp(charts, ((shapes[other] as number) * kinds + shape) * VIEW, dx, dy);
+    if (about === CLEAR) continue;
+    const each = weights[row + other] as number;
+    const atLeast = (about - NEARLY) * charts.level - charts.off;
+    if (atLeast > 0 && sum + (atLeast + floor) * each >= enough) return enough;
     const sums = stock.sums(shapes[other] as number, shape);
-    const each = weights[piece * count + other] as number;
-    const depth = depthIn(sums, x - left, y - top, (enough - sum) / each);
+    lay.work += sums.length;
+    const depth = depthIn(sums, dx, dy, (enough - sum) / each);
     if (depth <= 0) continue;
-    const weight = (depth + lay.floor) * each;
+    const weight = (depth + floor) * each;
     sum += weight;
     if (sum >= enough) return sum;
     if (weight > lay.second) note(lay, weight, depth, sums[nearestPlane] as number, sums[nearestPlane + 1] as number);
