@@ -126,7 +126,8 @@ function below({ leg, trunk, length }: UprightForm, girth: number, depth: number
     'waist-to-hem': rise + leg.stride * 0.85,
     'body-rise': rise,
     'crotch-length': crotch,
-    'front-crotch': crotch * trunk.front * 0.98,
+    // The middle between the legs lies before the seat's.
+    'front-crotch': crotch * trunk.front * 0.88,
     'thigh-girth': Math.min(thigh, girth * 0.75),
     'foot-girth': Math.min(thigh, girth * 0.75) * leg.foot,
     'foot-length': Math.min(thigh, girth * 0.75) * leg.foot * leg.sole,

@@ -4,8 +4,15 @@ import { type Cubic, cubic, line, type Path, type Point, point } from '../geomet
 /** Pants in one piece from waist to waist: what half their leg's edge is drawn from, mm. */
 export type PantsFrame = Readonly<
   Record<
-    /** Half the width before and behind, how long the sides are, the way between the legs from waist to waist, half as wide there. */
-    'pantsFront' | 'pantsBack' | 'pantsSide' | 'pantsLong' | 'pantsCrotch' | 'pantsMiddle',
+    /** Half the width before and behind, how long the sides are, the way between the legs from waist to waist, half as wide there, how far down that is. */
+    | 'pantsFront'
+    | 'pantsBack'
+    | 'pantsSide'
+    | 'pantsLong'
+    | 'pantsCrotch'
+    | 'pantsMiddle'
+    /** How far the waist comes down in front, and rises behind, from side to centre. */
+    | 'pantsRaised',
     Mm
   >
 >;
@@ -18,13 +25,14 @@ const FULL = { in: 0.76, down: 0.41 } as const;
 
 /**
  * Round a leg: from the front's side in to the narrowest place and out to the back's side, square to both sides; x right from the
- * fold, y down from the front waist.
+ * fold, y down from the middle of the front waist.
  */
 export function legEdge(s: PantsFrame): Path {
-  const { pantsFront, pantsBack, pantsSide, pantsLong, pantsCrotch, pantsMiddle } = s;
+  const { pantsFront, pantsBack, pantsLong, pantsCrotch, pantsMiddle } = s;
+  const side = s.pantsSide - s.pantsRaised;
   const half = (pantsLong * NARROW_SHARE) / 2;
   const [above, below] = [point(pantsCrotch, pantsMiddle - half), point(pantsCrotch, pantsMiddle + half)];
-  const [front, back] = [point(pantsFront, pantsSide), point(pantsBack, pantsLong - pantsSide)];
+  const [front, back] = [point(pantsFront, side), point(pantsBack, pantsLong - s.pantsSide - s.pantsRaised)];
   return [hollow(front, above, HOLLOW), line(above, below), reversed(hollow(back, below, FULL))];
 }
 

@@ -1,8 +1,14 @@
 import { dungareesHead } from '../heads/dungarees';
 import { assemble } from '../rows/garment';
 import { bibFrontPart } from './parts/bib-front';
-import { elasticWaistParts } from './parts/elastic-waist';
+import { elasticWaist } from './parts/elastic-waist';
 import { fastenedPart } from './parts/fastened';
+import { lapsAtTail, legWaist } from './parts/leg-names';
 import { legsPart } from './parts/legs';
 
-export const dungarees = assemble(dungareesHead, [fastenedPart, legsPart, ...elasticWaistParts, bibFrontPart]);
+export const dungarees = assemble(dungareesHead, [
+  fastenedPart,
+  legsPart,
+  ...elasticWaist({ edges: legWaist, opens: lapsAtTail }),
+  bibFrontPart,
+]);

@@ -3,11 +3,13 @@ import { pants as pantsBlock } from '../blocks/pants';
 import { slitFacing } from '../blocks/slit-facing';
 import { pantsHead } from '../heads/pants';
 import { assemble } from '../rows/garment';
-import type { RefTo } from '../rows/names';
-import { part } from '../rows/part';
+import type { Look, RefTo } from '../rows/names';
+import { allOnly, part } from '../rows/part';
 import { piece } from '../rows/piece-row';
 import { elasticFor } from '../sizes/fastening';
 import { pantsSizes } from '../sizes/pants';
+import { PAST_CENTRE_MM } from '../sizes/scale';
+import { elasticWaist } from './parts/elastic-waist';
 import { fastenedPart } from './parts/fastened';
 import { legCasingPart } from './parts/leg-casing';
 import {
@@ -17,11 +19,38 @@ import {
   isNappy,
   isSewn,
   isTube,
-  leavesTail,
+  opensToTail,
+  pantsWaist,
+  slitsTail,
 } from './parts/pants-names';
+import { pantsTailSeams, pantsTailToWaist, pantsTailUnsuited, pantsWaistFaced } from './parts/pants-tail';
 
 type Names = Gives & { readonly choices: Choices };
 type Ref = RefTo<Gives['edge']>;
+
+/** Half a pair on its fold; or, where the back opens down to a tail, cut twice. */
+const row = (open: boolean) =>
+  piece<Names>()('pants', pantsBlock, {
+    copies: open ? 2 : 1,
+    mirrored: open,
+    onFold: !open,
+    sizes: {
+      tailAbove: ({ sizes, choices }) => (open || slitsTail(choices) ? sizes.tailAbove : null),
+      tailLong: ({ sizes, choices }) => (open || slitsTail(choices) ? sizes.tailLong : null),
+      tailLap: open ? ({ wearer }: Pick<Look, 'wearer'>) => PAST_CENTRE_MM[wearer.scale] : null,
+    },
+    roles: (choices) => {
+      const [waist, side] = isNappy(choices)
+        ? (['hem', 'closure'] as const)
+        : ([choices.waist === 'faced' ? 'seam' : 'casing', 'seam'] as const);
+      return {
+        ...{ 'front-waist': waist, 'front-side': side, leg: 'seam', 'back-side': side, 'back-waist': waist },
+        ...{ 'tail-closure': 'closure', 'tail-end': 'opening', tail: 'opening', centre: open ? 'seam' : 'fold' },
+      };
+    },
+    cuts: ['slit'],
+    when: (choices) => hasLegs(choices) && opensToTail(choices) === open,
+  });
 
 /** A tail's slit is faced from so far above it, mm. */
 const FACING_ABOVE_MM = 15;
@@ -50,21 +79,8 @@ export const pants = assemble(pantsHead, [
       { measure: 'foot-girth', through: 'leg-top', gives: ({ pantsLeg }) => pantsLeg, when: isSewn },
     ],
     pieces: [
-      piece<Names>()('pants', pantsBlock, {
-        copies: 1,
-        mirrored: false,
-        onFold: true,
-        sizes: {
-          tailAbove: ({ sizes, choices }) => (leavesTail(choices) ? sizes.tailAbove : null),
-          tailLong: ({ sizes, choices }) => (leavesTail(choices) ? sizes.tailLong : null),
-        },
-        roles: (choices) => {
-          const [waist, side] = isNappy(choices) ? (['hem', 'closure'] as const) : (['casing', 'seam'] as const);
-          return { 'front-waist': waist, 'front-side': side, 'back-side': side, 'back-waist': waist, centre: 'fold' };
-        },
-        cuts: ['tail'],
-        when: hasLegs,
-      }),
+      row(false),
+      row(true),
       piece<Names>()('pants-tube', flare, {
         copies: 2,
         mirrored: false,
@@ -80,7 +96,7 @@ export const pants = assemble(pantsHead, [
         sizes: { slitLength: 'tailLong', slitAbove: FACING_ABOVE_MM },
         roles: () => ({ top: 'edge', side: 'edge', bottom: 'edge', centre: 'fold' }),
         cuts: ['slit'],
-        when: leavesTail,
+        when: slitsTail,
       }),
     ],
     seams: [
@@ -96,27 +112,9 @@ export const pants = assemble(pantsHead, [
       turned('back-side', 'nappy-back'),
       turned('front-waist', 'nappy-waist-front'),
       turned('back-waist', 'nappy-waist-back'),
-      {
-        name: 'waist-casing',
-        sewn: 2,
-        kind: 'folded',
-        first: [
-          { piece: 'pants', edge: 'front-waist' },
-          { piece: 'pants', edge: 'back-waist' },
-        ],
-        second: [],
-        when: isSewn,
-      },
       { name: 'waist-casing', sewn: 2, kind: 'folded', first: panels('top'), second: [], when: isTube },
       { name: 'pants-hem', sewn: 2, kind: 'folded', first: panels('bottom'), second: [], when: isTube },
-      {
-        name: 'tail-slit',
-        sewn: 1,
-        kind: 'laid',
-        first: [{ piece: 'pants', edge: 'tail', times: 2 }],
-        second: [{ piece: 'tail-facing', edge: 'slit', times: 2 }],
-        when: leavesTail,
-      },
+      ...pantsTailSeams,
     ],
     unsuited: [
       { choice: 'legs', from: 'auto', to: 'tube', code: 'pants-in-a-tube', when: ({ legs }) => legs === 'sewn' },
@@ -128,20 +126,9 @@ export const pants = assemble(pantsHead, [
         when: ({ legs }, { pants: kind }) => legs !== 'sewn' && kind === 'nappy',
       },
       { choice: 'pants', from: 'nappy', to: 'pants', code: 'no-nappy', when: ({ legs }) => legs === 'sewn' },
-      {
-        choice: 'tail',
-        from: 'auto',
-        to: 'open',
-        when: ({ tail, legs }, { legs: cut }) => tail && legs !== 'sewn' && cut !== 'tube',
-      },
-      {
-        choice: 'tail',
-        from: 'open',
-        to: 'covered',
-        code: 'no-tail',
-        when: ({ tail, legs }, choices) => !tail || legs === 'sewn' || isTube(choices),
-      },
+      ...pantsTailUnsuited,
     ],
+    instead: [pantsTailToWaist, pantsWaistFaced],
     notes: [
       {
         code: 'leg-edge-wide',
@@ -161,7 +148,7 @@ export const pants = assemble(pantsHead, [
         measures: ['tail-girth', 'tail-base-girth', 'waist-to-tail'],
         told: ({ sizes: { tailMissing, tailLong } }) =>
           tailMissing > MISSING_MM ? { by: tailMissing, slit: tailLong } : null,
-        when: leavesTail,
+        when: (choices) => slitsTail(choices) || opensToTail(choices),
       },
     ],
     fit: [
@@ -175,7 +162,7 @@ export const pants = assemble(pantsHead, [
         kind: 'elastic',
         place: 'waist',
         length: ({ wearer }) => elasticFor(wearer.of('waist-girth')),
-        when: (choices) => !isNappy(choices),
+        when: isTube,
       },
       {
         kind: 'elastic',
@@ -190,7 +177,14 @@ export const pants = assemble(pantsHead, [
         length: ({ sizes }) => sizes.pantsSide,
         when: isNappy,
       },
+      {
+        kind: 'closure',
+        place: 'tail-closure',
+        length: ({ length }) => length('pants.tail-closure'),
+        when: opensToTail,
+      },
     ],
   }),
+  ...allOnly(isSewn, elasticWaist({ edges: pantsWaist, opens: opensToTail })),
   legCasingPart,
 ]);

@@ -34,8 +34,6 @@ export const legsChoice = one(['auto', 'two', 'tube'], 'auto');
 export const gussetChoice = one(['auto', 'diamond', 'none'], 'auto');
 /** Whether the back seam is left open for a tail: where that is, or from the waist down, closed above it. */
 export const tailChoice = one(['auto', 'open', 'waist', 'covered'], 'auto');
-/** The same where there is no seam. */
-export const slitTailChoice = one(['auto', 'open', 'covered'], 'auto');
 /** A hat covers the ears, or they come through its seams. */
 export const bonnetEarsChoice = one(['auto', 'open', 'covered'], 'auto');
 /** Where slits that end above the edge would be too short for them, its seams stay open down to it. */

@@ -1,9 +1,9 @@
 import { one } from './choice';
-import { type LegCount, legsChoice, type Pants, slitTailChoice, type Tails } from './choices';
+import { type LegCount, legsChoice, type Pants, type Tails, tailChoice, waistChoice } from './choices';
 import { dressedAuto, dressedChoices, dressedSuits, looseSuits } from './dressed';
-import { head, type Looks, needs } from './head';
+import { head, type Looks, needs, quietly } from './head';
 
-const closes = ({ pants }: Pants) => pants === 'nappy';
+const closes = ({ pants, tail }: Pants & Tails) => pants === 'nappy' || tail === 'waist';
 const nappySuits = { ...looseSuits, ...dressedSuits(closes) };
 
 /** Pants in one piece, an elastic at the waist and round each leg; or a nappy that closes at its sides. */
@@ -12,8 +12,14 @@ export const pantsHead = head({
   bodies: ['upright'],
   level: 'first',
   looks: ['posture', 'legs', 'tail', 'stuffing'],
-  choices: { pants: one(['pants', 'nappy'], 'pants'), legs: legsChoice, tail: slitTailChoice, ...dressedChoices },
-  auto: { ...dressedAuto, legs: 'two', tail: 'covered' },
+  choices: {
+    pants: one(['pants', 'nappy'], 'pants'),
+    legs: legsChoice,
+    waist: waistChoice,
+    tail: tailChoice,
+    ...dressedChoices,
+  },
+  auto: { ...dressedAuto, legs: 'two', waist: 'turned', tail: 'open' },
   suits: {
     ...nappySuits,
     // What is drawn on closes nowhere.
@@ -21,10 +27,13 @@ export const pantsHead = head({
     // What closes at its sides goes between the legs.
     legs: ({ pants }) => pants === 'pants',
     tail: ({ legs }) => legs !== 'tube',
+    // A tube's waist is level, a nappy's hemmed.
+    waist: ({ pants, legs }) => pants === 'pants' && legs !== 'tube',
   },
   needs: [
     ...needs(['waist-girth', 'hip-girth', 'body-rise', 'thigh-girth']),
     ...needs(['crotch-length'], (choices: LegCount, looks) => !isTube(choices, looks)),
+    ...quietly(['front-crotch'], (choices: LegCount, looks) => !isTube(choices, looks)),
     ...needs(['foot-girth'], ({ pants }: Pants) => pants === 'pants'),
     ...needs(
       ['waist-to-tail', 'tail-base-girth', 'tail-girth'],
@@ -38,5 +47,5 @@ function isTube({ legs }: LegCount, looks?: Looks): boolean {
 }
 
 function leavesTail({ tail }: Tails, looks?: Looks): boolean {
-  return tail === 'open' || (tail === 'auto' && looks?.traits.tail === true);
+  return tail === 'open' || tail === 'waist' || (tail === 'auto' && looks?.traits.tail === true);
 }

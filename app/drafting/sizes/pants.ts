@@ -3,9 +3,10 @@ import { legEdge, NARROW_SHARE, type PantsFrame } from '../curves/pants';
 import { brent, pathLength, SOLVED_LENGTH_MM } from '../geometry';
 import type { LegCount, Pants, Tails } from '../heads/choices';
 import { easedGirth, LEAST_LIMB_EASE_MM, SOFT_PASS } from './ease';
-import { easedCrotch } from './leg';
+import { easedCrotch, easedFront } from './leg';
 import { maker } from './maker';
 import { PAST_CENTRE_MM } from './scale';
+import { ABOVE_TAIL_MM, ROOT_ROOM, TAIL_ROOM } from './tail';
 import type { Wearer } from './wearer';
 
 const TWO_SEAMS = 2;
@@ -13,6 +14,11 @@ const TWO_SEAMS = 2;
 const LEAST_HIP_EASE_MM = 12;
 /** Of the way from waist to waist the narrowest place lies so far down: a seat that is sat on is longer behind (common practice, no source). */
 const MIDDLE = { stands: 0.47, sits: 0.42 } as const;
+/** Where the front is measured, it is no less and no more of the whole: a seat that is sat on lies behind, wherever the middle was seen. */
+const LEAST_FRONT = 0.36;
+const MOST_FRONT = { stands: 0.5, sits: 0.46 } as const;
+/** A waist comes down to its middle in front, and rises behind, by at most this share of a quarter of the seat: steeper it would not turn. */
+const STEEPEST_WAIST = 0.35;
 /** Between the legs half as wide as this share of a quarter of the seat, and at least, mm (common practice, no source). */
 const CROTCH_SHARE = 0.3;
 /** Where the legs are so thin that their openings would gape, it is cut wider, up to this share (common practice, no source). */
@@ -26,9 +32,6 @@ const LEAST_LEG_MM = 6;
 const FIRM_FOOT_MM = 6;
 /** A tube reaches this much below the rise, mm, and is turned there. */
 const BELOW_RISE_MM = 10;
-/** A tail comes out this much above its root, through a slit this much longer than half of what passes (design, untried). */
-const ABOVE_TAIL_MM = 2;
-const TAIL_ROOM = 1.1;
 /** Below the waist and above the legs so much stays whole, as a share of the back. */
 const KEPT = 0.2;
 
@@ -43,6 +46,7 @@ export const pantsSizes = maker(
     'pantsLong',
     'pantsCrotch',
     'pantsMiddle',
+    'pantsRaised',
     'pantsLeg',
     'pantsLegLeast',
     'pantsLonger',
@@ -70,6 +74,7 @@ const NO_LEGS = {
   pantsLong: 0,
   pantsCrotch: 0,
   pantsMiddle: 0,
+  pantsRaised: 0,
   pantsLeg: 0,
   pantsLegLeast: 0,
   pantsLonger: 0,
@@ -87,6 +92,9 @@ function legsOf(wearer: Wearer<Pants>, quarter: Mm, rise: Mm) {
   const passes = (foot: Mm) => (stuffing === 'firm' ? foot + FIRM_FOOT_MM : foot * SOFT_PASS);
   const least = nappy ? thigh : Math.max(thigh, passes(wearer.of('foot-girth')));
   const crotch = easedCrotch(wearer.of('crotch-length'), posture, wearer.cloth.thickness);
+  const share = frontShare(wearer, crotch);
+  // The sides are as long as front and back are between them: what the front is shorter, the back is longer.
+  const raised = (long: Mm) => Math.min((0.5 - share) * long, STEEPEST_WAIST * quarter);
   const half = Math.min(Math.max(quarter * CROTCH_SHARE, LEAST_CROTCH_MM), 0.8 * quarter);
   const frame = (pantsSide: Mm, pantsLong: Mm, pantsCrotch: Mm): PantsFrame => ({
     pantsFront: quarter,
@@ -94,16 +102,19 @@ function legsOf(wearer: Wearer<Pants>, quarter: Mm, rise: Mm) {
     pantsSide,
     pantsLong,
     pantsCrotch,
-    pantsMiddle: MIDDLE[posture] * pantsLong,
+    pantsMiddle: share * pantsLong,
+    pantsRaised: raised(pantsLong),
   });
   // What laps is part of the leg's edge, and goes round nothing.
   const round = (side: Mm, long: Mm, crotch = half): Mm => pathLength(legEdge(frame(side, long, crotch))) - lap;
   const most = Math.max(LONGEST_SIDE * rise, LEAST_SIDE_MM);
   // In front a side, and something of the leg below it, lie above the narrowest place.
-  const above = MIDDLE[posture] - NARROW_SHARE / 2;
+  const above = share - NARROW_SHARE / 2;
   const longest = Math.max(crotch, 2 * LEAST_SIDE_MM + 2 * half, (LEAST_SIDE_MM + LEAST_LEG_MM) / above);
   const long = round(LEAST_SIDE_MM, longest) >= least ? longest : longerFor(least, longest, round);
-  const highest = Math.max(Math.min(most, above * long - LEAST_LEG_MM), LEAST_SIDE_MM);
+  const before = above * long + raised(long);
+  const behind = (1 - share - NARROW_SHARE / 2) * long - raised(long);
+  const highest = Math.max(Math.min(most, before - LEAST_LEG_MM, behind - LEAST_LEG_MM), LEAST_SIDE_MM);
   const solved = brent((side) => round(side, long) - least, LEAST_SIDE_MM, highest, { tolerance: SOLVED_LENGTH_MM });
   const side = solved.ok ? solved.x : solved.atHigh > 0 ? highest : LEAST_SIDE_MM;
   const between = widerFor(least, half, Math.max(half, quarter * WIDEST_CROTCH_SHARE), (wide) =>
@@ -115,6 +126,14 @@ function legsOf(wearer: Wearer<Pants>, quarter: Mm, rise: Mm) {
     pantsLegLeast: least,
     pantsLonger: Math.max(long - crotch, 0),
   };
+}
+
+/** How much of the way from waist to waist lies in front: as measured, else as is usual. */
+function frontShare(wearer: Wearer, crotch: Mm): number {
+  const { posture } = wearer.traits;
+  if (!wearer.taken('front-crotch')) return MIDDLE[posture];
+  const front = easedFront(wearer.of('front-crotch'), posture, wearer.cloth.thickness);
+  return Math.min(Math.max(front / crotch, LEAST_FRONT), MOST_FRONT[posture]);
 }
 
 /** The way between the legs with which the highest leg is as wide as asked. */
@@ -132,11 +151,16 @@ function widerFor(least: Mm, half: Mm, widest: Mm, round: (half: Mm) => Mm): Mm 
   return solved.ok ? solved.x : widest;
 }
 
-/** Where the fold stays open behind: the tail's thickest place passes, and something is left above and below. */
+/**
+ * Where the fold stays open behind: the tail's thickest place passes, and something is left above and below. Opened from the waist
+ * down, only the root lies in it.
+ */
 function tailOf(wearer: Wearer<Tails>, { pantsLong, pantsMiddle }: { pantsLong: Mm; pantsMiddle: Mm }) {
-  if (wearer.choices.tail !== 'open') return { tailAbove: 0, tailLong: 0, tailMissing: 0 };
+  const { tail } = wearer.choices;
+  if (tail === 'covered') return { tailAbove: 0, tailLong: 0, tailMissing: 0 };
   const behind = pantsLong - pantsMiddle;
-  const wanted = TAIL_ROOM * Math.max(wearer.of('tail-base-girth'), wearer.of('tail-girth') / 2);
+  const root = wearer.of('tail-base-girth');
+  const wanted = tail === 'waist' ? (ROOT_ROOM * root) / 2 : TAIL_ROOM * Math.max(root, wearer.of('tail-girth') / 2);
   const tailLong = Math.min(wanted, behind * (1 - 2 * KEPT));
   const lowest = behind * (1 - KEPT) - tailLong;
   const tailAbove = Math.min(Math.max(wearer.of('waist-to-tail') - ABOVE_TAIL_MM, behind * KEPT), lowest);

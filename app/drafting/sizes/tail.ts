@@ -6,10 +6,10 @@ import type { Wearer } from './wearer';
 /** Below the crotch, and below the casing of a waist, at least so much is left to sew, mm. */
 export const LEAST_LEFT_MM = 10;
 /** A tail comes out this much above its root, through a slit this much longer than half of what passes (design, untried). */
-const ABOVE_TAIL_MM = 2;
-const TAIL_ROOM = 1.1;
+export const ABOVE_TAIL_MM = 2;
+export const TAIL_ROOM = 1.1;
 /** Where it comes in from the waist, its root has so much room in the slit (common practice, no source). */
-const ROOT_ROOM = 1.3;
+export const ROOT_ROOM = 1.3;
 /** Below the casing, and above the crotch, so much of the back seam is sewn, mm. */
 const BELOW_CASING_MM = 22;
 const MOST_KEPT = 0.25;

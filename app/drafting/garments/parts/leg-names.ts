@@ -24,5 +24,8 @@ export const isHung = ({ waist }: Waists) => waist === 'bodice';
 /** From the waist down to the tail the back opens, and closes above it by edges that lap; on a bodice its own opening runs on so far. */
 export const lapsAtTail = ({ tail, waist }: Tails & Waists) => tail === 'waist' && waist !== 'bodice';
 
+/** Half the waist, from front to back. */
+export const legWaist = [{ piece: 'leg', edge: 'waist' }] as const;
+
 /** A back that rises more than this, of the width it rises over, makes the waist too steep to be turned. */
 export const STEEPEST_TURNED = 0.16;

@@ -1,9 +1,17 @@
 import type { Traits } from '../../../body';
 import type { Instead, SeamRow, Unsuited } from '../../rows/rows';
+import type { Sizes } from '../../sizes/maker';
+import type { Wearer } from '../../sizes/wearer';
 import { type LegNames, lapsAtTail, leavesTail } from './leg-names';
 
 /** A tail so many times as thick as its root is a knob: it goes in from the waist, and nothing but its root lies in the slit. */
 const KNOB = 2;
+
+type Tail = { readonly sizes: Sizes<'tailLong'>; readonly wearer: Pick<Wearer, 'of'> };
+
+/** It does not come through a slit, or is so thick beside its root. */
+export const isKnob = ({ sizes, wearer }: Tail): boolean =>
+  wearer.of('tail-girth') > Math.min(2 * sizes.tailLong, KNOB * wearer.of('tail-base-girth'));
 
 /** Through a slit, or from the waist down: what closes above the tail, and the edges beside it. */
 export const tailSeams: readonly SeamRow<LegNames>[] = [
@@ -47,6 +55,5 @@ export const tailToWaist: Instead<LegNames> = {
   because: 'thick-tail',
   check: ['tail-girth', 'tail-base-girth', 'waist-to-tail'],
   onlyAuto: true,
-  when: ({ sizes, wearer }) =>
-    wearer.of('tail-girth') > Math.min(2 * sizes.tailLong, KNOB * wearer.of('tail-base-girth')),
+  when: isKnob,
 };
