@@ -5,6 +5,7 @@ import type { Path, Point } from '../geometry';
 /** What is done at a step; `guide.how` in the locales has the words. */
 export const kinds = [
   'stay',
+  'snip',
   'join',
   'ease',
   'gather',

@@ -10,20 +10,22 @@ import { isFlat, lengthOf, notesOf, type Standing } from './notes';
 import { passesOf } from './order';
 import { runsOverFold } from './runs';
 import { STAY, sceneOf } from './scene';
+import { snipsOf } from './snips';
 
 /** The sewing of a draft: what is cut, the steps in their order, and how every edge is finished in the end. */
 export function guideOf(draft: Draft): Guide {
   const known = knownOf(draft);
   const passes = passesOf(known);
   const closing = closingOf(passes, known);
-  const steps = passes.map((seams, index) =>
-    stepOf(
-      seams,
-      passes.slice(0, index).flat(),
-      { closes: index === closing, closed: closing >= 0 && index > closing, next: passes[index + 1] ?? [] },
-      known,
-    ),
-  );
+  const steps = passes.flatMap((seams, index) => {
+    const done = passes.slice(0, index).flat();
+    const standing = {
+      closes: index === closing,
+      closed: closing >= 0 && index > closing,
+      next: passes[index + 1] ?? [],
+    };
+    return [...snipped(seams, done, known), stepOf(seams, done, standing, known)];
+  });
   return {
     cut: draft.pieces.map(({ name, copies, mirrored, onFold, of }) => ({
       ...{ piece: name, copies, mirrored, onFold },
@@ -79,6 +81,28 @@ function boundBy({ join, first, second }: Seam, known: Known): Mm | null {
 
 /** Of seams sewn in one go the one that asks for most: what is gathered in is gathered all along. */
 const longest = (seams: readonly Seam[]): Seam => seams.reduce((most, each) => (each.ratio > most.ratio ? each : most));
+
+/** What is turned at a hollow corner is snipped into first: a step of its own, or nobody would see where. */
+function snipped(seams: readonly Seam[], done: readonly Seam[], known: Known): readonly GuideStep[] {
+  const corners = snipsOf(seams, done, known);
+  const [head] = seams;
+  if (corners.length === 0 || !head) return [];
+  const first = [...new Set(corners.map(({ piece }) => piece))];
+  const edges = corners.flatMap(({ piece, edges: [edge] }) => known.edge({ piece, edge }) ?? []);
+  const seam: Seam = { ...head, first: first.map((piece) => ({ piece, edge: '' })), second: [] };
+  return [
+    {
+      id: `snip-${head.name}`,
+      kind: 'snip',
+      seams: [],
+      ...{ first, second: [] },
+      allowance: Math.max(...edges.map(({ allowance }) => allowance)),
+      length: 0,
+      notes: [],
+      scene: sceneOf([seam], done, known, corners),
+    },
+  ];
+}
 
 /** Hollow edges of woven cloth give before they are sewn: a line of stitches in each piece holds them. */
 function stayed(known: Known): readonly GuideStep[] {

@@ -6,20 +6,27 @@ import { insideOf } from './inside';
 import type { Known } from './known';
 import { foldsOf, type LaidPart, pathOf, placed, runOf, ticksOf } from './laid-part';
 import { type Mark, marksAlong } from './marks';
+import type { Corner } from './snips';
 
 /** Curves held by stitches before the first seam stand as a seam of this name. */
 export const STAY = 'stay';
 
 /**
  * The picture of a step: its pieces from the draft's own outlines, what is sewn now, what has been sewn before it, and the
- * places that meet. `done` are the seams of the steps before.
+ * places that meet. `done` are the seams of the steps before. With `snips` it shows these alone, before the seams are sewn.
  */
-export function sceneOf(seams: readonly Seam[], done: readonly Seam[], known: Known): Scene {
+export function sceneOf(
+  seams: readonly Seam[],
+  done: readonly Seam[],
+  known: Known,
+  snips: readonly Corner[] = [],
+): Scene {
   const arranged = arrange(seams, known);
   const refs = seams.flatMap(({ first, second }) => [...first, ...second]);
-  const turned = seams.every(({ name, join }) => join === 'folded' && name !== STAY);
+  const turned = snips.length === 0 && seams.every(({ name, join }) => join === 'folded' && name !== STAY);
   const parts = arranged.parts.map((part) => ({
     ...partOf(part, refs, done, arranged),
+    ...(snips.length > 0 ? cutInto(part, snips) : {}),
     folds: turned ? foldsOf(part, refsTo(refs, part), arranged.onOther.has(part.piece.name)) : [],
   }));
   const all = seams.flatMap((seam) => pairsOf(seam, arranged));
@@ -102,6 +109,13 @@ function partOf(
     ticks: ticksOf(part, now),
     inside: insideOf(part),
   };
+}
+
+/** The cuts into this piece's corners, on both halves of one that lies unfolded. */
+function cutInto(part: LaidPart, snips: readonly Corner[]): Pick<Part, 'now' | 'also' | 'ticks'> {
+  const own = snips.filter(({ piece }) => piece === part.piece.name);
+  const both = (other: boolean) => own.map(({ snip }) => placed(part, snip, other));
+  return { now: both(false), also: part.piece.onFold ? both(true) : [], ticks: [] };
 }
 
 type Pair = { readonly one: Point; readonly two: Point };

@@ -28,6 +28,7 @@ export type Term = (typeof terms)[number];
 /** What is spoken of at a step, by what is done there. */
 const byKind: Readonly<Record<Kind, readonly Term[]>> = {
   stay: ['stay-stitch', 'allowance'],
+  snip: ['snip', 'allowance'],
   join: ['right-sides', 'notch', 'allowance'],
   ease: ['ease', 'right-sides', 'notch'],
   gather: ['gather', 'right-sides', 'notch'],

@@ -14,7 +14,7 @@ const TOLD_MM = 1.5;
 
 /** What a step is about, as a heading. */
 export function titleOf({ kind, seams }: GuideStep, say: Say): string {
-  if (kind === 'stay') return say('guide.stay-title');
+  if (kind === 'stay' || kind === 'snip') return say(`guide.${kind}-title`);
   const names = seams.map(({ name }) => say(`seam.${name}`));
   return say('list.row', { of: [...new Set(names)] });
 }
