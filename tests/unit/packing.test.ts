@@ -3,6 +3,7 @@ import { describe, expect, test } from 'vitest';
 import type { Point } from '../../app/drafting/geometry';
 import {
   blockBox,
+  blockLine,
   blockOutside,
   blockRows,
   chance,
@@ -104,6 +105,22 @@ describe('settling', () => {
 });
 
 describe('room for words', () => {
+  test('a line just above the board, or below it, takes of it what lies within its gap', () => {
+    for (const [y, free] of [
+      [-1e-9, 7],
+      [-3, 5],
+      [100.5, 0],
+    ] as const) {
+      const across = [
+        { x: 0, y },
+        { x: 100, y },
+      ];
+      const board = blockLine(emptyBoard(100, 100), across, 6.5);
+      expect(nearestRoom(board, 90, 5, { x: 50, y: 0 })?.y).toBe(free);
+      expect(nearestRoom(board, 90, 99, { x: 50, y: 50 })).toBeUndefined();
+    }
+  });
+
   test('is the free place nearest the wish', () => {
     const board = blockBox(emptyBoard(100, 100), { x: 40, y: 0, width: 20, height: 100 });
     expect(nearestRoom(board, 10, 10, { x: 52, y: 50 })?.x).toBeCloseTo(60, 5);

@@ -44,16 +44,16 @@ export function blockLine(board: Board, line: readonly Point[], gap: number): Bo
 
 /** The board with `gap` mm on both sides of each line taken. */
 export function blockLines(board: Board, lines: readonly (readonly Point[])[], gap: number): Board {
-  return thickened(board, gap, (covers) => {
-    for (const line of lines) followed(line, board.taken.length, covers);
+  return thickened(board, gap, (covers, rows) => {
+    for (const line of lines) followed(line, rows, covers);
   });
 }
 
 /** The board with a polygon's inside and `gap` mm round it taken. */
 export function block(board: Board, polygon: readonly Point[], gap: number): Board {
   const count = board.taken.length;
-  return thickened(board, gap, (covers) => {
-    followed(closed(polygon), count, covers);
+  return thickened(board, gap, (covers, rows) => {
+    followed(closed(polygon), rows, covers);
     for (const [row, spans] of insideSpans(polygon, count).entries()) {
       for (const [from, to] of spans) covers(row, from, to);
     }
@@ -67,14 +67,20 @@ export function blockOutside(board: Board, polygon: readonly Point[], gap: numbe
   return blockLine(withTaken(board, outside), closed(polygon), gap);
 }
 
-/** The board with all that is drawn on it taken, and `gap` mm round it. */
-function thickened(board: Board, gap: number, draw: (covers: Covers) => void): Board {
+/** The board with all that is drawn on it taken, and `gap` mm round it: what lies above or below it by less reaches in. */
+function thickened(
+  board: Board,
+  gap: number,
+  draw: (covers: Covers, rows: readonly [number, number]) => void,
+): Board {
   const reach = Math.ceil(gap / ROW_MM);
+  const lowest = board.taken.length - 1;
   const added = new Map<number, Span[]>();
-  draw((row, from, to) => {
-    const last = Math.min(board.taken.length - 1, row + reach);
+  const covers: Covers = (row, from, to) => {
+    const last = Math.min(lowest, row + reach);
     for (let near = Math.max(0, row - reach); near <= last; near += 1) put(added, near, [from - gap, to + gap]);
-  });
+  };
+  draw(covers, [-reach, lowest + reach]);
   return withTaken(board, added);
 }
 

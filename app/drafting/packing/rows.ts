@@ -36,20 +36,20 @@ export function rowsOf(polygons: readonly (readonly Point[])[]): Rows {
 /** What lines through points cover in each row, from y = 0 down. */
 function edgeSpans(lines: readonly (readonly Point[])[], count: number): readonly Spans[] {
   const rows: Span[][] = Array.from({ length: count }, () => []);
-  for (const line of lines) followed(line, count, (row, from, to) => rows[row]?.push([from, to]));
+  for (const line of lines) followed(line, [0, count - 1], (row, from, to) => rows[row]?.push([from, to]));
   return rows.map(merged);
 }
 
 /** Told what is covered in a row, from x to x. */
 export type Covers = (row: number, from: number, to: number) => void;
 
-/** Tells what each stretch of a line covers in each of `count` rows. */
-export function followed(line: readonly Point[], count: number, covers: Covers): void {
+/** Tells what each stretch of a line covers in each row from one to another. */
+export function followed(line: readonly Point[], [top, bottom]: readonly [number, number], covers: Covers): void {
   for (let i = 1; i < line.length; i += 1) {
     const [a, b] = ordered(line[i - 1], line[i]);
     if (!a || !b) continue;
-    const first = Math.max(0, Math.floor(a.y / ROW_MM));
-    const last = Math.min(count - 1, Math.floor(b.y / ROW_MM));
+    const first = Math.max(top, Math.floor(a.y / ROW_MM));
+    const last = Math.min(bottom, Math.floor(b.y / ROW_MM));
     for (let row = first; row <= last; row += 1) {
       const level = a.y === b.y;
       const from = level ? a.x : xAt(a, b, Math.max(a.y, row * ROW_MM));
