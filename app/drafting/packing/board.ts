@@ -68,11 +68,7 @@ export function blockOutside(board: Board, polygon: readonly Point[], gap: numbe
 }
 
 /** The board with all that is drawn on it taken, and `gap` mm round it: what lies above or below it by less reaches in. */
-function thickened(
-  board: Board,
-  gap: number,
-  draw: (covers: Covers, rows: readonly [number, number]) => void,
-): Board {
+function thickened(board: Board, gap: number, draw: (covers: Covers, rows: readonly [number, number]) => void): Board {
   const reach = Math.ceil(gap / ROW_MM);
   const lowest = board.taken.length - 1;
   const added = new Map<number, Span[]>();
