@@ -1,0 +1,38 @@
+import type { Solid } from './solid';
+import type { Spot } from './space';
+import type { Section } from './trunk';
+
+/** An arm or leg: its root's middle, where it points (one long), radii at root, middle and end, mm. */
+export type Limb = {
+  readonly root: Spot;
+  readonly way: Spot;
+  readonly thick: number;
+  readonly girth: number;
+  readonly thin: number;
+  readonly length: number;
+  readonly side: number;
+};
+
+/** A body to sew on, and where things lie on it; heights are mm down from the shoulder's neck end. */
+export type Figure = {
+  readonly solid: Solid;
+  readonly section: (down: number) => Section;
+  readonly head: { readonly centre: Spot; readonly half: Spot };
+  readonly arms: readonly Limb[];
+  readonly legs: readonly Limb[];
+  readonly lines: Lines;
+  /** How low a tape of a length ends that is laid from the shoulder's neck end (before) or the nape (behind) over the body. */
+  readonly falls: (length: number, face: 1 | -1) => number;
+  /** How far the body's own lengths are off the card's, as shares. */
+  readonly residuals: Readonly<Record<string, number>>;
+};
+
+export type Lines = {
+  readonly neck: number;
+  readonly shoulder: { readonly x: number; readonly y: number };
+  readonly underarm: number;
+  readonly waist: number;
+  readonly hem: number;
+  readonly seat: number;
+  readonly crotch: number;
+};
