@@ -1,6 +1,9 @@
 /** The digits on the tape, in every language. */
 export const LATIN = { numberingSystem: 'latn' } as const;
 
+/** A space no line ends at. */
+const NO_BREAK = '\u00a0';
+
 type Moment = number | Date;
 
 /** A day in its own words, e.g. `27 Nov 2026`; a moment with the hour and minute beside it. */
@@ -9,6 +12,8 @@ export const writtenDay = (at: Moment, locale: string): string =>
 export const writtenMoment = (at: Moment, locale: string): string =>
   new Intl.DateTimeFormat(locale, { ...LATIN, dateStyle: 'medium', timeStyle: 'short' }).format(at);
 
-/** A number of a unit that is not a length, to a tenth at most: `1.5 MB`, `40 min`. */
+/** A number of a unit that is not a length, to a tenth at most, on one line: `1.5 MB`, `40 min`. */
 export const writtenAmount = (value: number, unit: 'megabyte' | 'hour' | 'minute', locale: string): string =>
-  new Intl.NumberFormat(locale, { ...LATIN, style: 'unit', unit, maximumFractionDigits: 1 }).format(value);
+  new Intl.NumberFormat(locale, { ...LATIN, style: 'unit', unit, maximumFractionDigits: 1 })
+    .format(value)
+    .replaceAll(' ', NO_BREAK);
