@@ -62,6 +62,35 @@ test.each([
   }
 });
 
+test.each(['shoulder', 'tank', 'band'])(
+  'of tiers only the first opens: where no head comes in, the toy steps in (%s)',
+  (bodice) => {
+    const { tiny } = cards;
+    const card = tiny && { ...tiny, readings: { ...tiny.readings, 'head-girth': [400] } };
+    const draft = drafted(card, 'dress', { bodice, skirt: 'tiers' });
+    expect(draft.flags.map(({ code }) => code)).not.toContain('will-not-pass');
+    const rows = draft.openings.filter(({ through }) => ['neck', 'waist'].includes(through));
+    expect(rows.map(({ passes }) => passes)).toContain('hip-girth');
+    for (const { passes, gives, needs } of rows) {
+      expect(gives).toBeGreaterThanOrEqual(needs);
+      if (passes === 'hip-girth') expect(needs).toBeLessThan(400 * 0.9);
+    }
+    // Left closed on wish, nothing is stepped into.
+    const closed = drafted(card, 'dress', { bodice, skirt: 'tiers', opening: 'none' });
+    expect(closed.flags.map(({ code }) => code)).toContain('will-not-pass');
+    expect(closed.openings.map(({ passes }) => passes)).not.toContain('hip-girth');
+  },
+);
+
+test('a skirt opened far below its waist for the head is said to gape', () => {
+  const said = (head: number) => {
+    const card = cards.doll && { ...cards.doll, readings: { ...cards.doll.readings, 'head-girth': [head] } };
+    return drafted(card, 'dress', { opening: 'back' }).flags.find(({ code }) => code === 'skirt-gapes')?.values.by;
+  };
+  expect(said(328)).toBeUndefined();
+  expect(said(479)).toBeCloseTo(111.4, 1);
+});
+
 test('a dress that opens to its hem has nothing sewn below its opening', () => {
   const card = cards.tiny && {
     ...cards.tiny,

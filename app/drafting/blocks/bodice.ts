@@ -75,8 +75,9 @@ const ARMHOLE_OUT = 0.5;
 const ARMHOLE_INTO = 0.62;
 /** Where the side leans out, the curve still arrives with a handle of this share of its chord: no hook. */
 const LEAST_REACH = 0.3;
-const RAGLAN_OUT = 0.4;
-const RAGLAN_INTO = 0.6;
+/** A raglan's turns near its ends alone, as the sleeve's does: hollow all along, both would draw the chest together. */
+const RAGLAN_OUT = 0.2;
+const RAGLAN_INTO = 0.5;
 /** Under a hood at most this share of what the body has of the half neckline stays free. */
 const MOST_CHIN = 0.6;
 /** At most this share of a half neckline stays with the body. */

@@ -13,7 +13,9 @@ import {
 import { block, type Fed } from './block';
 import { lowerSleeve } from './sleeve';
 
-const HANDLE = 0.36;
+/** Its slanting edges turn near their ends and run straight between: hollow there, they would draw the chest together (sewn up on simulated toys). */
+const UNDERARM_HANDLE = 0.25;
+const NECK_HANDLE = 0.13;
 const SOLVED_MM = 1e-4;
 /** The neck edge stays narrower than the sleeve, dart and all, as a share of half its width, and lies at most so far off its middle. */
 const WIDEST_TOP = 1.4;
@@ -146,7 +148,7 @@ function slant(
   const at = (height: number): Slant => {
     const leg = point(-off + up.x * dart.long, -height + up.y * dart.long);
     const corner = point(leg.x + up.y * neck, leg.y - up.x * neck);
-    return { path: [hermite(point(-half, 0), leave, corner, up, HANDLE, HANDLE)], corner, leg, height };
+    return { path: [hermite(point(-half, 0), leave, corner, up, UNDERARM_HANDLE, NECK_HANDLE)], corner, leg, height };
   };
   const { x, y } = at(0).corner;
   const lowest = (half + x) * LOWEST_RISE + y;

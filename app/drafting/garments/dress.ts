@@ -14,7 +14,7 @@ import { dressHead } from '../heads/dress';
 import { assemble } from '../rows/garment';
 import type { Look, RefTo } from '../rows/names';
 import { allOnly, only, part } from '../rows/part';
-import { openedForHead, openedForHeadBelowBand } from '../sizes/deeper-opening';
+import { gaping, openedForHead, openedForHeadBelowBand } from '../sizes/deeper-opening';
 import type { Sizes, SizesOf } from '../sizes/maker';
 import { drawnGirth } from '../sizes/trunk';
 import { waistOf, waistSizes } from '../sizes/waist';
@@ -130,6 +130,7 @@ const waist = part<Waist>({
       seamed: true,
       opened: opened.shoulders,
       whole: isOpenToHem,
+      steppedInto: 'hip-girth',
       when: (choices) => isAround(choices) && hangs(choices),
     },
     {
@@ -139,6 +140,7 @@ const waist = part<Waist>({
       seamed: true,
       opened: opened.band,
       whole: isOpenToHem,
+      steppedInto: 'hip-girth',
       when: (choices) => isAround(choices) && isBand(choices),
     },
     {
@@ -164,6 +166,17 @@ const waist = part<Waist>({
       cornered: true,
     },
   ],
+  notes: [
+    {
+      code: 'skirt-gapes',
+      measures: ['head-girth'],
+      told: ({ wearer, sizes }) => {
+        const by = gaping(wearer, sizes);
+        return by === null ? null : { by };
+      },
+      when: ({ opening }) => opening === 'back',
+    },
+  ],
   fit: [
     {
       place: 'waist',
@@ -182,6 +195,7 @@ export const dress = assemble(dressHead, [
     bodicePart(top, {
       below: ({ skirtOpen }: Sizes<'skirtOpen' | 'skirtLength'>) => skirtOpen,
       throughout: isOpenToHem,
+      orBy: 'hip-girth',
     }),
   ),
   only(hangs, cutOff),

@@ -110,6 +110,8 @@ export type Passage<N extends Names = Names> = When<N> & {
   readonly measure: MeasureId;
   /** It may go on by what this measures instead, where that is less: feet first. */
   readonly or?: MeasureId;
+  /** Opened all the way it may be stepped into where the measure itself does not pass: this has to, then. */
+  readonly steppedInto?: MeasureId;
   readonly through: string;
   readonly gives?: (sizes: Sizes<N['size']>, wearer: Wearer<N['choices']>) => Mm;
   readonly drawn?: (look: Look<N>) => Mm;

@@ -67,8 +67,8 @@ export function openingFor(ways: Ways, wearer: Wearer<AnyNames['choices']>, size
   const opening = wish === 'auto' ? automatic : wish;
   const wished = Math.max(slitNeeded, centre * WISHED_SLIT, LEAST_SLIT_MM);
   const slit = opening === 'slit' ? Math.min(wished, longest) : null;
-  const rows = passings.map((each) => rowOf(each, { opening, slit, closedBy: ways.closedBy }, sizes));
-  const blocked = rows.flatMap((row, index) => (row.gives < row.needs ? [willNotPass(row, passings[index])] : []));
+  const rows = passings.map((each) => rowOf(each, { opening, slit, closedBy: ways.closedBy }, { wearer, sizes }));
+  const blocked = rows.flatMap((row) => (row.gives < row.needs ? [willNotPass(row)] : []));
   return {
     opening,
     slit,
@@ -112,13 +112,17 @@ function passingOf(
 function rowOf(
   { passage, measure, needs, gives }: Passing,
   { opening, slit, closedBy }: Pick<Opened, 'opening' | 'slit'> & Pick<Ways, 'closedBy'>,
-  sizes: Sizes,
+  { wearer, sizes }: { readonly wearer: Wearer<AnyNames['choices']>; readonly sizes: Sizes },
 ): OpeningRow {
   const opened = ['front', 'back'].includes(opening) ? passage.opened : undefined;
   const through = { passes: measure, through: passage.through, needs };
   if (opened) {
     const whole = typeof passage.whole === 'function' ? passage.whole(sizes) : passage.whole;
-    return { ...through, gives: Math.max(gives + opened(sizes), whole ? needs : 0), closure: closedBy };
+    const wide = Math.max(gives + opened(sizes), whole ? needs : 0);
+    const { steppedInto } = passage;
+    return steppedInto && wide < needs
+      ? { ...through, passes: steppedInto, needs: passingGirth(wearer, steppedInto), gives: wide, closure: closedBy }
+      : { ...through, gives: wide, closure: closedBy };
   }
   if (passage.slit && slit !== null) return { ...through, gives: gives + 2 * slit, closure: 'slit' };
   return { ...through, gives, closure: 'none' };
@@ -142,11 +146,11 @@ function notes({ wish, opening, slit, why }: Told): Flag[] {
     : [];
 }
 
-function willNotPass(row: OpeningRow, passing: Passing | undefined): Flag {
+function willNotPass(row: OpeningRow): Flag {
   return {
     code: 'will-not-pass',
     severity: 'unlikely',
-    measures: passing ? [passing.measure] : [],
+    measures: [row.passes],
     values: { needs: row.needs, gives: row.gives },
   };
 }

@@ -2,6 +2,7 @@ import type { Mm } from '../../body';
 import type { Skirts } from '../heads/choices';
 import { maker, type Sizes } from './maker';
 import { passingGirth } from './passing';
+import { openLength } from './skirt';
 import type { Wearer } from './wearer';
 
 /** What is left closed above a skirt's hem is at least this share of its length, or nothing is (common practice, no source). */
@@ -25,6 +26,17 @@ export const openedForHeadBelowBand = maker(
   ['skirtOpen'],
   (wearer: Wearer<Skirts>, sizes) => deeper(wearer, sizes, sizes.waist, sizes.bandHeight),
 );
+
+/** A skirt is closed by nothing below its waist: open so much farther than hips ask it gapes, mm (common practice, no source). */
+const GAPES_MM = 25;
+
+/** How far below the waist a skirt opens that was opened for the head, where it would gape; null where it does not. */
+export function gaping(
+  wearer: Pick<Wearer, 'of'>,
+  { skirtOpen, skirtLength, waist }: Skirt & Sizes<'waist'>,
+): Mm | null {
+  return skirtOpen > openLength(wearer, waist, skirtLength) + GAPES_MM ? skirtOpen : null;
+}
 
 function deeper(wearer: Wearer<Skirts>, { skirtOpen, skirtLength }: Skirt, tightest: Mm, above: Mm) {
   const stretched = tightest * (1 + wearer.cloth.stretch / 2);

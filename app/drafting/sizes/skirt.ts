@@ -82,7 +82,7 @@ function hemOf(style: Style, top: Mm, hip: Mm, length: Mm): Mm {
 }
 
 /** The back opens far enough for the hips to pass the waist, and a hand the opening. */
-function openLength(wearer: Wearer, waist: Mm, length: Mm): Mm {
+export function openLength(wearer: Pick<Wearer, 'of'>, waist: Mm, length: Mm): Mm {
   const needed = Math.max(wearer.of('hip-girth') - waist, 0) / 2 + 10;
   return Math.min(Math.max(needed, length * 0.3), length * 0.7);
 }

@@ -1,4 +1,4 @@
-import type { Mm } from '../../../body';
+import type { MeasureId, Mm } from '../../../body';
 import { bodice, type Cut } from '../../blocks/bodice';
 import type { Role } from '../../draft-types';
 import { type Hems, isOpen } from '../../heads/choices';
@@ -40,6 +40,8 @@ type Asked<C extends object, S extends string> = {
   readonly swings?: true;
   /** Put on feet first through its open back: no head has to pass. */
   readonly steppedInto?: true;
+  /** Where its open back lets no head in, this may go in first. */
+  readonly orBy?: MeasureId;
   /** Half of what a hood leaves free of the front neckline; 0: nothing. */
   readonly chin?: (sizes: Sizes<S>, choices: C) => Mm | null;
 };
@@ -110,7 +112,7 @@ export function bodicePart<C extends TopChoices, S extends string = never>(
   asked: Asked<C, S> = {},
 ): Part<Takes<C, S>, BodiceGives> {
   const { arm, lined, waisted, neckEndBound, neckBanded, zipped } = top;
-  const { below, throughout, chin, swings, steppedInto } = asked;
+  const { below, throughout, chin, swings, steppedInto, orBy } = asked;
   /** With front or back open all the way, everything opens from the neck to the hem, and what opens below it. */
   const opened = (sizes: Sizes<'frontLength' | 'frontNeckDrop'>) =>
     2 * (sizes.frontLength - sizes.frontNeckDrop + (below?.(sizes as unknown as Sizes<S>) ?? 0));
@@ -137,6 +139,7 @@ export function bodicePart<C extends TopChoices, S extends string = never>(
       : headPasses(top, {
           opened,
           finishedNeck,
+          ...(orBy ? { steppedInto: orBy } : {}),
           openThrough: (sizes) => throughout?.(sizes as unknown as Sizes<S>) ?? false,
         }),
     pieces: (['front', 'back'] as const).flatMap((side) =>

@@ -1,4 +1,4 @@
-import type { Mm } from '../../../body';
+import type { MeasureId, Mm } from '../../../body';
 import type { Look } from '../../rows/names';
 import type { Passage } from '../../rows/rows';
 import { bandOpening } from '../../sizes/band';
@@ -12,16 +12,18 @@ type Asked<C extends object> = {
   readonly opened: (sizes: Sizes<'frontLength' | 'frontNeckDrop'>) => Mm;
   /** With a skirt sewn to its waist: that opens to its hem as well. */
   readonly openThrough?: (sizes: Sizes) => boolean;
+  /** Opened behind it may be stepped into: what has to pass then. */
+  readonly steppedInto?: MeasureId;
   readonly finishedNeck: (look: Look<BodiceNames<C>>) => Mm;
 };
 
 /** A head on its way through a bodice. What opens from the neck through its own hem is laid round: nothing of it stays closed. */
 export function headPasses<C extends TopChoices>(
   { waisted, neckBanded }: Top<C>,
-  { opened, openThrough, finishedNeck }: Asked<C>,
+  { opened, openThrough, steppedInto, finishedNeck }: Asked<C>,
 ): readonly Passage<BodiceNames<C>>[] {
   const whole = waisted ? (openThrough ?? (() => false)) : true;
-  const head = { measure: 'head-girth', opened, whole } as const;
+  const head = { measure: 'head-girth', opened, whole, ...(steppedInto ? { steppedInto } : {}) } as const;
   return [
     {
       ...head,
