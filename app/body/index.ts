@@ -39,6 +39,7 @@ export {
   type InchParts,
   inchParts,
   isolated,
+  millimetreFace,
   signedMillimetre,
   unitFace,
   unitSpoken,

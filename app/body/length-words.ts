@@ -82,6 +82,10 @@ const unitParts = (
     unitDisplay,
   }).formatToParts(count);
 
+/** What a language calls millimetres beside a number. */
+export const millimetreFace = (locale: string): string =>
+  unitPart(numberFormat(locale, { style: 'unit', unit: 'millimeter' }).formatToParts(1)) ?? 'mm';
+
 /** One millimetre more or less as the language writes it, with the minus that is as wide as the plus. */
 export function signedMillimetre(by: 1 | -1, locale: string): string {
   const number = isolated(by > 0 ? '+1' : '−1', { unit: 'cm', locale });

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { formatLength, inchParts, parseLength } from '../../app/body';
+import { formatLength, inchParts, millimetreFace, parseLength } from '../../app/body';
 
 const inch = { unit: 'in', locale: 'en' } as const;
 const metric = { unit: 'cm', locale: 'en' } as const;
@@ -147,4 +147,8 @@ describe('lengths shown', () => {
           );
         }
   });
+});
+
+it('calls millimetres as the language does', () => {
+  expect(['en-GB', 'de', 'ja', 'ar'].map(millimetreFace)).toEqual(['mm', 'mm', 'mm', 'مم']);
 });

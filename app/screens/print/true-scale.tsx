@@ -1,5 +1,5 @@
 import { useId, useState } from 'preact/hooks';
-import { formatLength, type Mm, parseLength } from '../../body';
+import { formatLength, type Mm, millimetreFace, parseLength } from '../../body';
 import { CHECK_MM, LARGEST_CORRECTION, LONG_MM } from '../../drafting/sheets';
 import { useWords } from '../../parts';
 import '../shared/making/amount-field.css';
@@ -48,7 +48,7 @@ export function TrueScale({ correction, onCorrection }: TrueScaleProps) {
           aria-describedby={`${id}-how ${id}-said`}
           onInput={(event) => setText(event.currentTarget.value)}
         />
-        <span class="soft">mm</span>
+        <span class="soft">{millimetreFace(hand.locale)}</span>
       </span>
       <p id={`${id}-said`} role="status">
         {text !== '' && !fits && say('screen.scale.too-far')}
