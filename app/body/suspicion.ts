@@ -35,6 +35,8 @@ const SAME_OFFER = 0.025;
 const FEWEST_READINGS = 2;
 /** Two this close (log scale) may be swapped without harm. */
 const ALIKE = 0.2;
+/** Of these either is the longer as the toy is built, so that no order tells they were swapped: a level neck, and one held high. */
+const EITHER_WAY: readonly (readonly MeasureId[])[] = [['nape-to-leg', 'neck-to-leg']];
 /** A reading no farther off than this many strays fits the rest. */
 const FITS_WITHIN = 1;
 /** After this many wrong readings the toy is simply unlike others. */
@@ -115,6 +117,7 @@ function ofPairs(standings: Standings, strays: readonly number[]): Hypothesis[] 
     for (let otherAt = 0; otherAt < at; otherAt++) {
       const other = standings.taken[otherAt];
       if (!other || Math.abs(Math.log(other.value / value)) < ALIKE) continue;
+      if (EITHER_WAY.some((pair) => pair.includes(measure.id) && pair.includes(other.measure.id))) continue;
       if (Math.max(strays[at] ?? 0, strays[otherAt] ?? 0) < FITS_WITHIN) continue;
       const near = other.measure.region === measure.region;
       const evidence = swapGain(standings, at, otherAt) + (near ? SWAPPED_NEAR : SWAPPED_AFAR);

@@ -79,3 +79,32 @@ test('a belly far smaller than the chest, over a short way and back, is taken in
   const coat = made({ ...dog, readings: { ...dog.readings, ...less } }, 'fitted-coat');
   expect(coat ? brokenIn(coat) : ['refused']).toEqual([]);
 });
+
+test('a neck that is held high is believed, and it is said where the coat will pull; a level one is not spoken of', () => {
+  const dog = cards[0];
+  if (!dog) throw new RangeError('no toys');
+  const flagged = (throat: number, nape: number) => {
+    const long = reading(dog, 'back-length');
+    const readings = { ...dog.readings, 'neck-to-leg': [throat * long], 'nape-to-leg': [nape * long] };
+    const coat = made({ ...dog, readings }, 'fitted-coat');
+    expect(coat ? brokenIn(coat) : ['refused']).toEqual([]);
+    return (coat?.flags ?? []).map(({ code }) => code);
+  };
+  const raised = flagged(0.52, 0.26);
+  expect(raised).toContain('coat-neck-raised');
+  expect(raised).not.toContain('swapped');
+  expect(flagged(0.3, 0.38)).not.toContain('coat-neck-raised');
+});
+
+test('what a hood leaves open for ears is turned before the hood is sewn on', () => {
+  const steps = cards.flatMap((card) => {
+    const coat = made(card, 'fitted-coat', { choices: { coatNeck: 'hood', hood: 'three', ears: 'open' } });
+    return coat?.order.choices.ears === 'open' ? [coat.sewing.map(({ seams }) => seams.join('+'))] : [];
+  });
+  expect(steps.length).toBeGreaterThan(0);
+  for (const step of steps) {
+    const at = (seam: string) => step.findIndex((names) => names.split('+').includes(seam));
+    expect(at('ear-edge')).toBeGreaterThan(at('hood-crown-back'));
+    expect(at('ear-edge')).toBeLessThan(at('hood-neck-front'));
+  }
+});

@@ -116,6 +116,14 @@ export const barrelPart = part<Takes, BarrelGives>({
   notes: [
     scrapNeck,
     {
+      code: 'coat-neck-raised',
+      measures: ['neck-to-leg', 'nape-to-leg'],
+      told: ({ wearer }) => {
+        const [throat, nape] = [wearer.of('neck-to-leg'), wearer.of('nape-to-leg')];
+        return throat > nape * RAISED_NECK ? { throat, nape } : null;
+      },
+    },
+    {
       code: 'leg-holes-for-feet',
       measures: ['foot-girth', 'front-leg-girth'],
       told: (look) => {
@@ -142,6 +150,8 @@ export const barrelPart = part<Takes, BarrelGives>({
   })),
 });
 
+/** A neck that has so many times as far to the legs in front as behind is held high: there a coat cut for a level back pulls (simulated sewing: strains of a tenth). */
+const RAISED_NECK = 1.25;
 /** A hole this much wider than the leg is said: the foot asked for it (shares and mm; common practice, no source). */
 const WIDE_HOLE = 1.25;
 const WIDE_HOLE_MM = 10;

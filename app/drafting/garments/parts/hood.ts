@@ -156,7 +156,8 @@ export function hoodPart<C extends object, R extends Ref>(
         sewn: 2,
         first: told.front,
         second: [{ piece: 'hood', edge: 'neck-front', back: true }],
-        after: (choices) => (ribbed(choices) ? ['face-rib-inside'] : []),
+        // What is left open for ears is turned while the hood is still in the hand.
+        after: (choices) => ['ear-edge', ...(ribbed(choices) ? ['face-rib-inside'] : [])],
         cornered: true,
       },
       {
