@@ -20,10 +20,10 @@ export type Shape = {
 
 /**
  * A shape from outlines that may overlap one another. Outlines are simplified outwards by up to `slack`: nothing of
- * them is lost, a little may be added.
+ * them is lost, a little may be added. `frame`: a larger box that is to stay in its field, while others may reach into it.
  */
-export function shapeOf(rings: readonly Ring[], slack: number): Shape {
-  const { left, top, right, bottom } = boundsOf(rings);
+export function shapeOf(rings: readonly Ring[], slack: number, frame: Bounds = boundsOf(rings)): Shape {
+  const { left, top, right, bottom } = frame;
   const simple = rings.map((ring) =>
     simplified(ring, slack, { left, top, right, bottom }).map(({ x, y }) => ({ x: x - left, y: y - top })),
   );

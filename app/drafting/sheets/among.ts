@@ -124,16 +124,26 @@ function isOpen({ kind, laid }: Sheet): boolean {
 }
 
 /** What is free within a piece as it lies, clear of its lines and of room for its label. */
-export function roomsWithin(draft: Draft, area: Area, { turned, x, y }: Laid<Fitting>): readonly Board[] {
-  const { piece: index, whole, labelBeside } = turned.figure;
+export function roomsWithin(draft: Draft, area: Area, laid: Laid<Fitting>): readonly Board[] {
+  const free = freeWithin(draft, area, laid);
+  if (!free || laid.turned.figure.labelBeside) return free ? [free] : [];
+  const label = labelWithin(free, laid, area);
+  return label ? [blockBox(free, label, CLEAR_MM)] : [];
+}
+
+/** What is free within a piece as it lies, clear of its lines. */
+export function freeWithin(draft: Draft, area: Area, { turned, x, y }: Laid<Fitting>): Board | undefined {
+  const { piece: index, whole } = turned.figure;
   const piece = draft.pieces[index];
-  if (!piece) return [];
+  if (!piece) return undefined;
   const to = moved(moveTo(turned, x, y));
   const outline = outlineOf(piece.seamLine, whole).map(to);
-  const free = blockOutside(withMarks(bareBoard(area), piece, whole, to), outline, CLEAR_MM);
-  if (labelBeside) return [free];
-  const label = labelRoom(free, { x: x + turned.rows.width / 2, y: y + turned.rows.height / 2 }, area.print);
-  return label ? [blockBox(free, label, CLEAR_MM)] : [];
+  return blockOutside(withMarks(bareBoard(area), piece, whole, to), outline, CLEAR_MM);
+}
+
+/** Room on such a board for the piece's label. */
+export function labelWithin(free: Board, { turned, x, y }: Laid<Fitting>, { print }: Area): Box | undefined {
+  return labelRoom(free, { x: x + turned.rows.width / 2, y: y + turned.rows.height / 2 }, print);
 }
 
 function boxOf({ turned, x, y }: Laid<Loose>): Box {

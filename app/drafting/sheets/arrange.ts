@@ -33,7 +33,7 @@ export type ToArrange = Effort & {
 
 /** Places weighed for each filling, and where pieces and furniture are laid at once, the last that is tried. */
 const STEPS = 1000;
-const TOGETHER = 5000;
+const TOGETHER = 15_000;
 
 /** By how much effort grows from one try to the next. */
 const LADDER = 4;

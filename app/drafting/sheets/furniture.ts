@@ -6,6 +6,8 @@ import type { Area } from './area';
 import type { CheckLine, Cover, Strip } from './layout';
 import { type Mapped, mapBandHeight, mapLeastHeight } from './map';
 
+type Size = Pick<Box, 'width' | 'height'>;
+
 export const CHECK_MM = 50;
 export const CHECK_INCHES = 2;
 export const LONG_MM = 200;
@@ -123,15 +125,27 @@ export const TITLE_ROOM = [
   { width: 56, height: 28 },
 ] as const;
 
-/** Room for the two check lines alone, one below the other. */
-export const STRIP_ROOM = { width: BLOCK.width, height: 18 } as const;
+/** Room for the two check lines alone: one below the other, one after the other; and both upright, running up. */
+const STACKED = { width: BLOCK.width, height: 18 } as const;
+const IN_A_ROW = { width: 109, height: 9 } as const;
+export const STRIP_ROOM = [STACKED, IN_A_ROW, uprighted(STACKED), uprighted(IN_A_ROW)] as const;
 
-/** The strip in such a room, without words. */
-export function stripIn({ x, y }: Box): Strip {
+function uprighted({ width, height }: Size): Size {
+  return { width: height, height: width };
+}
+
+/** The strip in such a room, without words: each line has its words on its left as it runs. */
+export function stripIn(box: Box): Strip {
+  const { x, y, width, height } = box;
+  const isUpright = height > width;
+  const along = Math.max(width, height) > STACKED.width ? CHECK_MM + 4 : 0;
+  const aside = along > 0 ? 0 : 9;
+  const line = (from: Mm, down: Mm, length: Mm): CheckLine =>
+    isUpright ? upright(x + down, y + height - from, length) : level(x + from, y + down, length);
   return {
-    words: { x, y, width: BLOCK.width, height: 0 },
-    millimetres: level(x + 2, y + 7, CHECK_MM),
-    inches: level(x + 2, y + 16, CHECK_INCHES * MM_PER_INCH),
+    words: box,
+    millimetres: line(2, 7, CHECK_MM),
+    inches: line(2 + along, 7 + aside, CHECK_INCHES * MM_PER_INCH),
   };
 }
 
@@ -174,6 +188,10 @@ export function longIn({ x, y, width, height }: Box): CheckLine {
   if (width > height) return level(x + 0.5, y + height - 0.5, LONG_MM);
   const right = x + width - 0.5;
   return { from: { x: right, y: y + height - 0.5 }, to: { x: right, y: y + height - 0.5 - LONG_MM } };
+}
+
+function upright(x: Mm, y: Mm, length: Mm): CheckLine {
+  return { from: { x, y }, to: { x, y: y - length } };
 }
 
 function level(x: Mm, y: Mm, length: Mm): CheckLine {

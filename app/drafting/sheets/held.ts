@@ -2,7 +2,7 @@
 
 import type { Draft } from '../draft-types';
 import { type Board, blockBox } from '../packing';
-import { fitsOn, roomsWithin } from './among';
+import { fitsOn, freeWithin, labelWithin } from './among';
 import type { Area } from './area';
 import type { Fitting } from './figure';
 import type { Item, Laid } from './fill';
@@ -18,7 +18,7 @@ export type Held = {
 };
 
 /** A piece in one turn: what is still free within it, and what it holds. */
-type Room = { readonly turned: Fitting; readonly boards: readonly Board[]; readonly holds: readonly Laid<Loose>[] };
+type Room = { readonly turned: Fitting; readonly board: Board; readonly holds: readonly Laid<Loose>[] };
 
 /** The largest furniture goes into the first piece that has room for it, in as many of its turns as have. */
 export function held(
@@ -28,12 +28,15 @@ export function held(
   furniture: readonly (readonly Loose[])[],
 ): Held {
   const pieces = fitting.map((turns) =>
-    turns.map((turned): Room => ({ turned, boards: roomsWithin(draft, area, { turned, x: 0, y: 0 }), holds: [] })),
+    turns.flatMap((turned): Room[] => {
+      const board = freeWithin(draft, area, { turned, x: 0, y: 0 });
+      return board ? [{ turned, board, holds: [] }] : [];
+    }),
   );
   const largestFirst = [...furniture].sort((a, b) => looseArea(b) - looseArea(a));
   const rest = largestFirst.filter((sizes) => {
     for (const [index, rooms] of pieces.entries()) {
-      const holding = rooms.flatMap((room) => withOne(room, sizes));
+      const holding = rooms.flatMap((room) => withOne(room, sizes, area));
       if (holding.length === 0) continue;
       pieces[index] = holding;
       return false;
@@ -44,18 +47,24 @@ export function held(
   return { items, rest, holds: new Map(pieces.flat().map(({ turned, holds }) => [turned, holds])) };
 }
 
-const CORNER = { x: 0, y: 0 };
-
-function withOne({ turned, boards, holds }: Room, sizes: readonly Loose[]): readonly Room[] {
-  for (const [index, board] of boards.entries()) {
-    const laid = fitsOn(board, sizes, 0, CORNER);
-    if (!laid) continue;
-    const { x, y } = laid;
-    const { width, height } = laid.turned.rows;
-    const left = boards.map((each, at) => (at === index ? blockBox(board, { x, y, width, height }, CLEAR_MM) : each));
-    return [{ turned, boards: left, holds: [...holds, laid] }];
+/** Where the piece then still has room for its label. */
+function withOne({ turned, board, holds }: Room, sizes: readonly Loose[], area: Area): readonly Room[] {
+  for (const size of sizes) {
+    for (const wish of wishes(turned)) {
+      const laid = fitsOn(board, [size], 0, wish);
+      if (!laid) break;
+      const { width, height } = laid.turned.rows;
+      const left = blockBox(board, { x: laid.x, y: laid.y, width, height }, CLEAR_MM);
+      const hasLabel = turned.figure.labelBeside || labelWithin(left, { turned, x: 0, y: 0 }, area);
+      if (hasLabel) return [{ turned, board: left, holds: [...holds, laid] }];
+    }
   }
   return [];
+}
+
+/** The corners of the piece's box. */
+function wishes({ rows: { width, height } }: Fitting) {
+  return [0, height].flatMap((y) => [0, width].map((x) => ({ x, y })));
 }
 
 /** What is laid, and what it holds, in their places. */

@@ -50,7 +50,7 @@ export function looseChecks(joins: boolean): readonly (readonly Loose[])[] {
 export function looseHead(pages: readonly Mapped[]): readonly (readonly Loose[])[] {
   return [
     loose('title', TITLE_ROOM),
-    loose('strip', [STRIP_ROOM]),
+    loose('strip', STRIP_ROOM),
     ...(pages.length > 1 ? [loose('map', [mapLeastSize(pages)])] : []),
   ];
 }
