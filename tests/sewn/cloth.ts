@@ -29,6 +29,8 @@ export type Cloth = {
 /** How a step is taken: fall and damping a step, how far the body is drawn in, half the cloth, how much it grips, how far a seam closes in a step. */
 export type Air = {
   readonly fall: number;
+  /** Which of a point's numbers grows as it falls: 1 for y, 2 for z. */
+  readonly falls: 1 | 2;
   readonly damped: number;
   readonly shrunk: number;
   readonly half: number;
@@ -54,7 +56,8 @@ export function clothOf(places: Float64Array, light: Float64Array, bonds: readon
 /** Moves, holds together, pushes out of the body; one pass over the bonds a step (small steps: Macklin et al. 2019). */
 export function step({ places, moves, light, hold, clear }: Cloth, body: Solid, air: Air): void {
   const before = places.slice();
-  for (let n = 0; n < places.length; n++) places[n] = (places[n] ?? 0) + (moves[n] ?? 0) + (n % 3 === 1 ? air.fall : 0);
+  for (let n = 0; n < places.length; n++)
+    places[n] = (places[n] ?? 0) + (moves[n] ?? 0) + (n % 3 === air.falls ? air.fall : 0);
   hold(air.gentle);
   for (let point = 0; point < light.length; point++) pushOut(point, places, before, clear, body, air);
   for (let n = 0; n < places.length; n++) {

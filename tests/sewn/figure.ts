@@ -21,8 +21,10 @@ export type Figure = {
   readonly arms: readonly Limb[];
   readonly legs: readonly Limb[];
   readonly lines: Lines;
-  /** How low a tape of a length ends that is laid from the shoulder's neck end (before) or the nape (behind) over the body. */
-  readonly falls: (length: number, face: 1 | -1) => number;
+  /** How low a hem should lie: where tapes of the card's lengths end on this body; left out where nobody says. */
+  readonly hem: { readonly front?: number; readonly side?: number; readonly back?: number };
+  /** Which way things fall: a toy on four legs lies with its back behind and its nose up. */
+  readonly falls: 'y' | 'z';
   /** How far the body's own lengths are off the card's, as shares. */
   readonly residuals: Readonly<Record<string, number>>;
 };

@@ -150,16 +150,12 @@ function roundTrunk(spots: readonly Spot[], key: string, figure: Figure, { sizes
   const size = (id: keyof typeof sizes) => sizes[id]?.value ?? 0;
   const wanted: Readonly<Record<string, { readonly [S in keyof typeof SECTORS]?: number }>> = {
     neck: { front: size('front-neck-drop'), side: 0, back: size('back-neck-drop') },
-    hem: {
-      front: figure.falls(size('body-length'), 1),
-      side: figure.lines.hem,
-      back: figure.falls(size('back-body-length'), -1),
-    },
+    hem: figure.hem,
     waist: { front: figure.lines.waist, side: figure.lines.waist, back: figure.lines.waist },
   };
   const line = /neck/u.test(key)
     ? wanted.neck
-    : /^(front|back)\.hem/u.test(key)
+    : /^(tunic-|coat-)?(front|back|belly)\.hem/u.test(key)
       ? wanted.hem
       : /waist/u.test(key)
         ? wanted.waist

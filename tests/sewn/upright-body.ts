@@ -95,11 +95,12 @@ export function uprightFigure({ sizes, traits }: Pick<Body, 'sizes' | 'traits'>)
   });
   const throat = limb(spot(0, 0, -shape.back), head.centre, neck, Math.min(neck, head.half.x * 0.8));
   const solid = union([part, throat, ellipsoid(head.centre, head.half), ...[...arms, ...legs].flatMap(limbOf)]);
-  const falls = (length: number, face: 1 | -1) => {
+  const ends = (length: number, face: 1 | -1) => {
     const reach = Array.from({ length: Math.round(lines.crotch) }, (_, down) => down + 1);
     return reach.find((down) => over(neck, down, section, face) >= length) ?? lines.crotch;
   };
-  return { solid, section, head, arms, legs, lines, falls, residuals };
+  const hem = { front: ends(of('body-length'), 1), side: lines.hem, back: ends(of('back-body-length'), -1) };
+  return { solid, section, head, arms, legs, lines, hem, falls: 'y', residuals };
 }
 
 const ridge = (down: number, across: number, deep: number, back: number): Station => ({

@@ -1,6 +1,6 @@
 import type { Draft } from '../../app/drafting/draft-types';
 import { areaOf, bondsOf, elastics, fallOf } from './bonds';
-import { type Bond, type Cloth, clothOf, step } from './cloth';
+import { type Air, type Bond, type Cloth, clothOf, step } from './cloth';
 import type { Figure } from './figure';
 import { type Panel, type Panels, panelsOf, type Sewn } from './panels';
 import { placed } from './place';
@@ -57,7 +57,15 @@ export function worn(draft: Draft, figure: Figure, thickness: number, fine = 1):
   for (const { one, two } of panels.sewn) if (at(of, one) !== at(of, two)) bonds.push(stitch(at(of, one), at(of, two)));
   const cloth = clothOf(places, light, bonds);
   const shrunk = drawnIn(figure);
-  const air = { fall: 0, damped: 0.1, shrunk, half: thickness / 2, grip: 0, gentle: edge / 6 };
+  const air: Air = {
+    fall: 0,
+    falls: figure.falls === 'y' ? 1 : 2,
+    damped: 0.1,
+    shrunk,
+    half: thickness / 2,
+    grip: 0,
+    gentle: edge / 6,
+  };
   for (let n = 0; n < STEPS.sewing; n++) step(cloth, figure.solid, air);
   for (let n = 1; n <= STEPS.growing; n++)
     step(cloth, figure.solid, { ...air, shrunk: shrunk * (1 - n / STEPS.growing) });

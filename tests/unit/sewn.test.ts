@@ -73,7 +73,8 @@ const figure = (part: Part): Figure => ({
     seat: LENGTH,
     crotch: LENGTH,
   },
-  falls: (length) => length,
+  hem: {},
+  falls: 'y',
   residuals: {},
 });
 
