@@ -12,8 +12,9 @@ import { middleOf } from './middle';
 /** Sizes of a label beside its piece, points. */
 const BESIDE_PT = [8, 7.5, SMALLEST_PT];
 
-/** A label in its place. */
-export type Label = { readonly ink: readonly Ink[]; readonly box: Box };
+/** A label in its place; beside its piece, with a line to it that keeps clear of whatever words there turn out to be. */
+export type Label = { readonly ink: readonly Ink[]; readonly box: Box; readonly lead?: Lead };
+type Lead = (words: readonly Ink[]) => readonly Ink[];
 
 /** The label inside a polygon, on a board where the piece's own lines are taken; undefined where it fits at no size. */
 export function labelInside(
@@ -40,7 +41,7 @@ export function labelBeside(
     ? inRoom(paragraphs, room, widthOf)
     : (firstThatFits([...shapesOf(paragraphs, widthOf)].filter(isSmallest(widthOf)), page(), middle) ??
       inRoom(paragraphs, { ...middle, width: 90, height: 20 }, widthOf));
-  return { ...label, ink: [...label.ink, ...leader(label.box, target, widthOf)] };
+  return { ...label, lead: (words) => leader(label.box, target, words, widthOf) };
 }
 
 function firstThatFits(shapes: Iterable<Shape>, board: Board, wish: Point): Label | undefined {

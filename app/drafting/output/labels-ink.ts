@@ -50,7 +50,6 @@ function labelsInk(
   const { page } = on;
   const free = withInk(on.free, on.words, wording.widthOf);
   const done: Label[] = [];
-  const ink: Ink[] = [];
   // Most labels lie in their piece: what is left beside the pieces is only looked at by those that do not.
   const left = (): Board =>
     done.reduce(
@@ -69,14 +68,14 @@ function labelsInk(
       units: wording.units,
     };
     const all = layout.print === 'large' ? largeLabels(said, placed.piece, wording.say) : [labelOf(said, wording.say)];
-    const so = { page, free, words: [...on.words, ...ink] };
     const label = placed.window
-      ? tileLabel(layout, so, piece, placed, all, left, wording, holders)
-      : pieceLabel(so, piece, placed, all, left, wording.widthOf);
-    if (!label) continue;
-    done.push(label);
-    ink.push(...label.ink);
+      ? tileLabel(layout, page, piece, placed, all, left, wording, holders)
+      : pieceLabel(free, piece, placed, all, left, wording.widthOf);
+    if (label) done.push(label);
   }
+  // Lines to pieces come last: they keep clear of every label, and of each other.
+  const ink = done.flatMap((label) => label.ink);
+  for (const { lead } of done) ink.push(...(lead?.([...on.words, ...ink]) ?? []));
   return ink;
 }
 
@@ -84,7 +83,7 @@ function labelsInk(
 const withRoom = (board: Board, { room }: Placed): Board => (room ? blockBox(board, room, CLEAR_MM) : board);
 
 function pieceLabel(
-  { free, words }: Labelled,
+  free: Board,
   piece: Piece,
   placed: Placed,
   all: Wordings,
@@ -94,15 +93,13 @@ function pieceLabel(
   const outline = outlineOn(piece.seamLine, placed);
   const lines = withMarks(free, piece, placed.whole, moved(placed.move), widthOf.print);
   const inside = firstInside(placed.room ? all : [...all, ...all.map(bare)], outline, lines, widthOf);
-  return (
-    inside ?? labelBeside(all.at(-1) ?? [], { outline, lines, words }, { page: beside, room: placed.room }, widthOf)
-  );
+  return inside ?? labelBeside(all.at(-1) ?? [], { outline, lines }, { page: beside, room: placed.room }, widthOf);
 }
 
 /** The whole label on the page nearest the piece's middle that holds it; on the others, piece and page. */
 function tileLabel(
   layout: Layout,
-  { page, words }: Labelled,
+  page: Page,
   piece: Piece,
   placed: Placed,
   all: Wordings,
@@ -130,7 +127,7 @@ function tileLabel(
       furnished(page),
       page.tile?.window ?? { x: 0, y: 0, width: page.width, height: page.height },
     );
-    return labelBeside(all.at(-1) ?? [], { outline, lines, words }, { page: beside, room: undefined }, widthOf);
+    return labelBeside(all.at(-1) ?? [], { outline, lines }, { page: beside, room: undefined }, widthOf);
   }
   const title = say('print.tile-title', { name: page.name, piece: say(`piece.${piece.name}`) });
   return inside(page, placed, [[{ text: title, bold: true }], ...all.slice(1).slice(-1)]);

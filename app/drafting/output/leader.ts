@@ -19,17 +19,21 @@ const STARTS = [0.5, 0.15, 0.85, 0.3, 0.7, -0.5, 1.5, -1.5, 2.5].flatMap((share)
   { x: 0.5, y: share },
 ]);
 
-/** A piece as a leader sees it: its outline, a board with its marks taken, and the words not to be crossed. */
-export type Target = { readonly outline: readonly Point[]; readonly lines: Board; readonly words: readonly Ink[] };
+/** A piece as a leader sees it: its outline, and a board with its marks taken. */
+export type Target = { readonly outline: readonly Point[]; readonly lines: Board };
 
 /** The leader and its dot, as near to the box as may be and clear of words; none where the box touches the piece. */
-export function leader(box: Box, { outline, lines, words }: Target, widthOf: TextWidth): readonly Ink[] {
+export function leader(
+  box: Box,
+  { outline, lines }: Target,
+  words: readonly Ink[],
+  widthOf: TextWidth,
+): readonly Ink[] {
   const boards = [lines, { ...lines, taken: lines.taken.map(() => []) }].map((board) =>
     blockOutside(board, outline, 0),
   );
-  const ways = boards.flatMap((board) =>
-    STARTS.map((start) => wayTo(dotNear(start, box, board) ?? middleOf(outline), box)),
-  );
+  const dots = boards.flatMap((board) => STARTS.map((start) => dotNear(start, box, board) ?? middleOf(outline)));
+  const ways = [...dots.map((dot) => wayTo(dot, box)), ...dots.flatMap((dot) => waysFromSides(dot, box))];
   const way = ways.find((each) => !crossesAny(each, words, widthOf)) ?? ways[0];
   const [from, dot] = way ?? [];
   if (!from || !dot || Math.hypot(dot.x - from.x, dot.y - from.y) < CLEAR_MM) return [];
@@ -52,6 +56,14 @@ function wayTo(dot: Point, { x, y, width, height }: Box): readonly Point[] {
   const gap = away > GAP_MM ? GAP_MM / away : 0;
   return [{ x: from.x + (dot.x - from.x) * gap, y: from.y + (dot.y - from.y) * gap }, dot];
 }
+
+/** Ways from the middle of each side, for where the straight one runs over the label next to it. */
+const waysFromSides = (dot: Point, { x, y, width, height }: Box): readonly (readonly Point[])[] => [
+  [{ x: x - GAP_MM, y: y + height / 2 }, dot],
+  [{ x: x + width + GAP_MM, y: y + height / 2 }, dot],
+  [{ x: x + width / 2, y: y - GAP_MM }, dot],
+  [{ x: x + width / 2, y: y + height + GAP_MM }, dot],
+];
 
 function within(at: number, low: number, high: number): number {
   return Math.min(Math.max(at, low), high);

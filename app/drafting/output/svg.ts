@@ -88,9 +88,8 @@ function placedInk(
   const inside = beside ? undefined : labelInside(paragraphs, outline, lines, widthOf);
   const drawn = pieceInk({ piece, whole, nap: hasNap(told), to }, say, widthOf);
   const words = drawn.filter((ink) => ink.kind === 'words');
-  const label: Label =
-    inside ?? labelBeside(paragraphs, { outline, lines, words }, { page: () => lines, room }, widthOf);
-  return [...drawn, ...label.ink];
+  const label: Label = inside ?? labelBeside(paragraphs, { outline, lines }, { page: () => lines, room }, widthOf);
+  return [...drawn, ...label.ink, ...(label.lead?.([...words, ...label.ink]) ?? [])];
 }
 
 /** One stroke, fill or line of words. */

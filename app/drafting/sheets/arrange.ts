@@ -173,7 +173,7 @@ function fewest(
   started: readonly Sheet[],
   items: readonly Turns[],
 ): readonly Sheet[] {
-  const fresh = { plain: plainBoard(area), bare: bareBoard(area) };
+  const fresh = { plain: plainBoard(area), bare: bareBoard(area), alone: area.print === 'large' };
   return fewestSheets([...fitting, ...items], started, fresh, { ...effort, enough: roll ? 0 : least });
 }
 

@@ -33,8 +33,8 @@ export function relaid({ kind, empty }: Sheet, laid: readonly Laid[]): Sheet {
   return withLaid(freshSheet(kind, empty), laid);
 }
 
-/** The boards pages start from. */
-export type Fresh = { readonly plain: Board; readonly bare: Board };
+/** The boards pages start from; `alone`: a piece that needs the whole page has it to itself, for a large strip wants what is left. */
+export type Fresh = { readonly plain: Board; readonly bare: Board; readonly alone: boolean };
 
 /**
  * Lays items one after another on the first sheet that has room for one of its turns, the turn that ends highest;
@@ -44,7 +44,7 @@ export function fill(items: readonly (readonly Item[])[], started: readonly Shee
   const sheets = [...started];
   for (const turns of items) {
     const at = sheets.findIndex((sheet, index) => {
-      const next = layOn(sheet, turns);
+      const next = sheet.kind === 'bare' && fresh.alone ? undefined : layOn(sheet, turns);
       if (next) sheets[index] = next;
       return next !== undefined;
     });
