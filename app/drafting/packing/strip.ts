@@ -23,7 +23,7 @@ const PATIENCE = { first: 60, more: 1.4, most: 400 } as const;
  * The first lay comes at once: how much work (numbers read) may have gone into it when another order is still tried, when
  * one more like the best is, and how much more may then go into making it shorter, before it is shown.
  */
-const AT_ONCE = { orders: 12e6, like: 8e6, shorter: 4e6 } as const;
+const AT_ONCE = { orders: 24e6, like: 16e6, shorter: 8e6 } as const;
 
 /** Lengths that differ by less are alike. */
 const ALIKE = 1e-9;
