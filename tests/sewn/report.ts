@@ -15,7 +15,7 @@ export function report(worn: Worn, body: Pick<Body, 'sizes'>, gives: number): st
   const triangles = eased(strained(worn), worn);
   const pieces = [...new Set(panels.panels.map(({ half }) => half.piece.name))];
   return [
-    `body: ${residuals.length > 0 ? residuals.map(([id, off]) => `${id} ${percent(off)}`).join(', ') : 'as measured'} (girths within 1 %)`,
+    `body: ${residuals.length > 0 ? residuals.map(([id, off]) => `${id} ${percent(off)}`).join(', ') : 'as measured'}`,
     `mesh: ${worn.cloth.light.length} points, edge ${mm(worn.edge)}, ${worn.steps} steps, still to ${worn.still.toFixed(4)} mm a step`,
     strainRow('strain', triangles, gives),
     ...pieces.map((name) =>
