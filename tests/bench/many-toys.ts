@@ -109,8 +109,8 @@ async function freezes(site: Site): Promise<void> {
   await page.evaluate(watchFreezes);
   const again = performance.now();
   await page.locator('input[type=file]').setInputFiles(file);
-  await maker.named('Lay it beside').waitFor({ timeout: 120_000 });
-  await maker.press('Put it in its place');
+  await maker.named('Add it to what is here').waitFor({ timeout: 120_000 });
+  await maker.press('Replace what is here');
   await page.getByText('Everything from the file is here').waitFor({ timeout: 120_000 });
   await tell(page, 'bringing it back', performance.now() - again);
   writeFileSync(file, '');

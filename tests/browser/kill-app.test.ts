@@ -64,7 +64,7 @@ const deeds: Readonly<Record<string, Deed>> = {
     await maker.at('settings/backup');
     await page.locator('input[type=file]').setInputFiles(backup);
     owed.restored = ['restored-1', 'restored-400'];
-    void maker.press('Lay it beside').catch(() => 'killed');
+    void maker.press('Add it to what is here').catch(() => 'killed');
     await sleep(random() * 900);
   },
   migrating: async (maker, _, random) => {

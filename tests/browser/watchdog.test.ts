@@ -56,7 +56,7 @@ test('an app that does not start says so, lies on no side, and its toys can be s
     mimeType: 'application/json',
     buffer: file,
   });
-  await other.page.getByRole('button', { name: 'Lay it beside' }).click();
+  await other.page.getByRole('button', { name: 'Add it to what is here' }).click();
   await other.page.getByText('Everything from the file is here').waitFor();
   await elsewhere.at('');
   await other.page
