@@ -52,8 +52,8 @@ export const paperBreaks = breaksIn('app/drafting', [
   },
   {
     what: 'furniture over the lines of the piece it lies within',
-    from: 'const free = blockOutside(withMarks(bareBoard(area), piece, whole, to), outline, CLEAR_MM);',
-    to: 'const free = bareBoard(area);',
+    from: 'return blockOutside(withMarks(bareBoard(area), piece, whole, to), outline, CLEAR_MM);',
+    to: 'return bareBoard(area);',
     tests: 'unit/sheets',
   },
   {

@@ -126,8 +126,7 @@ function below({ leg, trunk, length }: UprightForm, girth: number, depth: number
     'waist-to-hem': rise + leg.stride * 0.85,
     'body-rise': rise,
     'crotch-length': crotch,
-    // The middle between the legs lies before the seat's.
-    'front-crotch': crotch * trunk.front * 0.88,
+    'front-crotch': crotch * trunk.front * 0.98,
     'thigh-girth': Math.min(thigh, girth * 0.75),
     'foot-girth': Math.min(thigh, girth * 0.75) * leg.foot,
     'foot-length': Math.min(thigh, girth * 0.75) * leg.foot * leg.sole,

@@ -20,10 +20,12 @@ const NEAR_MM = 0.1;
 /** Turned this far in vain, a size does not answer at this place. */
 const DEAF_SHARE = 0.05;
 const MOST_TRIES = 5;
+/** Where a size answers in a jump (a dart falls away), more than was asked is better than nothing, up to so many times as much. */
+const MOST_MORE = 3;
 
 /**
  * Which finished size to change, never a measure, or ease would count twice: the first of the point's that answers, turned until
- * the garment changes there by just what was said. Null where none does. `drafted` drafts with given corrections.
+ * the garment changes there by just what was said, or in a jump by more. Null where none does. `drafted` drafts with given corrections.
  */
 export async function propose(
   before: Draft,
@@ -48,22 +50,24 @@ async function solved(
 ): Promise<Proposal | null> {
   const start = turn.measured(before);
   if (start === null) return null;
+  const again = (corrections[turn.lead] ?? 0) * by > 0;
+  let more: Proposal | null = null;
   let [turned, gave] = [0, 0];
   let next = by;
   for (let tries = 0; tries < MOST_TRIES; tries++) {
     const changed = turnedBy(corrections, turn, next);
     const outcome = await drafted(changed);
-    if (!outcome.ok) return null;
+    if (!outcome.ok) return more;
     const given = (turn.measured(outcome.draft) ?? start) - start;
-    if (Math.abs(given - by) <= NEAR_MM) {
-      const earlier = corrections[turn.lead] ?? 0;
-      return { lead: turn.lead, by, corrections: changed, draft: outcome.draft, again: earlier * by > 0 };
-    }
+    const made = { lead: turn.lead, corrections: changed, draft: outcome.draft, again };
+    if (Math.abs(given - by) <= NEAR_MM) return { ...made, by };
+    const times = given / by;
+    if (times > 1 && times < Math.min(MOST_MORE, more ? more.by / by : Infinity)) more = { ...made, by: given };
     const slope = (given - gave) / (next - turned);
-    if (!(Math.abs(slope) > DEAF_SHARE)) return null;
+    if (!(Math.abs(slope) > DEAF_SHARE)) return more;
     [turned, gave, next] = [next, given, next + (by - given) / slope];
   }
-  return null;
+  return more;
 }
 
 function turnedBy(corrections: Corrections, { sizes }: Turn, by: Mm): Corrections {
