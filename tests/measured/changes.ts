@@ -77,9 +77,9 @@ export function idleValues(cards: readonly Card[], garment: Garment): string[] {
   );
 }
 
-/** Choices that are asked though none of the values offered beside the others changes a draft of these cards. */
+/** Choices that are asked though none of the values offered beside one of the others changes a draft of these cards. */
 export function idleOffers(cards: readonly Card[], garment: Garment): string[] {
-  return settings(garment, '').flatMap((others) =>
+  return [{}, ...farthest(garment)].flatMap((others) =>
     offered(garment, others)
       .filter(({ name, choice, value }) => {
         const more = valuesOf(choice).filter((each) => each !== value);
@@ -93,6 +93,14 @@ export function idleOffers(cards: readonly Card[], garment: Garment): string[] {
 
 function same(card: Card, garment: Garment, others: Chosen, name: string, value: Value): boolean {
   return drawn(card, garment, others) === drawn(card, garment, { ...others, [name]: value });
+}
+
+/** Of each choice the value farthest from the one it comes with, alone: every value beside every other takes a processor for minutes. */
+function farthest(garment: Garment): Chosen[] {
+  return Object.entries(garment.choices).flatMap(([name, choice]) => {
+    const value = valuesOf(choice).findLast((each) => each !== choice.fallback);
+    return value === undefined ? [] : [{ [name]: value }];
+  });
 }
 
 /** The other choices as they come, and each of their values alone. */
