@@ -17,6 +17,7 @@ import { readFace } from './faces';
 import { readOrder } from './read-order';
 import { summary } from './summary';
 import { complain, print, printJson } from './terminal';
+import { unreadable } from './unreadable';
 import { writeAll } from './write-all';
 
 const SEED = 1;
@@ -116,9 +117,4 @@ function refused({ flags }: Extract<Outcome, { ok: false }>, say: Say): Exit {
   for (const { severity, code, measures } of flags)
     if (code !== 'cannot-estimate') complain(`${severity} ${code} ${measures.join(',')}`);
   return flags.some((flag) => flag.code === 'draft-defect') ? EXIT.ours : EXIT.refused;
-}
-
-function unreadable(where: string, why: string): Exit {
-  complain(`${where}: ${why}`);
-  return EXIT.unreadable;
 }

@@ -11,6 +11,7 @@ import { type Asked, EXIT, type Exit } from './call';
 import { command } from './command';
 import { readFile } from './read-file';
 import { complain, print } from './terminal';
+import { parsed, unreadable } from './unreadable';
 
 const LARGEST_BYTES = 4_000_000;
 const MOST_PIECES = 2000;
@@ -53,7 +54,7 @@ function pack({ words: [path = ''], values }: Asked): Exit {
   if (seed === undefined || !Number.isInteger(seed)) return unreadable('--seed', 'not-a-number');
   const file = readFile(path, LARGEST_BYTES);
   if (!file.ok) return unreadable(path, file.code);
-  const instance = v.safeParse(INSTANCE, parse(file.text));
+  const instance = v.safeParse(INSTANCE, parsed(file.text));
   if (!instance.success) return unreadable(path, v.getDotPath(instance.issues[0]) ?? 'not-an-instance');
   const started = process.cpuUsage().user;
   const took = (): number => (process.cpuUsage().user - started) / 1e6;
@@ -121,17 +122,4 @@ function turned(ring: readonly (readonly [number, number])[], degrees: number): 
   const [first, last] = [ring[0], ring[ring.length - 1]];
   const open = first && last && first[0] === last[0] && first[1] === last[1] ? ring.slice(0, -1) : ring;
   return open.map(([x, y]) => ({ x: x * c - y * s, y: x * s + y * c }));
-}
-
-function parse(text: string): unknown {
-  try {
-    return JSON.parse(text);
-  } catch {
-    return undefined;
-  }
-}
-
-function unreadable(where: string, why: string): Exit {
-  complain(`${where}: ${why}`);
-  return EXIT.unreadable;
 }

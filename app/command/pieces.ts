@@ -9,7 +9,8 @@ import { demoCards } from '../measuring';
 import { type Asked, EXIT, type Exit } from './call';
 import { command } from './command';
 import { piecesPage } from './pieces-page';
-import { complain, print } from './terminal';
+import { print } from './terminal';
+import { unreadable } from './unreadable';
 import { writeAll } from './write-all';
 
 await command(
@@ -48,9 +49,4 @@ function choicesFrom(json: string): NonNullable<Order['choices']> | null {
   } catch {
     return null;
   }
-}
-
-function unreadable(where: string, why: string): Exit {
-  complain(`${where}: ${why}`);
-  return EXIT.unreadable;
 }

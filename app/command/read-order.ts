@@ -2,6 +2,7 @@ import * as v from 'valibot';
 import { type Card, characters, cleanLine, NAME_CHARACTERS, type Order } from '../body';
 import { checkCard } from '../sharing';
 import { readFile } from './read-file';
+import { parsed } from './unreadable';
 
 /** Where a file cannot be read as an order: a stable code and the place in it. */
 export type OrderFileFault = { readonly code: string; readonly where: string };
@@ -34,7 +35,7 @@ const ORDER = v.object({
 export function readOrder(path: string): OrderFile {
   const file = readFile(path, LARGEST_BYTES);
   if (!file.ok) return fault(file.code, path);
-  const json = parse(file.text);
+  const json = parsed(file.text);
   if (json === undefined) return fault('not-json', path);
   if (typeof json !== 'object' || json === null || Array.isArray(json)) return fault('not-an-order', path);
   const card = checkCard('card' in json ? json.card : undefined);
@@ -44,14 +45,6 @@ export function readOrder(path: string): OrderFile {
   const { garment, ...rest } = order.output;
   const given = Object.fromEntries(Object.entries(rest).filter(([, value]) => value !== undefined));
   return { ok: true, card: card.card, order: { garment, ...given } };
-}
-
-function parse(text: string): unknown {
-  try {
-    return JSON.parse(text.replace(/^\uFEFF/u, ''));
-  } catch {
-    return undefined;
-  }
 }
 
 function fault(code: string, where: string): OrderFile {

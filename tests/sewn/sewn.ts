@@ -8,6 +8,7 @@ import { type Asked, EXIT, type Exit } from '../../app/command/call';
 import { command } from '../../app/command/command';
 import { readFile } from '../../app/command/read-file';
 import { complain, print } from '../../app/command/terminal';
+import { parsed, unreadable } from '../../app/command/unreadable';
 import { writeAll } from '../../app/command/write-all';
 import { draft, fullOrder } from '../../app/drafting/draft';
 import { bodyFrom, demoCards } from '../../app/measuring';
@@ -90,17 +91,4 @@ function cardsIn(path: string): Card[] | null {
   const json = file.ok ? parsed(file.text) : undefined;
   const cards = (Array.isArray(json) ? json : [json]).map(checkCard);
   return cards.every((each) => each.ok) ? cards.flatMap((each) => (each.ok ? [each.card] : [])) : null;
-}
-
-function parsed(text: string): unknown {
-  try {
-    return JSON.parse(text);
-  } catch {
-    return undefined;
-  }
-}
-
-function unreadable(where: string, why: string): Exit {
-  complain(`${where}: ${why}`);
-  return EXIT.unreadable;
 }

@@ -36,18 +36,16 @@ export const tailSeams: readonly SeamRow<LegNames>[] = [
   },
 ];
 
-export const tailUnsuited: readonly Unsuited<LegNames>[] = [
-  { choice: 'tail', from: 'auto', to: 'covered', when: ({ tail }) => !tail },
-  ...(['open', 'waist'] as const).map((from) => ({
-    choice: 'tail' as const,
-    from,
-    to: 'covered' as const,
-    code: 'no-tail',
-    when: ({ tail }: Traits) => !tail,
-  })),
+/** Where there is no tail to be let out, none is; said where that was asked for. */
+export const noTail = <C>(tailless: (traits: Traits, choices: C) => boolean) => [
+  { choice: 'tail', from: 'auto', to: 'covered', when: tailless } as const,
+  ...(['open', 'waist'] as const).map(
+    (from) => ({ choice: 'tail', from, to: 'covered', code: 'no-tail', when: tailless }) as const,
+  ),
 ];
 
-export const tailToWaist: Instead<LegNames> = {
+/** A knob does not come through a slit. */
+export const knobToWaist = {
   choice: 'tail',
   from: 'open',
   to: 'waist',
@@ -55,5 +53,8 @@ export const tailToWaist: Instead<LegNames> = {
   because: 'thick-tail',
   check: ['tail-girth', 'tail-base-girth', 'waist-to-tail'],
   onlyAuto: true,
-  when: isKnob,
-};
+} as const;
+
+export const tailUnsuited: readonly Unsuited<LegNames>[] = noTail<LegNames['choices']>(({ tail }) => !tail);
+
+export const tailToWaist: Instead<LegNames> = { ...knobToWaist, when: isKnob };

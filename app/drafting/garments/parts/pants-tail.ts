@@ -1,7 +1,7 @@
 import type { Traits } from '../../../body';
 import type { Instead, SeamRow, Unsuited } from '../../rows/rows';
 import { STEEPEST_TURNED } from './leg-names';
-import { isKnob } from './leg-tail';
+import { isKnob, knobToWaist, noTail } from './leg-tail';
 import { isSewn, isTube, opensToTail, type PantsNames, slitsTail } from './pants-names';
 
 /** Through a slit in the fold, faced; or from the waist down: the two halves are sewn together below the tail, and close above it. */
@@ -45,26 +45,10 @@ export const pantsTailSeams: readonly SeamRow<PantsNames>[] = [
 const tailless = ({ tail, legs }: Traits, choices: PantsNames['choices']) =>
   !tail || legs === 'sewn' || isTube(choices);
 
-export const pantsTailUnsuited: readonly Unsuited<PantsNames>[] = [
-  { choice: 'tail', from: 'auto', to: 'covered', when: tailless },
-  ...(['open', 'waist'] as const).map((from) => ({
-    choice: 'tail' as const,
-    from,
-    to: 'covered' as const,
-    code: 'no-tail',
-    when: tailless,
-  })),
-];
+export const pantsTailUnsuited: readonly Unsuited<PantsNames>[] = noTail(tailless);
 
-/** A knob does not come through a slit: the same as in trousers. */
 export const pantsTailToWaist: Instead<PantsNames> = {
-  choice: 'tail',
-  from: 'open',
-  to: 'waist',
-  code: 'tail-to-waist',
-  because: 'thick-tail',
-  check: ['tail-girth', 'tail-base-girth', 'waist-to-tail'],
-  onlyAuto: true,
+  ...knobToWaist,
   when: (look) => slitsTail(look.choices) && isKnob(look),
 };
 
