@@ -15,6 +15,8 @@ import { made } from '../measured/made';
 import { buildCard, builds } from '../toys/builds';
 
 const half = { neckHalfWidth: 26, frontNeckDrop: 30, backNeckDrop: 8, slope: 0.35 };
+/** The tightest bend of a trued neck edge, as a share of its length; untrued, shallow ones bend in 1/16 to 1/50 (measured). */
+const TIGHTEST_SHARE = 1 / 12;
 const neckLength = pathLength(neckline(26, 30, 0.35)) + pathLength(neckline(26, 8, 0.35));
 const drawn = (overlap: number) => {
   const {
@@ -46,6 +48,20 @@ describe('a flat collar is traced from the joined bodice (common practice, no so
       Math.hypot(p.x - middle.x, p.y - middle.y),
     );
     expect(Math.min(...away)).toBeCloseTo(20, 1);
+  });
+
+  test('across the shoulder its neck edge is trued to one line, however shallow the back neck', () => {
+    for (const backNeckDrop of [5, 8, 20]) {
+      const { neck = [] } = collar.draw({
+        ...half,
+        backNeckDrop,
+        overlap: 0.3,
+        collarNeck: neckLength,
+        collarWidth: 20,
+      }).edges;
+      const bends = neck.flatMap((curve) => Array.from({ length: 51 }, (_, i) => Math.abs(curvature(curve, i / 50))));
+      expect(1 / Math.max(...bends)).toBeGreaterThan(neckLength * TIGHTEST_SHARE);
+    }
   });
 
   test('the more the shoulders overlap, the shorter its outer edge', () => {

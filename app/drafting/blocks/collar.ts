@@ -5,6 +5,7 @@ import {
   type Cubic,
   type Curve,
   cubic,
+  curvature,
   distance,
   dot,
   ellipseQuarter,
@@ -15,6 +16,7 @@ import {
   type Point,
   pathLength,
   point,
+  pointAtLength,
   reversePath,
   right,
   rotate,
@@ -26,6 +28,7 @@ import {
   subtract,
   tangent,
   transformPath,
+  unit,
 } from '../geometry';
 import { block, type Fed } from './block';
 
@@ -33,6 +36,10 @@ import { block, type Fed } from './block';
 const ROUNDED = 0.55;
 /** Each curve of the neck is followed in so many pieces. */
 const PIECES = 4;
+/** How far to either side of the shoulder the line looks, as a share of the shorter of the two. */
+const TRUED = 0.35;
+/** A handle reaches no farther than this share of the way to where the curve's two directions meet: it would bulge. */
+const LONGEST_HANDLE = 0.85;
 
 /**
  * Half of a flat collar, from centre front to centre back, traced from the bodice with front and back put together at the
@@ -72,7 +79,7 @@ export const collar = block({
 
 type Necks = Fed<'neckHalfWidth' | 'frontNeckDrop' | 'backNeckDrop' | 'slope' | 'overlap'>;
 
-/** The half necks of front and back as one line; where they meet, the turn of the overlap is shared. */
+/** The half necks of front and back as one line, trued where they meet: it runs there as the line over the shoulder does. */
 function joinedNeck({ neckHalfWidth, frontNeckDrop, backNeckDrop, slope, overlap }: Necks): Path {
   const corner = point(neckHalfWidth, 0);
   const along = point(Math.cos(slope), Math.sin(slope));
@@ -83,11 +90,29 @@ function joinedNeck({ neckHalfWidth, frontNeckDrop, backNeckDrop, slope, overlap
   };
   const front = neckline(neckHalfWidth, frontNeckDrop, slope);
   const back = transformPath(reversePath(neckline(neckHalfWidth, backNeckDrop, slope)), over);
-  const through = rotate(endTangent(front), overlap / 2);
-  return [
-    ...front.map((curve) => turned(curve, 'end', through)),
-    ...back.map((curve) => turned(curve, 'start', through)),
-  ];
+  const around = Math.min(distance(start(front), corner), distance(corner, end(back))) * TRUED;
+  const ahead = pointAtLength(back, around).point;
+  const through = unit(subtract(ahead, pointAtLength(front, pathLength(front) - around).point));
+  const before = front.map((curve) => turned(curve, 'end', through));
+  const [arriving] = before.slice(-1);
+  const bend = arriving === undefined ? 0 : Math.abs(curvature(arriving, 1));
+  return [...before, ...back.map((curve) => eased(turned(curve, 'start', through), through, bend))];
+}
+
+/**
+ * The curve leaving along `way` no tighter than the one before it arrives (`bend`, 1/mm): a shallow back neck put to the front
+ * would turn in a corner behind the shoulder, and is trued there.
+ */
+function eased(curve: Curve, way: Point, bend: number): Curve {
+  if (curve.kind === 'line') return curve;
+  const { from, out, into, to } = curve;
+  // A cubic leaves with 2/3 of how far its second handle's end stands off, over its first handle squared (geometry).
+  const off = Math.abs(dot(subtract(into, from), right(way)));
+  const alike = bend > 0 ? Math.sqrt((2 * off) / (3 * bend)) : 0;
+  const beyond = right(subtract(to, into));
+  const corner = dot(subtract(to, from), beyond) / dot(way, beyond);
+  const handle = Math.max(Math.min(alike, corner * LONGEST_HANDLE), distance(from, out));
+  return cubic(from, add(from, scale(way, handle)), into, to);
 }
 
 /** The curve leaving or arriving along another direction, its handle as long as before. */
