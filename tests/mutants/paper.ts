@@ -9,6 +9,12 @@ export const paperBreaks = breaksIn('app/drafting', [
     tests: 'unit/sheets-tiles',
   },
   {
+    what: 'pieces said to share no page that do',
+    from: 'Math.abs(nx) * wide + Math.abs(ny) * high >= (sums[plane + 2] as number)) break;',
+    to: '0 >= (sums[plane + 2] as number)) break;',
+    tests: 'unit/packing-together',
+  },
+  {
     what: 'a tile too few',
     from: 'Math.ceil((length - OVERLAP_MM) / (window - OVERLAP_MM))',
     to: 'Math.floor((length - OVERLAP_MM) / (window - OVERLAP_MM))',

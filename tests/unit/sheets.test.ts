@@ -146,6 +146,14 @@ describe('pieces on paper', () => {
     expect(layOut(slim, paper('a4'), usual).least).toBe(1);
   });
 
+  test('nor do three of which every two share a page, nor large ones that leave too few places for the rest', () => {
+    const three = of(...[108, 109, 110].map((width) => oblong(`wide${width}`, width, 150)));
+    expect(layOut(three, paper('a4'), usual)).toMatchObject({ least: 2, pages: { length: 2 } });
+    const rest = [84, 85, 86].map((width) => oblong(`small${width}`, width, 100));
+    const two = of(oblong('one', 100, 250), oblong('two', 110, 250), ...rest);
+    expect(layOut(two, paper('a4'), usual)).toMatchObject({ least: 3, pages: { length: 3 } });
+  });
+
   test('small pieces share one page, and what is said stands there too as soon as it has room', () => {
     const pages = (size: number) => layOut(handMade(size), paper('a4'), { effort: 40, seed: 1 }).pages;
     expect(pages(0.34).filter((page) => page.placed.length > 0)).toHaveLength(1);

@@ -22,6 +22,6 @@ export { type Ring, ringArea } from './polygon';
 export { nearestRoom } from './room';
 export { type Rows, rowsOf } from './rows';
 export { type Shape, shapeOf } from './shape';
-export { mayShare } from './share';
 export { type Stock, stockOf } from './stock';
 export { packStrip, type Strip } from './strip';
+export { together } from './together';

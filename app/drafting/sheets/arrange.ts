@@ -10,6 +10,7 @@ import type { Fitting } from './figure';
 import { freshSheet, type Item, isFigure, isLoose, relaid, type Sheet, withLaid } from './fill';
 import { freeHead, type Head, shortHead, stripReach, wholeHead } from './furniture';
 import { held, unfolded } from './held';
+import { leastSheets } from './least';
 import { isOfFirst, type Loose, type LooseKind, loose, looseChecks, looseHead, standing } from './loose';
 import type { Mapped } from './map';
 import { airier, careSizes, holdings, keySizes, noteSizes } from './notes';
@@ -27,9 +28,10 @@ export type ToArrange = Effort & {
   /** Those pages, and as many more as there may be. */
   readonly mapped: readonly Mapped[];
   readonly roll: boolean;
-  /** No fewer sheets could be. */
-  readonly least: number;
 };
+
+/** No fewer sheets could be than `least`. */
+type Bounded = ToArrange & { readonly least: number };
 
 /** Places weighed for each filling, and where pieces and furniture are laid at once, the last that is tried. */
 const STEPS = 1000;
@@ -38,25 +40,51 @@ const TOGETHER = 15_000;
 /** By how much effort grows from one try to the next. */
 const LADDER = 4;
 
+/** How much is looked at to prove that no fewer sheets could be: at first, and before more than a moment is spent on fewer. */
+const PROOF = { first: 4000, last: 300_000 } as const;
+
 /** The sheets, what the first of them begins with, and every piece and all furniture laid on them. */
-export type Arranged = { readonly head: Head; readonly sheets: readonly Sheet[] };
+type Laying = { readonly head: Head; readonly sheets: readonly Sheet[] };
+
+/** No arrangement could use fewer sheets than `least`. */
+export type Arranged = Laying & { readonly least: number };
 
 /** Pieces on sheets that carry nothing else but their strip. */
-export function piecesOnly(wanted: ToArrange): readonly Sheet[] {
+export function piecesOnly(asked: ToArrange): Omit<Arranged, 'head'> {
+  const wanted = bounded(asked, PROOF.first);
   const { area, fitting, tiles } = wanted;
   const first = fitting.length > 0 ? [freshSheet('first', plainBoard(area))] : [];
   const sheets = fewest(wanted, [...first, ...tiles], []).filter(
     ({ kind, laid }) => kind !== 'first' || laid.length > 0,
   );
-  return squeezeAll(wanted, sheets, [], stripReach(area));
+  const last = sheets.length > wanted.least ? bounded(asked, PROOF.last) : wanted;
+  return { least: last.least, sheets: squeezeAll(last, sheets, [], stripReach(area)) };
 }
 
-export function arranged(wanted: ToArrange): Arranged {
-  const { draft, area, tiles, mapped, least, roll } = wanted;
+export function arranged(asked: ToArrange): Arranged {
+  const first = bounded(asked, PROOF.first);
+  const tidy = tidied(first);
+  if (tidy.sheets.length <= first.least || asked.roll) return { ...roomy(asked, tidy), least: first.least };
+  const last = bounded(asked, PROOF.last);
+  const fewest = ladder(asked.effort).reduce((best, effort) => {
+    const more = best.sheets.length;
+    return (more > last.least ? furnishedLast({ ...last, effort }, more) : undefined) ?? best;
+  }, tidy);
+  return { ...roomy(asked, fewest), least: last.least };
+}
+
+function bounded(asked: ToArrange, most: number): Bounded {
+  const { fitting, area, tiles } = asked;
+  return { ...asked, least: leastSheets({ fitting, area, tiles: tiles.length }, most) };
+}
+
+/** All under a head across the first page: on one page where that can be. */
+function tidied(wanted: Bounded): Laying {
+  const { draft, area, tiles, mapped, least } = wanted;
   const joins = tiles.length > 0;
   const whole = wholeHead(area, mapped);
   const rest: readonly LooseKind[] = joins ? ['card', 'square', 'joining', 'long'] : ['card', 'square', 'long'];
-  const tidy = (kinds: readonly LooseKind[], items: readonly Turns[]): Arranged => {
+  const tidy = (kinds: readonly LooseKind[], items: readonly Turns[]): Laying => {
     const first = withLaid(
       firstSheet(area, whole.box),
       kinds.flatMap((kind) => placedIn(whole, kind, area)),
@@ -66,17 +94,9 @@ export function arranged(wanted: ToArrange): Arranged {
   const alone = loose('words', noteSizes(draft, holdings.words));
   if (least === 1) {
     const one = tidy([...rest, 'key'], [alone]);
-    if (one.sheets.length === 1) return roomy(wanted, one);
+    if (one.sheets.length === 1) return one;
   }
-  const several = tidy(rest, [loose('notes', noteSizes(draft, holdings.notes))]);
-  if (several.sheets.length <= least || roll) return roomy(wanted, several);
-  return roomy(
-    wanted,
-    ladder(wanted.effort).reduce((best, effort) => {
-      const more = best.sheets.length;
-      return (more > least ? furnishedLast({ ...wanted, effort }, more) : undefined) ?? best;
-    }, several),
-  );
+  return tidy(rest, [loose('notes', noteSizes(draft, holdings.notes))]);
 }
 
 /** Ever more effort, so that what little finds, more finds too. */
@@ -88,7 +108,7 @@ function ladder(effort: number): readonly number[] {
  * Pieces on as few sheets as are found with nothing but pieces, and furniture on no more: beside pieces under a short head,
  * within them, without a head across the page. Undefined where none of that saves a sheet.
  */
-function furnishedLast(wanted: ToArrange, more: number): Arranged | undefined {
+function furnishedLast(wanted: Bounded, more: number): Laying | undefined {
   const { draft, area, tiles, mapped } = wanted;
   const joins = tiles.length > 0;
   const items = [
@@ -143,12 +163,12 @@ function headIn([first]: readonly Sheet[], area: Area): Head {
   return title ? freeHead(title, map) : shortHead(area, []);
 }
 
-function piecesAlone(wanted: ToArrange, first: Sheet, head: Mm): readonly Sheet[] {
+function piecesAlone(wanted: Bounded, first: Sheet, head: Mm): readonly Sheet[] {
   return squeezeAll(wanted, filled(wanted, first, []), [], head);
 }
 
 /** Ever fewer sheets, as long as a lay is found. */
-function squeezeAll(wanted: ToArrange, sheets: readonly Sheet[], more: readonly Turns[], head: Mm): readonly Sheet[] {
+function squeezeAll(wanted: Bounded, sheets: readonly Sheet[], more: readonly Turns[], head: Mm): readonly Sheet[] {
   const { area, fitting, least, seed, effort } = wanted;
   if (sheets.length <= least) return sheets;
   const to = { area, items: [...fitting, ...more], head, seed, steps: STEPS * effort };
@@ -156,7 +176,7 @@ function squeezeAll(wanted: ToArrange, sheets: readonly Sheet[], more: readonly 
   return fewer ? squeezeAll(wanted, fewer, more, head) : sheets;
 }
 
-function roomy({ draft, roll }: ToArrange, { head, sheets }: Arranged): Arranged {
+function roomy({ draft, roll }: ToArrange, { head, sheets }: Laying): Laying {
   return { head, sheets: roll ? sheets : airier(draft, sheets) };
 }
 
@@ -164,12 +184,12 @@ function firstSheet(area: Area, head: Box): Sheet {
   return freshSheet('first', headedBoard(area, head));
 }
 
-function filled(wanted: ToArrange, first: Sheet, items: readonly Turns[]): readonly Sheet[] {
+function filled(wanted: Bounded, first: Sheet, items: readonly Turns[]): readonly Sheet[] {
   return fewest(wanted, [first, ...wanted.tiles], items);
 }
 
 function fewest(
-  { area, fitting, roll, least, ...effort }: ToArrange,
+  { area, fitting, roll, least, ...effort }: Bounded,
   started: readonly Sheet[],
   items: readonly Turns[],
 ): readonly Sheet[] {

@@ -11,7 +11,6 @@ import { turnsThatFit } from './fit';
 import { type Form, formed } from './forms';
 import { stripReach } from './furniture';
 import type { Layout, Page } from './layout';
-import { leastSheets } from './least';
 import { type Mapped, mapWithin } from './map';
 import { pageOf } from './page';
 import type { Paper } from './papers';
@@ -63,7 +62,6 @@ export function layOut(draft: Draft, paper: Paper, options: LayOutOptions): Layo
     area,
   );
   const size = { width: paper.width / correction, height: paper.height / correction };
-  const least = leastSheets(fitting, area, tiled.length);
   const wanted = {
     ...options,
     draft: shown,
@@ -72,9 +70,8 @@ export function layOut(draft: Draft, paper: Paper, options: LayOutOptions): Layo
     tiles: tiled.map((page) => tileSheet(area, page)),
     mapped: guessed(size, tiled, fitting.length),
     roll: paper.roll === true,
-    least,
   };
-  const laid = { paper, form, print, correction, least };
+  const laid = { paper, form, print, correction };
   const pagesOf = (sheets: readonly Sheet[], head: number): readonly Page[] => {
     const firstTile = sheets.findIndex(({ kind }) => kind === 'tile');
     return sheets.map((sheet, index) => {
@@ -85,11 +82,14 @@ export function layOut(draft: Draft, paper: Paper, options: LayOutOptions): Layo
       return pageOf(shown, sheet, area, { name, width: size.width, height, tiled: tilePage });
     });
   };
-  if (print === 'large') return { ...laid, pages: pagesOf(piecesOnly(wanted), stripReach(area)) };
-  const { head, sheets } = arranged(wanted);
+  if (print === 'large') {
+    const { sheets, least } = piecesOnly(wanted);
+    return { ...laid, least, pages: pagesOf(sheets, stripReach(area)) };
+  }
+  const { head, sheets, least } = arranged(wanted);
   const pages = pagesOf(sheets, head.box.height);
   const cover = { ...head.cover, map: pages.length > 1 ? mapWithin(pages, head.mapBox) : [] };
-  return { ...laid, pages: pages.map((page, index) => (index === 0 ? { ...page, cover } : page)) };
+  return { ...laid, least, pages: pages.map((page, index) => (index === 0 ? { ...page, cover } : page)) };
 }
 
 /** Every piece too large for a page, each with rows of its own letters. */
