@@ -1,6 +1,7 @@
 import { availableParallelism } from 'node:os';
 import { fileURLToPath } from 'node:url';
 import { defineConfig } from 'vitest/config';
+import { oneModule } from './one-module.mjs';
 
 const root = fileURLToPath(new URL('..', import.meta.url));
 const SECOND = 1000;
@@ -14,6 +15,7 @@ const BROWSERS_AT_ONCE = 2;
 export default defineConfig({
   root,
   cacheDir: `${root}node_modules/.vite`,
+  plugins: [oneModule(/\/tests\/properties\/.+\.test\.ts$/)],
   oxc: { jsx: { runtime: 'automatic', importSource: 'preact' } },
   test: {
     hookTimeout: 180 * SECOND,

@@ -15,12 +15,11 @@ const ASKED: Readonly<Record<string, readonly Chosen[]>> = {
 
 /** Choice values that change nothing on any build: as many legs as the toy has is what it is anyway. */
 const IDLE: Readonly<Record<string, readonly string[]>> = {
-  // Open for a tail they come with hook and loop, but on a shelf: two choices from where they start.
-  trousers: ['legs two', 'closedBy hook-and-loop'],
+  trousers: ['legs two'],
   dungarees: ['legs two'],
   romper: ['legs two'],
-  // And so does a nappy.
-  // The waist of none of these toys rises too steeply to be turned.
+  // Open for a tail they come with hook and loop, but on a shelf: two choices from where they start. The waist of none
+  // of these toys rises too steeply to be turned.
   pants: ['legs two', 'waist turned', 'closedBy hook-and-loop'],
 };
 

@@ -29,6 +29,8 @@ const BESIDE_MM = 4;
 const LEAST_LEG = 0.6;
 /** However little room there is, it reaches so far to either side of the underarm, mm. */
 const LEAST_REACH_MM = 4;
+/** How closely the edge above is followed, mm. */
+const FLAT_MM = 0.2;
 
 /** What a dart keeps clear of: the edge above it from the centre out, the underarm it is widest at, the hem and a pocket. */
 export type DartGround = {
@@ -48,12 +50,13 @@ export function dartIn(
 ): Lines {
   if (dartCount === null || dartWidth === null || dartUp === null || dartDown === null) return {};
   const dart = { width: dartWidth, up: dartUp, down: dartDown };
-  const roof = (x: number) => highest(x, dart, ground);
+  const over = flatten(ground.above, FLAT_MM);
+  const roof = (x: number) => highest(x, dart, over, ground.underarm);
   const places = (dartCount > 1 ? PAIRS : PLACES).map((shares) => spaced(shares, dart.width, ground));
   const worst = (at: readonly number[]) => Math.max(...at.map(roof));
   const [inner, outer] = places.reduce((best, each) => (worst(each) < worst(best) ? each : best));
-  const one = dartAt(inner ?? 0, dart, ground);
-  const other = outer === undefined ? undefined : dartAt(outer, dart, ground);
+  const one = dartAt(inner ?? 0, roof(inner ?? 0), dart, ground);
+  const other = outer === undefined ? undefined : dartAt(outer, roof(outer), dart, ground);
   return {
     'dart-near': one.near,
     'dart-far': one.far,
@@ -78,15 +81,14 @@ function spaced(shares: readonly number[], width: number, { underarm, pocket }: 
   return shares.length > 1 ? places.map((x) => x - past) : places;
 }
 
-/** The highest its upper point may lie. */
-function highest(x: number, { width, up }: Upright, { above, underarm }: DartGround): number {
-  const roof = Math.max(...[x - width / 2, x, x + width / 2].map((at) => lowestOver(above, at)));
+/** The highest its upper point may lie, below an edge given as points. */
+function highest(x: number, { width, up }: Upright, over: readonly Point[], underarm: Point): number {
+  const roof = Math.max(...[x - width / 2, x, x + width / 2].map((at) => lowestAt(over, at)));
   return Math.max(underarm.y - up, roof + CLEAR_MM);
 }
 
-function dartAt(x: number, dart: Upright, ground: DartGround): Record<'near' | 'far' | 'fold', Path> {
+function dartAt(x: number, high: number, dart: Upright, ground: DartGround): Record<'near' | 'far' | 'fold', Path> {
   const { underarm, hem, pocket } = ground;
-  const high = highest(x, dart, ground);
   const floor = heightAt(hem, x) - BESIDE_MM;
   // Where an armhole is scooped out as deep as its underarm, the dart is widest below it.
   const level = Math.min(Math.max(underarm.y, high + LEAST_REACH_MM), floor - LEAST_REACH_MM);
@@ -102,14 +104,15 @@ function dartAt(x: number, dart: Upright, ground: DartGround): Record<'near' | '
   return { near: leg(-1), far: leg(1), fold: [line(top, foot)] };
 }
 
-const FLAT_MM = 0.5;
-
-/** The lowest place of an edge at x: an armhole scooped in lies under its own shoulder. */
-function lowestOver(above: Path, x: number): number {
-  const points = flatten(above, FLAT_MM);
-  const crossings = points.slice(1).flatMap((to, index) => {
-    const from = points[index] ?? to;
-    return from.x <= x === to.x <= x ? [] : [from.y + ((to.y - from.y) * (x - from.x)) / (to.x - from.x)];
-  });
-  return Math.max(heightAt(above, x), ...crossings);
+/** The lowest place of an edge at x, its last where it does not come so far: an armhole scooped in lies under its own shoulder. */
+function lowestAt(points: readonly Point[], x: number): number {
+  let lowest = -Infinity;
+  let from = points[0];
+  for (const to of points) {
+    if (from && from.x <= x !== to.x <= x) {
+      lowest = Math.max(lowest, from.y + ((to.y - from.y) * (x - from.x)) / (to.x - from.x));
+    }
+    from = to;
+  }
+  return lowest === -Infinity ? (from?.y ?? 0) : lowest;
 }
