@@ -15,6 +15,9 @@ import { afterAll, describe, expect, test } from 'vitest';
 import { summary } from '../../app/command/summary';
 import { demoCards } from '../../app/measuring';
 import { createSay } from '../../app/words';
+import { draftProgram } from '../measured/draft-program';
+
+const program = await draftProgram();
 
 const folder = mkdtempSync(join(tmpdir(), 'hemling-attack-'));
 afterAll(() => rmSync(folder, { recursive: true, force: true }));
@@ -30,7 +33,7 @@ const usual = orderFile('usual.json', order);
 
 /** @param before shell words that are run first, in the same process */
 function draft(words: readonly string[], before = ':') {
-  const command = `${before}; exec "$0" --import tsx app/command/draft.ts "$@"`;
+  const command = `${before}; exec "$0" ${program} "$@"`;
   const ran = spawnSync('sh', ['-c', command, process.execPath, ...words], { encoding: 'utf8', timeout: 30_000 });
   return { exit: ran.status, said: ran.stderr.trim(), printed: ran.stdout };
 }
@@ -67,7 +70,7 @@ describe('an order piped in', () => {
   test('late and in two parts is waited for', () => {
     const half = Math.floor(readFileSync(usual).length / 2);
     const late = `(head -c ${half} ${usual}; sleep 0.5; tail -c +${half + 1} ${usual})`;
-    const command = `${late} | ${process.execPath} --import tsx app/command/draft.ts - --out ${path('late')}`;
+    const command = `${late} | ${process.execPath} ${program} - --out ${path('late')}`;
     expect(spawnSync('sh', ['-c', command]).status).toBe(0);
   });
 
@@ -144,7 +147,7 @@ test('too few readings are refused in one line that lists what to measure', () =
 
 describe('what was written', () => {
   test('is told on a terminal, in two lines', () => {
-    const command = `${process.execPath} --import tsx app/command/draft.ts ${usual} --out ${path('told')}`;
+    const command = `${process.execPath} ${program} ${usual} --out ${path('told')}`;
     const { status, stdout } = spawnSync('script', ['-qec', command, '/dev/null'], { encoding: 'utf8' });
     const lines = stdout.trim().split(/\r?\n/u);
     expect([status, lines.length]).toEqual([0, 2]);

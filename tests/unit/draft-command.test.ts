@@ -5,6 +5,9 @@ import { join } from 'node:path';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { ENGINE } from '../../app/drafting/draft';
 import { demoCards } from '../../app/measuring';
+import { draftProgram } from '../measured/draft-program';
+
+const program = await draftProgram();
 
 const folder = mkdtempSync(join(tmpdir(), 'hemling-draft-'));
 const [card] = demoCards;
@@ -20,7 +23,7 @@ function run(content: unknown, ...words: string[]) {
 }
 
 function command(...words: string[]) {
-  const ran = spawnSync(process.execPath, ['--import', 'tsx', 'app/command/draft.ts', ...words], { encoding: 'utf8' });
+  const ran = spawnSync(process.execPath, [program, ...words], { encoding: 'utf8' });
   return { exit: ran.status, said: ran.stderr.trim().split('\n'), printed: ran.stdout };
 }
 
