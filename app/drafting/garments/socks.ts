@@ -1,5 +1,6 @@
 import { sock as sockBlock } from '../blocks/sock';
-import type { Hems, Socks } from '../heads/choices';
+import { sockSide } from '../blocks/sock-side';
+import type { Heels, Hems, Socks } from '../heads/choices';
 import { socksHead } from '../heads/socks';
 import { assemble } from '../rows/garment';
 import type { RefTo } from '../rows/names';
@@ -10,20 +11,32 @@ import { LEAST_EASE_MM } from '../sizes/ease';
 import { elasticFor } from '../sizes/fastening';
 import type { SizesOf } from '../sizes/maker';
 import { WRIST_RIB_MM } from '../sizes/scale';
-import { sockSizes } from '../sizes/sock';
+import { STANDS_OUT, sockSizes } from '../sizes/sock';
 import { hemRole, isReady, readyNote } from './parts/hem';
 import { ribPart } from './parts/rib';
 
-type Choices = Socks & Hems;
-type Gives = { readonly size: SizesOf<typeof sockSizes>; readonly edge: EdgesOf<'sock', typeof sockBlock> };
+type Choices = Socks & Hems & Heels;
+type Gives = {
+  readonly size: SizesOf<typeof sockSizes>;
+  readonly edge: EdgesOf<'sock', typeof sockBlock> | EdgesOf<'sock', typeof sockSide>;
+};
 type Names = Gives & { readonly choices: Choices };
 
+const isShaped = ({ heel }: Heels): boolean => heel === 'shaped';
+const isTube = (choices: Heels): boolean => !isShaped(choices);
 const isRibbed = ({ hem }: Hems): boolean => hem === 'rib';
 
 export const socks = assemble(socksHead, [
   part<{ choices: Choices; size: never; edge: never }, Gives>({
     sizes: [sockSizes],
-    passages: [{ measure: 'foot-girth', through: 'sock-top', gives: ({ sockTop }) => 2 * sockTop, seamed: true }],
+    passages: [
+      {
+        measure: 'foot-girth',
+        through: 'sock-top',
+        gives: ({ sockTop, sockLeg }) => 2 * Math.min(sockTop, sockLeg),
+        seamed: true,
+      },
+    ],
     pieces: [
       piece<Names>()('sock', sockBlock, {
         copies: 2,
@@ -31,6 +44,15 @@ export const socks = assemble(socksHead, [
         onFold: true,
         narrowHem: true,
         roles: (choices) => ({ top: hemRole(choices), round: 'seam', centre: 'fold' }),
+        when: isTube,
+      }),
+      piece<Names>()('sock', sockSide, {
+        copies: 4,
+        mirrored: true,
+        onFold: false,
+        narrowHem: true,
+        roles: (choices) => ({ top: hemRole(choices), front: 'seam', round: 'seam' }),
+        when: isShaped,
       }),
     ],
     seams: [
@@ -38,21 +60,43 @@ export const socks = assemble(socksHead, [
         name: 'sock-top',
         sewn: 2,
         kind: 'folded',
+        // In one, all round but for the seam behind: an elastic is drawn through both sides.
+        after: (choices) => (isShaped(choices) ? ['sock-front'] : []),
         first: [{ piece: 'sock', edge: 'top', times: 2 }],
         second: [],
         when: (choices) => !isRibbed(choices) && !isReady(choices),
       },
       {
+        name: 'sock-front',
+        sewn: 2,
+        first: [{ piece: 'sock', edge: 'front' }],
+        second: [{ piece: 'sock', edge: 'front' }],
+        when: isShaped,
+      },
+      {
         name: 'sock-round',
         sewn: 2,
         // So narrow a tube is hemmed, or ribbed, while it lies flat.
-        after: (choices) => (isRibbed(choices) ? ['sock-rib-edge'] : isReady(choices) ? [] : ['sock-top']),
+        after: (choices) => [
+          ...(isShaped(choices) ? ['sock-front'] : []),
+          ...(isRibbed(choices) ? ['sock-rib-edge'] : isReady(choices) ? [] : ['sock-top']),
+        ],
         first: [{ piece: 'sock', edge: 'round' }],
         second: [{ piece: 'sock', edge: 'round' }],
       },
     ],
     unsuited: [
       { choice: 'sock', from: 'high', to: 'low', code: 'sock-to-the-seam', when: ({ legs }) => legs === 'sewn' },
+    ],
+    instead: [
+      {
+        choice: 'heel',
+        from: 'shaped',
+        to: 'tube',
+        code: 'sock-tube',
+        check: ['foot-length', 'foot-girth'],
+        when: ({ sizes }) => sizes.sockStands < STANDS_OUT,
+      },
     ],
     notes: [
       { code: 'feet-sewn', measures: [], told: ({ wearer: { traits } }) => (traits.legs === 'sewn' ? {} : null) },
@@ -83,7 +127,8 @@ export const socks = assemble(socksHead, [
     ribPart<Choices, RefTo<'sock.top'>, 'sock-rib'>('sock-rib', {
       edge: () => [{ piece: 'sock', edge: 'top', times: 2 }],
       closed: () => true,
-      ends: () => 'front',
+      // Its own ends run on from the seam behind: a tube's top begins at its fold, a side's there.
+      ends: (choices) => (isShaped(choices) ? 'back' : 'front'),
       high: WRIST_RIB_MM,
       rings: 2,
       on: 'sock-round',

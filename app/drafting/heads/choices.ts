@@ -17,6 +17,8 @@ export const pocketCutChoice = one(['wide', 'patch'], 'wide');
 export const panelsChoice = one(['auto', 'two', 'four'], 'auto');
 export const hemChoice = one(['turned', 'raw'], 'turned');
 export const legHemChoice = one(['turned', 'casing', 'ready', 'raw'], 'turned');
+/** A sock with a heel, or a tube for a foot that does not stand out in front of the leg. */
+export const heelChoice = one(['auto', 'shaped', 'tube'], 'auto');
 /** A band of rib is sewn to it, and stretched to its length. */
 export const ribbedHemChoice = one(['turned', 'casing', 'rib', 'ready', 'raw'], 'turned');
 /** `ready`: cut from an old garment, its edge laid on one that is finished there: a hem, a cuff, a rib. */
@@ -85,6 +87,8 @@ export type Trousers = { readonly trousers: 'long' | 'short' | 'elastic' | 'pyja
 export type Pants = { readonly pants: 'pants' | 'nappy' };
 /** How far up the leg a sock reaches. */
 export type Socks = { readonly sock: 'low' | 'high' };
+/** A sock cut in two sides with a heel, or as a tube folded in front. */
+export type Heels = { readonly heel: Value<typeof heelChoice> };
 export type Skirts = {
   readonly skirt: 'gathered' | 'knife' | 'box' | 'elastic' | 'a-line' | 'half-circle' | 'circle' | 'tiers';
 };

@@ -11,6 +11,7 @@ const FIRST: readonly string[] = [
   'trousers',
   'pants',
   'sock',
+  'heel',
   'tunicNeck',
   'wings',
 ];
