@@ -6,7 +6,7 @@ import { Maker } from './maker';
 
 let site: Site;
 beforeAll(async () => {
-  site = await openSite();
+  site = await openSite({ keeps: false });
 });
 afterAll(() => site.close());
 

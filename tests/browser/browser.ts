@@ -10,7 +10,32 @@ import { findBrowser } from '../../.config/setup.mjs';
 import type { Font } from './fonts';
 
 export const DIST = fileURLToPath(new URL('../../dist', import.meta.url));
+/**
+ * Chromium makes two pages of its own for the address bar of every window, which nobody sees and which cost more than
+ * ours. A later list of features takes the place of an earlier one, so those that Playwright does without come along.
+ */
+const WITHOUT = [
+  'WebUIOmniboxPopup',
+  'WebUIOmniboxAimPopup',
+  'OmniboxAimPopup',
+  'AimEnabled',
+  'AvoidCorsURLLoaderRestartOnRedirect',
+  'AvoidUnnecessaryBeforeUnloadCheckSync',
+  'BlockOriginHeaderModificationOnRedirect',
+  'DestroyProfileOnBrowserClose',
+  'DialMediaRouteProvider',
+  'GlobalMediaControls',
+  'HttpsUpgrades',
+  'LensOverlay',
+  'MediaRouter',
+  'NetworkTimeServiceQuerying',
+  'OptimizationHints',
+  'PaintHolding',
+  'ThirdPartyStoragePartitioning',
+  'Translate',
+];
 export const FLAGS = [
+  `--disable-features=${WITHOUT.join(',')}`,
   '--no-sandbox',
   '--disable-gpu',
   '--disable-quic',
@@ -109,19 +134,28 @@ export async function untilKept(page: Page): Promise<void> {
   });
 }
 
+/** Waits until a screen is drawn, and a tap on it counts: one right after the screen changed is passed over. */
+export async function untilStill(page: Page): Promise<void> {
+  await untilDrawn(page);
+  await page.locator('html:not(.just-changed)').waitFor({ state: 'attached' });
+}
+
 /**
  * Waits until nothing on the page changes any more: for so many frames no element, and no animation that ends. What is
  * still being read or drawn elsewhere cannot be seen from here; wait for its words first.
  */
-export async function untilStill(page: Page): Promise<void> {
+export async function untilDrawn(page: Page): Promise<void> {
   // A screen that is still being fetched is still too, and has no title yet.
   await page.locator('h1').first().waitFor();
   await page.evaluate(
     (frames) =>
       new Promise<void>((done) => {
         let still = 0;
-        const observer = new MutationObserver(() => {
-          still = 0;
+        const root = document.documentElement;
+        const observer = new MutationObserver((changes) => {
+          // That taps count again shows nowhere.
+          const seen = ({ target, attributeName }: MutationRecord) => target !== root || attributeName !== 'class';
+          if (changes.some(seen)) still = 0;
         });
         observer.observe(document, { subtree: true, childList: true, attributes: true, characterData: true });
         const moving = () =>
@@ -148,10 +182,15 @@ function saveData(): void {
 async function visit(browser: Browser, address: string, options: BrowserContextOptions): Promise<Visit> {
   const context = await browser.newContext(options);
   const page = await context.newPage();
+  return { page, wrong: wrongIn(page, address, options), close: () => context.close() };
+}
+
+/** A list that fills with whatever goes wrong in a page. */
+export function wrongIn(page: Page, address: string, { serviceWorkers }: BrowserContextOptions): string[] {
   const wrong: string[] = [];
   page.on('pageerror', ({ message }) => {
     // Playwright's way of blocking service workers is an error to whoever registers one.
-    if (options.serviceWorkers !== 'block' || !message.includes("reading 'waiting'")) wrong.push(`error: ${message}`);
+    if (serviceWorkers !== 'block' || !message.includes("reading 'waiting'")) wrong.push(`error: ${message}`);
   });
   page.on('console', (message) => {
     if (message.type() === 'error') wrong.push(`console: ${message.text()}`);
@@ -161,5 +200,5 @@ async function visit(browser: Browser, address: string, options: BrowserContextO
     if (!/^(blob|data|chrome|chrome-extension):/.test(request.url()) && !request.url().startsWith(address))
       wrong.push(`asked: ${request.url()}`);
   });
-  return { page, wrong, close: () => context.close() };
+  return wrong;
 }

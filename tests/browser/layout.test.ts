@@ -2,7 +2,10 @@ import { readFileSync } from 'node:fs';
 import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { FONTS } from '../../.config/fonts.mjs';
-import { type MeasureId, measureIds } from '../../app/body';
+import type { MeasureId } from '../../app/body';
+import { type GarmentId, heads } from '../../app/drafting/catalogue';
+import { asking, bodyFrom, demoCards } from '../../app/measuring';
+import { needsOf } from '../../app/screens/shared/making/making';
 import en from '../../locales/en.json';
 import { openSite, phone, type Site } from './browser';
 import { familiesOf, fonts } from './fonts';
@@ -78,7 +81,7 @@ describe.each(fonts)('in letters that are %s', (font) => {
     const keys = new Set<string>();
     const found: string[] = [];
     await maker.borrow(toy);
-    const steps = await everyStep(maker);
+    const steps = await everyStep(maker, toy);
     for (const [measure, address] of steps) {
       await page.goto(address);
       await maker.heading(en.measure[measure].name);
@@ -92,27 +95,39 @@ describe.each(fonts)('in letters that are %s', (font) => {
   });
 });
 
-/** The address of every step that is asked of a toy for one garment or another, as its reviews list them. */
-async function everyStep(maker: Maker): Promise<ReadonlyMap<MeasureId, string>> {
+/** The address of every step that is asked of a toy for one garment or another. */
+async function everyStep(maker: Maker, name: string): Promise<ReadonlyMap<MeasureId, string>> {
   const { page } = maker;
   const toy = page.url();
   const steps = new Map<MeasureId, string>();
-  const tiles = page.locator('.garment');
-  await page.goto(`${toy}/make`);
-  await tiles.first().waitFor();
-  for (let at = 0; at < (await tiles.count()); at++) {
-    await tiles.nth(at).click();
-    await maker.heading(/made/);
-    await maker.go('review', /Draw the pattern|First:/);
-    for (const link of await page.locator('a[href*="/measure/"]').all()) {
-      const [address = ''] = (await link.getAttribute('href'))?.split('?') ?? [];
-      const measure = measureIds.find((id) => address.endsWith(`/${id}`));
-      if (measure && !steps.has(measure)) steps.set(measure, new URL(address, page.url()).href);
-    }
+  for (const [garment, measures] of fewest(askedOf(name))) {
     await page.goto(`${toy}/make`);
-    await tiles.first().waitFor();
+    await maker.choose(new RegExp(`^${en.garment[garment].name}`));
+    const address = page.url().replace(/choices$/, 'measure');
+    for (const measure of measures) steps.set(measure, `${address}/${measure}`);
   }
   return steps;
+}
+
+type Asked = readonly (readonly [GarmentId, readonly MeasureId[]])[];
+
+/** What each garment asks of a toy to try, made as it is usually made. */
+function askedOf(name: string): Asked {
+  const card = demoCards.find(({ toy }) => toy.name === name);
+  if (!card) throw new Error(`no toy called ${name}`);
+  const body = bodyFrom(card);
+  return heads
+    .filter(({ bodies }) => bodies.includes(body.kind))
+    .map((row) => [row.id, asking(body, needsOf(row, body, { garment: row.id })).asked]);
+}
+
+/** As few garments as ask for all of it, each with what none before it asks for. */
+function fewest(all: Asked): Asked {
+  const left = all.map(([id, measures]) => [id, measures] as const);
+  const [most] = left.sort(([, one], [, other]) => other.length - one.length);
+  if (!most || most[1].length === 0) return [];
+  const others = left.map(([id, measures]) => [id, measures.filter((each) => !most[1].includes(each))] as const);
+  return [most, ...fewest(others)];
 }
 
 /** Bramble's card, of a toy that is called so. */

@@ -30,7 +30,6 @@ export class Maker {
   async back(): Promise<void> {
     await this.page.goBack();
     await untilStill(this.page);
-    await this.page.locator('html:not(.just-changed)').waitFor();
   }
 
   touched = (what: Locator) => (this.touch ? what.tap() : what.click());

@@ -3,48 +3,60 @@ import { join } from 'node:path';
 import { pathToFileURL } from 'node:url';
 import type { ViewportSize } from 'playwright-core';
 import { afterAll, beforeAll, expect, test } from 'vitest';
-import { DIST, desktop, openSite, phone, type Site, untilStill } from './browser';
-import { addressesOf } from './screen-walk';
+import { DIST, desktop, openSite, phone, type Site, untilDrawn, type Visit } from './browser';
+import { turnTo, walkAll } from './screen-walk';
 import { textFaults } from './text-faults';
 
 type Words = { readonly [name: string]: string | Words };
 
+/** As narrow as phones get. */
+const NARROW = { width: 320, height: 568 };
+
 let site: Site;
+let visit: Visit;
+let addresses: ReadonlyMap<string, string>;
+const broken: string[] = [];
 beforeAll(async () => {
   site = await openSite({ font: 'wide', keeps: false });
-});
+  visit = await site.visit({ ...phone, viewport: NARROW, locale: 'en-US' });
+  const { page } = visit;
+  addresses = await walkAll(page, site.address, async (name) => {
+    broken.push(...(await page.evaluate(brokenWords)).map((word) => `${name}: ${word}`));
+  });
+}, 300_000);
 afterAll(() => site.close());
+
+test('no word and no fraction is broken, in the widest letters on the narrowest phone', () => {
+  expect(broken).toEqual([]);
+});
 
 /** What a language can do to a layout: windows as small as they get, and text twice as large, in wide letters. */
 const sights: readonly (readonly [name: string, window: ViewportSize, textSize: string])[] = [
-  ['320 pixels wide', { width: 320, height: 568 }, '100%'],
+  ['320 pixels wide', NARROW, '100%'],
   ['as it is', phone.viewport, '100%'],
   ['text at 200 %', phone.viewport, '200%'],
   ['a desktop at 200 %', { width: 640, height: 400 }, '100%'],
 ];
 
 test('a language of long, accented words: nothing is cut and nothing left in English', async () => {
-  const { page, wrong, close } = await site.visit(phone);
-  const addresses = await addressesOf(page, site.address);
+  const { page, wrong } = visit;
   await page.route(/\/assets\/en-[\w-]+\.js$/, async (route) => {
     const name = new URL(route.request().url()).pathname.split('/').at(-1) ?? '';
     await route.fulfill({ contentType: 'text/javascript', body: await pseudoModule(name) });
   });
+  await page.goto('about:blank');
   const found: string[] = [];
   for (const [name, address] of addresses) {
-    await page.goto('about:blank');
-    await page.goto(address);
-    await page.locator('h1').first().waitFor();
+    await turnTo(page, address);
     for (const [sight, window, textSize] of sights) {
       await page.setViewportSize(window);
       await page.evaluate((size) => document.documentElement.style.setProperty('font-size', size), textSize);
-      await untilStill(page);
+      await untilDrawn(page);
       found.push(...(await page.evaluate(textFaults, true)).map((fault) => `${name}, ${sight}: ${fault}`));
     }
   }
   expect(found).toEqual([]);
   expect(wrong).toEqual([]);
-  await close();
 });
 
 test('the check itself finds what is cut, what is out of the window, and what is English', async () => {
@@ -99,4 +111,21 @@ function pseudoText(text: string): string {
   );
   const more = LONGER.repeat(Math.ceil(text.length / 3 / LONGER.length)).slice(0, Math.ceil(text.length / 3));
   return `⟦${accented.join('')}${more}⟧`;
+}
+
+/** In the page: words, and numbers with their units, that stand on more than one line. */
+function brokenWords(): string[] {
+  const found: string[] = [];
+  const texts = document.createTreeWalker(document.body, NodeFilter.SHOW_TEXT);
+  for (let text = texts.nextNode(); text; text = texts.nextNode()) {
+    if (text.parentElement?.closest('svg, .unseen, script')) continue;
+    for (const { 0: word, index } of (text.textContent ?? '').matchAll(/[^\s-]+(?:\u00a0[^\s-]+)*/gu)) {
+      const range = document.createRange();
+      range.setStart(text, index);
+      range.setEnd(text, index + word.length);
+      const lines = new Set([...range.getClientRects()].map(({ top }) => Math.round(top)));
+      if (lines.size > 1) found.push(word);
+    }
+  }
+  return found;
 }

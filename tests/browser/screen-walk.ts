@@ -1,5 +1,5 @@
 import type { Page } from 'playwright-core';
-import { untilStill } from './browser';
+import { untilDrawn } from './browser';
 import { Maker } from './maker';
 
 /** Every screen in the order a maker meets them, each reached from the one before: for pictures and for checks of all. */
@@ -55,14 +55,27 @@ export const screenWalk: readonly (readonly [name: string, reach: (maker: Maker)
   ['toys', (maker) => maker.toys()],
 ];
 
-/** The screens' addresses, once each, as the walk in English comes by them. */
-export async function addressesOf(page: Page, site: string): Promise<ReadonlyMap<string, string>> {
+/** Walks all of it in English. Gives the screens' addresses, once each; `look` is called with each while it is shown. */
+export async function walkAll(
+  page: Page,
+  site: string,
+  look: (name: string) => Promise<void>,
+): Promise<ReadonlyMap<string, string>> {
   const maker = new Maker(page, site);
   const addresses = new Map<string, string>();
   for (const [name, reach] of screenWalk) {
     await reach(maker);
-    await untilStill(page);
+    await untilDrawn(page);
+    await look(name);
     if (name !== 'welcome' && ![...addresses.values()].includes(page.url())) addresses.set(name, page.url());
   }
   return addresses;
+}
+
+/** Goes to another screen of the app that is open: its title is another, whatever it says. */
+export async function turnTo(page: Page, address: string): Promise<void> {
+  await page.evaluate(() => document.querySelector('h1')?.classList.add('before'));
+  await page.goto(address);
+  await page.locator('h1:not(.before)').first().waitFor();
+  await untilDrawn(page);
 }

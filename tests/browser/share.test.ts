@@ -1,15 +1,31 @@
 import type { Page } from 'playwright-core';
-import { afterEach, describe, expect, test } from 'vitest';
+import { afterAll, beforeAll, describe, expect, onTestFinished, test } from 'vitest';
 import { decodeCode, readCard } from '../../app/sharing';
-import type { Visit } from './browser';
+import { openSite, phone, type Site, untilKept, type Visit } from './browser';
 import { Maker } from './maker';
-import { borrowed, saved, twoPhones } from './two-phones';
+import { borrowed, saved } from './two-phones';
 
-const phones = twoPhones();
+let site: Site;
+let sender: Visit;
+let pdf: Buffer;
+beforeAll(async () => {
+  site = await openSite({ under: '/shop/' });
+  sender = await newPhone();
+  pdf = await dressed(sender);
+});
+afterAll(() => site.close());
 
-/** Borrows a toy, draws a hooded top for it, and opens the screen that sends its card. */
-async function dressed(visit: Visit): Promise<{ pdf: Buffer }> {
-  const maker = await borrowed(visit.page, phones.site, 'Bramble');
+/** A phone with the app kept for when there is no network. */
+async function newPhone(): Promise<Visit> {
+  const visit = await site.visit({ ...phone, permissions: ['clipboard-read', 'clipboard-write'] });
+  await visit.page.goto(site.address);
+  await untilKept(visit.page);
+  return visit;
+}
+
+/** Borrows a toy, draws a hooded top for it, and opens the screen that sends its card. Gives its pattern. */
+async function dressed(visit: Visit): Promise<Buffer> {
+  const maker = await borrowed(visit.page, site, 'Bramble');
   const toy = visit.page.url();
   await maker.press(/^Make something/);
   await maker.press(/hooded top/i);
@@ -19,7 +35,7 @@ async function dressed(visit: Visit): Promise<{ pdf: Buffer }> {
   await visit.page.goto(toy);
   await maker.press('Share its card');
   await visit.page.getByRole('button', { name: 'Copy the link' }).waitFor();
-  return { pdf };
+  return pdf;
 }
 
 async function patternOf(page: Page): Promise<Buffer> {
@@ -38,19 +54,17 @@ async function keptPattern(page: Page): Promise<Buffer> {
     .first()
     .click();
   await page.waitForURL(/\/toy\/\w+\/\w+\//);
-  await new Maker(page, phones.site.address).go('print');
+  await new Maker(page, site.address).go('print');
   return patternOf(page);
 }
 
 describe('a card from one phone to another, without a network', () => {
-  afterEach(() => phones.site.restart().catch(() => undefined));
-
   test.each([
     [
       'by picture',
       async (from: Page, to: Page) => {
         const buffer = await saved(from, 'Save the picture');
-        await to.goto(`${phones.site.address}#/card`);
+        await to.goto(`${site.address}#/card`);
         await to.locator('input[type=file]').setInputFiles({ name: 'card.png', mimeType: 'image/png', buffer });
       },
     ],
@@ -70,19 +84,19 @@ describe('a card from one phone to another, without a network', () => {
       async (from: Page, to: Page) => {
         const buffer = await saved(from, 'Save as a file');
         expect(readCard(buffer.toString())).toMatchObject({ ok: true, skipped: [] });
-        await to.goto(`${phones.site.address}#/card`);
+        await to.goto(`${site.address}#/card`);
         await to.locator('input[type=file]').setInputFiles({ name: 'card.json', mimeType: 'application/json', buffer });
       },
     ],
   ])('%s: it arrives, and the pattern drawn from it is the same to the byte', async (_, carry) => {
-    const { pdf } = await dressed(phones.sender);
-    await phones.site.stop();
-    await carry(phones.sender.page, phones.receiver.page);
-    const arrived = await keptPattern(phones.receiver.page);
+    const receiver = await newPhone();
+    await site.stop();
+    onTestFinished(() => site.restart());
+    await carry(sender.page, receiver.page);
+    const arrived = await keptPattern(receiver.page);
     expect(arrived.equals(pdf)).toBe(true);
-    const strange = [...phones.sender.wrong, ...phones.receiver.wrong].filter(
-      (line) => !line.includes('ERR_CONNECTION_REFUSED'),
-    );
+    const strange = [...sender.wrong, ...receiver.wrong].filter((line) => !line.includes('ERR_CONNECTION_REFUSED'));
     expect(strange).toEqual([]);
+    await receiver.close();
   });
 });

@@ -1,8 +1,8 @@
-/** Two phones, each with the app kept for when there is no network: one sends a card, the other gets it. */
+/** Two phones with the app open: one sends a card, the other gets it. */
 import { readFileSync } from 'node:fs';
 import type { Page } from 'playwright-core';
 import { afterAll, afterEach, beforeAll, beforeEach } from 'vitest';
-import { openSite, phone, type Site, untilKept, type Visit } from './browser';
+import { openSite, phone, type Site, type Visit } from './browser';
 import { Maker } from './maker';
 
 export type Phones = { site: Site; sender: Visit; receiver: Visit };
@@ -11,16 +11,13 @@ export type Phones = { site: Site; sender: Visit; receiver: Visit };
 export function twoPhones(): Phones {
   const phones = {} as Phones;
   beforeAll(async () => {
-    phones.site = await openSite({ under: '/shop/' });
+    phones.site = await openSite({ under: '/shop/', keeps: false });
   });
   afterAll(() => phones.site.close());
   beforeEach(async () => {
     phones.sender = await phones.site.visit({ ...phone, permissions: ['clipboard-read', 'clipboard-write'] });
     phones.receiver = await phones.site.visit(phone);
-    for (const { page } of [phones.sender, phones.receiver]) {
-      await page.goto(phones.site.address);
-      await untilKept(page);
-    }
+    for (const { page } of [phones.sender, phones.receiver]) await page.goto(phones.site.address);
   });
   afterEach(async () => {
     await phones.sender.close();

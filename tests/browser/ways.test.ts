@@ -1,9 +1,7 @@
 import { readFile } from 'node:fs/promises';
-import { describe, expect, onTestFinished, test } from 'vitest';
-import { openSite, phone, untilStill } from './browser';
+import { describe, expect, test } from 'vitest';
+import { untilStill } from './browser';
 import { eachPhone } from './each-phone';
-import { Maker } from './maker';
-import { screenWalk } from './screen-walk';
 
 const her = eachPhone();
 
@@ -214,36 +212,3 @@ test('the pattern says what passes, each once and with one number', async () => 
   expect(said.map((each) => /^The (head|paw)/.exec(each)?.[1])).toEqual(['head', 'paw']);
   for (const each of said) expect(each.match(/\d\u00a0in\b|[⅛¼⅜½⅝¾⅞]\u00a0in\b/gu), each).toHaveLength(1);
 });
-
-test('no word and no fraction is broken, in the widest letters on the narrowest phone', {
-  timeout: 240_000,
-}, async () => {
-  const wide = await openSite({ font: 'wide', keeps: false });
-  onTestFinished(() => wide.close());
-  const { page } = await wide.visit({ ...phone, viewport: { width: 320, height: 568 }, locale: 'en-US' });
-  const walker = new Maker(page, wide.address);
-  const broken: string[] = [];
-  for (const [name, reach] of screenWalk) {
-    await reach(walker);
-    await untilStill(page);
-    broken.push(...(await page.evaluate(brokenWords)).map((word) => `${name}: ${word}`));
-  }
-  expect(broken).toEqual([]);
-});
-
-/** In the page: words, and numbers with their units, that stand on more than one line. */
-function brokenWords(): string[] {
-  const found: string[] = [];
-  const texts = document.createTreeWalker(document.body, NodeFilter.SHOW_TEXT);
-  for (let text = texts.nextNode(); text; text = texts.nextNode()) {
-    if (text.parentElement?.closest('svg, .unseen, script')) continue;
-    for (const { 0: word, index } of (text.textContent ?? '').matchAll(/[^\s-]+(?:\u00a0[^\s-]+)*/gu)) {
-      const range = document.createRange();
-      range.setStart(text, index);
-      range.setEnd(text, index + word.length);
-      const lines = new Set([...range.getClientRects()].map(({ top }) => Math.round(top)));
-      if (lines.size > 1) found.push(word);
-    }
-  }
-  return found;
-}
