@@ -2,7 +2,7 @@ import type { Body } from '../../app/body';
 import { ellipseArc, ellipsePerimeter } from '../toys/solids';
 import type { Figure, Limb } from './figure';
 import { fitted, over, type Shape } from './fitted';
-import { ellipsoid, limb, union } from './solid';
+import { ellipsoid, level, limb, type Part, union } from './solid';
 import { headed, plus, spot } from './space';
 import { type Station, trunk } from './trunk';
 
@@ -61,7 +61,8 @@ export function uprightFigure({ sizes, traits }: Pick<Body, 'sizes' | 'traits'>)
   });
   const lines = linesOf(shape.tall);
   const { part, section } = trunk(stations(shape), lines.seat, lines.crotch, shape.full);
-  const head = headOf(of, -shape.back);
+  const crease: Crease = { neck, back: shape.back, front: of('front-neck-drop'), behind: of('back-neck-drop') };
+  const head = headOf(of, crease);
   const pit = section(lines.underarm);
   const arms = [1, -1].map((side): Limb => {
     const [x, y, z] = ARMS[traits.arms];
@@ -94,7 +95,12 @@ export function uprightFigure({ sizes, traits }: Pick<Body, 'sizes' | 'traits'>)
     };
   });
   const throat = limb(spot(0, 0, -shape.back), head.centre, neck, Math.min(neck, head.half.x * 0.8));
-  const solid = union([part, throat, ellipsoid(head.centre, head.half), ...[...arms, ...legs].flatMap(limbOf)]);
+  const solid = union([
+    creased(part, lines.underarm, crease),
+    throat,
+    ellipsoid(head.centre, head.half),
+    ...[...arms, ...legs].flatMap(limbOf),
+  ]);
   const ends = (length: number, face: 1 | -1) => {
     const reach = Array.from({ length: Math.round(lines.crotch) }, (_, down) => down + 1);
     return reach.find((down) => over(neck, down, section, face) >= length) ?? lines.crotch;
@@ -116,8 +122,21 @@ const limbOf = ({ root, way, thick, girth, thin, length }: Limb) => {
   return [limb(root, middle, thick, girth), limb(middle, plus(root, way, length), girth, thin)];
 };
 
-/** An ellipsoid as round as the head, as high as its crown arc says, its nape on the neck line. */
-function headOf(of: Of, z: number): Figure['head'] {
+/** Where head and trunk meet: the neck's radius, how far its middle lies back, how low it lies before and behind, mm. */
+type Crease = { readonly neck: number; readonly back: number; readonly front: number; readonly behind: number };
+
+/** A trunk whose upper end lies as low before and behind as its crease does: sheared upright, less and less to the underarm. */
+function creased(part: Part, underarm: number, { neck, back, front, behind }: Crease): Part {
+  const distance = level((x, y, z) => {
+    const out = Math.max(-1, Math.min(1, (z + back) / neck));
+    const low = (out * (front - behind) + out * out * (front + behind)) / 2;
+    return part.distance(x, y - low * Math.max(0, Math.min(1, 1 - y / underarm)), z);
+  });
+  return { ...part, distance };
+}
+
+/** An ellipsoid as round as the head, as high as its crown arc says, its nape on the neck line; it leans as the crease does. */
+function headOf(of: Of, { neck, back, front, behind }: Crease): Figure['head'] {
   const deep = of('head-girth') / ROUND;
   let [low, high] = [0.5 * deep, 2 * deep];
   for (let n = 0; n < 30; n++) {
@@ -125,5 +144,7 @@ function headOf(of: Of, z: number): Figure['head'] {
     if (ellipseArc(middle, deep, -Math.PI / 2 - NAPE, Math.asin(FORWARD)) < of('crown-arc')) low = middle;
     else high = middle;
   }
-  return { centre: spot(0, -low * Math.sin(NAPE), z), half: spot(deep, low, deep) };
+  const lean = Math.atan2(front - behind, 2 * neck);
+  const up = low * Math.sin(NAPE);
+  return { centre: spot(0, -up * Math.cos(lean), up * Math.sin(lean) - back), half: spot(deep, low, deep) };
 }
