@@ -57,8 +57,8 @@ export const sizeBreaks = breaksIn('app/drafting', [
   { what: 'a strip too wide at the nape', from: 'NAPE_SHARE = 0.6', to: 'NAPE_SHARE = 0.7', tests: byHand },
   {
     what: 'a hood’s face with the strip counted in',
-    from: 'Math.max((hoodFace - strip) / 2 + lower,',
-    to: 'Math.max(hoodFace / 2 + lower,',
+    from: 'Math.max((hoodFace - strip) / 2 + neckLower,',
+    to: 'Math.max(hoodFace / 2 + neckLower,',
     tests: byHand,
   },
   { what: 'a cape that hangs flat', from: 'const FULLNESS = 2.4', to: 'const FULLNESS = 2.2', tests: byHand },

@@ -39,7 +39,6 @@ export const hoodedTop = assemble(hoodedTopHead, [
     back: (): RefTo<'back.neckline'>[] => [{ piece: 'back', edge: 'neckline', back: true }],
     chin: (): RefTo<'front.chin'>[] => [{ piece: 'front', edge: 'chin' }],
     opensBehind: ({ opening }: Choices) => opening === 'back',
-    lower: ({ neckLower }) => neckLower,
     ribbed: isRibbedHood,
   }),
   ...ribbedHoodParts,

@@ -94,7 +94,6 @@ export const jacket = assemble(jacketHead, [
       back: (): RefTo<'back.neckline'>[] => [{ piece: 'back', edge: 'neckline', back: true }],
       chin: (): RefTo<'front.chin'>[] => [{ piece: 'front', edge: 'chin' }],
       opensBehind: () => false,
-      lower: ({ neckLower }) => neckLower,
       ribbed: isRibbedHood,
     }),
   ),

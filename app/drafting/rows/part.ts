@@ -39,7 +39,8 @@ export function part<U extends Names, G extends Gives = { size: never; edge: nev
 export function partNamed<U extends Names, G extends Gives>(
   rows: Partial<Rows<{ choices: U['choices']; size: U['size'] | G['size']; edge: string }, G['size'], string>>,
 ): Part<U, G> {
-  return named({ ...none, ...rows } as unknown as AnyRows);
+  type Takes = { choices: U['choices']; size: U['size']; edge: string };
+  return named(part<Takes, { size: G['size']; edge: string }>(rows).rows);
 }
 
 /** A part holds nothing but its rows: its names are types. */

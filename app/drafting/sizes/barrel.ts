@@ -30,6 +30,7 @@ export const barrelSizes = maker(
   [],
   [
     'neck',
+    'neckLower',
     'chest',
     'belly',
     'legHigh',
@@ -86,6 +87,7 @@ export const barrelSizes = maker(
     return {
       sizes: {
         neck: 2 * neck,
+        neckLower: 0,
         chest,
         belly: hem,
         legHigh: high,

@@ -16,12 +16,12 @@ export const OVER_ARMS_EASE_MM = 10;
 const TIGHTEST_MM = 12;
 
 /** A cape: a ring sector round the neck whose hem passes over body and arms together (arc = radius × angle: geometry). */
-export const capeSizes = maker([], ['neck', 'capeNeck', 'capeHem', 'capeLength'], (wearer) => {
+export const capeSizes = maker([], ['neck', 'neckLower', 'capeNeck', 'capeHem', 'capeLength'], (wearer) => {
   const length = Math.max(wearer.of('cape-length'), wearer.hem + 10);
   const neck = easedNeck(wearer.of('neck-girth'), wearer.cloth);
   const hem = Math.max(wearer.of(WIDEST_OF[wearer.kind]) + OVER_ARMS_EASE_MM, neck + FULLNESS * length);
   const top: Mm = Math.max(neck, hem - WIDEST * length, TIGHTEST_MM * WIDEST);
-  return { sizes: { neck, capeNeck: top / 2, capeHem: hem / 2, capeLength: length } };
+  return { sizes: { neck, neckLower: 0, capeNeck: top / 2, capeHem: hem / 2, capeLength: length } };
 });
 
 /** A bib's arms lap behind the neck; they are this share of the neck wide, within limits (common practice, no source). */

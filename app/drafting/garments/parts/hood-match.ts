@@ -41,10 +41,12 @@ export type EarSize = SizesOf<typeof earSizes>;
 /** A hood's own names; `under.front` and its like stand for whatever it is sewn to. */
 export type HoodNames = {
   readonly choices: HoodChoices;
-  readonly size: HoodGives['size'] | EarSize | 'neck';
+  readonly size: HoodGives['size'] | EarSize | UnderSize;
   readonly edge: HoodEdge | UnderEdge;
 };
-export type HoodTakes = Pick<HoodNames, 'choices'> & { readonly size: EarSize | 'neck'; readonly edge: UnderEdge };
+export type HoodTakes = Pick<HoodNames, 'choices'> & { readonly size: EarSize | UnderSize; readonly edge: UnderEdge };
+/** The neck it is sewn to, and how much lower that lies in front than where the face edge was measured to. */
+export type UnderSize = 'neck' | 'neckLower';
 export type UnderEdge = 'under.front' | 'under.back' | 'under.chin';
 
 /** The neck edge beside the nape strip: as long as the neckline, or longer behind the shoulders and laid in pleats there. */
@@ -106,13 +108,12 @@ export const wholeCrown = (look: Look<HoodNames>, open: (choices: HoodChoices) =
 const LEAST_FRONT = 0.3;
 const LEAST_DEPTH = 0.25;
 
-/** One side of a hood whose neck edge is as long as `hoodNeck`: without its half of the strip, in front and behind; down to a neckline that lies `lower`. */
+/** One side of a hood whose neck edge is as long as `hoodNeck`: without its half of the strip, in front and behind; down to the neckline. */
 export function sideOf(
-  { sizes: { hoodFace, hoodDepth, hoodRound, napeRise, strip } }: Look<HoodNames>,
+  { sizes: { hoodFace, hoodDepth, hoodRound, napeRise, strip, neckLower } }: Look<HoodNames>,
   hoodNeck: Mm,
-  lower: Mm,
 ): HoodSide {
-  const hoodFront = Math.max((hoodFace - strip) / 2 + lower, hoodNeck * LEAST_FRONT);
+  const hoodFront = Math.max((hoodFace - strip) / 2 + neckLower, hoodNeck * LEAST_FRONT);
   return {
     hoodFront,
     hoodDepth: Math.max(hoodDepth - strip / 2, hoodFront * LEAST_DEPTH),

@@ -7,7 +7,6 @@ import { type Part, part } from '../../rows/part';
 import { piece } from '../../rows/piece-row';
 import { RIB_SHARE } from '../../sizes/band';
 import { hoodSizes } from '../../sizes/hood';
-import type { Sizes } from '../../sizes/maker';
 import { WRIST_RIB_MM } from '../../sizes/scale';
 import { crown, inSeam, inSlit } from './ears';
 import {
@@ -27,6 +26,7 @@ import {
   twoPartCrown,
   twoParts,
   type UnderEdge,
+  type UnderSize,
   wholeCrown,
 } from './hood-match';
 
@@ -42,8 +42,6 @@ export type Under<C extends object, R extends Ref> = {
   readonly back: (choices: C) => readonly R[];
   readonly chin: (choices: C) => readonly R[];
   readonly opensBehind: (choices: C) => boolean;
-  /** How much lower in front the neckline lies than where the face edge was measured to. */
-  readonly lower?: (sizes: Sizes<'neckLower'>) => Mm;
   /** A band of rib ends it round the face. */
   readonly ribbed?: (choices: C) => boolean;
 };
@@ -51,7 +49,7 @@ export type Under<C extends object, R extends Ref> = {
 /** A hood in two halves, or with a strip over the head between them. Never a drawstring (ASTM F1816, EN 14682). */
 export function hoodPart<C extends object, R extends Ref>(
   under: Under<C, R>,
-): Part<{ choices: C & HoodChoices; size: EarSize | 'neck'; edge: EdgeIn<R> }, HoodGives> {
+): Part<{ choices: C & HoodChoices; size: EarSize | UnderSize; edge: EdgeIn<R> }, HoodGives> {
   // What a hood asks of its garment it asks with that garment's own choices: whoever assembles them is held to have them.
   const told = under as unknown as Under<HoodChoices, RefTo<UnderEdge>>;
   const open = (choices: HoodChoices) => (told.opensBehind(choices) ? NAPE_OPEN : 0);
@@ -61,8 +59,7 @@ export function hoodPart<C extends object, R extends Ref>(
     ribbed(choices) ? { share: RIB_SHARE, deep: WRIST_RIB_MM[wearer.scale] } : { share: 1, deep: 0 };
   const neck = (look: Look<HoodNames>) =>
     neckOf(sumOf(told.front(look.choices), look), sumOf(told.back(look.choices), look), look.sizes);
-  const lower = ({ sizes }: Look<HoodNames>): Mm => told.lower?.(sizes as unknown as Sizes<'neckLower'>) ?? 0;
-  const side = (look: Look<HoodNames>) => sideOf(look, neck(look).hoodNeck, lower(look));
+  const side = (look: Look<HoodNames>) => sideOf(look, neck(look).hoodNeck);
   const twoPart = twoPartCrown(open);
   /** What the hood gives over the head: along the middle of the strip, or along the seam. */
   const overCrown = (look: Look<HoodNames>): Mm =>
@@ -209,7 +206,7 @@ export function hoodPart<C extends object, R extends Ref>(
         garment: (look) =>
           band(look).share *
             (2 * look.length('hood.face') + (threeParts(look.choices) ? 2 * look.length('strip.face') : 0)) -
-          2 * lower(look),
+          2 * look.sizes.neckLower,
         why: ({ choices }) => (ribbed(choices) ? 'band-stretches' : null),
       },
       { place: 'hood-depth', measure: 'hood-depth', garment: (look) => look.sizes.hoodDepth + band(look).deep },
@@ -221,5 +218,5 @@ export function hoodPart<C extends object, R extends Ref>(
       },
     ],
   });
-  return rows as unknown as Part<{ choices: C & HoodChoices; size: EarSize | 'neck'; edge: EdgeIn<R> }, HoodGives>;
+  return rows as unknown as Part<{ choices: C & HoodChoices; size: EarSize | UnderSize; edge: EdgeIn<R> }, HoodGives>;
 }
