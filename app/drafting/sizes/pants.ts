@@ -6,7 +6,7 @@ import { easedGirth, LEAST_LIMB_EASE_MM, SOFT_PASS } from './ease';
 import { easedCrotch, easedFront } from './leg';
 import { maker } from './maker';
 import { PAST_CENTRE_MM } from './scale';
-import { ABOVE_TAIL_MM, ROOT_ROOM, TAIL_ROOM } from './tail';
+import { ABOVE_TAIL_MM, slitFor } from './tail';
 import type { Wearer } from './wearer';
 
 const TWO_SEAMS = 2;
@@ -156,11 +156,9 @@ function widerFor(least: Mm, half: Mm, widest: Mm, round: (half: Mm) => Mm): Mm 
  * down, only the root lies in it.
  */
 function tailOf(wearer: Wearer<Tails>, { pantsLong, pantsMiddle }: { pantsLong: Mm; pantsMiddle: Mm }) {
-  const { tail } = wearer.choices;
-  if (tail === 'covered') return { tailAbove: 0, tailLong: 0, tailMissing: 0 };
+  if (wearer.choices.tail === 'covered') return { tailAbove: 0, tailLong: 0, tailMissing: 0 };
   const behind = pantsLong - pantsMiddle;
-  const root = wearer.of('tail-base-girth');
-  const wanted = tail === 'waist' ? (ROOT_ROOM * root) / 2 : TAIL_ROOM * Math.max(root, wearer.of('tail-girth') / 2);
+  const wanted = slitFor(wearer);
   const tailLong = Math.min(wanted, behind * (1 - 2 * KEPT));
   const lowest = behind * (1 - KEPT) - tailLong;
   const tailAbove = Math.min(Math.max(wearer.of('waist-to-tail') - ABOVE_TAIL_MM, behind * KEPT), lowest);

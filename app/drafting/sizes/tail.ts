@@ -5,11 +5,11 @@ import type { Wearer } from './wearer';
 
 /** Below the crotch, and below the casing of a waist, at least so much is left to sew, mm. */
 export const LEAST_LEFT_MM = 10;
-/** A tail comes out this much above its root, through a slit this much longer than half of what passes (design, untried). */
+/** A tail comes out this much above its root, mm. */
 export const ABOVE_TAIL_MM = 2;
-export const TAIL_ROOM = 1.1;
-/** Where it comes in from the waist, its root has so much room in the slit (common practice, no source). */
-export const ROOT_ROOM = 1.3;
+/** A slit opens to twice its length (geometry): it is this much longer than half of what passes, and than half of the root that stays in it (common practice, no source). */
+const TAIL_ROOM = 1.1;
+const ROOT_ROOM = 1.3;
 /** Below the casing, and above the crotch, so much of the back seam is sewn, mm. */
 const BELOW_CASING_MM = 22;
 const MOST_KEPT = 0.25;
@@ -26,8 +26,7 @@ export function tailOf(
   if (tail === 'covered') return { tailAbove: 0, tailLong: 0, tailMissing: 0 };
   const opens = tail === 'waist';
   const seam = leg.legRise + leg.legRaised;
-  const root = wearer.of('tail-base-girth');
-  const wanted = opens ? (ROOT_ROOM * root) / 2 : TAIL_ROOM * Math.max(root, wearer.of('tail-girth') / 2);
+  const wanted = slitFor(wearer);
   const highest = Math.min(BELOW_CASING_MM, seam * MOST_KEPT);
   const lowest = seam - Math.min(LEAST_LEFT_MM, seam * MOST_KEPT);
   const from = Math.max(wearer.of('waist-to-tail') - ABOVE_TAIL_MM, highest);
@@ -39,4 +38,10 @@ export function tailOf(
     tailLong: long,
     tailMissing: Math.max(wanted - long, 0),
   };
+}
+
+/** How long a slit a tail asks for: its root lies in it, and its thickest place passes, but where it comes in from the waist. */
+export function slitFor(wearer: Wearer<Tails>): Mm {
+  const root = (ROOT_ROOM * wearer.of('tail-base-girth')) / 2;
+  return wearer.choices.tail === 'waist' ? root : Math.max(root, (TAIL_ROOM * wearer.of('tail-girth')) / 2);
 }
