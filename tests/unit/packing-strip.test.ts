@@ -13,9 +13,10 @@ import {
 } from '../../app/drafting/packing';
 import { CLEAR, lookUp, NEARLY, VIEW } from '../../app/drafting/packing/chart';
 import { convexParts } from '../../app/drafting/packing/convex';
+import { depthIn } from '../../app/drafting/packing/near';
 import { boundsOf, cross, ringArea } from '../../app/drafting/packing/polygon';
 import { simplified } from '../../app/drafting/packing/simplify';
-import { depthIn, sumsOf } from '../../app/drafting/packing/sums';
+import { signedDepthIn, sumsOf } from '../../app/drafting/packing/sums';
 import { boxOf, outside, overlaps, toOutline } from './packing-apart';
 
 type Outline = readonly Point[];
@@ -145,14 +146,17 @@ test('what is known of two outlines is known of them turned, and a chart is clea
       );
       const shapes = turns.map((ring) => shapeOf([ring], 0));
       const stock = stockOf(shapes, 1);
-      const charts = stock.charts();
+      const [charts, lists] = [stock.charts(), stock.lists()];
       shapes.forEach((resting, i) => {
         shapes.forEach((moving, j) => {
           const [dx, dy] = [(x * (resting.width + moving.width)) / 2, (y * (resting.height + moving.height)) / 2];
           // Cut into convex parts otherwise, they overlap at the same shifts, but not as deep.
-          const [own, shared] = [depthIn(sumsOf(resting, moving, 1), dx, dy), depthIn(stock.sums(i, j), dx, dy)];
+          const own = Math.max(0, signedDepthIn(sumsOf(resting, moving, 1), dx, dy));
+          const shared = Math.max(0, signedDepthIn(stock.sums(i, j), dx, dy));
+          const view = (i * shapes.length + j) * VIEW;
+          expect(depthIn({ charts, lists }, view, stock.sums(i, j), dx, dy)).toBe(shared);
           if (Math.max(own, shared) > 1e-6) expect(Math.min(own, shared)).toBeGreaterThan(0);
-          const said = lookUp(charts, (i * shapes.length + j) * VIEW, dx, dy);
+          const said = lookUp(charts, view, dx, dy);
           if (said === CLEAR) expect(own).toBe(0);
           expect(Math.abs(Math.max(0, said - NEARLY) * charts.level - shared)).toBeLessThan(charts.off);
         });

@@ -63,7 +63,14 @@ export function chartsOf(shapes: readonly Shape[], relations: Relations, apart: 
   };
 }
 
-/** What the cell says that a shift of the middles lies in: `at` is where the view of the two begins. */
+/** The cell that a shift of the middles lies in: `at` is where the view of the two begins. */
+export function cellOf({ views, per }: Charts, at: number, dx: number, dy: number): number {
+  const column = (dx * per + 0.5 * (views[at + 3] as number)) | 0;
+  const row = (dy * per + 0.5 * (views[at + 4] as number)) | 0;
+  return (views[at] as number) + column * (views[at + 1] as number) + row * (views[at + 2] as number);
+}
+
+/** What that cell says. */
 export function lookUp(charts: Charts, at: number, dx: number, dy: number): number {
   const { views, cells, per } = charts;
   const column = (dx * per + 0.5 * (views[at + 3] as number)) | 0;

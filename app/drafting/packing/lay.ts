@@ -4,8 +4,8 @@
 import { type Charts, CLEAR, lookUp, VIEW } from './chart';
 import type { Job, Place } from './job';
 import { leastWeights } from './least-weights';
+import { depthIn, type Lists } from './near';
 import type { Stock } from './stock';
-import { depthIn } from './sums';
 
 /** Every overlap counts as this share of a usual piece's size deeper than it is: a hair of it is worth getting rid of. */
 const FLOOR_SHARE = 0.005;
@@ -35,6 +35,7 @@ export class Lay {
   readonly widths: Float64Array;
   readonly heights: Float64Array;
   readonly charts: Charts;
+  readonly lists: Lists;
   /** What an overlap of every two pieces weighs now, and at least. */
   readonly weights: Float64Array;
   readonly leastWeights: Float64Array;
@@ -55,6 +56,7 @@ export class Lay {
     const count = pieces.length + fixed.length;
     this.stock = stock;
     this.charts = stock.charts();
+    this.lists = stock.lists();
     this.movable = pieces.length;
     this.count = count;
     this.widths = Float64Array.from(stock.shapes, (shape) => shape.width);
@@ -110,9 +112,9 @@ export class Lay {
     if (Math.abs(dx) >= (boxes[at + 2] as number) + (boxes[to + 2] as number) + stock.apart) return 0;
     const dy = (boxes[at + 1] as number) - (boxes[to + 1] as number);
     if (Math.abs(dy) >= (boxes[at + 3] as number) + (boxes[to + 3] as number) + stock.apart) return 0;
-    const pair = (shape[other] as number) * this.widths.length + (shape[one] as number);
-    if (lookUp(charts, pair * VIEW, dx, dy) === CLEAR) return 0;
+    const view = ((shape[other] as number) * this.widths.length + (shape[one] as number)) * VIEW;
+    if (lookUp(charts, view, dx, dy) === CLEAR) return 0;
     const sums = stock.sums(shape[other] as number, shape[one] as number);
-    return depthIn(sums, dx, dy);
+    return depthIn(this, view, sums, dx, dy);
   }
 }

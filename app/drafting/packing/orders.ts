@@ -2,11 +2,11 @@ import type { Job } from './job';
 import type { Lay } from './lay';
 import type { Shape } from './shape';
 
-/** What is large: by area, by the way round and across the box, by its longest side, along and across the strip. */
+/** What is large: across the box, which mostly gives the shortest lay, by area, by the way round the box, by its longest side, along and across the strip. */
 const SIZES: readonly ((shape: Shape) => number)[] = [
+  ({ width, height }) => Math.hypot(width, height),
   ({ area }) => area,
   ({ width, height }) => width + height,
-  ({ width, height }) => Math.hypot(width, height),
   ({ width, height }) => Math.max(width, height),
   ({ width }) => width,
   ({ height }) => height,

@@ -1,5 +1,6 @@
 import { QUARTERS, relationsOf } from './alike';
 import { type Charts, chartsOf } from './chart';
+import { type Lists, listsOf } from './near';
 import type { Shape } from './shape';
 import { type Sums, sumsOf, turnedSums } from './sums';
 
@@ -9,6 +10,7 @@ export type Stock = {
   readonly apart: number;
   readonly sums: (resting: number, moving: number) => Sums;
   readonly charts: () => Charts;
+  readonly lists: () => Lists;
 };
 
 /** `apart`: what any two shapes keep between them; a hair at least, so that rounding never makes them overlap. */
@@ -37,13 +39,19 @@ export function stockOf(shapes: readonly Shape[], apart: number): Stock {
     known[at] = now;
     return now;
   };
+  let lists: Lists | undefined;
+  const chartsNow = (): Charts => {
+    charts ??= chartsOf(shapes, relations, apart, sums);
+    return charts;
+  };
   return {
     shapes,
     apart,
     sums,
-    charts: () => {
-      charts ??= chartsOf(shapes, relations, apart, sums);
-      return charts;
+    charts: chartsNow,
+    lists: () => {
+      lists ??= listsOf(chartsNow());
+      return lists;
     },
   };
 }

@@ -19,11 +19,8 @@ const LET_OUT = 3;
 /** Rounds without use before a length is given up: at first, by how much more after each new start, and at most. */
 const PATIENCE = { first: 60, more: 1.4, most: 400 } as const;
 
-/**
- * The first lay comes at once: how much work (numbers read) may have gone into it when another order is still tried, when
- * one more like the best is, and how much more may then go into making it shorter, before it is shown.
- */
-const AT_ONCE = { orders: 24e6, like: 16e6, shorter: 8e6 } as const;
+/** How much work (numbers read) may have gone into first lays when another order is still tried, and when one more like the best is. */
+const FIRST = { orders: 24e6, like: 16e6 } as const;
 
 /** Lengths that differ by less are alike. */
 const ALIKE = 1e-9;
@@ -35,32 +32,18 @@ export type Strip = {
 };
 
 /**
- * Ever shorter lays: stop asking when one is short enough or took long enough. The first comes at once, never longer
- * than bottom-left fill makes it. Ends by itself where no shorter one can be. Yields between rounds, the best so far
- * each time; the same seed gives the same row. Every piece must fit the width: ends at once, with nothing, where one
- * does not.
+ * Ever shorter lays: stop asking when one is short enough or took long enough. The first comes at once, as bottom-left fill
+ * makes it. Ends by itself where no shorter one can be. Yields between rounds, the best so far each time; the same seed
+ * gives the same row. Every piece must fit the width: ends at once, with nothing, where one does not.
  */
 export function* packStrip(job: Job, width: number, seed: number): Generator<Found<Strip>, void, void> {
   const lay = new Lay(job);
-  let first: Strip | undefined;
-  let shown = Infinity;
-  let last: Found<Strip> | undefined;
-  for (last of everShorter(lay, job, width, seed)) {
-    if (!first) shown = lay.work + AT_ONCE.shorter;
-    first ??= last.best;
-    if (last.best !== first || lay.work >= shown) shown = 0;
-    if (shown === 0) yield last;
-  }
-  if (last && shown > 0) yield last;
-}
-
-function* everShorter(lay: Lay, job: Job, width: number, seed: number): Generator<Found<Strip>, void, void> {
   const random = chance(seed);
   const endless: Field = { left: 0, top: 0, right: Infinity, bottom: width };
   const shortest = shortestStrip(job, width);
-  let best = firstLay(lay, job, endless, shortest, random);
+  let best: Strip | undefined;
+  for (best of firstLays(lay, job, endless, shortest, random)) yield { steps: lay.steps, best };
   if (!best) return;
-  yield { steps: lay.steps, best };
   let share: number = SHORTER.most;
   for (let failed = 0; best.length > shortest + ALIKE; ) {
     const starts = failed % (LET_OUT + 1) === 0;
@@ -81,19 +64,25 @@ function* everShorter(lay: Lay, job: Job, width: number, seed: number): Generato
   }
 }
 
-/** The shortest of bottom-left fills in all orders, and in some more like the best of them; undefined where a piece fits nowhere. */
-function firstLay(lay: Lay, job: Job, endless: Field, shortest: number, random: () => number): Strip | undefined {
+/** Ever shorter bottom-left fills, in all orders and in some more like the best of them; none where a piece fits nowhere. */
+function* firstLays(
+  lay: Lay,
+  job: Job,
+  endless: Field,
+  shortest: number,
+  random: () => number,
+): Generator<Strip, void, void> {
   let best: Strip | undefined;
   let like: readonly number[] = [];
-  const attempt = (order: readonly number[]): void => {
-    if (!bottomLeftAll(lay, job, [{ ...endless, right: best?.length ?? Infinity }], order)) return;
+  const attempt = (order: readonly number[]): boolean => {
+    if (!bottomLeftAll(lay, job, [{ ...endless, right: best?.length ?? Infinity }], order)) return false;
     best = shorter(lay, best);
     like = order;
+    return true;
   };
-  for (const order of orders(job)) if (!best || lay.work < AT_ONCE.orders) attempt(order);
-  const mayShorten = (found: Strip | undefined): boolean => found !== undefined && found.length > shortest + ALIKE;
-  while (mayShorten(best) && lay.work < AT_ONCE.like) attempt(oneMoved(like, random));
-  return best;
+  for (const order of orders(job)) if ((!best || lay.work < FIRST.orders) && attempt(order) && best) yield best;
+  while (best && best.length > shortest + ALIKE && lay.work < FIRST.like)
+    if (attempt(oneMoved(like, random))) yield best;
 }
 
 function shorter(lay: Lay, best: Strip | undefined): Strip {

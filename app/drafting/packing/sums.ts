@@ -67,42 +67,7 @@ export function turnedSums(sums: Sums, quarters: number): Sums {
   return out;
 }
 
-/** Where the half plane stands by which the last depth was found. A variable, since `depthIn` runs millions of times. */
-export let nearestPlane = 0;
-
-/** How deep a shift lies in the deepest of the sums, 0 where in none; some depth of at least `enough` where it is deeper. */
-export function depthIn(sums: Sums, x: number, y: number, enough = Infinity): number {
-  let deepest = 0;
-  for (let at = 0; at < sums.length; ) {
-    const end = at + HEAD + PLANE * (sums[at + 4] as number);
-    if (
-      x > (sums[at] as number) &&
-      x < (sums[at + 2] as number) &&
-      y > (sums[at + 1] as number) &&
-      y < (sums[at + 3] as number)
-    ) {
-      let depth = Infinity;
-      let nearest = 0;
-      for (let plane = at + HEAD; plane < end; plane += PLANE) {
-        const room = (sums[plane + 2] as number) - (sums[plane] as number) * x - (sums[plane + 1] as number) * y;
-        if (room < depth) {
-          depth = room;
-          nearest = plane;
-          if (room <= deepest) break;
-        }
-      }
-      if (depth > deepest) {
-        deepest = depth;
-        nearestPlane = nearest;
-        if (depth >= enough) return depth;
-      }
-    }
-    at = end;
-  }
-  return deepest;
-}
-
-/** The same, and how far outside, where it is outside, at least: negative. */
+/** How deep a shift lies in the deepest of the sums, or how far outside all of them, at least: negative. */
 export function signedDepthIn(sums: Sums, x: number, y: number): number {
   let deepest = -Infinity;
   for (let at = 0; at < sums.length; ) {

@@ -1,6 +1,6 @@
 import { CLEAR, lookUp, NEARLY, VIEW } from './chart';
 import { BOX, type Lay, PLACE_WORK } from './lay';
-import { depthIn, nearestPlane } from './sums';
+import { depthIn, nearestPlane } from './near';
 
 /** What a piece would weigh there: its overlaps' depths times their weights; no less than `enough` where it is more. Notes the ways out. */
 export function weigh(lay: Lay, piece: number, shape: number, x: number, y: number, enough: number): number {
@@ -22,14 +22,15 @@ export function weigh(lay: Lay, piece: number, shape: number, x: number, y: numb
     if (Math.abs(dx) >= wide + (boxes[at + 2] as number)) continue;
     const dy = toY - (boxes[at + 1] as number);
     if (Math.abs(dy) >= high + (boxes[at + 3] as number) || other === piece) continue;
-    const about = lookUp(charts, ((shapes[other] as number) * kinds + shape) * VIEW, dx, dy);
+    const view = ((shapes[other] as number) * kinds + shape) * VIEW;
+    const about = lookUp(charts, view, dx, dy);
     if (about === CLEAR) continue;
     const each = weights[row + other] as number;
     const atLeast = (about - NEARLY) * charts.level - charts.off;
     if (atLeast > 0 && sum + (atLeast + floor) * each >= enough) return enough;
     const sums = stock.sums(shapes[other] as number, shape);
     lay.work += sums.length;
-    const depth = depthIn(sums, dx, dy, (enough - sum) / each);
+    const depth = depthIn(lay, view, sums, dx, dy, (enough - sum) / each);
     if (depth <= 0) continue;
     const weight = (depth + floor) * each;
     sum += weight;
