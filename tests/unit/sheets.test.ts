@@ -8,6 +8,8 @@ import { handMade, oblong } from '../toys/drafts';
 import { clashes, furnitureClashes, furnitureOn, outlines, paper, tiles } from './sheets-overlap';
 
 const usual = { effort: 3, seed: 1 };
+/** Enough where what is laid must keep apart, however well. */
+const brief = { effort: 1, seed: 1 };
 const of = (...pieces: Draft['pieces'][number][]): Draft => handMade(1, { pieces });
 
 describe('pieces on paper', () => {
@@ -15,7 +17,7 @@ describe('pieces on paper', () => {
 
   test.each(papers)('on %s they keep apart, inside the margins, each placed once', (id) => {
     for (const draft of [handMade(0.5), handMade(2), ...demoDrafts()]) {
-      const layout = layOut(draft, paper(id), usual);
+      const layout = layOut(draft, paper(id), id === 'a4' ? usual : brief);
       expect(clashes(draft, layout)).toBe(0);
       expect(layout.pages.length).toBeGreaterThanOrEqual(layout.least);
       expect(furnitureClashes(draft, layout)).toEqual([]);
@@ -112,7 +114,7 @@ describe('pieces on paper', () => {
     fc.assert(
       fc.property(sides, fc.integer(), (pairs, seed) => {
         const draft = of(...pairs.map(([w, h], i) => oblong(`p${i}`, w, h)));
-        expect(clashes(draft, layOut(draft, paper('letter'), { effort: 4, seed }))).toBe(0);
+        expect(clashes(draft, layOut(draft, paper('letter'), { effort: 1, seed }))).toBe(0);
       }),
       { numRuns: 30 },
     );

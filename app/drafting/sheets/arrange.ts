@@ -51,31 +51,29 @@ export type Arranged = Laying & { readonly least: number };
 
 /** Pieces on sheets that carry nothing else but their strip. */
 export function piecesOnly(asked: ToArrange): Omit<Arranged, 'head'> {
-  const wanted = bounded(asked, PROOF.first);
-  const { area, fitting, tiles } = wanted;
+  const { area, fitting, tiles } = asked;
+  const least = leastSheets({ fitting, area, tiles: tiles.length });
+  const wanted = { ...asked, least: least(PROOF.first) };
   const first = fitting.length > 0 ? [freshSheet('first', plainBoard(area))] : [];
   const sheets = fewest(wanted, [...first, ...tiles], []).filter(
     ({ kind, laid }) => kind !== 'first' || laid.length > 0,
   );
-  const last = sheets.length > wanted.least ? bounded(asked, PROOF.last) : wanted;
+  const last = sheets.length > wanted.least ? { ...asked, least: least(PROOF.last) } : wanted;
   return { least: last.least, sheets: squeezeAll(last, sheets, [], stripReach(area)) };
 }
 
 export function arranged(asked: ToArrange): Arranged {
-  const first = bounded(asked, PROOF.first);
+  const { area, fitting, tiles } = asked;
+  const least = leastSheets({ fitting, area, tiles: tiles.length });
+  const first = { ...asked, least: least(PROOF.first) };
   const tidy = tidied(first);
   if (tidy.sheets.length <= first.least || asked.roll) return { ...roomy(asked, tidy), least: first.least };
-  const last = bounded(asked, PROOF.last);
+  const last = { ...asked, least: least(PROOF.last) };
   const fewest = ladder(asked.effort).reduce((best, effort) => {
     const more = best.sheets.length;
     return (more > last.least ? furnishedLast({ ...last, effort }, more) : undefined) ?? best;
   }, tidy);
   return { ...roomy(asked, fewest), least: last.least };
-}
-
-function bounded(asked: ToArrange, most: number): Bounded {
-  const { fitting, area, tiles } = asked;
-  return { ...asked, least: leastSheets({ fitting, area, tiles: tiles.length }, most) };
 }
 
 /** All under a head across the first page: on one page where that can be. */

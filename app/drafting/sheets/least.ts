@@ -30,10 +30,10 @@ type Part = { readonly turns: readonly number[]; readonly half: readonly number[
 /**
  * Fewer pages than that no arrangement could use: by the pieces' area, and since some of them share no page, turned by
  * quarters where they fit so and kept apart for the scissors. Tiles have pages of their own, behind the first where words
- * are small. What pages carry beside pieces is not counted. The more may be looked at, the more is proven.
+ * are small. What pages carry beside pieces is not counted. The more may be looked at, `most`, the more is proven.
  */
-export function leastSheets({ fitting, area, tiles }: Asked, most: number): number {
-  if (tiles > 0) return area.print === 'large' ? tiles : tiles + 1;
+export function leastSheets({ fitting, area, tiles }: Asked): (most: number) => number {
+  if (tiles > 0) return () => (area.print === 'large' ? tiles : tiles + 1);
   const shapes: Shape[] = [];
   const parts = fitting.map((turns): Part => {
     const outline = turns[0]?.figure.outline ?? [];
@@ -44,26 +44,30 @@ export function leastSheets({ fitting, area, tiles }: Asked, most: number): numb
     return { half, turns: [...half, ...ways.map((turn) => add(turn + Math.PI))], share };
   });
   parts.sort((a, b) => b.share - a.share);
+  const byArea = Math.max(1, Math.ceil(parts.reduce((sum, { share }) => sum + share, 0)));
   const stock = stockOf(shapes, APART_MM);
-  let left = most;
   const known = new Map<string, boolean>();
-  const mayShare = (page: readonly Part[]): boolean => {
-    left -= 1;
-    const share = page.reduce((sum, part) => sum + part.share, 0);
-    if (left <= 0 || page.length < 2 || share < FULL_ENOUGH) return true;
-    if (share > 1) return false;
-    const key = page.map((part) => part.half[0]).join();
-    const before = known.get(key);
-    if (before !== undefined) return before;
-    const turns = page.map((part, index) => (index === 0 ? part.half : part.turns));
-    const { apart, looked } = together(stock, turns, area, Math.min(left, Math.ceil(most * ONE_PAGE)));
-    left -= looked;
-    known.set(key, !apart);
-    return !apart;
+  return (most) => {
+    let left = most;
+    const mayShare = (page: readonly Part[]): boolean => {
+      left -= 1;
+      const share = page.reduce((sum, part) => sum + part.share, 0);
+      if (left <= 0 || page.length < 2 || share < FULL_ENOUGH) return true;
+      if (share > 1) return false;
+      const key = page.map((part) => part.half[0]).join();
+      const before = known.get(key);
+      if (before !== undefined) return before;
+      const turns = page.map((part, index) => (index === 0 ? part.half : part.turns));
+      const enough = Math.min(left, Math.ceil(most * ONE_PAGE));
+      const { apart, looked } = together(stock, turns, area, enough);
+      left -= looked;
+      if (apart || looked < enough) known.set(key, !apart);
+      return !apart;
+    };
+    let least = byArea;
+    while (least < parts.length && !mayBeDealt(parts, least, mayShare)) least += 1;
+    return least;
   };
-  let least = Math.max(1, Math.ceil(parts.reduce((sum, { share }) => sum + share, 0)));
-  while (least < parts.length && !mayBeDealt(parts, least, mayShare)) least += 1;
-  return least;
 }
 
 /** Whether the pieces may be dealt to so many pages that no page is known to be too full. */

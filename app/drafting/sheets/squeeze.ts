@@ -67,10 +67,7 @@ function jobOf(
   only: (turns: Turns) => Field | undefined,
 ): { readonly job: Job; readonly turned: readonly Item[] } {
   const turned = items.flat();
-  const stock = stockOf(
-    turned.map((one) => shapeOfItem(one, { roomed: true })),
-    PIECE_GAP_MM,
-  );
+  const stock = stockOf(turned.map(shapeOfItem), PIECE_GAP_MM);
   let at = 0;
   const pieces = items.map((turns) => {
     const field = only(turns);
