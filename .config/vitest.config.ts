@@ -1,6 +1,7 @@
 import { availableParallelism } from 'node:os';
 import { fileURLToPath } from 'node:url';
 import { defineConfig } from 'vitest/config';
+import { LongestFirst } from './longest-first.mjs';
 import { oneModule } from './one-module.mjs';
 
 const root = fileURLToPath(new URL('..', import.meta.url));
@@ -19,6 +20,7 @@ export default defineConfig({
   oxc: { jsx: { runtime: 'automatic', importSource: 'preact' } },
   test: {
     hookTimeout: 180 * SECOND,
+    sequence: { sequencer: LongestFirst },
     projects: [
       {
         extends: true,
