@@ -32,7 +32,7 @@ export async function benchToys(): Promise<void> {
 }
 
 async function times(site: Site, toys: number): Promise<Record<string, number>> {
-  const { page, close } = await visit(site);
+  const { page, close } = await site.visit(phone);
   const maker = new Maker(page, site.address);
   await maker.open();
   await page.evaluate(fillRaw, { toys, readings: READINGS });
@@ -85,15 +85,8 @@ function untilOpened(place: string): Promise<number> {
   });
 }
 
-/** What runs these sources names functions by a helper that the page has not. */
-async function visit(site: Site) {
-  const visit = await site.visit(phone);
-  await visit.page.addInitScript({ content: 'globalThis.__name ??= (named) => named;' });
-  return visit;
-}
-
 async function freezes(site: Site): Promise<void> {
-  const { page, close } = await visit(site);
+  const { page, close } = await site.visit(phone);
   const maker = new Maker(page, site.address);
   await maker.open();
   await page.evaluate(fillRaw, HUGE);

@@ -181,6 +181,8 @@ function saveData(): void {
 
 async function visit(browser: Browser, address: string, options: BrowserContextOptions): Promise<Visit> {
   const context = await browser.newContext(options);
+  // A program of ours has its functions named by a helper that is not in the page they are sent to.
+  await context.addInitScript({ content: 'globalThis.__name ??= (named) => named;' });
   const page = await context.newPage();
   return { page, wrong: wrongIn(page, address, options), close: () => context.close() };
 }
