@@ -1,20 +1,26 @@
 /**
  * How many pages patterns take over the fewest that there could be: `npm run bench -- --sheets --runs N`, every garment
- * for the demo toys and N random ones, on A4; patterns with a piece larger than a page are left out.
+ * for the demo toys and N random ones, on A4 and on Letter; patterns with a piece larger than a page are left out.
  */
 
 import { draft, fullOrder } from '../../app/drafting/draft';
 import { garments } from '../../app/drafting/garments';
-import { findPaper, layOut, USUAL_EFFORT } from '../../app/drafting/sheets';
+import { findPaper, layOut, type Paper, USUAL_EFFORT } from '../../app/drafting/sheets';
 import { bodyFrom, demoCards } from '../../app/measuring';
 import { randomCard, seeded } from '../toys/random';
 
 const DATE = '2026-11-20';
 
-/** Prints the share of patterns on as few pages as can be, and on at most one more. @param toys how many random ones */
+/** Prints the share of patterns on as few pages as can be, and on at most one more, paper by paper. @param toys how many random ones */
 export function benchSheets(toys: number): void {
-  const paper = findPaper('a4');
-  if (!paper) throw new RangeError('a4');
+  for (const id of ['a4', 'letter']) {
+    const paper = findPaper(id);
+    if (!paper) throw new RangeError(id);
+    console.log(`${id}: ${surveyed(paper, toys)}`);
+  }
+}
+
+function surveyed(paper: Paper, toys: number): string {
   const random = seeded(7);
   const more: number[] = [];
   for (const garment of garments) {
@@ -31,5 +37,5 @@ export function benchSheets(toys: number): void {
   }
   const share = (most: number): string =>
     `${((100 * more.filter((each) => each <= most).length) / more.length).toFixed(1)} %`;
-  console.log(`${more.length} patterns: ${share(0)} on as few pages as can be, ${share(1)} on at most one more`);
+  return `${more.length} patterns, ${share(0)} on as few pages as can be, ${share(1)} on at most one more`;
 }
