@@ -8,12 +8,13 @@ const MOST_CHIN = 0.3;
 
 /**
  * Half a cape, on the fold behind: a sector, see `flare`. Its neck is parted at the shoulder, and again where a hood leaves
- * `chinGap` mm of it free in front; the front lies `capePast` mm farther out, beside its own line, to lap over the other.
+ * `chinGap` mm of it free in front; the front lies `capePast` mm farther out, beside the line of the centre, to lap over the other.
  */
 export const capeHalf = block({
   sizes: flare.sizes,
   optional: ['chinGap', 'capePast'],
   edges: ['neck-back', 'neck-front', 'chin', 'top-end', 'side', 'bottom-end', 'bottom', 'centre'],
+  lines: ['centre-line'],
   draw: (sizes) => {
     const { top, side, bottom } = ringSector(sizes);
     const centre = [line(point(0, sizes.flareHeight), point(0, 0))];
@@ -24,7 +25,7 @@ export const capeHalf = block({
     const [front, chin] = gap > 0 ? splitPath(before, pathLength(before) - gap) : [before, null];
     return {
       edges: { 'neck-back': back, 'neck-front': front, ...(chin ? { chin } : {}), ...lapped, bottom, centre },
-      lines: {},
+      lines: sizes.capePast === null ? {} : { 'centre-line': side },
     };
   },
 });

@@ -64,10 +64,11 @@ export const wingGore = block({
   },
 });
 
-/** Half a gore whose middle opens: it lies `backPast` mm beyond it, to lap over the other. */
+/** Half a gore whose middle opens, at the line of the centre: it lies `backPast` mm beyond it, to lap over the other. */
 export const openGore = block({
   sizes: [...SIZES, 'backPast'],
   edges: ['neck', 'side', 'hem', 'hem-end', 'centre', 'neck-end'],
+  lines: ['centre-line'],
   draw: (sizes) => {
     const { neck, side, hem, long } = halfOf(sizes);
     const past = -sizes.backPast;
@@ -80,7 +81,7 @@ export const openGore = block({
         centre: [line(point(past, long), point(past, 0))],
         'neck-end': [line(point(past, 0), point(0, 0))],
       },
-      lines: {},
+      lines: { 'centre-line': [line(point(0, 0), point(0, long))] },
     };
   },
 });
