@@ -9,7 +9,7 @@ import { fastenedPart } from './parts/fastened';
 import { levelHemPart } from './parts/level-hem';
 import { neckParts } from './parts/neck';
 import { sleeveParts } from './parts/sleeves';
-import { slitPart } from './parts/slit';
+import { slitLoopPart, slitPart } from './parts/slit';
 import { isFacedInside, sleevedTop } from './parts/tops';
 
 const top = sleevedTop('front');
@@ -31,4 +31,5 @@ export const nightshirt = assemble(nightshirtHead, [
   levelHemPart,
   ...neckParts(top),
   slitPart('front', isFacedInside),
+  slitLoopPart,
 ]);

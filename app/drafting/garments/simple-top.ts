@@ -7,7 +7,7 @@ import { hemRole, isReady } from './parts/hem';
 import { inOnePart } from './parts/in-one';
 import { levelHemPart } from './parts/level-hem';
 import { neckParts } from './parts/neck';
-import { slitPart } from './parts/slit';
+import { slitLoopPart, slitPart } from './parts/slit';
 import type { Top } from './parts/top';
 import { isBoundAtNeck, isFacedInside } from './parts/tops';
 
@@ -28,4 +28,5 @@ export const simpleTop = assemble(simpleTopHead, [
   levelHemPart,
   ...neckParts(top),
   slitPart('back', isFacedInside),
+  slitLoopPart,
 ]);

@@ -7,7 +7,7 @@ import { fastenedPart } from './parts/fastened';
 import { levelHemPart } from './parts/level-hem';
 import { neckParts } from './parts/neck';
 import { ribbedHemParts } from './parts/ribbed-hem';
-import { slitPart } from './parts/slit';
+import { slitLoopPart, slitPart } from './parts/slit';
 import { tankPart } from './parts/tank';
 import type { Top } from './parts/top';
 import { isBandedAtNeck, isBoundAtNeck, isFacedInOne, isFacedInside, isLinedAtNeck } from './parts/tops';
@@ -31,4 +31,5 @@ export const tank = assemble(tankHead, [
   ...neckParts(top),
   ...armholeParts(top),
   slitPart('back', isFacedInside),
+  slitLoopPart,
 ]);

@@ -6,7 +6,7 @@ import { levelHemPart } from './parts/level-hem';
 import { neckParts } from './parts/neck';
 import { ribbedHemParts } from './parts/ribbed-hem';
 import { sleeveParts } from './parts/sleeves';
-import { slitPart } from './parts/slit';
+import { slitLoopPart, slitPart } from './parts/slit';
 import { isFacedInside, sleevedTop } from './parts/tops';
 
 const top = sleevedTop('back');
@@ -19,4 +19,5 @@ export const tee = assemble(teeHead, [
   levelHemPart,
   ...neckParts(top),
   slitPart('back', isFacedInside),
+  slitLoopPart,
 ]);

@@ -1,5 +1,5 @@
 import { slitFacing } from '../../blocks/slit-facing';
-import type { Opens } from '../../heads/choices';
+import type { Dressed, Opens } from '../../heads/choices';
 import { part } from '../../rows/part';
 import { type EdgesOf, piece } from '../../rows/piece-row';
 import type { Side, Sides } from './top';
@@ -43,3 +43,18 @@ export function slitPart<C extends object>(side: Side, faced: (choices: C) => bo
     ],
   });
 }
+
+/**
+ * The edges of a slit meet and do not lap, so neither hook and loop nor snaps close it: a loop and a button at its top do, or it
+ * gapes (common practice, no source). A small child's hands find no button; under a hood the chin is free anyhow.
+ */
+export const slitLoopPart = part<{ choices: Opens & Dressed; size: never; edge: never }>({
+  notes: [
+    {
+      code: 'slit-looped',
+      measures: [],
+      told: () => ({}),
+      when: ({ opening, dresser }) => opening === 'slit' && dresser !== 'small-child',
+    },
+  ],
+});
