@@ -77,5 +77,12 @@ export async function turnTo(page: Page, address: string): Promise<void> {
   await page.evaluate(() => document.querySelector('h1')?.classList.add('before'));
   await page.goto(address);
   await page.locator('h1:not(.before)').first().waitFor();
+  if (address.endsWith('/cloth')) await letThatDo(page);
   await untilDrawn(page);
+}
+
+/** A better lay is looked for until she says that this one will do. */
+async function letThatDo(page: Page): Promise<void> {
+  await page.locator('.lay-cloth').first().waitFor();
+  await page.evaluate(() => document.querySelector<HTMLElement>('.page-acts button.plain')?.click());
 }
