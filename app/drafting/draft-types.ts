@@ -90,6 +90,7 @@ export const notionKinds = [
   'snaps',
   'ribbon',
   'buttons',
+  'loop',
   'elastic',
   'thread',
 ] as const;

@@ -2,7 +2,7 @@ import type { Mm } from '../../body';
 import type { Notion } from '../draft-types';
 import type { Drawing } from '../drawing/draw';
 import { active, type Garment } from '../rows/garment';
-import { type Fastening, fastened } from '../sizes/fastening';
+import { type Fastening, fastened, smallButton } from '../sizes/fastening';
 
 /** What is bought for each way of closing. */
 const bought: Readonly<Record<string, Fastening>> = {
@@ -22,6 +22,8 @@ export function fasteningsOf(garment: Garment, drawing: Drawing, elastic: Mm): r
     const along = length(drawing);
     const several = (count: number) => (count > 1 ? { count } : {});
     if (kind === 'closure' && choices.closedBy === 'band') return [];
+    // A small button and a loop of thread, where edges meet without a lap.
+    if (kind === 'loop') return [{ kind, place, ...smallButton(wearer.scale) }];
     if (kind === 'elastic') return [{ kind, place, length: along, width: elastic, ...several(sides) }];
     return closes.map((each) => {
       const { length, width, count } = fastened(each, along, wearer.scale);

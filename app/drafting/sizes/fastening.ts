@@ -43,6 +43,12 @@ export function fastened(kind: Fastening, along: Mm, scale: Scale): Fastened {
     : { length: width, width, count: places };
 }
 
+/** A button that is sewn on by itself, mm: of the smallest there are. */
+export function smallButton(scale: Scale): Omit<Fastened, 'count'> {
+  const width = WIDE_MM.buttons[scale];
+  return { length: width, width };
+}
+
 /** A zip along an opening that is sewn to something at so many of its ends, mm. */
 export const zipAlong = (opening: Mm, seamedEnds: 1 | 2, scale: Scale): Mm =>
   opening - seamedEnds * ZIP_CLEAR_MM[scale];

@@ -49,12 +49,10 @@ export function slitPart<C extends object>(side: Side, faced: (choices: C) => bo
  * gapes (common practice, no source). A small child's hands find no button; under a hood the chin is free anyhow.
  */
 export const slitLoopPart = part<{ choices: Opens & Dressed; size: never; edge: never }>({
-  notes: [
-    {
-      code: 'slit-looped',
-      measures: [],
-      told: () => ({}),
-      when: ({ opening, dresser }) => opening === 'slit' && dresser !== 'small-child',
-    },
-  ],
+  notions: [{ kind: 'loop', place: 'slit', length: () => 0, when: isLooped }],
+  notes: [{ code: 'slit-looped', measures: [], told: () => ({}), when: isLooped }],
 });
+
+function isLooped({ opening, dresser }: Opens & Dressed): boolean {
+  return opening === 'slit' && dresser !== 'small-child';
+}
