@@ -97,6 +97,8 @@ export class Maker {
     await this.open();
     await this.press(name);
     await this.heading(name);
+    // What comes to stand at its lower edge late would lie in a tap's way.
+    await untilStill(this.page);
   }
 
   async step(measure: string): Promise<void> {

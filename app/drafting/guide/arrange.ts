@@ -34,7 +34,10 @@ export function arrange(seams: readonly Seam[], known: Known): Arranged {
   if (twin) {
     // Turned so that the edges that meet lie beside each other.
     const right = leaning(twin, edgesOf(twin.name), 'x') > 0;
-    return row([laidPart(twin, !right), laidPart(twin, right)], new Set());
+    const sides = [laidPart(twin, !right), laidPart(twin, right)];
+    // What is sewn on to them already, and closed with them.
+    const above = ground.filter((piece) => piece !== twin).map((piece) => laidPart(piece, false));
+    return above.length > 0 ? stackOf(above, sides, new Set()) : row(sides, new Set());
   }
   if (over.length === 0) return rows(ground);
   const strips = [ground, over].find((each) => each.some(isSlender));

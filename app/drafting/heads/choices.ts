@@ -18,7 +18,7 @@ export const panelsChoice = one(['auto', 'two', 'four'], 'auto');
 export const hemChoice = one(['turned', 'raw'], 'turned');
 export const legHemChoice = one(['turned', 'casing', 'ready', 'raw'], 'turned');
 /** A sock with a heel, or a tube for a foot that does not stand out in front of the leg. */
-export const heelChoice = one(['auto', 'shaped', 'tube'], 'auto');
+export const heelChoice = one(['shaped', 'tube'], 'shaped');
 /** A band of rib is sewn to it, and stretched to its length. */
 export const ribbedHemChoice = one(['turned', 'casing', 'rib', 'ready', 'raw'], 'turned');
 /** `ready`: cut from an old garment, its edge laid on one that is finished there: a hem, a cuff, a rib. */

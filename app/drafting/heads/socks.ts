@@ -9,7 +9,7 @@ export const socksHead = head({
   level: 'first',
   looks: ['legs', 'stuffing'],
   choices: { sock: one(['low', 'high'], 'low'), heel: heelChoice, hem: ribbedHemChoice },
-  auto: { heel: 'shaped' },
+  auto: {},
   needs: [
     ...needs(['foot-girth', 'foot-length']),
     ...needs(['thigh-girth', 'inside-leg-length'], ({ sock }: Socks) => sock === 'high'),
