@@ -25,9 +25,12 @@ describe.each(commands)('%s', (name, script) => {
     // What the usage line offers is explained below it.
     for (const [option] of out.matchAll(/--(?!help|silent)[a-z]+/gu)) expect(out).toMatch(`  ${option}`);
   });
-
-  test('an unknown option is one line, exit 2', () => refuses(name, script, '--colour', 'red'));
 });
+
+// Every command reads its words by one reader: three of them stand for all.
+test.each(['draft', 'card', 'fuzz'])('%s: an unknown option is one line, exit 2', (name) =>
+  refuses(name, scripts[name] ?? '', '--colour', 'red'),
+);
 
 test('an unknown letter is one line, exit 2', () => refuses('plan', scripts.plan ?? '', '-x'));
 test('too many words are one line, exit 2', () =>
