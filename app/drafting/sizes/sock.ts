@@ -100,7 +100,7 @@ function sided(wearer: Made, { foot, long, up, leg, ankle, rib }: Measured) {
   return {
     ...NO_TUBE,
     ...frame,
-    sockTop: Math.max(sockLeg, Math.min((half * leg) / foot, sockLeg + STEEPEST * (high - even))),
+    sockTop: widened(sockLeg, (half * leg) / foot, high - even),
     sockFoot: half,
     sockEven: even,
     sockHigh: high,
@@ -117,21 +117,23 @@ function tube(wearer: Made, { foot, long, up, leg, rib }: Measured) {
   const toe = Math.min(TOE.wide * half, TOE.long * long);
   const frame = { sockTop: half, sockFoot: half, sockEven: 0, sockHigh: 0, sockLong: toe, sockToe: toe };
   const toes = pathLength(sockSeam(frame));
-  const least = toe + wearer.hem + LEAST_SHOWN_MM;
-  const whole = Math.max(toe + (round - toe - toes) / 2 - rib, least);
   // Wider above: straight where it is hemmed, square to its fold.
   const even = wearer.hem + LEAST_SHOWN_MM;
+  const whole = Math.max(toe + (round - toe - toes) / 2 - rib, toe + even);
   const high = Math.max(Math.min(up, whole - toe), even);
   return {
     ...NO_SIDES,
     ...frame,
-    sockTop: Math.max(half, Math.min((half * leg) / foot, half + STEEPEST * (high - even))),
+    sockTop: widened(half, (half * leg) / foot, high - even),
     sockLeg: half,
     sockEven: even,
     sockHigh: high,
     sockLong: whole,
   };
 }
+
+/** As wide above as wanted, but never narrower than below, nor steeper over so much of its length. */
+const widened = (below: Mm, wanted: Mm, over: Mm): Mm => Math.max(below, Math.min(wanted, below + STEEPEST * over));
 
 const NO_TUBE = { sockLong: 0, sockToe: 0 };
 const NO_SIDES = { sockTall: 0, sockAcross: 0, sockSole: 0, sockTurn: 0, sockStands: 0 };
