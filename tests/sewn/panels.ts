@@ -64,7 +64,7 @@ export function panelsOf(draft: Draft, edge: number): Panels {
       ({ half }) => half.piece === panel.half.piece && half.copy === panel.half.copy && half.hand === -1,
     );
     if (panel.half.hand < 0 || !other) return [];
-    return centreOf(panel.half, edge).map((place) => ({
+    return closedOf(draft, panel.half, edge).map((place) => ({
       one: panel.first + nearestTo(panel, place),
       two: other.first + nearestTo(other, place),
       seam: 'closure',
@@ -131,6 +131,17 @@ function meshed(
 function centreOf({ piece }: Half, edge: number): Point[] {
   const line = piece.lines.find(({ name }) => name === 'centre-line');
   return line ? evenly(line.length, edge).map((along) => pointAtLength(line.path, along).point) : [];
+}
+
+/** Those of them that something holds: a square of tape holds no more than it is long, and below it the edges part. */
+function closedOf({ notions, seams }: Pick<Draft, 'notions' | 'seams'>, half: Half, edge: number): Point[] {
+  const closes = (place: string) =>
+    seams.some(({ name, first }) => name === place && first.some(({ piece }) => piece === half.piece.name));
+  const square = notions.find(
+    ({ kind, place, length, width }) => kind === 'hook-and-loop' && length === width && closes(place),
+  );
+  const all = centreOf(half, edge);
+  return square ? all.slice(0, 1 + Math.ceil(square.length / edge)) : all;
 }
 
 function nearestTo({ points }: Panel, place: Point): number {

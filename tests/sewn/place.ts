@@ -49,7 +49,7 @@ function placing(panel: Panel, side: number, figure: Figure, panels: readonly Pa
   if (/^leg$/u.test(name) && leg) return onLeg(panel, leg, figure);
   if (/^hood/u.test(name)) return overHead(panel, side, figure);
   if (/^tunic/u.test(name)) return asGore(panel, side, figure);
-  if (name === 'cape') return asCape(panel)(side);
+  if (name === 'cape') return asCape(panel, figure)(side);
   const face = /front|belly/u.test(name) ? 1 : /back/u.test(name) ? -1 : 0;
   if (face === 0) return null;
   const bodice = panels.find(({ half }) => half.piece.name === 'front');

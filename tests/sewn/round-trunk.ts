@@ -45,8 +45,14 @@ export function asGore(panel: Panel, side: number, { lines }: Figure): Placing {
   };
 }
 
-/** A sector, its middle behind, as the cone it rolls up to. */
-export function asCape(panel: Panel): (side: number) => Placing {
+/** A ruff lies so flat: it falls this much for each mm that it stands out. */
+const RUFF = 0.15;
+
+/**
+ * A sector, its middle behind, as the cone it rolls up to; but where arms or forelegs are in its way (beside the body, or
+ * before it) stretched to a ruff that lies above them, as it is put on.
+ */
+export function asCape(panel: Panel, { arms, legs, falls }: Figure): (side: number) => Placing {
   const neck = [...panel.edges]
     .filter(([name]) => /^neck/u.test(name))
     .flatMap(([, edge]) => edge.map(({ point }) => panel.points[point]));
@@ -59,10 +65,18 @@ export function asCape(panel: Panel): (side: number) => Placing {
   const whole = Math.min(Math.PI, Math.max(...all.map(({ turn }) => turn)));
   const least = Math.min(...all.map(({ out }) => out));
   const slope = Math.sqrt(Math.max(0.05, 1 - (whole / Math.PI) ** 2));
+  const inTheWay = (angle: number) => {
+    if (arms.length + legs.length === 0) return 0;
+    return falls === 'y' ? Math.sin(angle) : (1 + Math.cos(angle)) / 2;
+  };
   return (side) => (p) => {
     const { out, turn } = polar(p);
-    const [angle, radius] = [Math.PI * (1 - turn / whole), (out * whole) / Math.PI];
-    return spot(side * radius * Math.sin(angle), (out - least) * slope, radius * Math.cos(angle));
+    const angle = Math.PI * (1 - turn / whole);
+    const [flat, stands] = [inTheWay(angle), out - least];
+    const cone = { down: stands * slope, radius: (out * whole) / Math.PI };
+    const ruff = { down: stands * RUFF, radius: (least * whole) / Math.PI + stands * Math.sqrt(1 - RUFF ** 2) };
+    const radius = flat * ruff.radius + (1 - flat) * cone.radius;
+    return spot(side * radius * Math.sin(angle), flat * ruff.down + (1 - flat) * cone.down, radius * Math.cos(angle));
   };
 }
 

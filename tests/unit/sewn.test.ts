@@ -2,12 +2,14 @@ import { describe, expect, test } from 'vitest';
 import type { Draft, Edge, Piece, Ref, Role, Seam } from '../../app/drafting/draft-types';
 import { line, type Path, pathLength, point, polyline } from '../../app/drafting/geometry';
 import type { Figure } from '../sewn/figure';
+import { panelsOf } from '../sewn/panels';
 import { gapsOf } from '../sewn/report';
 import { type Part, union } from '../sewn/solid';
 import { spot } from '../sewn/space';
 import { strained } from '../sewn/strain';
 import { worn } from '../sewn/worn';
 import { handMade } from '../toys/drafts';
+import { bearDraft } from '../toys/round-numbers';
 
 /** Bodies and garments whose strain is known by geometry alone: radii and lengths in mm. */
 const ROUND = 2 * Math.PI;
@@ -22,7 +24,7 @@ describe('sewn on a body', () => {
   });
 
   test('a tube a tenth too wide is not strained, and keeps outside', () => {
-    const { p95, gap, nearest } = sat(tube((1.1 * ROUND * RADIUS) / 4), figure(cylinder));
+    const { p95, gap, nearest } = sat(tube((1.1 * ROUND * RADIUS) / 4), figure(cylinder), 0.35);
     expect(p95).toBeLessThan(0.5);
     expect(gap).toBeLessThan(0.5);
     expect(nearest).toBeGreaterThan(RADIUS - 0.1);
@@ -32,6 +34,21 @@ describe('sewn on a body', () => {
     const { p95, gap } = sat(gores(), figure(ball));
     expect(p95).toBeLessThan(2);
     expect(gap).toBeLessThan(0.5);
+  });
+
+  test('a square of tape holds what is under it; a whole length of it holds all that laps', () => {
+    const held = (garment: string, name: string) => {
+      const { panels, sewn: stitches } = panelsOf(bearDraft({ garment }), 8);
+      const ends = stitches.filter(({ seam }) => seam === 'closure').map(({ one }) => one);
+      const all = panels.flatMap(({ half, first, points }) =>
+        half.piece.name === name ? points.flatMap((p, n) => (ends.includes(first + n) ? [p] : [])) : [],
+      );
+      const [a, b] = [all[0] ?? point(0, 0), all[all.length - 1] ?? point(0, 0)];
+      return Math.hypot(b.x - a.x, b.y - a.y);
+    };
+    expect(held('cape', 'cape')).toBeGreaterThan(5);
+    expect(held('cape', 'cape')).toBeLessThan(25);
+    expect(held('jacket', 'front')).toBeGreaterThan(60);
   });
 
   test('the same twice is the same', () => {
