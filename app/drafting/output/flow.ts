@@ -98,21 +98,36 @@ export function centred(text: string, at: Point, size: number, bold: boolean, wi
 
 /** A text as lines: labels of a page say the same again and again. */
 function brokenOnce(text: string, size: number, bold: boolean, width: Mm, widthOf: TextWidth): readonly string[] {
-  const known = brokenBy.get(widthOf) ?? new Map<string, readonly string[]>();
+  const known = brokenBy.get(widthOf) ?? new Map<string, BrokenText>();
   brokenBy.set(widthOf, known);
-  const key = `${size} ${bold} ${width} ${text}`;
-  const lines = known.get(key) ?? broken(text, (part) => widthOf(part, size, bold), width);
-  known.set(key, lines);
+  const broken = known.get(text) ?? { parts: undefined, ways: [] };
+  known.set(text, broken);
+  const way = broken.ways.find((each) => each.width === width && each.size === size && each.bold === bold);
+  if (way) return way.lines;
+  const lines = linesOf(text, broken, (part) => widthOf(part, size, bold), width);
+  broken.ways.push({ size, bold, width, lines });
   return lines;
 }
-const brokenBy = new WeakMap<TextWidth, Map<string, readonly string[]>>();
 
-function broken(text: string, widthOf: (part: string) => Mm, width: Mm): readonly string[] {
+/** What is known of a text: its parts, once it is longer than a line, and the lines it was broken into. */
+type BrokenText = { parts: readonly Part[] | undefined; readonly ways: Way[] };
+type Part = { readonly phrase: string; readonly words: readonly string[] };
+type Way = {
+  readonly size: number;
+  readonly bold: boolean;
+  readonly width: Mm;
+  readonly lines: readonly string[];
+};
+const brokenBy = new WeakMap<TextWidth, Map<string, BrokenText>>();
+
+function linesOf(text: string, known: BrokenText, widthOf: (part: string) => Mm, width: Mm): readonly string[] {
   const lines: string[] = [];
   let line = '';
   const fits = (phrase: string) => widthOf(bare(phrase)) <= width;
   if (text !== '' && fits(text)) return [bare(text)];
-  for (const part of partsOf(text).flatMap((phrase) => (fits(phrase) ? [phrase] : wordsIn(phrase)))) {
+  known.parts ??= partsOf(text).map((phrase) => ({ phrase, words: wordsIn(phrase) }));
+  const parts = known.parts.flatMap(({ phrase, words }) => (words.length < 2 || fits(phrase) ? [phrase] : words));
+  for (const part of parts) {
     const longer = line + part;
     if (widthOf(bare(longer)) <= width) line = longer;
     else {
@@ -127,7 +142,7 @@ function broken(text: string, widthOf: (part: string) => Mm, width: Mm): readonl
 }
 
 /** Without the spaces at its end. */
-const bare = (line: string): string => line.replace(/ +$/, '');
+const bare = (line: string): string => (line.endsWith(' ') ? line.replace(/ +$/, '') : line);
 
 /** A word too long for a line, cut between letters. */
 function hewn(word: string, widthOf: (part: string) => Mm, width: Mm): readonly string[] {

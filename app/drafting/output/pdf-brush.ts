@@ -33,8 +33,12 @@ const BOX_SHARE = 0.6;
 /** From one such box to the next. */
 const BOX_STEP = 0.75;
 
-/** The standard fonts are the same in every file. */
-const lettersKnown = { plain: new Map<string, number>(), bold: new Map<string, number>() };
+/** How wide letters are, by their code: the standard fonts are the same in every file, and have none beyond 16 bits. */
+const lettersKnown = { plain: new Map<number, number>(), bold: new Map<number, number>() };
+type Weight = keyof typeof lettersKnown;
+
+/** A text as its runs, and how wide it is at a size of 1 where it is one run of the standard fonts. */
+type Read = { readonly runs: readonly Run[]; plain: number | undefined; bold: number | undefined };
 
 /** How a language is written: its BCP 47 tag, which way it runs, and letters that the standard fonts lack, in faces or as pictures. */
 export type PdfScript = Script & { readonly language: string; readonly glyphs?: Glyphs };
@@ -50,33 +54,34 @@ export function pdfBrush(
   const ours = pensOf[print];
   const { glyphs } = script;
   const letters = faceWriter(pdf, correction);
-  const read = new Map<string, readonly Run[]>();
-  const runsIn = (text: string): readonly Run[] => {
-    const runs = read.get(text) ?? runsOf(text, script);
-    read.set(text, runs);
-    return runs;
+  const read = new Map<string, Read>();
+  const readOnce = (text: string): Read => {
+    const known = read.get(text);
+    if (known) return known;
+    const made: Read = { runs: runsOf(text, script), plain: undefined, bold: undefined };
+    read.set(text, made);
+    return made;
   };
   const fonts = {
     plain: pdf.setFont('helvetica', 'normal').getFont(),
     bold: pdf.setFont('helvetica', 'bold').getFont(),
   };
-  const known = { plain: new Map<string, number>(), bold: new Map<string, number>() };
-  const letterWidth = (letter: string, weight: keyof typeof fonts): number => {
-    const unknown = unknownWidths[letter];
-    if (unknown) return unknown[weight] / EM;
-    const width =
-      lettersKnown[weight].get(letter) ??
-      pdf.getStringUnitWidth(letter, { font: fonts[weight], charSpace: 0, doKerning: false });
-    lettersKnown[weight].set(letter, width);
+  const letterWidth = (letter: string, weight: Weight): number => {
+    const unknown = unknownWidths[letter]?.[weight];
+    const how = { font: fonts[weight], charSpace: 0, doKerning: false };
+    const width = unknown === undefined ? pdf.getStringUnitWidth(letter, how) : unknown / EM;
+    lettersKnown[weight].set(letter.charCodeAt(0), width);
     return width;
   };
-  // The fonts are written without kerning, so that a text is as wide as its letters together.
-  const plainWidth: TextWidth = (text, size, bold) => {
-    const weight = bold ? 'bold' : 'plain';
-    const width = known[weight].get(text) ?? [...text].reduce((sum, letter) => sum + letterWidth(letter, weight), 0);
-    known[weight].set(text, width);
-    return width * size * MM_PER_PT;
+  /** At a size of 1. The fonts are written without kerning, so that a text is as wide as its letters together. */
+  const ownWidth = (text: string, weight: Weight): number => {
+    let width = 0;
+    for (let at = 0; at < text.length; at += 1)
+      width += lettersKnown[weight].get(text.charCodeAt(at)) ?? letterWidth(text.charAt(at), weight);
+    return width;
   };
+  const plainWidth = (text: string, size: number, bold: boolean): Mm =>
+    ownWidth(text, bold ? 'bold' : 'plain') * size * MM_PER_PT;
 
   const runWidth = (run: Run, size: number, bold: boolean): Mm => {
     if (run.kind === 'plain') return plainWidth(run.text, size, bold);
@@ -87,8 +92,15 @@ export function pdfBrush(
     return [run.above, '/', run.below].reduce((sum, part) => sum + plainWidth(part, figures, bold), 0);
   };
   const widthOf: TextWidth = Object.assign(
-    (text: string, size: number, bold: boolean) =>
-      runsIn(text).reduce((sum, run) => sum + runWidth(run, size, bold), 0),
+    (text: string, size: number, bold: boolean): Mm => {
+      const words = readOnce(text);
+      const [run] = words.runs;
+      if (run?.kind !== 'plain' || words.runs.length > 1)
+        return words.runs.reduce((sum, each) => sum + runWidth(each, size, bold), 0);
+      const weight = bold ? 'bold' : 'plain';
+      words[weight] ??= ownWidth(run.text, weight);
+      return words[weight] * size * MM_PER_PT;
+    },
     { direction: script.direction, print },
   );
 
@@ -169,7 +181,7 @@ export function pdfBrush(
   const draw = (ink: Ink): void => {
     if (ink.kind === 'words') {
       let along = 0;
-      for (const run of runsIn(ink.text)) {
+      for (const run of readOnce(ink.text).runs) {
         drawRun(run, ink, along);
         along += runWidth(run, ink.size, ink.bold);
       }

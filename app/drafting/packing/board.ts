@@ -3,9 +3,13 @@
 
 import type { Point } from '../geometry';
 import { type Covers, closed, followed, insideSpans, ROW_MM, type Rows } from './rows';
-import { gaps, merged, type Span, type Spans, shifted } from './spans';
+import { gaps, type Loose, type Spans, withLoose } from './spans';
 
 export type Board = { readonly width: number; readonly height: number; readonly taken: readonly Spans[] };
+/** What is found of some rows, by their number. */
+type LooseRows = (Loose | undefined)[];
+/** Something that covers stretches of rows: `covers` is told each, for the rows from one to another. */
+type Drawing = (covers: Covers, rows: readonly [number, number]) => void;
 export type Box = { readonly x: number; readonly y: number; readonly width: number; readonly height: number };
 
 export function emptyBoard(width: number, height: number): Board {
@@ -14,11 +18,12 @@ export function emptyBoard(width: number, height: number): Board {
 
 /** The board with the rows laid at x, y (their top left corner) and `gap` mm all round them taken. */
 export function blockRows(board: Board, rows: Rows, x: number, y: number, gap = 0): Board {
-  const added = new Map<number, Span[]>();
+  const added: LooseRows = [];
   rows.rows.forEach((spans, index) => {
     const [first, last] = rowRange(y + index * ROW_MM - gap, y + (index + 1) * ROW_MM + gap);
-    const moved = shifted(spans, x, gap);
-    for (let row = first; row <= last; row += 1) added.set(row, [...(added.get(row) ?? []), ...moved]);
+    for (let row = Math.max(0, first); row <= last; row += 1) {
+      for (const [from, to] of spans) looseOf(added, row).push(from + x - gap, to + x + gap);
+    }
   });
   return withTaken(board, added);
 }
@@ -28,11 +33,11 @@ export function blockBox(board: Board, box: Box, gap = 0): Board {
 }
 
 export function blockBoxes(board: Board, boxes: readonly Box[], gap = 0): Board {
-  const added = new Map<number, Span[]>();
+  const added: LooseRows = [];
   for (const { x, y, width, height } of boxes) {
     const [first, last] = rowRange(y - gap, y + height + gap);
     for (let row = Math.max(0, first); row <= Math.min(last, board.taken.length - 1); row += 1)
-      put(added, row, [x - gap, x + width + gap]);
+      looseOf(added, row).push(x - gap, x + width + gap);
   }
   return withTaken(board, added);
 }
@@ -44,54 +49,88 @@ export function blockLine(board: Board, line: readonly Point[], gap: number): Bo
 
 /** The board with `gap` mm on both sides of each line taken. */
 export function blockLines(board: Board, lines: readonly (readonly Point[])[], gap: number): Board {
-  return thickened(board, gap, (covers, rows) => {
-    for (const line of lines) followed(line, rows, covers);
-  });
+  const added: LooseRows = [];
+  thicken(added, board, gap, drawingOf(lines));
+  return withTaken(board, added);
 }
 
 /** The board with a polygon's inside and `gap` mm round it taken. */
 export function block(board: Board, polygon: readonly Point[], gap: number): Board {
-  const count = board.taken.length;
-  return thickened(board, gap, (covers, rows) => {
+  const added: LooseRows = [];
+  thicken(added, board, gap, (covers, rows) => {
     followed(closed(polygon), rows, covers);
-    for (const [row, spans] of insideSpans(polygon, count).entries()) {
+    for (const [row, spans] of insideSpans(polygon, board.taken.length).entries()) {
       for (const [from, to] of spans) covers(row, from, to);
     }
   });
+  return withTaken(board, added);
 }
 
 /** The board with all but the polygon's inside taken, and `gap` mm within its edge too. */
 export function blockOutside(board: Board, polygon: readonly Point[], gap: number): Board {
   const inside = insideSpans(polygon, board.taken.length);
-  const outside = new Map(inside.map((spans, row) => [row, [...gaps(spans, -Infinity, Infinity)]]));
-  return blockLine(withTaken(board, outside), closed(polygon), gap);
+  const added: LooseRows = [];
+  thicken(added, board, gap, drawingOf([closed(polygon)]));
+  const taken = inside.map((spans, row) => {
+    if (spans.length === 0) return EVERYWHERE;
+    const loose = added[row] ?? [];
+    for (const [from, to] of gaps(spans, -Infinity, Infinity)) loose.push(from, to);
+    return withLoose(board.taken[row] ?? [], loose);
+  });
+  return { ...board, taken };
 }
+const EVERYWHERE: Spans = [[-Infinity, Infinity]];
 
-/** The board with all that is drawn on it taken, and `gap` mm round it: what lies above or below it by less reaches in. */
-function thickened(board: Board, gap: number, draw: (covers: Covers, rows: readonly [number, number]) => void): Board {
+const drawingOf =
+  (lines: readonly (readonly Point[])[]): Drawing =>
+  (covers, rows) => {
+    for (const line of lines) followed(line, rows, covers);
+  };
+
+/**
+ * Adds all that is drawn on a board, and `gap` mm round it: what lies above or below it by less reaches in. What a line
+ * covers in a row is put together before it is made thick: lines are of many chords.
+ */
+function thicken(added: LooseRows, board: Board, gap: number, draw: Drawing): void {
   const reach = Math.ceil(gap / ROW_MM);
   const lowest = board.taken.length - 1;
-  const added = new Map<number, Span[]>();
-  const covers: Covers = (row, from, to) => {
-    const last = Math.min(lowest, row + reach);
-    for (let near = Math.max(0, row - reach); near <= last; near += 1) put(added, near, [from - gap, to + gap]);
-  };
-  draw(covers, [-reach, lowest + reach]);
-  return withTaken(board, added);
-}
-
-function put(added: Map<number, Span[]>, row: number, span: Span): void {
-  const spans = added.get(row);
-  if (spans) spans.push(span);
-  else added.set(row, [span]);
-}
-
-function withTaken(board: Board, added: Iterable<readonly [row: number, spans: readonly Span[]]>): Board {
-  const taken = [...board.taken];
-  for (const [row, spans] of added) {
-    const before = taken[row];
-    if (before && spans.length > 0) taken[row] = merged([...before, ...spans]);
+  const thin: LooseRows = [];
+  draw(
+    (row, from, to) => {
+      const loose = looseOf(thin, row + reach);
+      const end = loose.length - 1;
+      const before = loose[end - 1] ?? 0;
+      const last = loose[end] ?? -Infinity;
+      if (from > last || to < before) loose.push(from, to);
+      else {
+        if (from < before) loose[end - 1] = from;
+        if (to > last) loose[end] = to;
+      }
+    },
+    [-reach, lowest + reach],
+  );
+  for (const [at, loose] of thin.entries()) {
+    if (!loose) continue;
+    for (let row = Math.max(0, at - 2 * reach); row <= Math.min(lowest, at); row += 1) {
+      const near = looseOf(added, row);
+      for (let i = 0; i < loose.length; i += 2) near.push((loose[i] ?? 0) - gap, (loose[i + 1] ?? 0) + gap);
+    }
   }
+}
+
+function looseOf(rows: LooseRows, row: number): Loose {
+  const known = rows[row];
+  if (known) return known;
+  const loose: Loose = [];
+  rows[row] = loose;
+  return loose;
+}
+
+function withTaken(board: Board, added: readonly (Loose | undefined)[]): Board {
+  const taken = board.taken.map((before, row) => {
+    const loose = added[row];
+    return loose ? withLoose(before, loose) : before;
+  });
   return { ...board, taken };
 }
 

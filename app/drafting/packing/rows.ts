@@ -46,8 +46,9 @@ export type Covers = (row: number, from: number, to: number) => void;
 /** Tells what each stretch of a line covers in each row from one to another. */
 export function followed(line: readonly Point[], [top, bottom]: readonly [number, number], covers: Covers): void {
   for (let i = 1; i < line.length; i += 1) {
-    const [a, b] = ordered(line[i - 1], line[i]);
-    if (!a || !b) continue;
+    const [one, two] = [line[i - 1], line[i]];
+    if (!one || !two) continue;
+    const [a, b] = one.y > two.y ? [two, one] : [one, two];
     const first = Math.max(top, Math.floor(a.y / ROW_MM));
     const last = Math.min(bottom, Math.floor(b.y / ROW_MM));
     for (let row = first; row <= last; row += 1) {
@@ -59,19 +60,26 @@ export function followed(line: readonly Point[], [top, bottom]: readonly [number
   }
 }
 
+const NONE: Spans = [];
+
 /** Where the middle of each row lies inside the polygon (even-odd). */
 export function insideSpans(polygon: readonly Point[], count: number): readonly Spans[] {
-  const crossings: number[][] = Array.from({ length: count }, () => []);
+  const crossings: (number[] | undefined)[] = Array.from({ length: count });
   const line = closed(polygon);
   for (let i = 1; i < line.length; i += 1) {
-    const [a, b] = ordered(line[i - 1], line[i]);
-    if (!a || !b) continue;
+    const [one, two] = [line[i - 1], line[i]];
+    if (!one || !two) continue;
+    const [a, b] = one.y > two.y ? [two, one] : [one, two];
     const first = Math.max(0, Math.ceil(a.y / ROW_MM - 0.5));
     for (let row = first; row < count && (row + 0.5) * ROW_MM < b.y; row += 1) {
-      crossings[row]?.push(xAt(a, b, (row + 0.5) * ROW_MM));
+      const x = xAt(a, b, (row + 0.5) * ROW_MM);
+      const known = crossings[row];
+      if (known) known.push(x);
+      else crossings[row] = [x];
     }
   }
   return crossings.map((xs) => {
+    if (!xs) return NONE;
     const sorted = xs.sort((a, b) => a - b);
     return sorted.flatMap((x, i): Span[] => (i % 2 === 1 ? [[sorted[i - 1] ?? x, x]] : []));
   });
@@ -80,10 +88,6 @@ export function insideSpans(polygon: readonly Point[], count: number): readonly 
 export function closed(polygon: readonly Point[]): readonly Point[] {
   const [home] = polygon;
   return home ? [...polygon, home] : polygon;
-}
-
-function ordered(a: Point | undefined, b: Point | undefined): readonly [Point | undefined, Point | undefined] {
-  return a && b && a.y > b.y ? [b, a] : [a, b];
 }
 
 function xAt(a: Point, b: Point, y: number): number {

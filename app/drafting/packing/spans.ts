@@ -47,3 +47,46 @@ export function gaps(spans: Spans, from: number, to: number): Spans {
 export function shifted(spans: Spans, by: number, grow = 0): Spans {
   return spans.map(([from, to]) => [from + by - grow, to + by + grow]);
 }
+
+/** Stretches as they are found, from, to, from, to … in no order. */
+export type Loose = number[];
+
+/** Merged spans with loose ones added; those are put in order by it. */
+export function withLoose(spans: Spans, loose: Loose): Spans {
+  sortLoose(loose);
+  const out: [number, number][] = [];
+  let last: [number, number] | undefined;
+  let next = 0;
+  let at = 0;
+  while (next < spans.length || at < loose.length) {
+    const span = spans[next];
+    let from = loose[at] ?? Infinity;
+    let to = loose[at + 1] ?? Infinity;
+    if (span && span[0] <= from) {
+      from = span[0];
+      to = span[1];
+      next += 1;
+    } else at += 2;
+    if (last && from <= last[1]) last[1] = Math.max(last[1], to);
+    else {
+      last = [from, to];
+      out.push(last);
+    }
+  }
+  return out;
+}
+
+/** By where they begin; there are few, and most lie in order. */
+function sortLoose(loose: Loose): void {
+  for (let i = 2; i < loose.length; i += 2) {
+    const from = loose[i] ?? 0;
+    const to = loose[i + 1] ?? 0;
+    let at = i;
+    for (; at > 0 && (loose[at - 2] ?? 0) > from; at -= 2) {
+      loose[at] = loose[at - 2] ?? 0;
+      loose[at + 1] = loose[at - 1] ?? 0;
+    }
+    loose[at] = from;
+    loose[at + 1] = to;
+  }
+}
