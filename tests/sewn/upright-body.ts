@@ -23,6 +23,7 @@ type Of = (id: keyof Body['sizes']) => number;
 export function uprightFigure({ sizes, traits }: Pick<Body, 'sizes' | 'traits'>): Figure {
   const of: Of = (id) => sizes[id]?.value ?? 0;
   const neck = of('neck-girth') / ROUND;
+  const sits = traits.posture === 'sits';
   const slope = SLOPES[traits.shoulders];
   const shoulder = traits.shoulders === 'none' ? 0 : of('shoulder-length');
   const end = { x: neck + shoulder * Math.cos(slope), y: shoulder * Math.sin(slope) };
@@ -49,7 +50,7 @@ export function uprightFigure({ sizes, traits }: Pick<Body, 'sizes' | 'traits'>)
       row((underarm + Math.min(waist, hem)) / 2, of('body-girth'), share, 0),
       row(waist, of('waist-girth'), share, 0),
       row(hem, of('hem-girth'), share, 0),
-      row(seat, of('hip-girth'), 0.5, 0),
+      row(seat, sits ? levelSeat(of) : of('hip-girth'), 0.5, 0),
     ].sort((a, b) => a.down - b.down);
     return rows.filter((each, n) => n === 0 || each.down - (rows[n - 1]?.down ?? 0) > 3);
   };
@@ -80,7 +81,6 @@ export function uprightFigure({ sizes, traits }: Pick<Body, 'sizes' | 'traits'>)
       side,
     };
   });
-  const sits = traits.posture === 'sits';
   const legs = [1, -1].map((side): Limb => {
     const [thick, thin] = [of('thigh-girth') / ROUND, of('foot-girth') / ROUND];
     const beside = Math.max(thick + 1, 0.5 * section(lines.seat).across);
@@ -107,6 +107,15 @@ export function uprightFigure({ sizes, traits }: Pick<Body, 'sizes' | 'traits'>)
   };
   const hem = { front: ends(of('body-length'), 1), side: lines.hem, back: ends(of('back-body-length'), -1) };
   return { solid, section, head, arms, legs, lines, hem, falls: 'y', residuals };
+}
+
+/**
+ * The level way round a seat whose girth was taken sitting: low behind and above the legs in front, so aslant by a thigh's
+ * thickness. Aslant, a circle becomes an ellipse; the way round it by the mean square of its axes (geometry).
+ */
+function levelSeat(of: Of): number {
+  const [aslant, thigh] = [of('hip-girth'), of('thigh-girth')];
+  return Math.sqrt(Math.max(0.5 * aslant ** 2, aslant ** 2 - thigh ** 2 / 2));
 }
 
 const ridge = (down: number, across: number, deep: number, back: number): Station => ({
