@@ -11,7 +11,8 @@ const NEVER_FIRST =
 const NEVER_LAST = /[\p{Ps}\p{Pi}]$/u;
 
 /** A text as parts between which a line may end; spaces stay at the end of the part they follow. */
-export const partsOf = (text: string): readonly string[] => wordsOf(text).reduce(withinPhrase, []);
+export const partsOf = (text: string): readonly string[] =>
+  WITHOUT_SPACES.test(text) ? wordsOf(text).reduce(withinPhrase, []) : wordsOf(text);
 
 /** And where a part is wider than its line: the words it is made of. */
 export function wordsOf(text: string): readonly string[] {

@@ -6,6 +6,9 @@ import { type Direction, type Face, type Faces, faceOfLetter, type Glyph, levels
 /** Letters of code page 1252: those of Unicode's first 256 that print, and some from elsewhere. */
 const WIN_ANSI = /^[\x20-\x7e\xa0-\xff€‚ƒ„…†‡ˆ‰Š‹ŒŽ‘’“”•–—˜™š›œžŸ]*$/u;
 
+/** Most lines: of those letters alone, with no fraction among them and nothing to put in another's place. */
+const PLAIN = /^[\x20-\x2e\x30-\x7e\xa1-\xbb\xbf-\xff€‚ƒ„…†‡ˆ‰Š‹ŒŽ‘’“”•–—˜™š›œžŸ]+$/u;
+
 /** Part of a line: letters the fonts have, a fraction, letters shaped by a face, or letters (with their marks) that none has. */
 export type Run =
   | { readonly kind: 'plain'; readonly text: string }
@@ -40,6 +43,7 @@ const WORD = /[\p{Script=Latin}\p{M}'’-]+/gu;
 const PICTURE = /\p{Extended_Pictographic}|\p{Regional_Indicator}/u;
 
 export function runsOf(text: string, script: Script = westernScript): readonly Run[] {
+  if (script.direction === 'ltr' && PLAIN.test(text)) return [{ kind: 'plain', text }];
   return levelsOf(text.normalize('NFC').replace(UNBROKEN, ' '), script.direction).flatMap((level) =>
     level.direction === 'rtl' ? leftwards(level.text, script.faces) : rightwards(level.text, script.faces),
   );

@@ -15,14 +15,16 @@ import { type Forms, labeller } from './labels-ink';
 import type { Lettering } from './lettering';
 import { careInk, notesInk } from './notes-ink';
 import { pieceInk } from './piece-ink';
+import { saidOnce } from './said-once';
 import { stripInk } from './strip-ink';
 import { crossInk, tileInk } from './tile-ink';
 
 /** The ink of a layout's pages, each in true millimetres from its top left corner. */
 export function pagesInk(draft: Draft, layout: Layout, wording: Lettering): (page: Page) => readonly Ink[] {
   const forms: Forms = { told: draft, shown: formed(draft, layout.form) };
-  const labels = labeller(forms, layout, wording);
-  return (page) => pageInk(forms, layout, page, wording, labels);
+  const once = { ...wording, say: saidOnce(wording.say) };
+  const labels = labeller(forms, layout, once);
+  return (page) => pageInk(forms, layout, page, once, labels);
 }
 
 function pageInk(

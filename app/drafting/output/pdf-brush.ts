@@ -53,7 +53,13 @@ export function pdfBrush(
 ): PdfBrush {
   const ours = pensOf[print];
   const { glyphs } = script;
-  const letters = faceWriter(pdf, correction);
+  // Each page begins with no pen of ours; whatever else sets lines makes us take ours up again.
+  let taken: Pen | undefined;
+  const layDown = (): void => {
+    taken = undefined;
+  };
+  pdf.internal.events.subscribe('addPage', layDown);
+  const letters = faceWriter(pdf, correction, layDown);
   const read = new Map<string, Read>();
   const readOnce = (text: string): Read => {
     const known = read.get(text);
@@ -153,7 +159,10 @@ export function pdfBrush(
     pdf.addImage({ imageData: picture.png, format: 'PNG', x, y, width, height, rotation: (-turn * 180) / Math.PI });
   };
 
-  const usePen = ({ width, dash, cap, grey }: Pen): void => {
+  const usePen = (pen: Pen): void => {
+    if (taken === pen) return;
+    taken = pen;
+    const { width, dash, cap, grey } = pen;
     pdf.setLineWidth(width * correction);
     pdf.setLineCap(cap);
     pdf.setLineJoin('round');

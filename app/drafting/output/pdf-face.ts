@@ -46,7 +46,8 @@ export const utf16 = (text: string): string =>
 export const advanceOf = (glyphs: readonly Glyph[]): number =>
   glyphs.reduce((sum, { advance }) => sum + advance, 0) / EM;
 
-export function faceWriter(pdf: jsPDF, correction: number) {
+/** `penUsed` is told each time lines have been set for bold letters. */
+export function faceWriter(pdf: jsPDF, correction: number, penUsed: () => void) {
   const used = new Map<FaceId, Used>();
   const keys = new Map<string, FaceId>();
   pdf.internal.events.subscribe('postProcessText', (text: { mutex: { activeFontKey: string; isHex?: boolean } }) => {
@@ -82,6 +83,7 @@ export function faceWriter(pdf: jsPDF, correction: number) {
   };
 
   const outlined = (size: number): void => {
+    penUsed();
     pdf.setLineWidth(size * MM_PER_PT * BOLD_SHARE * correction);
     pdf.setLineDashPattern([], 0);
     pdf.setDrawColor('#000');

@@ -26,7 +26,7 @@ export function nearestRoom(
   let best: { x: number; y: number } | undefined;
   let near = Infinity;
   for (let step = 0; step <= rows * 2 && away(step, start, wishedY) < near; step += 1) {
-    for (const row of step === 0 ? [start] : [start - step, start + step]) {
+    for (let row = start - step; row <= start + step; row += Math.max(1, 2 * step)) {
       const y = row * ROW_MM;
       if (y < 0 || y > lowest) continue;
       const end = Math.ceil((y + height) / ROW_MM);
@@ -104,7 +104,9 @@ function freeFrom(board: Board, first: number, end: number, width: number, x: nu
 function pastTaken(taken: Spans, width: number, x: number, way: 1 | -1): number {
   let at = x;
   for (let i = way > 0 ? 0 : taken.length - 1; i >= 0 && i < taken.length; i += way) {
-    const [from = 0, to = 0] = taken[i] ?? [];
+    const span = taken[i];
+    const from = span ? span[0] : 0;
+    const to = span ? span[1] : 0;
     if (at > from - width + TOUCHING_MM && at < to - TOUCHING_MM) {
       at = way > 0 ? to - TOUCHING_MM : from - width + TOUCHING_MM;
     }
