@@ -8,7 +8,14 @@ import { missingFonts } from './fonts.mjs';
 
 export const ROOT = fileURLToPath(new URL('..', import.meta.url));
 
-/** What to test with: its names on the path, where else it may lie, its package in Debian, and the variable that names another. */
+/** @typedef {'chromium' | 'windowless' | 'firefox'} BrowserName */
+/** @typedef {{ names: string[], elsewhere: string[], packaged: string, variable: string, instead?: BrowserName }} Browser */
+
+/**
+ * What to test with: its names on the path, where else it may lie, its package in Debian, the variable that names
+ * another, and what does instead where it cannot be had.
+ * @type {Record<BrowserName, Browser>}
+ */
 const BROWSERS = {
   chromium: {
     names: ['chromium', 'chromium-browser', 'google-chrome-stable', 'google-chrome'],
@@ -19,6 +26,14 @@ const BROWSERS = {
     packaged: 'chromium',
     variable: 'HEMLING_BROWSER',
   },
+  // Chromium without windows of its own: the same pages for a fifth less of the processor.
+  windowless: {
+    names: ['chromium-headless-shell'],
+    elsewhere: [],
+    packaged: 'chromium-headless-shell',
+    variable: 'HEMLING_BROWSER',
+    instead: 'chromium',
+  },
   firefox: {
     names: ['firefox-esr', 'firefox'],
     elsewhere: ['/Applications/Firefox.app/Contents/MacOS/firefox'],
@@ -26,8 +41,6 @@ const BROWSERS = {
     variable: 'HEMLING_FIREFOX',
   },
 };
-
-/** @typedef {keyof typeof BROWSERS} BrowserName */
 
 /** Installs the locked packages when they are missing or older than the lock file. */
 export function installPackages() {
@@ -39,9 +52,17 @@ export function installPackages() {
   if (!run(command, [...args, 'ci', '--include=dev'])) fail('The packages could not be installed.');
 }
 
-/** The path of a browser: what its variable names, else the first found on this machine. @param {BrowserName} name @returns {string | undefined} */
+/**
+ * The path of a browser: what its variable names, else the first found on this machine, or another that does instead.
+ * @param {BrowserName} name @returns {string | undefined}
+ */
 export function findBrowser(name = 'chromium') {
-  const { names, elsewhere, variable } = BROWSERS[name];
+  const browser = BROWSERS[name];
+  return found(browser) ?? (browser.instead && found(BROWSERS[browser.instead]));
+}
+
+/** @param {Browser} browser */
+function found({ names, elsewhere, variable }) {
   const named = process.env[variable];
   if (named) return named;
   const folders = (process.env.PATH ?? '').split(delimiter);
@@ -50,9 +71,12 @@ export function findBrowser(name = 'chromium') {
 
 /** Finds the browsers and the fonts to test with, and installs Debian's packages of what is not there. */
 export function installBrowsers() {
-  const missing = () => /** @type {BrowserName[]} */ (Object.keys(BROWSERS)).filter((name) => !findBrowser(name));
+  const names = /** @type {BrowserName[]} */ (Object.keys(BROWSERS));
+  const missing = () => names.filter((name) => !findBrowser(name) && !BROWSERS[name].instead);
   const packages = [...missing().map((name) => BROWSERS[name].packaged), ...missingFonts()];
   if (packages.length > 0) installDebian(packages);
+  // What another does instead is not waited for in vain: where it cannot be had, that one is used.
+  if (!found(BROWSERS.windowless)) installDebian([BROWSERS.windowless.packaged]);
   for (const name of missing())
     fail(`No ${name} found. Install it, or name one in ${BROWSERS[name].variable}, and try again.`);
   if (missingFonts().length > 0) fail(`Install the fonts of ${missingFonts().join(' and ')}, and try again.`);

@@ -8,6 +8,8 @@ const root = fileURLToPath(new URL('..', import.meta.url));
 const SECOND = 1000;
 /** A browser mostly waits: a second one fills the time, a third would make both late. */
 const BROWSERS_AT_ONCE = 2;
+/** What computes for long. */
+const COMPUTES = /\/tests\/(properties\/.+|unit\/(sheets|output-overlap|cloth|sewing)|reference\/pdf)\.test\.ts$/;
 
 /**
  * One group after the other, so that a browser never waits for a processor that random drafts are using. What needs no
@@ -16,7 +18,7 @@ const BROWSERS_AT_ONCE = 2;
 export default defineConfig({
   root,
   cacheDir: `${root}node_modules/.vite`,
-  plugins: [oneModule(/\/tests\/properties\/.+\.test\.ts$/)],
+  plugins: [oneModule(COMPUTES)],
   oxc: { jsx: { runtime: 'automatic', importSource: 'preact' } },
   test: {
     hookTimeout: 180 * SECOND,

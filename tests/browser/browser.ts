@@ -71,13 +71,14 @@ export type Site = {
   close: () => Promise<void>;
 };
 
-type Served = {
+export type Served = {
   readonly under?: string;
   readonly folder?: string;
   readonly font?: Font;
   readonly smallest?: number;
   readonly instead?: Instead;
   readonly keeps?: boolean;
+  readonly windows?: boolean;
 };
 
 /**
@@ -86,6 +87,7 @@ type Served = {
  * @param font the only letters there are; none: those of this device
  * @param smallest no letters are drawn smaller, CSS pixels, as a device can be set
  * @param instead what a bad network answers in a file's place
+ * @param windows whether the browser needs windows of its own, as for showing a PDF
  * @param keeps whether pages keep the app for offline use, which takes its time; what is only looked at need not
  */
 export async function openSite({
@@ -95,8 +97,9 @@ export async function openSite({
   smallest,
   instead,
   keeps = true,
+  windows = false,
 }: Served = {}): Promise<Site> {
-  const executablePath = findBrowser();
+  const executablePath = findBrowser(windows ? 'chromium' : 'windowless');
   if (!executablePath) throw new Error('no-browser');
   const how = { folder, under, ...(instead && { instead }) };
   let server = await serve(how);

@@ -1,7 +1,7 @@
 import type { BrowserContext, BrowserContextOptions, Page } from 'playwright-core';
 import { afterAll, beforeAll, beforeEach, expect, onTestFinished } from 'vitest';
 import { beginToy } from './begin-toy';
-import { openSite, phone, type Site, wrongIn } from './browser';
+import { openSite, phone, type Served, type Site, wrongIn } from './browser';
 import { Maker } from './maker';
 
 const options = { ...phone, locale: 'en-US', serviceWorkers: 'block' } satisfies BrowserContextOptions;
@@ -9,14 +9,15 @@ const options = { ...phone, locale: 'en-US', serviceWorkers: 'block' } satisfies
 /**
  * For every test of a file a phone with an empty store and a page of its own, on which nothing went wrong in the end.
  * The app's files are read and compiled only once: the phone is the same, emptied.
+ * @param how of the site and its browser
  */
-export function eachPhone() {
+export function eachPhone(how: Pick<Served, 'windows'> = {}) {
   let site: Site;
   let context: BrowserContext;
   let page: Page;
   let maker: Maker;
   beforeAll(async () => {
-    site = await openSite({ keeps: false });
+    site = await openSite({ ...how, keeps: false });
     context = await site.browser.newContext(options);
   });
   afterAll(() => site.close());

@@ -3,7 +3,8 @@ import { describe, expect, test } from 'vitest';
 import { untilStill } from './browser';
 import { eachPhone } from './each-phone';
 
-const her = eachPhone();
+/** With windows of its own, for it shows a PDF. */
+const her = eachPhone({ windows: true });
 
 describe('ways back', () => {
   test('any step can be left in one tap, for the toy’s page', async () => {
