@@ -24,14 +24,14 @@ export const bodyBreaks = [
     { what: 'a paw at the limit', from: 'paw > arm * 2', to: 'paw > arm * 1.8', tests: 'unit/body-limbs-and-crown' },
     {
       what: 'crowns of any length',
-      from: 'crown < face * 0.36 || crown > face * 0.8',
-      to: 'crown < face * 0.2 || crown > face * 0.8',
+      from: 'crown < face * 0.4 || crown > face * 1.1',
+      to: 'crown < face * 0.2 || crown > face * 1.1',
       tests: 'unit/body-limbs-and-crown',
     },
     {
       what: 'a crown longer than the face',
-      from: 'crown > face * 0.8',
-      to: 'crown > face * 0.95',
+      from: 'crown > face * 1.1',
+      to: 'crown > face * 1.3',
       tests: 'unit/body-limbs-and-crown',
     },
     {

@@ -1,4 +1,3 @@
-import { type Place, tape, taut } from '../toys/solids';
 import { type Section, type Station, trunk } from './trunk';
 
 /** How much wider than deep; how far the neck lies back, mm; how tall beside what armhole and side add up to; how full the seat. */
@@ -52,6 +51,8 @@ export function fitted(
   return { shape: { ...shape, full }, residuals: { ...all, 'crotch-length': fork(full) } };
 }
 
+type Place = readonly [down: number, out: number];
+
 /** A tape from the shoulder's neck end (before) or the nape (behind) down to the hem, drawn taut over what stands out. */
 export function over(neck: number, hem: number, section: (down: number) => Section, face: 1 | -1): number {
   const places = range(0, 1, 0.02).map((t): Place => {
@@ -69,4 +70,24 @@ function round({ waist, crotch }: Heights, section: (down: number) => Section): 
   const front = downs.map((down): Place => [down, section(down).before - section(down).back]);
   const behind = downs.map((down): Place => [down, -section(down).behind - section(down).back]);
   return tape([...front, ...behind.reverse()]);
+}
+
+const tape = (places: readonly Place[]) =>
+  places.slice(1).reduce((sum, [down, out], n) => {
+    const [before, from] = places[n] ?? [down, out];
+    return sum + Math.hypot(down - before, out - from);
+  }, 0);
+
+/** The outer side of a row of places: a tape bridges hollows. */
+function taut(places: readonly Place[]): Place[] {
+  const kept: Place[] = [];
+  for (const place of places) {
+    for (let hollow = true; hollow && kept.length > 1; ) {
+      const [from, middle] = [kept[kept.length - 2] ?? place, kept[kept.length - 1] ?? place];
+      hollow = (middle[0] - from[0]) * (place[1] - from[1]) - (middle[1] - from[1]) * (place[0] - from[0]) > 0;
+      if (hollow) kept.pop();
+    }
+    kept.push(place);
+  }
+  return kept;
 }

@@ -11,7 +11,7 @@ const bear: { readonly [M in MeasureId]?: number } = {
   'waist-girth': 390,
   'head-girth': 460,
   'neck-girth': 260,
-  'face-edge': 400,
+  'face-edge': 300,
   'crown-arc': 190,
   'hood-depth': 120,
   'front-width': 220,

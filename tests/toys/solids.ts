@@ -17,26 +17,3 @@ export function ellipseArc(a: number, b: number, from: number, to: number): numb
   }
   return length;
 }
-
-export type Place = readonly [along: number, out: number];
-
-/** The outer side of a row of places: a tape bridges hollows. */
-export function taut(places: readonly Place[]): Place[] {
-  const kept: Place[] = [];
-  for (const place of places) {
-    for (let hollow = true; hollow && kept.length > 1; ) {
-      const [from, middle] = [kept[kept.length - 2] ?? place, kept[kept.length - 1] ?? place];
-      hollow = (middle[0] - from[0]) * (place[1] - from[1]) - (middle[1] - from[1]) * (place[0] - from[0]) > 0;
-      if (hollow) kept.pop();
-    }
-    kept.push(place);
-  }
-  return kept;
-}
-
-/** How long a tape through places is. */
-export const tape = (places: readonly Place[]): number =>
-  places.slice(1).reduce((sum, [along, out], n) => {
-    const [before, from] = places[n] ?? [along, out];
-    return sum + Math.hypot(along - before, out - from);
-  }, 0);

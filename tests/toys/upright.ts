@@ -61,8 +61,6 @@ export type LegForm = {
   readonly waist: number;
 };
 
-/** How low the neck's crease lies, of half the neck's width: wished necklines lie lower, for cloth goes forward before it goes down. */
-const CREASE = { front: 0.62, behind: 0.2 } as const;
 /** No shoulder of under 5 mm is read: there is none to hold a tape to. */
 const LEAST_SHOULDER_MM = 5;
 
@@ -78,11 +76,7 @@ export function measureUpright(form: UprightForm, ears: Traits['ears'], tail: bo
   const drop = Math.max(0, shoulder) * Math.sin(form.slope);
   const readings: Readings = {
     height: form.tall,
-    ...measureHead(form.head, ears, {
-      girth: chest * form.neck,
-      front: neckHalf * CREASE.front,
-      behind: neckHalf * CREASE.behind,
-    }),
+    ...measureHead(form.head, ears),
     'neck-girth': chest * form.neck,
     'chest-girth': chest,
     'body-girth': girth,

@@ -4,7 +4,7 @@ import { row } from './row';
 /** Head, ears and neck. */
 export const headMeasures = [
   row('head-girth', 'girth', ['head', 'front'], 'head', [432, 340, 430], 0.06),
-  row('face-edge', 'surface', ['head', 'front'], 'head', [397, 265, 0], 0.06, {
+  row('face-edge', 'surface', ['head', 'front'], 'head', [342, 265, 0], 0.08, {
     leans: { face: -0.04 },
     governs: ['hoodFront'],
   }),

@@ -21,7 +21,7 @@ import { laidPleats, pleatLines } from './neck-pleats';
 /** Where the head is deepest, as a share of the face edge's height, from the neck up (common practice, no source). */
 const DEEPEST_AT = 0.52;
 /** The nape stays below this share of the face edge's height. */
-const HIGHEST_NAPE = 0.4;
+const HIGHEST_NAPE = 0.35;
 /** A neck edge wider than the head is deep leans the face edge back from the chin, up to this angle, radians. */
 const MOST_LEAN = (22 * Math.PI) / 180;
 /** The back of the head runs to the nape by this share of the slope between them, and never more aslant, radians. */
@@ -46,8 +46,7 @@ export type HoodSide = Fed<(typeof SIDE)[number]>;
 
 /**
  * One side of a hood: chin at the origin, face edge up to the crown, y down, the back of the head at the right. The
- * crown is square to the face edge and to the neck edge, which rises from the chin straight towards the nape, as a neck does:
- * square to the face edge it would hang lower at the side than in front, and draw the chin up. Sizes in mm: `hoodFront` half the face
+ * crown is square to the face edge and to the neck edge, the neck edge to the face edge. Sizes in mm: `hoodFront` half the face
  * edge, `hoodDepth` face edge to back of the head, level; `hoodNeck` the neck edge's length, of which `hoodBehind` lies behind
  * the shoulder and `neckPleats` are laid in pleats there; `hoodRound` how full the crown is (0.4 flat, 0.85 boxy) and
  * `napeRise` how much higher the nape lies than the chin, as a share of the neck edge; `napeOpen` is the share of the crown left
@@ -113,7 +112,7 @@ function linesOf({ hoodFront, hoodDepth, hoodRound, napeRise }: HoodSide, width:
     top,
     over: [crownOver(top, inward, back, down, hoodRound)],
     behind: [hermite(back, down, nape, toNape, BACK_HANDLE, BACK_HANDLE)],
-    neck: [cubic(nape, add(nape, scale(point(-toNape.y, toNape.x), handle)), scale(nape, NECK_HANDLE), point(0, 0))],
+    neck: [cubic(nape, add(nape, scale(point(-toNape.y, toNape.x), handle)), scale(inward, handle), point(0, 0))],
   };
 }
 

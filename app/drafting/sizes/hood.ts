@@ -43,7 +43,7 @@ export const hoodSizes = maker(
         hoodDepth: depth,
         hoodCrown: wearer.of('crown-arc'),
         hoodRound: 0.6,
-        napeRise: 0.25,
+        napeRise: 0.12,
         strip: wearer.choices.hood === 'three' ? Math.min(strip, widest) : 0,
         chinGap: wearer.choices.chin === 'meet' ? 0 : gap / 2,
       },

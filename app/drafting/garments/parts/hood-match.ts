@@ -30,9 +30,9 @@ const LEAST_PLEAT_MM = 4;
 const NAPE_SHARE = 0.6;
 const LEAST_NAPE_MM = 12;
 const WIDEST_NAPE = 0.5;
-const ROUND = { flattest: 0.4, fullest: 0.85 } as const;
+const ROUND = { flattest: 0.5, fullest: 0.85 } as const;
 /** The nape rises at most this share of the neck edge above the chin. */
-const MOST_NAPE_RISE = 0.6;
+const MOST_NAPE_RISE = 0.22;
 
 const flatter: Turn<HoodNames> = { size: 'hoodRound', limit: () => ROUND.flattest };
 
