@@ -50,6 +50,7 @@ test('what can be pressed on the toy can be pressed in words, by a whole finger'
   const maker = new Maker(page, site.address);
   await begun(maker);
   await maker.go('tried', 'It sits well');
+  await page.locator('.tried-point').first().waitFor();
   const names = await page.locator('.tried-point').evaluateAll((all) => all.map((each) => each.ariaLabel));
   expect(names.length).toBeGreaterThan(5);
   await page.getByText(say('screen.in-words')).click();

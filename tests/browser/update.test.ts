@@ -4,7 +4,7 @@ import { join } from 'node:path';
 import type { Page } from 'playwright-core';
 import { afterEach, beforeEach, expect, test } from 'vitest';
 import { beginToy } from './begin-toy';
-import { DIST, openSite, type Site, untilKept, type Visit } from './browser';
+import { DIST, openSite, type Site, untilKept, untilStill, type Visit } from './browser';
 import { Maker } from './maker';
 import { makeNewer } from './newer-build';
 
@@ -49,6 +49,8 @@ test('a newer version that comes in the middle of a step waits, and goes on at t
   expect(await version(page)).toBe('older');
 
   await maker.toys();
+  await page.bringToFront();
+  await untilStill(page);
   await Promise.all([page.waitForEvent('load'), offer(page).click()]);
   await page.getByRole('link', { name: /^Go on with/ }).click();
   await maker.field().waitFor();
@@ -85,6 +87,8 @@ test('a second tab is asked before it changes over, and never while a number is 
   expect(await version(page)).toBe('older');
   expect(await offer(page).isVisible()).toBe(false);
   await maker.toys();
+  await page.bringToFront();
+  await untilStill(page);
   await Promise.all([page.waitForEvent('load'), offer(page).click()]);
   expect(await version(page)).toBe('newer');
   expect(visit.wrong).toEqual([]);

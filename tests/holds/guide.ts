@@ -28,7 +28,8 @@ function elastics({ notions }: Draft, { steps }: Guide): readonly string[] {
     steps.filter(({ seams }) =>
       seams.some(({ name }) => name === place || name.startsWith(`${place}-`) || PLACED[name] === place),
     );
-  const told = ({ kind, notes }: GuideStep) => kind === 'casing' || notes.some(({ code }) => code === 'elastic');
+  const told = ({ kind, notes }: GuideStep) =>
+    kind === 'casing' || notes.some(({ code }) => code.startsWith('elastic'));
   return notions.flatMap(({ kind, place }) =>
     kind === 'elastic' && !at(place).some(told) ? [`no step draws in the elastic of ${place}`] : [],
   );

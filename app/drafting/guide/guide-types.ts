@@ -82,6 +82,8 @@ export type GuideStep = {
   readonly second: readonly string[];
   /** What is added to its edges, or turned, mm. */
   readonly allowance: Mm;
+  /** What is joined lies on itself, folded: a piece that there is only one of. */
+  readonly folds?: true;
   /** A casing that is turned while it lies flat: its elastic is made fast at both ends. */
   readonly flat?: true;
   /** A casing that shares its elastic with another, which it goes on into past an edge that is open. */

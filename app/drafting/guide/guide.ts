@@ -4,7 +4,7 @@ import { clothOf, isKnit } from '../sizes/cloths';
 import { finishesOf } from './finishes';
 import type { Guide, GuideStep } from './guide-types';
 import { isHollow } from './hollow';
-import { kindOf, sidesOf } from './kind';
+import { isSelf, kindOf, sidesOf } from './kind';
 import { type Known, knownOf } from './known';
 import { isFlat, lengthOf, notesOf, type Standing } from './notes';
 import { passesOf } from './order';
@@ -52,6 +52,7 @@ function stepOf(
     seams,
     ...sidesOf(seams),
     allowance: boundBy(head, known) ?? Math.max(0, ...edges.map(({ allowance }) => allowance)),
+    ...(kind === 'join' && seams.every(isSelf) && isOne(head, known) ? { folds: true as const } : {}),
     ...(kind === 'casing' && isFlat(head.first, done, known) ? { flat: true as const } : {}),
     ...(kind === 'casing' && sharesElastic(known) ? { shares: true as const } : {}),
     length: lengthOf(seams, known) * (seams.every((seam) => seam.sewn === 2 && !runsOverFold(seam, known)) ? 2 : 1),
@@ -59,6 +60,9 @@ function stepOf(
     scene: sceneOf(seams, done, known),
   };
 }
+
+/** There is one of it, whatever was sewn to it. */
+const isOne = ({ first }: Seam, known: Known): boolean => first.some(({ piece }) => known.piece(piece).copies === 1);
 
 /** One elastic lies at no seam alone: it runs through several. */
 const sharesElastic = ({ draft }: Known): boolean =>

@@ -1,6 +1,7 @@
 import type { Mm } from '../../body';
 import type { InnerLine, NotionKind, Ref, Seam } from '../draft-types';
 import { clothOf, THICK_FROM_MM } from '../sizes/cloths';
+import { after, before, isSewnOn } from './beside';
 import { handOf } from './cloth-hand';
 import { isEnclosed } from './enclosed';
 import type { Kind, Note } from './guide-types';
@@ -8,6 +9,7 @@ import { isHollow, isRound } from './hollow';
 import { hasRawEdge, isSelf, kindOf } from './kind';
 import type { Known } from './known';
 import { runsOverFold } from './runs';
+import { bothSides } from './twice';
 
 /** How near the stitches an allowance is snipped; what is left of a trimmed one (common practice, no source). */
 const SNIP_TO_MM = 2;
@@ -110,7 +112,10 @@ export function notesOf(kind: Kind, seams: readonly Seam[], standing: Standing, 
       seamed.includes(kind) && (cloth?.frays ?? false) && !seams.every((each) => isEnclosed(each, known)),
       'overcast',
     ),
-    ...note(stitchedInside.includes(kind) && holdsElastic(seams, known), 'elastic'),
+    ...note(
+      stitchedInside.includes(kind) && holdsElastic(seams, known),
+      isLoop(refs, known) ? 'elastic-round' : 'elastic',
+    ),
     ...note(
       joined.includes(kind) || folds,
       handOf(known.draft.order.cloth).heat === 'never' ? 'finger-press' : 'press',
@@ -121,6 +126,12 @@ export function notesOf(kind: Kind, seams: readonly Seam[], standing: Standing, 
 
 /** Where the shorter of two limbs' pieces ends. */
 const isShorter = ({ name }: InnerLine) => name === 'shorter-end';
+
+/** A strip whose own ends are joined to each other. */
+const isLoop = (refs: readonly Ref[], { draft }: Known): boolean =>
+  draft.seams.some(
+    (seam) => isSelf(seam) && seam.join === 'sewn' && refs.some(({ piece }) => piece === seam.first[0]?.piece),
+  );
 
 /** An elastic lies between a strip and what it is stitched to, where a notion is placed at the strip. */
 function holdsElastic(seams: readonly Seam[], { draft }: Known): boolean {
@@ -184,33 +195,6 @@ const isTube = (seams: readonly Seam[], later: readonly Seam[], known: Known): b
     const pieces = new Set(first.map(({ piece }) => piece));
     return pieces.size > 1 && [...pieces].some((name) => known.piece(name).mirrored);
   });
-
-/** Round the piece, the edge that ends where this one starts. */
-function before({ piece, edge }: Ref, known: Known): Ref {
-  const { edges } = known.piece(piece);
-  const at = edges.findIndex(({ name }) => name === edge);
-  return { piece, edge: edges.at(at - 1)?.name ?? edge };
-}
-
-/** And the one that starts where it ends. */
-function after({ piece, edge }: Ref, known: Known): Ref {
-  const { edges } = known.piece(piece);
-  const at = edges.findIndex(({ name }) => name === edge);
-  return { piece, edge: edges[(at + 1) % edges.length]?.name ?? edge };
-}
-
-/** It is joined to another edge, not just folded. */
-const isSewnOn = ({ piece, edge }: Ref, seams: readonly Seam[]): boolean =>
-  seams.some(
-    ({ join, first, second }) =>
-      join !== 'folded' && [...first, ...second].some((ref) => ref.piece === piece && ref.edge === edge),
-  );
-
-/** Sewn once on the left and once on the right, rather than on over the middle. */
-function bothSides(kind: Kind, seams: readonly Seam[], known: Known): boolean {
-  if (kind === 'bag' && seams.every(isSelf)) return false;
-  return seams.every(({ sewn }) => sewn === 2) && !seams.some((seam) => runsOverFold(seam, known));
-}
 
 /** Stitched to a piece that ends within the garment: one of its own edges is left as cut or stitched down. */
 function isFacing(refs: readonly Ref[], known: Known): boolean {

@@ -6,7 +6,8 @@ export function runsOverFold({ first, second }: Seam, known: Known): boolean {
   return [first, second].some((side) => side.some((ref) => meetsFold(ref, known)));
 }
 
-function meetsFold(ref: Ref, { piece }: Known): boolean {
+/** Whether an edge ends at the fold of its piece. */
+export function meetsFold(ref: Ref, { piece }: Known): boolean {
   const { edges } = piece(ref.piece);
   const at = edges.findIndex(({ name }) => name === ref.edge);
   if (at < 0) return false;

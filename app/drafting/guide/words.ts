@@ -39,6 +39,7 @@ export function kindWords(step: GuideStep, { say, unit }: Telling): string {
   if (kind === 'casing' && step.flat && step.shares) return say('guide.how.casing-shared', values);
   if (kind === 'casing' && step.flat) return say('guide.how.casing-flat', values);
   if (kind === 'bind' && extra >= TOLD_MM) return say('guide.how.bind-eased', values);
+  if (step.folds) return say('guide.how.ring', values);
   const pair = second.length === 0 && (kind === 'join' || kind === 'bag');
   return say(pair ? `guide.how-pair.${kind}` : `guide.how.${kind}`, values);
 }
