@@ -154,7 +154,8 @@ test('what is known of two outlines is known of them turned, and a chart is clea
           const own = Math.max(0, signedDepthIn(sumsOf(resting, moving, 1), dx, dy));
           const shared = Math.max(0, signedDepthIn(stock.sums(i, j), dx, dy));
           const view = (i * shapes.length + j) * VIEW;
-          expect(depthIn({ charts, lists }, view, stock.sums(i, j), dx, dy)).toBe(shared);
+          // By another of its edges it may be a last digit deeper.
+          expect(depthIn({ charts, lists }, view, stock.sums(i, j), dx, dy)).toBeCloseTo(shared, 9);
           if (Math.max(own, shared) > 1e-6) expect(Math.min(own, shared)).toBeGreaterThan(0);
           const said = lookUp(charts, view, dx, dy);
           if (said === CLEAR) expect(own).toBe(0);
