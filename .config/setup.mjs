@@ -74,9 +74,11 @@ export function installBrowsers() {
   const names = /** @type {BrowserName[]} */ (Object.keys(BROWSERS));
   const missing = () => names.filter((name) => !findBrowser(name) && !BROWSERS[name].instead);
   const packages = [...missing().map((name) => BROWSERS[name].packaged), ...missingFonts()];
-  if (packages.length > 0) installDebian(packages);
-  // What another does instead is not waited for in vain: where it cannot be had, that one is used.
-  if (!found(BROWSERS.windowless)) installDebian([BROWSERS.windowless.packaged]);
+  if (packages.length > 0) {
+    installDebian(packages);
+    // By itself, and only where something is installed anyway: where it cannot be had, another does instead.
+    if (!found(BROWSERS.windowless)) installDebian([BROWSERS.windowless.packaged]);
+  }
   for (const name of missing())
     fail(`No ${name} found. Install it, or name one in ${BROWSERS[name].variable}, and try again.`);
   if (missingFonts().length > 0) fail(`Install the fonts of ${missingFonts().join(' and ')}, and try again.`);

@@ -46,9 +46,8 @@ export type Covers = (row: number, from: number, to: number) => void;
 /** Tells what each stretch of a line covers in each row from one to another. */
 export function followed(line: readonly Point[], [top, bottom]: readonly [number, number], covers: Covers): void {
   for (let i = 1; i < line.length; i += 1) {
-    const [one, two] = [line[i - 1], line[i]];
-    if (!one || !two) continue;
-    const [a, b] = one.y > two.y ? [two, one] : [one, two];
+    const [a, b] = ordered(line[i - 1], line[i]);
+    if (!a || !b) continue;
     const first = Math.max(top, Math.floor(a.y / ROW_MM));
     const last = Math.min(bottom, Math.floor(b.y / ROW_MM));
     for (let row = first; row <= last; row += 1) {
@@ -67,9 +66,8 @@ export function insideSpans(polygon: readonly Point[], count: number): readonly 
   const crossings: (number[] | undefined)[] = Array.from({ length: count });
   const line = closed(polygon);
   for (let i = 1; i < line.length; i += 1) {
-    const [one, two] = [line[i - 1], line[i]];
-    if (!one || !two) continue;
-    const [a, b] = one.y > two.y ? [two, one] : [one, two];
+    const [a, b] = ordered(line[i - 1], line[i]);
+    if (!a || !b) continue;
     const first = Math.max(0, Math.ceil(a.y / ROW_MM - 0.5));
     for (let row = first; row < count && (row + 0.5) * ROW_MM < b.y; row += 1) {
       const x = xAt(a, b, (row + 0.5) * ROW_MM);
@@ -88,6 +86,10 @@ export function insideSpans(polygon: readonly Point[], count: number): readonly 
 export function closed(polygon: readonly Point[]): readonly Point[] {
   const [home] = polygon;
   return home ? [...polygon, home] : polygon;
+}
+
+function ordered(a: Point | undefined, b: Point | undefined): readonly [Point | undefined, Point | undefined] {
+  return a && b && a.y > b.y ? [b, a] : [a, b];
 }
 
 function xAt(a: Point, b: Point, y: number): number {

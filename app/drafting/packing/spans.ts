@@ -9,15 +9,15 @@ export function merged(spans: Spans): Spans {
   if (spans.length < 2) return spans;
   const sorted = inOrder(spans) ? spans : [...spans].sort((a, b) => a[0] - b[0]);
   const out: [number, number][] = [];
-  let last: [number, number] | undefined;
-  for (const [from, to] of sorted) {
-    if (last && from <= last[1]) last[1] = Math.max(last[1], to);
-    else {
-      last = [from, to];
-      out.push(last);
-    }
-  }
+  for (const [from, to] of sorted) append(out, from, to);
   return out;
+}
+
+/** Adds a stretch that begins no earlier than the last: where they meet or overlap, that becomes longer. */
+function append(out: [number, number][], from: number, to: number): void {
+  const last = out[out.length - 1];
+  if (last && from <= last[1]) last[1] = Math.max(last[1], to);
+  else out.push([from, to]);
 }
 
 /** Most are: sorting is what takes time. */
@@ -55,7 +55,6 @@ export type Loose = number[];
 export function withLoose(spans: Spans, loose: Loose): Spans {
   sortLoose(loose);
   const out: [number, number][] = [];
-  let last: [number, number] | undefined;
   let next = 0;
   let at = 0;
   while (next < spans.length || at < loose.length) {
@@ -67,11 +66,7 @@ export function withLoose(spans: Spans, loose: Loose): Spans {
       to = span[1];
       next += 1;
     } else at += 2;
-    if (last && from <= last[1]) last[1] = Math.max(last[1], to);
-    else {
-      last = [from, to];
-      out.push(last);
-    }
+    append(out, from, to);
   }
   return out;
 }
