@@ -67,12 +67,21 @@ export function turnedSums(sums: Sums, quarters: number): Sums {
   return out;
 }
 
-/** How deep a shift lies in the deepest of the sums, or how far outside all of them, at least: negative. */
+/**
+ * How deep a shift lies in the deepest of the sums, or how far outside all of them, at least: negative. Moved outwards, the
+ * half planes of a sharp corner reach beyond the box: there nothing overlaps.
+ */
 export function signedDepthIn(sums: Sums, x: number, y: number): number {
   let deepest = -Infinity;
   for (let at = 0; at < sums.length; ) {
     const end = at + HEAD + PLANE * (sums[at + 4] as number);
-    let depth = Infinity;
+    const inBox = Math.min(
+      x - (sums[at] as number),
+      y - (sums[at + 1] as number),
+      (sums[at + 2] as number) - x,
+      (sums[at + 3] as number) - y,
+    );
+    let depth = inBox > 0 ? Infinity : inBox;
     for (let plane = at + HEAD; plane < end && depth > deepest; plane += PLANE) {
       const room = (sums[plane + 2] as number) - (sums[plane] as number) * x - (sums[plane + 1] as number) * y;
       if (room < depth) depth = room;
