@@ -12,6 +12,7 @@ export function together(drafts: readonly Draft[]): Draft {
     pieces: drafts.flatMap(({ pieces }) => pieces),
     notions: drafts.flatMap(({ notions }) => notions),
     adjustments: drafts.flatMap(({ adjustments }) => adjustments),
+    flags: drafts.flatMap(({ flags }) => flags),
     outfit: drafts,
   };
 }

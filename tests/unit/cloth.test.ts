@@ -150,10 +150,10 @@ describe('a scrap', () => {
   });
 });
 
-test('linings, facings, cuffs and bindings are told apart', () => {
-  const names = ['front', 'front-lining', 'neck-facing', 'cuff-band', 'armhole-binding'];
+test('linings, facings, ribs and what binds an edge are told apart', () => {
+  const names = ['front', 'front-lining', 'neck-facing', 'cuff-rib', 'cuff-band', 'armhole-binding'];
   const cuts = of(...names.map((name) => oblong(name, 20, 30)));
-  expect(cuts.map(({ layer }) => layer)).toEqual(['main', 'lining', 'facing', 'rib', 'bias']);
+  expect(cuts.map(({ layer }) => layer)).toEqual(['main', 'lining', 'facing', 'rib', 'bias', 'bias']);
 });
 
 test('the lay on paper: every cut once, a number on each, within the page', async () => {

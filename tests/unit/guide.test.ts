@@ -53,7 +53,8 @@ test.each([
   ['tank', { neck: 'lined' }, []],
   ['dress', { neck: 'lined' }, ['side+underarm', 'skirt-back', 'skirt-side']],
   ['jacket', { collar: 'flat' }, ['shoulder', 'armhole', 'side+underarm']],
-  ['tee', { hem: 'rib', opening: 'none' }, ['shoulder', 'armhole', 'side', 'underarm+cuff-rib-end']],
+  ['tee', { sleeve: 'puffed', opening: 'none' }, ['shoulder', 'armhole', 'side+underarm+cuff-band-end']],
+  ['tee', { hem: 'rib', opening: 'none' }, ['shoulder', 'armhole', 'side+underarm+cuff-rib-end']],
 ] as const)('edges within a lining, under a band or a facing are not zigzagged: %s', (id, choices, zigzagged) => {
   const { steps } = guideOf(drafted(id, choices, 2));
   const noted = steps.filter(({ notes }) => notes.some(({ code }) => code === 'overcast'));

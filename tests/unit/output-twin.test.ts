@@ -1,12 +1,16 @@
 import { beforeAll, expect, test } from 'vitest';
-import type { Say } from '../../app/body';
+import type { Flag, Say } from '../../app/body';
 import { guideOf, titleOf } from '../../app/drafting/guide';
 import { together } from '../../app/drafting/outfit';
 import { type NumbersSheet, type ShortTwin, toShortTwin, toTwin } from '../../app/drafting/output';
 import { bagLabelWords } from '../../app/drafting/output/bag-label';
+import { listWords } from '../../app/drafting/output/list-words';
+import { told } from '../../app/drafting/output/notes-ink';
 import { layOut } from '../../app/drafting/sheets';
 import { pageTold } from '../../app/drafting/told';
+import { demoCards } from '../../app/measuring';
 import { createSay } from '../../app/words';
+import { made } from '../measured/made';
 import { demoDrafts } from '../toys/demo-drafts';
 
 let say: Say;
@@ -44,6 +48,28 @@ test('says every piece, every point and every step, under headings that leave no
   const pictures = Array.from(page.matchAll(/<svg[^>]* role="img" aria-label="([^"]+)"/g));
   expect(pictures).toHaveLength(draft.pieces.length + guideOf(draft).steps.length);
   expect(page.includes('Sewn here: Shoulders (Back)')).toBe(true);
+});
+
+test('what was changed stands with its reason, and what to mind, on the sheet, in the list and on the page', () => {
+  const card = demoCards.find(({ toy }) => toy.body === 'upright');
+  const thick = card && made(card, 'tee', { choices: { armhole: 'raglan' }, cloth: 'polar-fleece' });
+  if (!thick) throw new RangeError('no draft');
+  const doubt: Flag = { code: 'other', severity: 'unlikely', measures: ['head-girth'], values: {} };
+  const one = { ...thick, flags: [...thick.flags, doubt] };
+  const [change, note] = [one.adjustments[0], one.flags.find(({ code }) => code === 'thick-cloth')];
+  expect(change && note).toBeTruthy();
+  const written = [told, listWords].map((words) =>
+    words(one, say, 'cm')
+      .map(({ text }) => text)
+      .join(' '),
+  );
+  const page = toTwin(one, { say, units: 'cm', way: 'machine', language: 'en', direction: 'ltr' });
+  for (const text of [...written, page.replaceAll('&apos;', "'")]) {
+    expect(text).toContain(say(`adjustment.${change?.code}`, { by: Math.abs(change?.by ?? 0), unit: 'cm' }));
+    expect(text).toContain(say(`because.${change?.because}`));
+    expect(text).toContain(say('flag.thick-cloth', { ...note?.values, unit: 'cm' }));
+    expect(text).not.toContain(say('flag.other', { first: say('measure.head-girth.name') }));
+  }
 });
 
 test('says of every page what lies on it: each piece once, or its parts and what joins them', () => {

@@ -20,6 +20,12 @@ function orders(garment: string, choices: Record<string, string | boolean>): str
 /** What is sewn before what, wherever both are sewn: how the trade goes about it (common practice, no source). */
 const practice: [string, string, Record<string, string | boolean>, string[]][] = [
   [
+    'how far straps lap is tried on: they hang from the apron before their ends are turned',
+    'apron',
+    {},
+    ['apron-neck-strap', 'apron-neck-strap-end', 'apron-waist-strap', 'apron-waist-strap-end'],
+  ],
+  [
     'a pocket goes on while the front lies flat, its hand edges hemmed first',
     'hooded-top',
     {},

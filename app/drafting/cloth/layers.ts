@@ -8,7 +8,7 @@ export type Layer = (typeof layers)[number];
 const ENDINGS: readonly (readonly [ending: string, layer: Layer])[] = [
   ['lining', 'lining'],
   ['facing', 'facing'],
-  ['cuff-band', 'rib'],
+  ['cuff-band', 'bias'],
   ['-rib', 'rib'],
   ['binding', 'bias'],
 ];

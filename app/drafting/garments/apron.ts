@@ -110,14 +110,22 @@ const strapSeams = (name: Strap): readonly SeamRow<Names>[] => [
     ],
     second: [],
   },
-  { name: `apron-${name}-end`, sewn: 2, kind: 'folded', first: [{ piece: name, edge: 'bottom' }], second: [] },
+  {
+    name: `apron-${name}-end`,
+    sewn: 2,
+    kind: 'folded',
+    first: [{ piece: name, edge: 'bottom' }],
+    second: [],
+    // How far two ends lap is tried on: they hang from the apron by then.
+    after: () => [`apron-${name}`],
+  },
   {
     name: `apron-${name}`,
     sewn: 2,
     kind: 'laid',
     first: [{ piece: 'apron', edge: name }],
     second: [{ piece: name, edge: 'top' }],
-    after: () => [`apron-${name}-long`, `apron-${name}-end`, 'apron-bib-side', 'apron-side', 'apron-top'],
+    after: () => [`apron-${name}-long`, 'apron-bib-side', 'apron-side', 'apron-top'],
   },
 ];
 

@@ -30,4 +30,6 @@ const isFoldedOver = (piece: string, known: Known): boolean =>
 
 /** An edge, of another piece or of its own other side, is stitched down over it. */
 const isCovered = (ref: Ref, known: Known): boolean =>
-  known.draft.seams.some((seam) => kindOf(seam, known) === 'inside' && seam.first.some((each) => isSame(each, ref)));
+  known.draft.seams.some(
+    (seam) => ['inside', 'bind-over'].includes(kindOf(seam, known)) && seam.first.some((each) => isSame(each, ref)),
+  );

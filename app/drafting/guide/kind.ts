@@ -9,7 +9,7 @@ const SAME_LENGTH_MM = 0.5;
 export function kindOf(seam: Seam, known: Known): Kind {
   if (seam.join === 'folded') return turned(seam, known);
   if (seam.join === 'laid') return laid(seam, known);
-  if (isBinding(seam, known)) return 'bind';
+  if (seam.join !== 'gathered' && isBinding(seam, known)) return 'bind';
   if (isOpenDart(seam, known)) return 'dart-open';
   if (isRing(seam, known)) return 'ring';
   if (isBagged(seam, known)) return 'bag';

@@ -82,6 +82,7 @@ export function notesOf(kind: Kind, seams: readonly Seam[], standing: Standing, 
   const edges = refs.flatMap((ref) => known.edge(ref) ?? []);
   const hollow = edges.some(({ path, allowance }) => allowance > SNIP_TO_MM && isHollow(path));
   const bulky = (cloth?.thickness ?? 0) >= THICK_FROM_MM;
+  const allowed = edges.some(({ allowance }) => allowance > 0);
   const length = lengthOf(seams, known);
   const one = new Set(refs.map(({ piece }) => piece)).size === 1;
   const note = (when: boolean, code: string, values: Note['values'] = {}): Note[] => (when ? [{ code, values }] : []);
@@ -90,7 +91,9 @@ export function notesOf(kind: Kind, seams: readonly Seam[], standing: Standing, 
   const later = joinedLater(refs, [...standing.done, ...seams], known);
   const isRing = standing.closed && later.length === 0;
   const folds = turns || kind === 'turn' || kind === 'closure';
+  const firm = handOf(known.draft.order.cloth).gives && (kind === 'dart' || kind === 'dart-open');
   return [
+    ...note(firm, 'firm-dart'),
     ...note(standing.closes && seamed.includes(kind), 'try-closing'),
     ...note(kind === 'closure', closes.includes('zip') ? 'try-zip' : 'try-closure'),
     ...closes.flatMap((each) => note(true, `close-${each}`)),
@@ -103,7 +106,7 @@ export function notesOf(kind: Kind, seams: readonly Seam[], standing: Standing, 
     ...note(bothSides(kind, seams, known), 'other-side'),
     ...note(kind === 'hem' && refs.some(({ piece }) => known.piece(piece).lines.some(isShorter)), 'one-shorter'),
     ...note(kind === 'hem' && isRing && one && length < SMALL_ROUND_MM, 'small-round'),
-    ...note(kind === 'bag' || (bulky && seamed.includes(kind)), 'trim', { to: TRIM_TO_MM }),
+    ...note(kind === 'bag' || (bulky && allowed && seamed.includes(kind)), 'trim', { to: TRIM_TO_MM }),
     ...note((kind === 'bag' || seamed.includes(kind)) && hollow, 'snip', { to: SNIP_TO_MM }),
     ...note(kind === 'bag' && edges.some(({ path }) => isRound(path)), 'notch-out'),
     ...note(kind === 'bag' && isFacing(refs, known), 'understitch', { from: SNIP_TO_MM }),
@@ -121,6 +124,7 @@ export function notesOf(kind: Kind, seams: readonly Seam[], standing: Standing, 
       handOf(known.draft.order.cloth).heat === 'never' ? 'finger-press' : 'press',
     ),
     ...note(standing.next.length === 0 && closesInside(known), 'close-turned'),
+    ...note(standing.next.length === 0 && hasLoop(known), 'slit-loop'),
   ];
 }
 
@@ -158,6 +162,9 @@ const closesTurned = (refs: readonly Ref[], known: Known): boolean =>
 /** What closes an opening has no fold to be sewn to where that is lined: it is sewn on once all is turned. */
 const closesInside = ({ draft }: Known): boolean =>
   draft.notions.some(({ kind, place }) => closings.includes(kind) && !draft.seams.some(({ name }) => name === place));
+
+/** A slit's button and loop are no step: they are sewn on when all else is. */
+const hasLoop = ({ draft }: Known): boolean => draft.notions.some(({ kind }) => kind === 'loop');
 
 /** How far the teeth of a zip stay from what is sewn on at the neck, and, where rib is, at the hem. */
 function zipEnds(kind: Kind, seams: readonly Seam[], known: Known): readonly Note[] {

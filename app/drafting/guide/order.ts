@@ -61,8 +61,7 @@ function runsOn(
   known: Known,
 ): boolean {
   const plain = [...step, ...other].every(({ join, sewn }) => join === 'sewn' && sewn === 2);
-  if (!plain || step.length !== 1 || other.length !== 1) return false;
-  if (piecesOf(refsOf(other)).length > 1) return false;
+  if (!plain || step.length !== 1 || !other.every(isSelf)) return false;
   const across = done.flat().filter(({ join }) => join !== 'folded' && join !== 'laid');
   return refsOf(step).every((ref) => across.some((seam) => joinsBeside(seam, ref, refsOf(other), known)));
 }

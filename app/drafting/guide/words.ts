@@ -3,6 +3,7 @@ import type { Draft } from '../draft-types';
 import { ofCloth } from '../pieces/how-many';
 import { type ClothHand, handOf } from './cloth-hand';
 import type { CutRow, GuideStep, Note } from './guide-types';
+import { isSelf, sidesOf } from './kind';
 import type { Term } from './terms';
 import type { Way } from './time';
 
@@ -40,6 +41,14 @@ export function kindWords(step: GuideStep, { say, unit }: Telling): string {
   if (kind === 'casing' && step.flat) return say('guide.how.casing-flat', values);
   if (kind === 'bind' && extra >= TOLD_MM) return say('guide.how.bind-eased', values);
   if (step.folds) return say('guide.how.ring', values);
+  const [folded, laid] = [seams.filter(isSelf), seams.filter((seam) => !isSelf(seam))].map(sidesOf);
+  if (kind === 'join' && folded && folded.first.length > 0 && laid && laid.second.length > 0)
+    return say('guide.how.join-on', {
+      ...values,
+      first: named(laid.first),
+      second: named(laid.second),
+      folded: named(folded.first),
+    });
   const pair = second.length === 0 && (kind === 'join' || kind === 'bag');
   return say(pair ? `guide.how-pair.${kind}` : `guide.how.${kind}`, values);
 }
@@ -53,7 +62,7 @@ export const noteWords = ({ code, values }: Note, { say, unit, way }: Telling): 
   say(`guide.note.${byWay.has(code) ? `${code}-${way}` : code}`, { ...values, unit });
 
 /** Notes that differ by hand and by machine. */
-const byWay: ReadonlySet<string> = new Set(['overcast', 'two-threads']);
+const byWay: ReadonlySet<string> = new Set(['overcast', 'two-threads', 'firm-dart']);
 
 /** How many of a piece to cut, and how. */
 export function cutWords(row: CutRow, say: Say): string {

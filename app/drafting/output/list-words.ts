@@ -5,12 +5,12 @@ import type { Draft, Notion } from '../draft-types';
 import { clothOf } from '../notions/cloth';
 import { notionWords } from '../notions/words';
 import { howMany } from '../pieces/how-many';
+import { changesTold, notesTold } from '../told';
 import type { Paragraph } from './flow';
 import { madeFor } from './label';
 
 /** The list of one draft. */
 export function listWords(draft: Draft, say: Say, units: Unit): readonly Paragraph[] {
-  const changed = draft.adjustments.map(({ code, by }) => say(`adjustment.${code}`, { by: Math.abs(by), unit: units }));
   return [
     { text: madeFor(draft, say), bold: true, large: 1.6, before: 6 },
     {
@@ -45,7 +45,8 @@ export function listWords(draft: Draft, say: Say, units: Unit): readonly Paragra
         }),
       ),
     ),
-    ...under('print.changed-title', [...new Set(changed)]),
+    ...under('print.notes-title', notesTold(draft, say, units)),
+    ...under('print.changed-title', changesTold(draft, say, units)),
   ];
 
   function under(title: string, rows: readonly string[]): readonly Paragraph[] {

@@ -1,4 +1,4 @@
-// What a beginner asks of the paper: what to have at hand, what was changed for this toy, care; and under it the key.
+// What a beginner asks of the paper: what to have at hand, what to mind, what was changed for this toy, care; and under it the key.
 
 import { inTurn, longestTie, type Say, type Unit } from '../../body';
 import type { Draft } from '../draft-types';
@@ -8,6 +8,7 @@ import type { Box } from '../packing';
 import type { Form } from '../sheets/forms';
 import type { Notes } from '../sheets/layout';
 import { APART_MM, keyHeight } from '../sheets/notes';
+import { changesTold, notesTold } from '../told';
 import { type Paragraph, setWithin, wordsOf } from './flow';
 import { type Ink, SMALLEST_PT } from './ink';
 import { keyInk } from './key-ink';
@@ -35,16 +36,21 @@ export function careInk(box: Box, { say, units, widthOf }: Lettering): readonly 
   return wordsOf(setWithin(care(say, units), box, SIZES_PT, widthOf), box, 'words');
 }
 
-/** What to have at hand, and what was changed. */
+/** What to have at hand, what to mind, and what was changed. */
 export function told(draft: Draft, say: Say, units: Unit): readonly Paragraph[] {
-  const changed = draft.adjustments.map(({ code, by }) => say(`adjustment.${code}`, { by: Math.abs(by), unit: units }));
+  const said = [
+    { code: 'print.notes-title', sentences: notesTold(draft, say, units) },
+    { code: 'print.changed-title', sentences: changesTold(draft, say, units) },
+  ];
   return [
     title('notion.title', say),
     ...garmentsIn(draft).flatMap((each) => [
       ...(draft.outfit ? [{ text: garmentWords(each, say), bold: true }] : []),
       ...each.notions.map((notion) => ({ text: notionWords(notion, say, units) })),
     ]),
-    ...(changed.length > 0 ? [title('print.changed-title', say), { text: inTurn([...new Set(changed)], say) }] : []),
+    ...said.flatMap(({ code, sentences }) =>
+      sentences.length > 0 ? [title(code, say), { text: inTurn(sentences, say) }] : [],
+    ),
   ];
 }
 

@@ -19,7 +19,7 @@ import { notionWords } from '../notions/words';
 import { garmentsIn } from '../outfit';
 import { type PencilPiece, pencilPlan } from '../pencil';
 import type { Layout } from '../sheets';
-import { type PieceTold, pageTold, pieceTold } from '../told';
+import { changesTold, notesTold, type PieceTold, pageTold, pieceTold } from '../told';
 import { bagLabelWords } from './bag-label';
 import { madeFor } from './label';
 import { element, escaped } from './markup';
@@ -69,7 +69,6 @@ const pagesPart = (draft: Draft, { say, layout }: TwinOptions): readonly string[
 
 function garmentParts(draft: Draft, options: TwinOptions, several: boolean): readonly string[] {
   const { say, units } = options;
-  const changed = draft.adjustments.map(({ code, by }) => say(`adjustment.${code}`, { by: Math.abs(by), unit: units }));
   const part = (code: string, content: readonly string[]) => section(several ? 3 : 2, say(code), content);
   const telling: Telling = { say, unit: units, way: options.way };
   const guide = guideOf(draft);
@@ -80,7 +79,8 @@ function garmentParts(draft: Draft, options: TwinOptions, several: boolean): rea
     part('notion.title', [list(draft.notions.map((notion) => notionWords(notion, say, units)))]),
     part('print.list.fit', [list(fitWords(draft, say, units))]),
     part('print.list.goes-on', [list(opensWords(draft, say, units))]),
-    part('print.changed-title', [list([...new Set(changed)])]),
+    part('print.notes-title', [list(notesTold(draft, say, units))]),
+    part('print.changed-title', [list(changesTold(draft, say, units))]),
     part(
       'print.bag.title',
       bagLabelWords(draft, say).map(({ text }) => paragraph(text)),

@@ -7,10 +7,11 @@ import { type Loose, type Size, standing } from './loose';
 /** How wide the words may be set, the best to read first, mm. */
 const WIDTHS_MM = [96, 120, 74, 160, 190];
 const CARE_WIDTHS_MM = [96, 74, 56, 150];
-/** In small print: lines this wide that a notion takes, a change, and care. */
+/** In small print: lines this wide that a notion takes, a note, a change with its reason, and care. */
 const COLUMN_MM = 96;
 const NOTION_LINES = 1.6;
-const CHANGE_LINES = 0.75;
+const NOTE_LINES = 1.6;
+const CHANGE_LINES = 1.35;
 const CARE_LINES = 4.6;
 /** A title takes a line, and the air over it. */
 const TITLE_LINES = 1.4;
@@ -33,7 +34,7 @@ export function keyHeight(width: Mm): Mm {
   return Math.ceil(KEY.lines / keyColumns(width)) * KEY.line;
 }
 
-type Said = Pick<Draft, 'notions' | 'adjustments' | 'outfit'>;
+type Said = Pick<Draft, 'notions' | 'adjustments' | 'flags' | 'outfit'>;
 
 /** The key in each of its sizes, where it lies apart from the words. */
 export const keySizes: readonly Size[] = [KEY.column, 2 * KEY.column].map((width) => ({
@@ -96,10 +97,12 @@ function sizeOf(said: Said, { cared, keyed }: Holding, width: Mm, airy: number):
 }
 
 /** How many lines there are to say; every notion begins one, and each garment of an outfit has its name over its own. */
-function toldLines({ notions, adjustments, outfit = [] }: Said, width: Mm): number {
+function toldLines({ notions, adjustments, flags, outfit = [] }: Said, width: Mm): number {
   const share = COLUMN_MM / width;
-  const changes = adjustments.length > 0 ? TITLE_LINES + Math.ceil(adjustments.length * CHANGE_LINES * share) : 0;
-  return notions.length * Math.max(1, NOTION_LINES * share) + outfit.length + changes + TITLE_LINES;
+  const under = (count: number, each: number) => (count > 0 ? TITLE_LINES + Math.ceil(count * each * share) : 0);
+  const notes = flags.filter(({ severity }) => severity === 'note').length;
+  const titled = under(notes, NOTE_LINES) + under(adjustments.length, CHANGE_LINES);
+  return notions.length * Math.max(1, NOTION_LINES * share) + outfit.length + titled + TITLE_LINES;
 }
 
 function careLines(width: Mm): number {

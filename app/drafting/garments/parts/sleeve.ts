@@ -170,6 +170,7 @@ export const sleeves = part<Takes, Gives>({
     {
       name: 'cuff-band-end',
       sewn: 2,
+      from: 'underarm',
       first: [{ piece: 'cuff-band', edge: 'side' }],
       second: [{ piece: 'cuff-band', edge: 'side' }],
       when: isPuffed,
