@@ -89,6 +89,28 @@ test('trying on stands before the seam that closes the round, before closures an
   expect(noted('try-hem')).toContain('hem');
 });
 
+test('a leg that is hemmed flat, before its inside is sewn, is no ring: it is neither tried on nor sewn inside it', () => {
+  const hems = cards.map((_, build) => {
+    const { steps } = guideOf(drafted('trousers', {}, build));
+    const [hem, inside] = ['leg-hem', 'inseam'].map((id) => steps.findIndex((step) => step.id === id));
+    const round = (steps[hem ?? 0]?.notes ?? []).some(({ code }) => code === 'try-hem' || code === 'small-round');
+    return { flat: (hem ?? 0) < (inside ?? 0), round };
+  });
+  expect(new Set(hems.map(({ flat }) => flat))).toEqual(new Set([true, false]));
+  for (const { flat, round } of hems) expect(round).toBe(!flat);
+});
+
+test.each([
+  ['felt', 'raw-safe', 'overcast'],
+  ['linen', 'raw-frays', 'raw-safe'],
+] as const)('an edge left as it is cut in %s: %s is told', (cloth, told, untold) => {
+  const card = cards[0];
+  const draft = card && made(card, 'cape', { cloth, choices: { hem: 'raw' } });
+  const notes = draft ? (guideOf(draft).steps.find(({ kind }) => kind === 'raw-hem')?.notes ?? []) : [];
+  expect(notes.map(({ code }) => code)).toContain(told);
+  expect(notes.map(({ code }) => code)).not.toContain(untold);
+});
+
 test('what is eased in is told as long as it is', async () => {
   const say = await createSay('en');
   const { steps } = guideOf(drafted('dress', { skirt: 'gathered' }));

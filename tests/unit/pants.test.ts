@@ -63,6 +63,26 @@ describe('a pair of pants', () => {
     );
   });
 
+  test.each([
+    [{ tail: false }, 'covered', []],
+    [{ tail: true }, 'open', ['back-above', 'tail']],
+  ] as const)('round legs sewn together a tube rises behind, and lets a tail (%j) out: %s', (looks, tail, opened) => {
+    for (const posture of ['sits', 'stands'] as const) {
+      const card = buildCard(bear, { ...looks, posture, legs: 'sewn' });
+      const draft = draftOf(card);
+      const along = (names: readonly string[]) =>
+        names.reduce((sum, name) => sum + lengthNamed(draft, 'pants-tube', name), 0);
+      const raised = { sits: 0.3, stands: 0.12 }[posture] * reading(card, 'body-rise');
+      expect(along([...opened, 'back-crotch']) - along(['front-crotch'])).toBeCloseTo(raised, 3);
+      // A thread round two legs side by side: two halves round, and twice across.
+      const thigh = reading(card, 'thigh-girth');
+      const elastic = draft.notions.find(({ place }) => place === 'pants-hem')?.length ?? 0;
+      expect((elastic - 20) / 0.9).toBeCloseTo(thigh + (2 * thigh) / Math.PI, 3);
+      expect(draft.order.choices.tail).toBe(tail);
+      expect(sound(draft)).toEqual([]);
+    }
+  });
+
   test.each(['pants', 'nappy'])(
     'with a knob tail, %s open from the waist to it, and close above by edges that lap',
     (pants) => {

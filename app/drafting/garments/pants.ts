@@ -1,12 +1,12 @@
-import { flare } from '../blocks/flare';
 import { pants as pantsBlock } from '../blocks/pants';
 import { slitFacing } from '../blocks/slit-facing';
 import { pantsHead } from '../heads/pants';
 import { assemble } from '../rows/garment';
-import type { Look, RefTo } from '../rows/names';
+import type { Look } from '../rows/names';
 import { allOnly, part } from '../rows/part';
 import { piece } from '../rows/piece-row';
 import { elasticFor } from '../sizes/fastening';
+import { TWO_ROUND } from '../sizes/leg';
 import { pantsSizes } from '../sizes/pants';
 import { PAST_CENTRE_MM } from '../sizes/scale';
 import { elasticWaist } from './parts/elastic-waist';
@@ -24,9 +24,9 @@ import {
   slitsTail,
 } from './parts/pants-names';
 import { pantsTailSeams, pantsTailToWaist, pantsTailUnsuited, pantsWaistFaced } from './parts/pants-tail';
+import { pantsTube, pantsTubeSeams, tubeLaps, tubeTailed, tubeWaist } from './parts/pants-tube';
 
 type Names = Gives & { readonly choices: Choices };
-type Ref = RefTo<Gives['edge']>;
 
 /** Half a pair on its fold; or, where the back opens down to a tail, cut twice. */
 const row = (open: boolean) =>
@@ -60,7 +60,6 @@ const HANGS_MM = 6;
 const WIDE_LEG = 1.35;
 const MISSING_MM = 1;
 
-const panels = (edge: 'top' | 'side' | 'bottom'): Ref[] => [{ piece: 'pants-tube', edge, times: 2 }];
 const turned = (edge: 'front-side' | 'back-side' | 'front-waist' | 'back-waist', name: string) => ({
   name,
   sewn: 2 as const,
@@ -81,14 +80,7 @@ export const pants = assemble(pantsHead, [
     pieces: [
       row(false),
       row(true),
-      piece<Names>()('pants-tube', flare, {
-        copies: 2,
-        mirrored: false,
-        onFold: true,
-        sizes: { flareTop: 'pantsFront', flareBottom: 'pantsFront', flareHeight: 'tubeLength' },
-        roles: () => ({ top: 'casing', side: 'seam', bottom: 'casing', centre: 'fold' }),
-        when: isTube,
-      }),
+      pantsTube,
       piece<Names>()('tail-facing', slitFacing, {
         copies: 1,
         mirrored: false,
@@ -107,13 +99,11 @@ export const pants = assemble(pantsHead, [
         second: [{ piece: 'pants', edge: 'back-side', back: true }],
         when: isSewn,
       },
-      { name: 'pants-side', sewn: 1, first: panels('side'), second: panels('side'), when: isTube },
       turned('front-side', 'nappy-front'),
       turned('back-side', 'nappy-back'),
       turned('front-waist', 'nappy-waist-front'),
       turned('back-waist', 'nappy-waist-back'),
-      { name: 'waist-casing', sewn: 2, kind: 'folded', first: panels('top'), second: [], when: isTube },
-      { name: 'pants-hem', sewn: 2, kind: 'folded', first: panels('bottom'), second: [], when: isTube },
+      ...pantsTubeSeams,
       ...pantsTailSeams,
     ],
     unsuited: [
@@ -148,7 +138,7 @@ export const pants = assemble(pantsHead, [
         measures: ['tail-girth', 'tail-base-girth', 'waist-to-tail'],
         told: ({ sizes: { tailMissing, tailLong } }) =>
           tailMissing > MISSING_MM ? { by: tailMissing, slit: tailLong } : null,
-        when: (choices) => slitsTail(choices) || opensToTail(choices),
+        when: (choices) => slitsTail(choices) || opensToTail(choices) || tubeTailed(choices),
       },
     ],
     fit: [
@@ -160,14 +150,8 @@ export const pants = assemble(pantsHead, [
     notions: [
       {
         kind: 'elastic',
-        place: 'waist',
-        length: ({ wearer }) => elasticFor(wearer.of('waist-girth')),
-        when: isTube,
-      },
-      {
-        kind: 'elastic',
         place: 'pants-hem',
-        length: ({ wearer }) => elasticFor(2 * wearer.of('thigh-girth')),
+        length: ({ wearer }) => elasticFor(TWO_ROUND * wearer.of('thigh-girth')),
         when: isTube,
       },
       {
@@ -180,11 +164,12 @@ export const pants = assemble(pantsHead, [
       {
         kind: 'closure',
         place: 'tail-closure',
-        length: ({ length }) => length('pants.tail-closure'),
-        when: opensToTail,
+        length: ({ length, choices }) => length(isTube(choices) ? 'pants-tube.tail-closure' : 'pants.tail-closure'),
+        when: (choices) => opensToTail(choices) || tubeLaps(choices),
       },
     ],
   }),
   ...allOnly(isSewn, elasticWaist({ edges: pantsWaist, opens: opensToTail })),
+  ...allOnly(isTube, elasticWaist({ edges: tubeWaist, opens: tubeLaps })),
   legCasingPart,
 ]);

@@ -99,6 +99,7 @@ export function notesOf(kind: Kind, seams: readonly Seam[], standing: Standing, 
     ...closes.flatMap((each) => note(true, `close-${each}`)),
     ...zipEnds(kind, seams, known),
     ...note(turns && isRing && !standing.closes, 'try-hem'),
+    ...note(kind === 'raw-hem', cloth?.frays === false ? 'raw-safe' : 'raw-frays'),
     ...note(kind === 'gather', 'two-threads'),
     ...note(kind === 'ease', 'ease-below'),
     ...note(kind === 'gap', 'turn-out'),
@@ -181,7 +182,9 @@ function zipEnds(kind: Kind, seams: readonly Seam[], known: Known): readonly Not
 function joinedLater(refs: readonly Ref[], sewn: readonly Seam[], known: Known): readonly Seam[] {
   const beside = refs.flatMap((ref) => (known.edge(ref) ? [before(ref, known), after(ref, known)] : []));
   const later = known.draft.seams.filter(({ name }) => !sewn.some((each) => each.name === name));
-  return later.filter((seam) => kindOf(seam, known) === 'join' && beside.some((ref) => isSewnOn(ref, [seam])));
+  return later.filter(
+    (seam) => ['join', 'ring'].includes(kindOf(seam, known)) && beside.some((ref) => isSewnOn(ref, [seam])),
+  );
 }
 
 /** What is turned here ends at an opening, or at a seam still to be sewn: it lies flat. */

@@ -62,7 +62,7 @@ export const noteWords = ({ code, values }: Note, { say, unit, way }: Telling): 
   say(`guide.note.${byWay.has(code) ? `${code}-${way}` : code}`, { ...values, unit });
 
 /** Notes that differ by hand and by machine. */
-const byWay: ReadonlySet<string> = new Set(['overcast', 'two-threads', 'firm-dart']);
+const byWay: ReadonlySet<string> = new Set(['overcast', 'two-threads', 'firm-dart', 'raw-frays']);
 
 /** How many of a piece to cut, and how. */
 export function cutWords(row: CutRow, say: Say): string {

@@ -26,19 +26,15 @@ export const pantsHead = head({
     dresser: (choices) => closes(choices) && nappySuits.dresser(choices),
     // What closes at its sides goes between the legs.
     legs: ({ pants }) => pants === 'pants',
-    tail: ({ legs }) => legs !== 'tube',
-    // A tube's waist is level, a nappy's hemmed.
-    waist: ({ pants, legs }) => pants === 'pants' && legs !== 'tube',
+    // A nappy's waist is hemmed.
+    waist: ({ pants }) => pants === 'pants',
   },
   needs: [
     ...needs(['waist-girth', 'hip-girth', 'body-rise', 'thigh-girth']),
     ...needs(['crotch-length'], (choices: LegCount, looks) => !isTube(choices, looks)),
     ...quietly(['front-crotch'], (choices: LegCount, looks) => !isTube(choices, looks)),
     ...needs(['foot-girth'], ({ pants }: Pants) => pants === 'pants'),
-    ...needs(
-      ['waist-to-tail', 'tail-base-girth', 'tail-girth'],
-      (choices: LegCount & Tails, looks) => !isTube(choices, looks) && leavesTail(choices, looks),
-    ),
+    ...needs(['waist-to-tail', 'tail-base-girth', 'tail-girth'], leavesTail),
   ],
 });
 

@@ -6,6 +6,10 @@ import { brent, pathLength, SOLVED_LENGTH_MM } from '../geometry';
 const CROTCH_EASE = { stands: 1.03, sits: 1.08 } as const;
 /** How high the back rises above the front, as shares of the rise: a standing toy's is given, a sitting one's solved between these. */
 const RAISED = { stands: { least: 0.12, most: 0.12 }, sits: { least: 0.3, most: 0.75 } } as const;
+/** How far the back of a tube round both legs rises above its front, of the rise: as far as the least of a pair of legs does. */
+export const TUBE_RAISED = { stands: RAISED.stands.least, sits: RAISED.sits.least } as const;
+/** The girth of two legs side by side, of one's: two circles that touch, a thread round both (geometry). */
+export const TWO_ROUND = (2 + Math.PI) / Math.PI;
 /**
  * Where the front is measured, the waist comes down in front and rises as much behind, or the other way round: by at most these
  * shares of the rise; and the back never lies under the front, nor higher above it than the rise.

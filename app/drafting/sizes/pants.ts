@@ -3,10 +3,10 @@ import { legEdge, NARROW_SHARE, type PantsFrame } from '../curves/pants';
 import { brent, pathLength, SOLVED_LENGTH_MM } from '../geometry';
 import type { LegCount, Pants, Tails } from '../heads/choices';
 import { easedGirth, LEAST_LIMB_EASE_MM, SOFT_PASS } from './ease';
-import { easedCrotch, easedFront } from './leg';
+import { easedCrotch, easedFront, TUBE_RAISED } from './leg';
 import { maker } from './maker';
 import { PAST_CENTRE_MM } from './scale';
-import { ABOVE_TAIL_MM, slitFor } from './tail';
+import { ABOVE_TAIL_MM, slitFor, tailOf as tubeTail } from './tail';
 import type { Wearer } from './wearer';
 
 const TWO_SEAMS = 2;
@@ -50,6 +50,9 @@ export const pantsSizes = maker(
     'pantsLeg',
     'pantsLegLeast',
     'pantsLonger',
+    'legHalfHip',
+    'legRaised',
+    'tubeHem',
     'tubeLength',
     'tailAbove',
     'tailLong',
@@ -62,13 +65,20 @@ export const pantsSizes = maker(
     );
     const rise = wearer.of('body-rise');
     const tube = Math.max(rise + BELOW_RISE_MM, 2 * wearer.hem + LEAST_SIDE_MM);
-    if (wearer.choices.legs === 'tube') return { sizes: { ...NO_LEGS, hip, pantsFront: hip / 4, tubeLength: tube } };
+    if (wearer.choices.legs === 'tube') {
+      const legRaised = TUBE_RAISED[wearer.traits.posture] * rise;
+      const made = { ...NO_TUBE, legHalfHip: hip / 2, legRaised, tubeHem: hip / 2, tubeLength: tube };
+      return { sizes: { ...NO_LEGS, ...made, hip, ...tubeTail(wearer, { ...NO_FORK, ...made, legRise: tube }) } };
+    }
     const made = legsOf(wearer, hip / 4, rise);
-    return { sizes: { ...made, ...tailOf(wearer, made), hip, tubeLength: 0 } };
+    return { sizes: { ...made, ...tailOf(wearer, made), hip, ...NO_TUBE } };
   },
 );
 
+const NO_FORK = { legFork: 0, legHem: 0, legInside: 0 };
+const NO_TUBE = { legHalfHip: 0, legRaised: 0, tubeHem: 0, tubeLength: 0 };
 const NO_LEGS = {
+  pantsFront: 0,
   pantsBack: 0,
   pantsSide: 0,
   pantsLong: 0,

@@ -2,7 +2,7 @@ import type { Flag, Mm } from '../../body';
 import { brent, SOLVED_LENGTH_MM } from '../geometry';
 import type { Gussets, Hems, LegCount, Tails, Trousers } from '../heads/choices';
 import { easedGirth, LEAST_LIMB_EASE_MM } from './ease';
-import { type Crotch, crotchOf, easedCrotch, easedFront, seamOf } from './leg';
+import { type Crotch, crotchOf, easedCrotch, easedFront, seamOf, TUBE_RAISED, TWO_ROUND } from './leg';
 import { maker } from './maker';
 import { LEAST_LEFT_MM, tailOf } from './tail';
 import type { Wearer } from './wearer';
@@ -32,10 +32,6 @@ const MOST_BOW = 0.5;
 /** Pyjamas are as roomy as the roomiest fit, and hardly narrower at the hem than above. */
 const PYJAMA_SHARE = 0.12;
 const PYJAMA_HEM = 0.9;
-/** The girth of two legs side by side, of one's: two circles that touch, a thread round both (geometry). */
-const TWO_ROUND = (2 + Math.PI) / Math.PI;
-/** How far a tube's back rises above its front, of the rise. */
-const TUBE_RAISED = { stands: 0.12, sits: 0.3 } as const;
 /** All of a pair of trousers: seat, legs, crotch with its gusset, and where a tail comes out. 0 where there is no such thing. */
 export const trouserSizes = maker(
   [],

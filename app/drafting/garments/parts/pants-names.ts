@@ -1,4 +1,4 @@
-import type { flare } from '../../blocks/flare';
+import type { legTube } from '../../blocks/leg-tube';
 import type { pants } from '../../blocks/pants';
 import type { slitFacing } from '../../blocks/slit-facing';
 import type { LegCount, Pants, Tails, Waists } from '../../heads/choices';
@@ -12,7 +12,7 @@ export type PantsGives = {
   readonly size: SizesOf<typeof pantsSizes>;
   readonly edge:
     | EdgesOf<'pants', typeof pants>
-    | EdgesOf<'pants-tube', typeof flare>
+    | EdgesOf<'pants-tube', typeof legTube>
     | EdgesOf<'tail-facing', typeof slitFacing>;
 };
 

@@ -3,6 +3,7 @@ import type { Instead, SeamRow, Unsuited } from '../../rows/rows';
 import { STEEPEST_TURNED } from './leg-names';
 import { isKnob, knobToWaist, noTail } from './leg-tail';
 import { isSewn, isTube, opensToTail, type PantsNames, slitsTail } from './pants-names';
+import { tubeSlits } from './pants-tube';
 
 /** Through a slit in the fold, faced; or from the waist down: the two halves are sewn together below the tail, and close above it. */
 export const pantsTailSeams: readonly SeamRow<PantsNames>[] = [
@@ -42,14 +43,13 @@ export const pantsTailSeams: readonly SeamRow<PantsNames>[] = [
   },
 ];
 
-const tailless = ({ tail, legs }: Traits, choices: PantsNames['choices']) =>
-  !tail || legs === 'sewn' || isTube(choices);
+const tailless = ({ tail }: Traits) => !tail;
 
 export const pantsTailUnsuited: readonly Unsuited<PantsNames>[] = noTail(tailless);
 
 export const pantsTailToWaist: Instead<PantsNames> = {
   ...knobToWaist,
-  when: (look) => slitsTail(look.choices) && isKnob(look),
+  when: (look) => (slitsTail(look.choices) || tubeSlits(look.choices)) && isKnob(look),
 };
 
 /** A waist that comes down and rises too steeply for it is not turned. */
@@ -60,6 +60,8 @@ export const pantsWaistFaced: Instead<PantsNames> = {
   code: 'waist-faced',
   check: ['crotch-length', 'body-rise'],
   onlyAuto: true,
-  when: ({ sizes: { pantsRaised, pantsFront }, choices }) =>
-    isSewn(choices) && pantsRaised > STEEPEST_TURNED * pantsFront,
+  when: ({ sizes: { pantsRaised, pantsFront, legRaised, legHalfHip }, choices }) =>
+    isTube(choices)
+      ? legRaised > STEEPEST_TURNED * legHalfHip
+      : isSewn(choices) && pantsRaised > STEEPEST_TURNED * pantsFront,
 };
