@@ -4,7 +4,7 @@ import type { MeasureId } from './measures';
 /** Measures that are taken otherwise than on an upright toy. */
 const otherwise: { readonly [K in BodyKind]?: readonly MeasureId[] } = {
   'four-legged': ['chest-girth', 'height', 'cape-length'],
-  round: ['neck-girth', 'height'],
+  round: ['neck-girth', 'body-girth', 'height'],
 };
 
 /** The codes of the words that tell how a measure is taken on a body of this kind, and what to mind. */

@@ -4,6 +4,8 @@ import { type MarkId, marksOf } from './figure';
 /** The measures that speak of each mark: where their tape starts, ends or lies. */
 const speaks: { readonly [M in MarkId]: readonly MeasureId[] } = {
   neck: ['neck-girth', 'crown-arc', 'shoulder-length', 'nape-to-leg', 'neck-to-leg', 'back-length'],
+  face: ['neck-girth'],
+  fullest: ['body-girth', 'top-height', 'top-girth', 'base-height', 'base-girth'],
   waist: [
     'waist-girth',
     'underarm-to-waist',

@@ -48,7 +48,7 @@ export function traitPicture<T extends TraitId>(
 export const marksOf: Readonly<Record<BodyKind, readonly MarkId[]>> = {
   upright: ['hood', 'neck', 'waist', 'shoulders', 'underarms', 'sides', 'hem'],
   'four-legged': ['neck', 'legs'],
-  round: ['neck', 'waist'],
+  round: ['face', 'fullest'],
 };
 
 /** Step zero: the toy with those marks on it, a glow under what is put on now. The side line and a hood's edge are seen from the side. */

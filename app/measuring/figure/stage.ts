@@ -16,7 +16,17 @@ export type Part = {
 export type Mark = { readonly id: MarkId } & Laid;
 
 /** Each thing the maker puts on, by where it goes; those at both sides are one. */
-export type MarkId = 'neck' | 'waist' | 'shoulders' | 'underarms' | 'legs' | 'sides' | 'hem' | 'hood';
+export type MarkId =
+  | 'neck'
+  | 'face'
+  | 'fullest'
+  | 'waist'
+  | 'shoulders'
+  | 'underarms'
+  | 'legs'
+  | 'sides'
+  | 'hem'
+  | 'hood';
 
 type Laid =
   | { readonly mark: 'thread'; readonly of: string; readonly at: Point; readonly toward: Point; readonly bow: boolean }

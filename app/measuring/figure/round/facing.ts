@@ -55,8 +55,8 @@ export function roundFacing(form: RoundForm, seenFrom: 'front' | 'back') {
       skirt: [...body, places.skirtSide, places.skirtSideLeft, point(0, ground)],
     },
     marks: [
-      { id: 'neck', mark: 'thread', of: 'trunk', at: point(0, -form.neckHeight), toward: places.base, bow: true },
-      { id: 'waist', mark: 'thread', of: 'trunk', at: places.waist, toward: places.base, bow: true },
+      { id: 'face', mark: 'thread', of: 'trunk', at: point(0, -form.neckHeight), toward: places.base, bow: true },
+      { id: 'fullest', mark: 'thread', of: 'trunk', at: point(0, 0), toward: places.base, bow: true },
     ],
   } satisfies Stage;
 }

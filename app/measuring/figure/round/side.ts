@@ -20,17 +20,17 @@ export function roundSide(form: RoundForm) {
   const tailAxis = [tailRoot, point(tailRoot.x - 24, tailRoot.y - 2), point(tailRoot.x - 42, tailRoot.y - 20)];
   const tail = limb(tailAxis, [form.tailHalf, form.tailThick, 0.45 * form.tailThick]);
   const [tailBase, tailThick] = [station(tailAxis, 0.25), station(tailAxis, 0.55)];
-  const ruler = -bodyHalf - 30;
+  const ruler = bodyHalf + 30;
   const places = {
     ...sideHeadPlaces(form.head),
     base: point(0, 4 * ground),
     waist: point(0, form.waistHeight),
     wingFore: point(wingHalf - 4, wingHeight + 4),
     wingAft: point(-wingHalf - 4, wingHeight + 4),
-    wingLevel: point(-wingHalf - 4, wingHeight + 4),
+    wingLevel: point(wingHalf - 4, wingHeight + 4),
     rulerWing: point(ruler, wingHeight + 4),
     rulerTable: point(ruler, ground),
-    tableRight: point(bodyHalf, ground),
+    tableLeft: point(-bodyHalf, ground),
     tailBase: tailBase.at,
     tailBaseToward: tailBase.toward,
     tailThick: tailThick.at,
@@ -51,12 +51,12 @@ export function roundSide(form: RoundForm) {
     places,
     shots: {
       wing: [...wing, point(-0.8 * bodyHalf, wingHeight - 34), point(0.8 * bodyHalf, wingHeight + 60)],
-      ruler: [...body, places.rulerTable, places.tableRight],
+      ruler: [...body, places.rulerTable, places.tableLeft],
       tail: [...tail, point(0.1 * bodyHalf, -0.35 * form.top), point(0.1 * bodyHalf, ground)],
     },
     marks: [
-      { id: 'neck', mark: 'thread', of: 'trunk', at: point(0, -form.neckHeight), toward: places.base, bow: false },
-      { id: 'waist', mark: 'thread', of: 'trunk', at: places.waist, toward: places.base, bow: false },
+      { id: 'face', mark: 'thread', of: 'trunk', at: point(0, -form.neckHeight), toward: places.base, bow: false },
+      { id: 'fullest', mark: 'thread', of: 'trunk', at: point(0, 0), toward: places.base, bow: false },
     ],
   } satisfies Stage;
 }

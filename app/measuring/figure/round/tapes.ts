@@ -64,11 +64,8 @@ export const roundFrontTapes: Tapes<Facing> = {
 export const roundSideTapes: Tapes<Side> = {
   'wing-base': { way: { lay: 'ruler', from: 'wingAft', to: 'wingFore', side: -1 }, shot: 'wing' },
   'wing-height': {
-    way: { lay: 'ruler', from: 'rulerTable', to: 'rulerWing', side: -1 },
-    guides: [
-      ['rulerTable', 'tableRight'],
-      ['rulerWing', 'wingLevel'],
-    ],
+    way: { lay: 'ruler', from: 'rulerTable', to: 'rulerWing', side: 1 },
+    guides: [TABLE, ['wingLevel', 'rulerWing']],
     shot: 'ruler',
   },
   'tail-base-girth': {
