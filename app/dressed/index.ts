@@ -11,6 +11,7 @@ import {
   type Part,
   type Stage,
   stagePicture,
+  stageSpots,
   WIDE,
   withParts,
 } from '../measuring/figure';
@@ -42,6 +43,20 @@ export function dressed(body: Body, draft: Draft | null, side: Side, frame: Fram
   const clothes = draft ? outfitOf(draft, body) : NOTHING;
   return stagePicture(stageOf(clothes, body, side), side, frame);
 }
+
+/** Where the places that trying on speaks of lie in that picture from the front, in its frame's units; the hem where the cloth ends. */
+export function dressedSpots(body: Body, draft: Draft | null, frame: Frame): ReturnType<typeof stageSpots> {
+  const stage = stageOf(draft ? outfitOf(draft, body) : NOTHING, body, 'front');
+  const ends = stage.parts
+    .filter(({ look }) => look === 'cloth')
+    .flatMap(({ points }) => points.filter(({ x }) => Math.abs(x) < NEAR_MIDDLE).map(({ y }) => y));
+  const { hem } = stage.places;
+  const places = hem && ends.length > 0 ? { ...stage.places, hem: { ...hem, y: Math.max(...ends) } } : stage.places;
+  return stageSpots({ ...stage, places }, frame);
+}
+
+/** In toy units: within the trunk, where no sleeve hangs. */
+const NEAR_MIDDLE = 40;
 
 function stageOf(clothes: Clothes, body: Body, side: Side): Stage {
   if (side === 'side') return fromSide(clothes, body);

@@ -1,4 +1,5 @@
 import { type BodyKind, findMeasure, type Knowns, type Traits, type View } from '../../body';
+import type { Point } from '../../body/point';
 import { seen } from './camera';
 import { type Figure, type Frame, WIDE } from './drawing';
 import { figureOf, wholeOf } from './figure-of';
@@ -47,6 +48,10 @@ export function stagePicture(stage: Stage, view: View, frame: Frame = WIDE): Fig
     now: null,
   });
 }
+
+/** Where the places that tapes speak of lie in that picture, in the frame's units; those of one side at the viewer's right. */
+export const stageSpots = (stage: Stage, frame: Frame): Readonly<Record<string, Point>> =>
+  seen(stage, wholeOf(stage), frame, false).places;
 
 /** Parts of a stage exchanged for others. */
 export const withParts = (stage: Stage, parts: readonly Part[]): Stage => ({

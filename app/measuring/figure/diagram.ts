@@ -18,18 +18,6 @@ export function figure(kind: BodyKind, traits: Traits, knowns: Knowns, view: Vie
   return figureOf(seen(stage, wholeOf(stage), frame, false), view, frame);
 }
 
-/** Where the places that tapes speak of lie on the whole toy, in the frame's units; those of one side at the viewer's right. */
-export function spots(
-  kind: BodyKind,
-  traits: Traits,
-  knowns: Knowns,
-  view: View,
-  frame: Frame = WIDE,
-): Readonly<Record<string, Point>> {
-  const stage = sheets[kind][view].stage(traits, knowns);
-  return seen(stage, wholeOf(stage), frame, false).places;
-}
-
 /** The figure and the tape for one measure; null when the kind has no such measure. */
 export function diagram(
   kind: BodyKind,

@@ -10,14 +10,14 @@
  * - `portrait(kind, traits, knowns)`: a small square picture for lists of toys and for choosing a kind.
  * - `traitPicture(kind, trait, value)`: a small square picture of what a trait means.
  * - `marksOf[kind]`, `markPicture(kind, traits, knowns, now, frame = WIDE)`: step zero, with a glow under the marks `now`.
- * - `bareUpright`, `bareStage`, `stagePicture` and the shapes they are made of: for whoever draws something on a toy.
+ * - `bareUpright`, `bareStage`, `stagePicture`, `stageSpots` and the shapes they are made of: for whoever draws something on a toy.
  * - `viewOf(kind, traits, measure)`: the side such a toy is turned to for a measure.
  *
  * `knowns` may be empty: the figure is then the typical toy. `SNUG` is for landscape, where the number stands beside it.
  */
-export { type Bare, bareHead, bareStage, bareUpright, stagePicture, withParts } from './bare';
+export { type Bare, bareHead, bareStage, bareUpright, stagePicture, stageSpots, withParts } from './bare';
 export { compared } from './compared';
-export { diagram, figure, spots } from './diagram';
+export { diagram, figure } from './diagram';
 export {
   type Diagram,
   type Drawn,

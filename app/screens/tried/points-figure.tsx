@@ -1,6 +1,8 @@
 import type { ComponentChildren } from 'preact';
+import { useMemo } from 'preact/hooks';
 import type { Body } from '../../body';
-import { figure, spots } from '../../measuring';
+import type { Draft } from '../../drafting/draft-types';
+import { dressed, dressedSpots } from '../../dressed';
 import { FigurePicture, useWords } from '../../parts';
 import { Folded } from '../shared/folded/folded';
 import type { TriedPoint } from '../shared/trying/points';
@@ -13,6 +15,8 @@ const LEAST_APART = 34;
 
 type PointsFigureProps = {
   readonly body: Body;
+  /** What was sewn; nothing while nothing is drawn. */
+  readonly draft: Draft | null;
   readonly points: readonly TriedPoint[];
   readonly chosen: TriedPoint | null;
   readonly onChoose: (point: TriedPoint) => void;
@@ -21,12 +25,13 @@ type PointsFigureProps = {
 };
 
 /**
- * The toy from the front, with a point to press wherever the garment can be told of. Points on a small toy's picture lie
+ * The toy in what was sewn, from the front, with a point to press wherever the garment can be told of. Points on a small toy's picture lie
  * closer than a thumb is wide: each is there in words too.
  */
-export function PointsFigure({ body, points, chosen, onChoose, children }: PointsFigureProps) {
+export function PointsFigure({ body, draft, points, chosen, onChoose, children }: PointsFigureProps) {
   const { say } = useWords();
-  const places = spots(body.kind, body.traits, body.sizes, 'front', FRAME);
+  const places = useMemo(() => dressedSpots(body, draft, FRAME), [body, draft]);
+  const figure = useMemo(() => dressed(body, draft, 'front', FRAME), [body, draft]);
   const laid = apart(
     points.flatMap((point) => {
       const found = places[point.spot];
@@ -40,7 +45,7 @@ export function PointsFigure({ body, points, chosen, onChoose, children }: Point
     <fieldset class="tried-points">
       <legend class="unseen">{say('screen.tried.points')}</legend>
       <div class="tried-figure">
-        <FigurePicture figure={figure(body.kind, body.traits, body.sizes, 'front', FRAME)} />
+        <FigurePicture figure={figure} />
         {laid.map(({ point, at }) => (
           <button
             key={point.id}
@@ -64,7 +69,7 @@ export function PointsFigure({ body, points, chosen, onChoose, children }: Point
   );
 }
 
-function Named({ points, chosen, onChoose }: Omit<PointsFigureProps, 'body' | 'children'>) {
+function Named({ points, chosen, onChoose }: Omit<PointsFigureProps, 'body' | 'draft' | 'children'>) {
   const { say } = useWords();
   return (
     <div class="tried-others">

@@ -43,7 +43,7 @@ function TriedPage({ making }: { readonly making: Making }) {
       detail={name}
       acts={<Accept making={making} proposal={proposal.is === 'proposed' ? proposal.proposal : null} />}
     >
-      <PointsFigure body={making.body} points={offered} chosen={point} onChoose={setPoint}>
+      <PointsFigure body={making.body} draft={draft} points={offered} chosen={point} onChoose={setPoint}>
         {draft && !point && <p>{say(offered.length > 0 ? 'screen.tried.point' : 'screen.tried.nowhere')}</p>}
       </PointsFigure>
       {point && draft && (

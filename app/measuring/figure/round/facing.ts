@@ -71,6 +71,8 @@ function heights(form: RoundForm) {
     base: point(0, 4 * form.ground),
     neck: point(0, -form.neckHeight),
     fullest: point(0, 0),
+    tummy: point(0, 0),
+    neckDrop: point(0, 6 - form.neckHeight),
     topLine: point(0, -form.topHeight),
     baseLine: point(0, form.baseHeight),
     waist: point(0, form.waistHeight),
