@@ -25,6 +25,19 @@ test('a side and the underarm of its sleeve are one line of stitches, the cuff o
   expect(steps.indexOf('hem')).toBeGreaterThan(pass);
 });
 
+test.each([
+  ['tee', { sleeve: 'puffed' }, 1, 'side+underarm+cuff-band-end'],
+  ['tee', { sleeve: 'long', wrist: 'elastic' }, 3, 'side+underarm'],
+  ['tee', { neck: 'flat', armhole: 'raglan' }, 3, 'side+underarm'],
+  ['dress', { bodice: 'tank', armhole: 'raglan' }, 3, 'side+underarm'],
+] as const)('so they are whatever ends sleeve and neck: %s %o', (id, choices, build, pass) => {
+  const draft = drafted(id, choices, build);
+  expect(ids(draft)).toContain(pass);
+  const { steps } = guideOf(draft);
+  const flat = steps.filter(({ seams }) => seams.some(({ name }) => name === 'cuff'));
+  for (const { notes } of flat) expect(notes.map(({ code }) => code)).not.toContain('small-round');
+});
+
 test('two layers are sewn all round in one go, turned through the gap, and closed last', () => {
   const { steps } = guideOf(drafted('bib'));
   const [round, gap] = steps.slice(-2);
@@ -174,8 +187,8 @@ test.each<[string, RegExp, (draft: Draft) => Draft]>([
   expect([...guideFaults(spoil(draft)), ...sewnRound(spoil(draft))].join('\n')).toMatch(fault);
 });
 
-test.each(['hooded-top', 'dress', 'tank', 'trousers', 'dungarees', 'hat'])(
-  'no piece’s name lies under a number in the pictures of %s',
+test.each(['hooded-top', 'dress', 'tank', 'nightshirt', 'trousers', 'dungarees', 'hat'])(
+  'no piece’s name lies under a number, and no number on another, in the pictures of %s',
   (id) => {
     const [letters, ring] = [14, 9];
     for (const build of cards.keys())
@@ -197,6 +210,12 @@ test.each(['hooded-top', 'dress', 'tank', 'trousers', 'dungarees', 'hat'])(
           });
         });
         expect(under.map(({ piece }) => `${step}: ${piece}`)).toEqual([]);
+        const over = scene.meets.filter(({ at: one }, index) =>
+          scene.meets
+            .slice(index + 1)
+            .some(({ at: two }) => Math.hypot(one.x - two.x, one.y - two.y) < 1.5 * ring * px),
+        );
+        expect(over.map(({ number }) => `${step}: ${number}`)).toEqual([]);
       }
   },
 );

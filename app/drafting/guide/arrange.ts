@@ -1,7 +1,7 @@
 import type { Mm } from '../../body';
 import type { Piece, Ref, Seam } from '../draft-types';
 import { pathBounds } from '../geometry';
-import { sidesOf } from './kind';
+import { isSelf, sidesOf } from './kind';
 import type { Known } from './known';
 import { heightOf, isStripLike, type LaidPart, laidPart, movedTo, pathOf, widthOf } from './laid-part';
 
@@ -40,11 +40,13 @@ export function arrange(seams: readonly Seam[], known: Known): Arranged {
     return above.length > 0 ? stackOf(above, sides, new Set()) : row(sides, new Set());
   }
   if (over.length === 0) return rows(ground);
-  const strips = [ground, over].find((each) => each.some(isSlender));
+  // What is closed with a side lies above it, whatever its shape.
+  const closed = seams.some(isSelf) && !seams.every(isSelf);
+  const strips = closed ? undefined : [ground, over].find((each) => each.some(isSlender));
   if (strips) return stack(strips, strips === ground ? over : ground, new Set());
-  if (isEndToEnd(ground, over, edgesOf))
+  if (!closed && isEndToEnd(ground, over, edgesOf))
     return isLow(ground, edgesOf) ? stack(ground, over, new Set()) : stack(over, ground, new Set());
-  if (ground.length > 1 && over.length > 1) return stack(over, ground, new Set());
+  if (!closed && ground.length > 1 && over.length > 1) return stack(over, ground, new Set());
   const [pair, between] = threeOf(seams[0], ground, over);
   const inRow = pair.map((piece, index) => laidPart(piece, facesAway(piece, edgesOf(piece.name), index, pair.length)));
   const onOther = new Set(pair.slice(1).flatMap(({ name, onFold }) => (onFold ? [name] : [])));

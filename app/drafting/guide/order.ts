@@ -41,7 +41,7 @@ function inPasses(known: Known): readonly (readonly Seam[])[] {
     const sooner = between.filter((other) => isOfOnly(other, next, step));
     const later = between.filter((other) => !sooner.includes(other));
     // What lies between and must come first keeps the two apart.
-    if (later.some((other) => sooner.length > 0 && meets(other, sooner.flat()))) {
+    if (later.some((other) => meets(other, sooner.flat(), known))) {
       passes.push(step);
       continue;
     }
@@ -79,7 +79,8 @@ function joinsBeside({ first, second }: Seam, ref: Ref, others: readonly Ref[], 
 function neighbours({ piece, edge }: Ref, known: Known): readonly string[] {
   const { edges } = known.piece(piece);
   const at = edges.findIndex(({ name }) => name === edge);
-  return [edges.at(at - 1)?.name ?? '', edges[(at + 1) % edges.length]?.name ?? ''];
+  // Lines inside a piece have no neighbours.
+  return at < 0 ? [] : [edges.at(at - 1)?.name ?? '', edges[(at + 1) % edges.length]?.name ?? ''];
 }
 
 /** Lies on pieces of the second step alone. */
@@ -88,5 +89,10 @@ function isOfOnly(step: readonly Seam[], next: readonly Seam[], not: readonly Se
   return (own ?? []).every((name) => (of ?? []).includes(name) && !(other ?? []).includes(name));
 }
 
-const meets = (step: readonly Seam[], others: readonly Seam[]) =>
-  piecesOf(refsOf(step)).some((name) => piecesOf(refsOf(others)).includes(name));
+/** Sewn along an edge of those, or along one beside it: a collar at a sleeve's upper end is far from its cuff. */
+function meets(step: readonly Seam[], others: readonly Seam[], known: Known): boolean {
+  const near = refsOf(step).flatMap((ref) =>
+    [ref.edge, ...neighbours(ref, known)].map((edge) => `${ref.piece}.${edge}`),
+  );
+  return refsOf(others).some(({ piece, edge }) => near.includes(`${piece}.${edge}`));
+}

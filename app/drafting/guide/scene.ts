@@ -1,5 +1,5 @@
 import type { Ref, Seam } from '../draft-types';
-import { type Path, type Point, pathLength, pointAtLength, polyline } from '../geometry';
+import { distance, lerp, type Path, type Point, pathLength, pointAtLength, polyline } from '../geometry';
 import { type Arranged, arrange } from './arrange';
 import type { Part, Scene } from './guide-types';
 import { insideOf } from './inside';
@@ -30,32 +30,33 @@ export function sceneOf(
     folds: turned ? foldsOf(part, refsTo(refs, part), arranged.onOther.has(part.piece.name)) : [],
   }));
   const all = seams.flatMap((seam) => pairsOf(seam, arranged));
-  const pairs = roomy(all, LEAST_APART_SHARE * Math.max(arranged.width, arranged.height));
+  const least = Math.max(arranged.width * LEAST_APART.across, arranged.height * LEAST_APART.up);
+  const pairs = roomy(all, least);
   return {
     width: arranged.width,
     height: arranged.height,
     parts,
-    meets: pairs.flatMap(({ one, two }, index) => [
-      { number: index + 1, at: one },
-      { number: index + 1, at: two },
-    ]),
+    // Two edges of a strip lie too near for a number each.
+    meets: pairs.flatMap(({ one, two }, index) =>
+      (distance(one, two) < least ? [lerp(one, two, 0.5)] : [one, two]).map((at) => ({ number: index + 1, at })),
+    ),
     ties: anyCross(pairs) ? [] : pairs.map(({ one, two }) => polyline([one, two])),
     threads: threadsOf(done, arranged),
   };
 }
 
-/** Numbers nearer than this share of the picture's longer side lie on each other. */
-const LEAST_APART_SHARE = 0.045;
+/** Numbers nearer than this share of the picture's width, or height, lie on each other: on paper a picture is wider than high. */
+const LEAST_APART = { across: 0.056, up: 0.082 } as const;
 
-/** Pairs whose numbers can be read: of those too near an earlier one, none. */
+/** Pairs whose numbers can be read, the ends of seams before what lies between: of those too near one kept, none. */
 function roomy(pairs: readonly Pair[], least: number): readonly Pair[] {
-  const kept: Pair[] = [];
-  for (const pair of pairs) {
-    const taken = kept.flatMap(({ one, two }) => [one, two]);
+  const kept = new Set<Pair>();
+  for (const pair of [...pairs.filter(({ isEnd }) => isEnd), ...pairs.filter(({ isEnd }) => !isEnd)]) {
+    const taken = [...kept].flatMap(({ one, two }) => [one, two]);
     const near = (p: Point) => taken.some((other) => distance(p, other) < least);
-    if (!near(pair.one) && !near(pair.two)) kept.push(pair);
+    if (!near(pair.one) && !near(pair.two)) kept.add(pair);
   }
-  return kept;
+  return pairs.filter((pair) => kept.has(pair));
 }
 
 /** Whether lines between places that meet would run across each other, and tell less than the numbers alone. */
@@ -68,8 +69,6 @@ function isCrossed(a: Pair, b: Pair): boolean {
     Math.sign((two.x - one.x) * (p.y - one.y) - (two.y - one.y) * (p.x - one.x));
   return side(b.one, a) * side(b.two, a) < 0 && side(a.one, b) * side(a.two, b) < 0;
 }
-
-const distance = (a: Point, b: Point) => Math.hypot(a.x - b.x, a.y - b.y);
 
 const refsTo = (refs: readonly Ref[], { piece }: LaidPart): readonly string[] => [
   ...new Set(refs.filter((ref) => ref.piece === piece.name).map(({ edge }) => edge)),
@@ -118,7 +117,7 @@ function cutInto(part: LaidPart, snips: readonly Corner[]): Pick<Part, 'now' | '
   return { now: both(false), also: part.piece.onFold ? both(true) : [], ticks: [] };
 }
 
-type Pair = { readonly one: Point; readonly two: Point };
+type Pair = { readonly one: Point; readonly two: Point; readonly isEnd: boolean };
 
 /** The places of a seam that meet: its ends, its notches and where it passes from one piece to the next. */
 function pairsOf(seam: Seam, { parts, onOther }: Arranged): readonly Pair[] {
@@ -140,7 +139,8 @@ function pairsOf(seam: Seam, { parts, onOther }: Arranged): readonly Pair[] {
   const [from, to] = one.length === two.length ? [one, two] : [ends(one), ends(two)];
   return from.flatMap((mark, index) => {
     const other = to[index];
-    return other && apart(mark.at, other.at) ? [{ one: mark.at, two: other.at }] : [];
+    const isEnd = index === 0 || index === from.length - 1;
+    return other && apart(mark.at, other.at) ? [{ one: mark.at, two: other.at, isEnd }] : [];
   });
 }
 
