@@ -21,7 +21,7 @@ const SLACK_SHARE = 0.003;
 const APART_SHARE = 1e-7;
 
 /** Looks at the time once in so many places weighed: asking for it takes longer than weighing some. */
-const LOOK_EVERY = 1000;
+const LOOK_EVERY = 4000;
 
 const NUMBER = v.pipe(v.number(), v.finite());
 const RING = v.pipe(v.array(v.tuple([NUMBER, NUMBER])), v.minLength(3));

@@ -21,15 +21,23 @@ export class Crossings {
   /** Call after a piece has moved. */
   refresh(piece: number): void {
     const { lay, depths, isListed } = this;
-    for (let other = 0; other < lay.count; other += 1) {
+    for (let other = 0; other < lay.count; other += 1) depths[this.pair(piece, other)] = 0;
+    const near = lay.near(piece);
+    for (let index = 0; index < near; index += 1) {
+      const other = lay.around.found[index] as number;
       if (other === piece) continue;
-      const at = Math.min(piece, other) * lay.count + Math.max(piece, other);
+      const at = this.pair(piece, other);
       const depth = lay.depth(piece, other);
       depths[at] = depth;
       if (depth === 0 || isListed[at] === 1) continue;
       isListed[at] = 1;
       this.listed.push(at);
     }
+  }
+
+  private pair(one: number, other: number): number {
+    const { count } = this.lay;
+    return one < other ? one * count + other : other * count + one;
   }
 
   /** The sum of all overlaps, and the movable pieces that overlap; what stays overlapped weighs more from now on. */

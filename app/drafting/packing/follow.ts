@@ -1,9 +1,6 @@
 import type { Field } from './job';
 import type { Lay } from './lay';
-import { weigh } from './weigh';
-
-/** A place and what it weighs. */
-export type Rated = { shape: number; x: number; y: number; weight: number };
+import { type Rated, weigh } from './weigh';
 
 /** More ways out than that in a row were seldom of use. */
 const MOST_ROUNDS = 20;
@@ -15,10 +12,15 @@ const CROSSING = 0.2;
 /** Takes the piece out of its heaviest overlaps, two at once where that can be, while it gets cheaper; stays in `room`. */
 export function follow(lay: Lay, piece: number, place: Rated, room: Field): void {
   const { heaviestWay, secondWay } = lay;
-  place.weight = weigh(lay, piece, place.shape, place.x, place.y, Infinity);
+  place.weight = Infinity;
+  weigh(lay, piece, place);
   for (let round = 0; round < MOST_ROUNDS && place.weight > 0; round += 1) {
-    const [ax, ay, a] = [heaviestWay[0] as number, heaviestWay[1] as number, BEYOND * (heaviestWay[2] as number)];
-    const [bx, by, b] = [secondWay[0] as number, secondWay[1] as number, BEYOND * (secondWay[2] as number)];
+    const ax = heaviestWay[0] as number;
+    const ay = heaviestWay[1] as number;
+    const a = BEYOND * (heaviestWay[2] as number);
+    const bx = secondWay[0] as number;
+    const by = secondWay[1] as number;
+    const b = BEYOND * (secondWay[2] as number);
     const across = ax * by - ay * bx;
     const both = lay.second > 0 && Math.abs(across) > CROSSING;
     if (both && step(lay, piece, place, room, (a * by - b * ay) / across, (b * ax - a * bx) / across)) continue;
@@ -28,12 +30,15 @@ export function follow(lay: Lay, piece: number, place: Rated, room: Field): void
 
 /** Moves the place by that much, within the room, where it gets cheaper. */
 function step(lay: Lay, piece: number, place: Rated, room: Field, dx: number, dy: number): boolean {
-  const x = Math.max(room.left, Math.min(room.right, place.x + dx));
-  const y = Math.max(room.top, Math.min(room.bottom, place.y + dy));
-  const weight = weigh(lay, piece, place.shape, x, y, place.weight);
-  if (weight >= place.weight) return false;
-  place.x = x;
-  place.y = y;
-  place.weight = weight;
+  tried.shape = place.shape;
+  tried.x = Math.max(room.left, Math.min(room.right, place.x + dx));
+  tried.y = Math.max(room.top, Math.min(room.bottom, place.y + dy));
+  tried.weight = place.weight;
+  if (!weigh(lay, piece, tried)) return false;
+  place.x = tried.x;
+  place.y = tried.y;
+  place.weight = tried.weight;
   return true;
 }
+
+const tried: Rated = { shape: 0, x: 0, y: 0, weight: 0 };

@@ -1,6 +1,7 @@
 // A lay under work: where every piece lies now, and how much an overlap weighs. Mutable and flat, for speed; nothing
 // outside this folder sees it.
 
+import { Around } from './around';
 import { type Charts, CLEAR, lookUp, VIEW } from './chart';
 import type { Job, Place } from './job';
 import { leastWeights } from './least-weights';
@@ -9,6 +10,9 @@ import type { Stock } from './stock';
 
 /** Every overlap counts as this share of a usual piece's size deeper than it is: a hair of it is worth getting rid of. */
 const FLOOR_SHARE = 0.005;
+
+/** How wide a lane is in which pieces are looked for, as a share of a usual piece's size. */
+const LANE_SHARE = 0.5;
 
 /** Where a piece waits that is not laid yet: far off any field. */
 const ASIDE = -1e9;
@@ -31,6 +35,7 @@ export class Lay {
   /** The middle of each piece's box and half its size, `BOX` numbers each. */
   readonly boxes: Float64Array;
   readonly shape: Int32Array;
+  readonly around: Around;
   /** Of every shape of the stock, and the charts of every two. */
   readonly widths: Float64Array;
   readonly heights: Float64Array;
@@ -70,7 +75,9 @@ export class Lay {
     this.leastWeights = leastWeights(job);
     this.weights = this.leastWeights.slice();
     const area = pieces.reduce((sum, { turns }) => sum + (stock.shapes[turns[0] ?? 0]?.area ?? 0), 0);
-    this.floor = FLOOR_SHARE * Math.sqrt(area / Math.max(1, pieces.length));
+    const usual = Math.sqrt(area / Math.max(1, pieces.length));
+    this.floor = FLOOR_SHARE * usual;
+    this.around = new Around(count, LANE_SHARE * usual);
     pieces.forEach(({ turns }, index) => {
       this.put(index, turns[0] ?? 0, ASIDE, ASIDE);
     });
@@ -80,6 +87,7 @@ export class Lay {
   }
 
   put(piece: number, shape: number, x: number, y: number): void {
+    this.mark(piece, false);
     this.shape[piece] = shape;
     this.x[piece] = x;
     this.y[piece] = y;
@@ -90,6 +98,13 @@ export class Lay {
     this.boxes[piece * BOX + 1] = y + height / 2;
     this.boxes[piece * BOX + 2] = width / 2;
     this.boxes[piece * BOX + 3] = height / 2;
+    this.mark(piece, true);
+  }
+
+  private mark(piece: number, isThere: boolean): void {
+    const { x, y, right, bottom } = this;
+    const [left, top] = [x[piece] as number, y[piece] as number];
+    this.around.mark(piece, left, top, right[piece] as number, bottom[piece] as number, isThere);
   }
 
   putAside(piece: number): void {
@@ -102,6 +117,18 @@ export class Lay {
       x: this.x[index] as number,
       y: this.y[index] as number,
     }));
+  }
+
+  /** How many pieces may lie in the way of one; `around.found` says which, perhaps itself too. */
+  near(piece: number): number {
+    const { around, stock } = this;
+    const { apart } = stock;
+    return around.find(
+      around.lane((this.x[piece] as number) - apart),
+      around.lane((this.right[piece] as number) + apart),
+      around.lane((this.y[piece] as number) - apart),
+      around.lane((this.bottom[piece] as number) + apart),
+    );
   }
 
   /** How deep two pieces overlap, 0 where they do not. */

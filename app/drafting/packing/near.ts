@@ -79,36 +79,50 @@ function listed(
   y: number,
   cell: number,
 ): number {
-  const [across, along] = [0.5 * (views[view + 3] as number), 0.5 * (views[view + 4] as number)];
-  const [middleX, middleY] = [
-    (Math.trunc(x * per + across) + 0.5 - across) / per,
-    (Math.trunc(y * per + along) + 0.5 - along) / per,
-  ];
+  const across = 0.5 * (views[view + 3] as number);
+  const along = 0.5 * (views[view + 4] as number);
+  const middleX = (Math.trunc(x * per + across) + 0.5 - across) / per;
+  const middleY = (Math.trunc(y * per + along) + 0.5 - along) / per;
   const half = (0.5 + BEYOND) / per;
-  const found: { readonly at: number; readonly depth: number }[] = [];
+  const begin = lists.next;
+  const numbers = roomIn(lists, 1 + sums.length / HEAD);
+  let count = 0;
   for (let at = 0; at < sums.length; ) {
     const end = at + HEAD + PLANE * (sums[at + 4] as number);
     let depth = Infinity;
     for (let plane = at + HEAD; plane < end && depth > -Infinity; plane += PLANE) {
-      const [nx, ny] = [sums[plane] as number, sums[plane + 1] as number];
+      const nx = sums[plane] as number;
+      const ny = sums[plane + 1] as number;
       const room = (sums[plane + 2] as number) - nx * middleX - ny * middleY;
       depth = room + (Math.abs(nx) + Math.abs(ny)) * half <= 0 ? -Infinity : Math.min(depth, room);
     }
-    if (depth > -Infinity) found.push({ at, depth });
+    if (depth > -Infinity) {
+      let to = count;
+      for (; to > 0 && (depths[to - 1] as number) < depth; to -= 1) {
+        depths[to] = depths[to - 1] as number;
+        numbers[begin + 1 + to] = numbers[begin + to] as number;
+      }
+      depths[to] = depth;
+      numbers[begin + 1 + to] = at;
+      count += 1;
+    }
     at = end;
   }
-  found.sort((a, b) => b.depth - a.depth);
-  const begin = lists.next;
-  if (begin + found.length + 1 > lists.numbers.length) {
-    const more = new Int32Array(2 * lists.numbers.length + found.length);
-    more.set(lists.numbers);
-    lists.numbers = more;
-  }
-  lists.numbers[begin] = found.length;
-  found.forEach(({ at }, index) => {
-    lists.numbers[begin + 1 + index] = at;
-  });
-  lists.next = begin + found.length + 1;
+  numbers[begin] = count;
+  lists.next = begin + 1 + count;
   lists.of[cell] = begin;
   return begin;
+}
+
+/** How deep the middle of the cell under work lies in each sum of its list. */
+const depths = new Float64Array(1 << 12);
+
+/** The lists' numbers, with room for so many more. */
+function roomIn(lists: Lists, more: number): Int32Array {
+  if (lists.next + more > lists.numbers.length) {
+    const larger = new Int32Array(2 * lists.numbers.length + Math.ceil(more));
+    larger.set(lists.numbers);
+    lists.numbers = larger;
+  }
+  return lists.numbers;
 }

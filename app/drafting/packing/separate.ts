@@ -6,7 +6,7 @@ import { cheapest } from './cheapest';
 import { Crossings } from './crossings';
 import { type Field, type Job, type Packed, roomFor } from './job';
 import type { Lay } from './lay';
-import { weigh } from './weigh';
+import { type Rated, weigh } from './weigh';
 
 /** A round is of use where all overlaps together come under this share of the least before. */
 const OF_USE = 0.98;
@@ -35,8 +35,7 @@ export function* separate(
     least = Math.min(least, total);
     shuffle(overlapping, random);
     for (const index of overlapping) {
-      const [x, y] = [lay.x[index] as number, lay.y[index] as number];
-      if (weigh(lay, index, lay.shape[index] as number, x, y, Number.MIN_VALUE) === 0) continue;
+      if (isFree(lay, index)) continue;
       const piece = job.pieces[index] as Packed;
       const place = cheapest(lay, index, piece.turns, fields, rooms[index] ?? [], random);
       lay.put(index, place.shape, place.x, place.y);
@@ -45,6 +44,17 @@ export function* separate(
     yield;
   }
 }
+
+/** Whether a piece overlaps nothing any more. */
+function isFree(lay: Lay, index: number): boolean {
+  here.shape = lay.shape[index] as number;
+  here.x = lay.x[index] as number;
+  here.y = lay.y[index] as number;
+  here.weight = Number.MIN_VALUE;
+  return weigh(lay, index, here);
+}
+
+const here: Rated = { shape: 0, x: 0, y: 0, weight: 0 };
 
 function shuffle(list: number[], random: () => number): void {
   for (let last = list.length - 1; last > 0; last -= 1) {

@@ -1,20 +1,31 @@
 import { lookUp, NEARLY, VIEW } from './chart';
 import { BOX, type Lay, PLACE_WORK } from './lay';
+import type { Rated } from './weigh';
 
-/** About what a piece would weigh there; no less than `enough` where it is more. */
-export function weighAbout(lay: Lay, piece: number, shape: number, x: number, y: number, enough: number): number {
+/** Whether the piece about weighs less there than `place.weight`, which then says how much. */
+export function weighAbout(lay: Lay, piece: number, place: Rated): boolean {
   lay.steps += 1;
   lay.work += PLACE_WORK;
-  const { boxes, shape: shapes, weights, count, charts, floor } = lay;
+  const { around, boxes, shape: shapes, weights, count, charts, floor } = lay;
+  const { shape, weight: enough } = place;
   const halfWidth = 0.5 * (lay.widths[shape] as number);
   const halfHeight = 0.5 * (lay.heights[shape] as number);
-  const toX = x + halfWidth;
-  const toY = y + halfHeight;
+  const toX = place.x + halfWidth;
+  const toY = place.y + halfHeight;
   const kinds = lay.widths.length;
   const row = piece * count;
   const { level } = charts;
+  const { per } = around;
   let sum = 0;
-  for (let other = 0, at = 0; other < count; other += 1, at += BOX) {
+  const near = around.find(
+    Math.floor((toX - halfWidth) * per) | 0,
+    Math.floor((toX + halfWidth) * per) | 0,
+    Math.floor((toY - halfHeight) * per) | 0,
+    Math.floor((toY + halfHeight) * per) | 0,
+  );
+  for (let index = 0; index < near; index += 1) {
+    const other = around.found[index] as number;
+    const at = other * BOX;
     const dx = toX - (boxes[at] as number);
     if (Math.abs(dx) >= halfWidth + (boxes[at + 2] as number)) continue;
     const dy = toY - (boxes[at + 1] as number);
@@ -22,7 +33,8 @@ export function weighAbout(lay: Lay, piece: number, shape: number, x: number, y:
     const levels = lookUp(charts, ((shapes[other] as number) * kinds + shape) * VIEW, dx, dy) - NEARLY;
     if (levels <= 0) continue;
     sum += (levels * level + floor) * (weights[row + other] as number);
-    if (sum >= enough) return sum;
+    if (sum >= enough) return false;
   }
-  return sum;
+  place.weight = sum;
+  return sum < enough;
 }

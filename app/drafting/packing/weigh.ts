@@ -2,22 +2,35 @@ import { CLEAR, lookUp, NEARLY, VIEW } from './chart';
 import { BOX, type Lay, PLACE_WORK } from './lay';
 import { depthIn, nearestPlane } from './near';
 
-/** What a piece would weigh there: its overlaps' depths times their weights; no less than `enough` where it is more. Notes the ways out. */
-export function weigh(lay: Lay, piece: number, shape: number, x: number, y: number, enough: number): number {
+/** A place of a piece and what it weighs, or what it must come under. Changed in place: millions are looked at. */
+export type Rated = { shape: number; x: number; y: number; weight: number };
+
+/** Whether the piece weighs less there than `place.weight`, which then says how much: its overlaps' depths times their weights. Notes the ways out. */
+export function weigh(lay: Lay, piece: number, place: Rated): boolean {
   lay.steps += 1;
   lay.work += PLACE_WORK;
-  const { boxes, shape: shapes, weights, count, charts, floor, stock } = lay;
+  const { around, boxes, shape: shapes, weights, count, charts, floor, stock } = lay;
+  const { shape, weight: enough } = place;
   const halfWidth = 0.5 * (lay.widths[shape] as number);
   const halfHeight = 0.5 * (lay.heights[shape] as number);
-  const toX = x + halfWidth;
-  const toY = y + halfHeight;
+  const toX = place.x + halfWidth;
+  const toY = place.y + halfHeight;
   const wide = halfWidth + stock.apart;
   const high = halfHeight + stock.apart;
   const kinds = lay.widths.length;
   const row = piece * count;
+  const { per } = around;
   let sum = 0;
   lay.heaviest = lay.second = 0;
-  for (let other = 0, at = 0; other < count; other += 1, at += BOX) {
+  const near = around.find(
+    Math.floor((toX - wide) * per) | 0,
+    Math.floor((toX + wide) * per) | 0,
+    Math.floor((toY - high) * per) | 0,
+    Math.floor((toY + high) * per) | 0,
+  );
+  for (let index = 0; index < near; index += 1) {
+    const other = around.found[index] as number;
+    const at = other * BOX;
     const dx = toX - (boxes[at] as number);
     if (Math.abs(dx) >= wide + (boxes[at + 2] as number)) continue;
     const dy = toY - (boxes[at + 1] as number);
@@ -27,17 +40,18 @@ export function weigh(lay: Lay, piece: number, shape: number, x: number, y: numb
     if (about === CLEAR) continue;
     const each = weights[row + other] as number;
     const atLeast = (about - NEARLY) * charts.level - charts.off;
-    if (atLeast > 0 && sum + (atLeast + floor) * each >= enough) return enough;
+    if (atLeast > 0 && sum + (atLeast + floor) * each >= enough) return false;
     const sums = stock.sums(shapes[other] as number, shape);
     lay.work += sums.length;
     const depth = depthIn(lay, view, sums, dx, dy, (enough - sum) / each);
     if (depth <= 0) continue;
     const weight = (depth + floor) * each;
     sum += weight;
-    if (sum >= enough) return sum;
+    if (sum >= enough) return false;
     if (weight > lay.second) note(lay, weight, depth, sums[nearestPlane] as number, sums[nearestPlane + 1] as number);
   }
-  return sum;
+  place.weight = sum;
+  return sum < enough;
 }
 
 function note(lay: Lay, weight: number, depth: number, nx: number, ny: number): void {
