@@ -47,8 +47,8 @@ export const print = (
 };
 
 /** A page to test the printer with, as PDF. */
-export const printTest = (paper: string, { language, units, ...options }: Written): Promise<Uint8Array> =>
-  worker.ask('printTest', { paper, language, units, today: today() }, options);
+export const printTest = (paper: string, { language, units, print, ...options }: Written): Promise<Uint8Array> =>
+  worker.ask('printTest', { paper, language, units, print, today: today() }, options);
 
 /** The pieces of a draft as one SVG, for machines that cut and projectors. */
 export const drawSvg = (given: Draft, form: Form, { language, units, ...options }: Written): Promise<string> =>
@@ -92,8 +92,8 @@ export const printPencil = (given: Draft, { language, units, print, ...options }
   worker.ask('printPencil', { draft: given, language, units, print }, options);
 
 /** A tape of paper and a gauge for stretch as PDF. */
-export const printTape = ({ language, units, ...options }: Written): Promise<Uint8Array> =>
-  worker.ask('printTape', { language, units, today: today() }, options);
+export const printTape = ({ language, units, print, ...options }: Written): Promise<Uint8Array> =>
+  worker.ask('printTape', { language, units, print, today: today() }, options);
 
 /** A sheet to write numbers on, away from the phone, as PDF. */
 export const printNumbers = (

@@ -1,6 +1,6 @@
 import { beforeAll, describe, expect, test } from 'vitest';
 import type { Say } from '../../app/body';
-import { toGuidePdf, toPdf, toPencilPdf, toTestPdf } from '../../app/drafting/output';
+import { toGuidePdf, toPdf, toPencilPdf, toTapePdf, toTestPdf } from '../../app/drafting/output';
 import { outlineOf } from '../../app/drafting/pieces/outline';
 import { findPaper, formed, layOut } from '../../app/drafting/sheets';
 import { createSay } from '../../app/words';
@@ -80,6 +80,8 @@ test('in large print every word is 18 points or more and every line a millimetre
     toPdf(sheets, { ...written, list: true }),
     toPencilPdf(draft, written),
     toGuidePdf(draft, { ...written, way: 'machine' }),
+    toTestPdf({ ...written, date: '2026-01-02', paper: 'letter' }),
+    toTapePdf({ ...written, date: '2026-01-02' }),
   ];
   for (const { pages } of await Promise.all(files.map(readPdf))) {
     expect(Math.min(...pages.flatMap(({ texts }) => texts.map(({ size }) => size)))).toBeGreaterThan(17.9);
@@ -91,17 +93,20 @@ test('in large print every word is 18 points or more and every line a millimetre
   for (const wanted of [200, 50, 50.8]) expect(lengths.some((mm) => Math.abs(mm - wanted) < 0.02)).toBe(true);
 });
 
-test.each(['a4', 'letter', 'a3'])(
-  'the page that tests a printer on %s keeps within what patterns use',
-  async (paper) => {
-    const [page] = (await readPdf(toTestPdf({ say, units: 'cm', date: '2026-01-02', paper }))).pages;
-    if (!page) return expect.fail('no page');
-    const lengths = page.strokes.map(({ points: [a, b] }) => (a && b ? Math.hypot(a.x - b.x, a.y - b.y) : 0));
-    for (const wanted of [200, 150, 50, 50.8]) expect(lengths.some((mm) => Math.abs(mm - wanted) < 0.02)).toBe(true);
-    for (const { x, y } of page.strokes.flatMap(({ points }) => points)) {
-      expect(Math.min(x, y)).toBeGreaterThan(7.9);
-      expect(x).toBeLessThan(page.width - 7.9);
-      expect(y).toBeLessThan(page.height - 16.9);
-    }
-  },
-);
+test.each([
+  ['a4', 'usual'],
+  ['letter', 'usual'],
+  ['a3', 'usual'],
+  ['a4', 'large'],
+  ['letter', 'large'],
+] as const)('the page that tests a printer on %s in %s print keeps within what patterns use', async (paper, print) => {
+  const [page] = (await readPdf(toTestPdf({ say, units: 'cm', print, date: '2026-01-02', paper }))).pages;
+  if (!page) return expect.fail('no page');
+  const lengths = page.strokes.map(({ points: [a, b] }) => (a && b ? Math.hypot(a.x - b.x, a.y - b.y) : 0));
+  for (const wanted of [200, 150, 50, 50.8]) expect(lengths.some((mm) => Math.abs(mm - wanted) < 0.02)).toBe(true);
+  for (const { x, y } of page.strokes.flatMap(({ points }) => points)) {
+    expect(Math.min(x, y)).toBeGreaterThan(7.9);
+    expect(x).toBeLessThan(page.width - 7.9);
+    expect(y).toBeLessThan(page.height - 16.9);
+  }
+});

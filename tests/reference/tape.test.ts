@@ -50,6 +50,41 @@ test.each([
   },
 );
 
+test.each([
+  ['in', 279.4],
+  ['cm', 297],
+] as const)(
+  'in large print too each tick lies where it belongs, %s: a half centimetre, a quarter inch',
+  async (units, wide) => {
+    const { pages } = await readPdf(toTapePdf({ say, units, print: 'large', date: '2026-11-20' }));
+    let n = 0;
+    for (const { width: across, height, strokes } of pages) {
+      expect(across).toBeCloseTo(wide, 1);
+      const strips = strokes.filter(({ points }) => points.length > 4 && width(points) > 200);
+      for (const { points } of strips) {
+        const [left, top] = [Math.min(...points.map((p) => p.x)), Math.min(...points.map((p) => p.y))];
+        const bottom = Math.max(...points.map((p) => p.y));
+        expect(width(points)).toBeCloseTo(250, 1);
+        expect(bottom).toBeLessThan(height - 10);
+        const ticksAt = (y: number) =>
+          strokes.flatMap(({ points: [a, b], points: all }) =>
+            all.length === 2 && a && b && Math.abs(a.x - b.x) < TRUE_MM && Math.abs(a.y - y) < TRUE_MM
+              ? [a.x - left + n * 250]
+              : [],
+          );
+        const [metric, inches] = [ticksAt(top), ticksAt(bottom)];
+        expect(metric).toHaveLength(49);
+        for (const at of metric) expect(Math.abs(at - 5 * Math.round(at / 5))).toBeLessThan(TRUE_MM);
+        for (const at of inches)
+          expect(Math.abs(at - (Math.round((at / INCH_MM) * 4) * INCH_MM) / 4)).toBeLessThan(TRUE_MM);
+        expect(inches.length).toBeGreaterThanOrEqual(39);
+        n += 1;
+      }
+    }
+    expect(n).toBe(6);
+  },
+);
+
 test('the gauge doubles a hundred millimetres in ten even steps', async () => {
   const { pages } = await readPdf(toTapePdf({ say, units: 'cm', date: '2026-11-20' }));
   const said = (pages[0]?.texts ?? []).filter(({ text }) => /^\d+%$/u.test(text.replace(/\s/gu, '')));

@@ -1,5 +1,5 @@
 import { clothInk, type LaidOnCloth, largeClothInk } from './cloth-ink';
-import { blankPdf, type PdfOptions } from './pdf';
+import { blankPdf, drawnPages, type PdfOptions } from './pdf';
 import { pdfBrush } from './pdf-brush';
 import { paperForWords } from './word-pages';
 
@@ -13,9 +13,5 @@ export function toClothPdf(on: LaidOnCloth, { say, units, script, print }: PdfOp
   const brush = pdfBrush(pdf, 1, script, print);
   const lettering = { say, units, widthOf: brush.widthOf };
   const pages = print === 'large' ? largeClothInk(on, page, lettering) : [clothInk(on, page, lettering)];
-  for (const [at, inks] of pages.entries()) {
-    if (at > 0) pdf.addPage([page.width, page.height]);
-    for (const ink of inks) brush.draw(ink);
-  }
-  return new Uint8Array(pdf.output('arraybuffer'));
+  return drawnPages(pdf, brush, pages, page);
 }

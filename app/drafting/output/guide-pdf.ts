@@ -22,7 +22,7 @@ import { type Paragraph, type Setting, setIn, wordsOf } from './flow';
 import { type Ink, stroke, type TextWidth } from './ink';
 import { madeFor } from './label';
 import { largeGuideInk } from './large-guide';
-import { blankPdf, type PdfOptions } from './pdf';
+import { blankPdf, drawnPages, type PdfOptions } from './pdf';
 import { pdfBrush } from './pdf-brush';
 import { SCENE, sceneInk } from './scene-ink';
 import { paperForWords } from './word-pages';
@@ -55,11 +55,7 @@ export function toGuidePdf(draft: Draft, { say, units, way, script, print }: Gui
       { width, height },
       lettering,
     );
-    pages.forEach((inks, index) => {
-      if (index > 0) pdf.addPage([width, height]);
-      for (const ink of inks) brush.draw(ink);
-    });
-    return new Uint8Array(pdf.output('arraybuffer'));
+    return drawnPages(pdf, brush, pages, { width, height });
   }
   const column = { x: MARGIN_MM, width: width - 2 * MARGIN_MM };
   const first = setIn(before(draft, guide, telling), TEXT_PT, column.width, brush.widthOf);

@@ -9,7 +9,7 @@ import { madeFor } from './label';
 import { largeInk } from './large-pages';
 import { listInk } from './list-ink';
 import { pagesInk } from './page-ink';
-import { type PdfScript, pdfBrush, westernPdf, writeInto } from './pdf-brush';
+import { type PdfBrush, type PdfScript, pdfBrush, westernPdf, writeInto } from './pdf-brush';
 import { paperForWords } from './word-pages';
 import type { WornPicture } from './worn-ink';
 
@@ -108,6 +108,20 @@ export function blankPdf(
   pdf.viewerPreferences({ DisplayDocTitle: true, ...(script.direction === 'rtl' && { Direction: 'R2L' }) });
   pdf.internal.events.subscribe('putCatalog', () => writeInto(pdf, `/Lang (${script.language})`));
   return pdf;
+}
+
+/** Draws page after page, all of the file's first size, and gives the file as bytes. */
+export function drawnPages(
+  pdf: jsPDF,
+  { draw }: Pick<PdfBrush, 'draw'>,
+  pages: readonly (readonly Ink[])[],
+  { width, height }: Size,
+): Uint8Array {
+  for (const [at, inks] of pages.entries()) {
+    if (at > 0) pdf.addPage([width, height], orientation([width, height]));
+    for (const ink of inks) draw(ink);
+  }
+  return new Uint8Array(pdf.output('arraybuffer'));
 }
 
 /** The library turns a page whose sides do not agree with its orientation. */

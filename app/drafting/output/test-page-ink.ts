@@ -1,15 +1,16 @@
 // A page to print before the pattern: whether the printer keeps lengths, both ways, and what it crops.
 
-import { BANK_CARD_MM, type Say } from '../../body';
+import { BANK_CARD_MM, type Mm, type Say } from '../../body';
 import { type Path, polyline } from '../geometry';
 import { cornersOf } from '../pieces/outline';
 import { BOTTOM_MARGIN_MM, EDGE_MARGIN_MM } from '../sheets/area';
-import { CHECK_INCHES, CHECK_MM, LONG_MM, stripBlock } from '../sheets/furniture';
+import { CHECK_INCHES, CHECK_MM, LONG_MM, largeBlock, stripBlock } from '../sheets/furniture';
 import type { CheckLine } from '../sheets/layout';
-import { type Paragraph, setIn, wordsOf } from './flow';
+import { type Paragraph, setIn, setWithin, wordsOf } from './flow';
 import { roundedBox } from './furniture-ink';
-import { type Ink, stroke, type TextWidth } from './ink';
+import { type Ink, sizesOf, smallestOf, stroke, type TextWidth } from './ink';
 import { checkInk } from './strip-ink';
+import { wordPages } from './word-pages';
 
 /** From the edge of the page, mm. */
 const LEFT_MM = 30;
@@ -20,28 +21,34 @@ const CORNER_MM = 10;
 /** Across the page as much as the narrowest paper takes, mm. */
 const ACROSS_MM = 150;
 
+type Size = { readonly width: number; readonly height: number };
+
 /** Lines up and across, a card's outline, corners of what the pattern uses, and what to do with them. */
-export function testPageInk(
-  page: { readonly width: number; readonly height: number },
-  say: Say,
-  widthOf: TextWidth,
-): readonly Ink[] {
-  const up: CheckLine = at(LEFT_MM - 8, TOP_MM + 10 + LONG_MM, 0, -LONG_MM);
-  const across: CheckLine = at(LEFT_MM + 8, TOP_MM + 10 + LONG_MM, ACROSS_MM, 0);
+export function testPageInk(page: Size, say: Say, widthOf: TextWidth): readonly Ink[] {
   const box = { x: LEFT_MM + 8, y: TOP_MM, width: page.width - LEFT_MM - 30, height: 0 };
   const words = setIn(testWords(say), TEXT_PT, box.width, widthOf);
-  const card = { x: box.x, y: TOP_MM + words.height + 10, width: BANK_CARD_MM.width, height: BANK_CARD_MM.height };
-  const short = stripBlock(box.x, card.y + card.height + 8);
+  return [...wordsOf(words, box, 'words'), ...linesInk(page, TOP_MM + words.height + 10, say, widthOf)];
+}
+
+/** In large print the lines have the first page to themselves, and what to do with them stands on the next. */
+export function largeTestInk(page: Size, say: Say, widthOf: TextWidth): readonly (readonly Ink[])[] {
+  const words = testWords(say).map(({ text, bold = false, before = 0 }) => ({ text, bold, before: 2 * before }));
+  return [linesInk(page, TOP_MM, say, widthOf), ...wordPages(words, page, smallestOf(widthOf), widthOf).pages];
+}
+
+/** All that is measured; the card's outline lies so far down. */
+function linesInk(page: Size, down: Mm, say: Say, widthOf: TextWidth): readonly Ink[] {
+  const up: CheckLine = at(LEFT_MM - 8, TOP_MM + 10 + LONG_MM, 0, -LONG_MM);
+  const across: CheckLine = at(LEFT_MM + 8, TOP_MM + 10 + LONG_MM, ACROSS_MM, 0);
+  const card = { x: LEFT_MM + 8, y: down, width: BANK_CARD_MM.width, height: BANK_CARD_MM.height };
+  const block = widthOf.print === 'large' ? largeBlock : stripBlock;
+  const short = block(card.x, card.y + card.height + 8);
+  const inside = { ...card, x: card.x + 5, y: card.y + 5, width: card.width - 10, height: card.height - 10 };
   return [
-    ...wordsOf(words, box, 'words'),
     ...checkInk(up, LONG_MM / 10, 2, say('print.check-long', { length: LONG_MM }), widthOf),
     ...checkInk(across, ACROSS_MM / 10, 2, say('print.check-long', { length: ACROSS_MM }), widthOf),
     stroke('marks', 'rule', roundedBox(card, BANK_CARD_MM.corner), true),
-    ...wordsOf(
-      setIn([{ text: say('print.card') }], 9, card.width - 10, widthOf),
-      { ...card, x: card.x + 5, y: card.y + 5, width: card.width - 10 },
-      'words',
-    ),
+    ...wordsOf(setWithin([{ text: say('print.card') }], inside, sizesOf([9], widthOf), widthOf), inside, 'words'),
     ...checkInk(short.millimetres, CHECK_MM / 10, 2, say('print.check-mm', { length: CHECK_MM }), widthOf),
     ...checkInk(short.inches, CHECK_INCHES, 4, say('print.check-in', { length: CHECK_INCHES }), widthOf),
     ...cornersIn(page).map((path) => stroke('marks', 'mark', path)),
@@ -62,7 +69,7 @@ function at(x: number, y: number, right: number, down: number): CheckLine {
 }
 
 /** A mark in each corner of what the pattern uses of the paper. */
-function cornersIn({ width, height }: { readonly width: number; readonly height: number }): readonly Path[] {
+function cornersIn({ width, height }: Size): readonly Path[] {
   const used = {
     x: EDGE_MARGIN_MM,
     y: EDGE_MARGIN_MM,
