@@ -124,6 +124,14 @@ describe('what hangs straight', () => {
     expect(
       fitAt({ garment: 'cape', readings: { 'over-arms-girth': 450, 'cape-length': 150 } }, 'over-arms'),
     ).toBeCloseTo(260 * 1.03 + Math.PI * 0.3 + 360, 0));
+  test.each(['out', 'up'] as const)('over arms held %s it is 4 mm wider: there and back over each', (arms) =>
+    expect(
+      fitAt(
+        { garment: 'cape', readings: { 'over-arms-girth': 450, 'cape-length': 150 }, traits: { arms } },
+        'over-arms',
+      ),
+    ).toBeCloseTo(260 * 1.03 + Math.PI * 0.3 + 600, 0),
+  );
 });
 
 describe('bodices', () => {

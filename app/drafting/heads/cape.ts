@@ -11,7 +11,7 @@ export const capeHead = head({
   id: 'cape',
   bodies: ['upright', 'four-legged', 'round'],
   level: 'first',
-  looks: ['ears', 'stuffing'],
+  looks: ['arms', 'ears', 'stuffing'],
   choices: {
     hood: one(['auto', 'none', 'two', 'three'], 'none'),
     chin: chinChoice,

@@ -3,9 +3,12 @@ import { BIB_REACH } from '../curves/shares';
 import { easedNeck } from './ease';
 import { maker } from './maker';
 import { PAST_CENTRE_MM } from './scale';
+import type { Wearer } from './wearer';
 
 /** A cape's hem stands off its neck by at least this much for each mm of its length: enough to hang in folds. */
 const FULLNESS = 2.4;
+/** Over arms held out it lies level at both sides, and hangs before and behind them: there and back for each (geometry); with less it would ride up behind. */
+const OVER_ARMS_OUT = 4;
 /** Wider than this angle, radians, the fronts would lie in each other's way on the cloth: the rest is gathered at the neck. */
 const WIDEST = 4.4;
 /** What a cape's hem passes over. */
@@ -19,10 +22,13 @@ const TIGHTEST_MM = 12;
 export const capeSizes = maker([], ['neck', 'neckLower', 'capeNeck', 'capeHem', 'capeLength'], (wearer) => {
   const length = Math.max(wearer.of('cape-length'), wearer.hem + 10);
   const neck = easedNeck(wearer.of('neck-girth'), wearer.cloth);
-  const hem = Math.max(wearer.of(WIDEST_OF[wearer.kind]) + OVER_ARMS_EASE_MM, neck + FULLNESS * length);
+  const hem = Math.max(wearer.of(WIDEST_OF[wearer.kind]) + OVER_ARMS_EASE_MM, neck + fullness(wearer) * length);
   const top: Mm = Math.max(neck, hem - WIDEST * length, TIGHTEST_MM * WIDEST);
   return { sizes: { neck, neckLower: 0, capeNeck: top / 2, capeHem: hem / 2, capeLength: length } };
 });
+
+const fullness = ({ kind, traits }: Wearer): number =>
+  kind === 'upright' && (traits.arms === 'out' || traits.arms === 'up') ? OVER_ARMS_OUT : FULLNESS;
 
 /** A bib's arms lap behind the neck; they are this share of the neck wide, within limits (common practice, no source). */
 const ARM = { share: 0.09, least: 16, most: 28 } as const;

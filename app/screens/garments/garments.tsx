@@ -68,6 +68,9 @@ export function GarmentsScreen({ params, query }: ScreenProps) {
                 </li>
               ))}
             </ul>
+            {suited.length > 0 && toy.kind !== 'upright' && (
+              <p class="soft small">{say(`screen.garments.missing.${toy.kind}`)}</p>
+            )}
             {garments && suited.length === 0 && <p>{say('screen.garments.none')}</p>}
           </Page>
         );
