@@ -24,7 +24,7 @@ export function titleOf({ kind, seams }: GuideStep, say: Say): string {
 export function kindWords(step: GuideStep, { say, unit }: Telling): string {
   const { kind, first, second, allowance, seams } = step;
   const named = (pieces: readonly string[]) =>
-    say('list.all', { of: [...new Set(pieces)].map((piece) => say(`piece.${piece}`)) });
+    say('list.all', { of: [...new Set(pieces)].map((piece) => say('list.quoted', { name: say(`piece.${piece}`) })) });
   const [longer, extra] = [seams.reduce((sum, each) => sum + each.secondLength, 0), extraOf(step)];
   const values = {
     first: named(first),
