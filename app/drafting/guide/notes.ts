@@ -61,10 +61,10 @@ function turning(
   return isOpenInside(pieces, [...done, ...seams], known) ? ['turn-inside'] : [];
 }
 
-/** All edges are sewn but some that are still to be stitched down inside. */
+/** All edges are sewn but some that are still to be stitched down, inside or on another piece. */
 function isOpenInside(pieces: ReadonlySet<string>, sewn: readonly Seam[], known: Known): boolean {
   const left = known.draft.seams.filter((seam) => !sewn.some(({ name }) => name === seam.name));
-  const inside = left.filter((seam) => kindOf(seam, known) === 'inside');
+  const inside = left.filter((seam) => ['inside', 'place'].includes(kindOf(seam, known)));
   const edges = [...pieces].flatMap((piece) =>
     known.piece(piece).edges.flatMap(({ name, role }) => (role === 'fold' ? [] : [{ piece, edge: name }])),
   );

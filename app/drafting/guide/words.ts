@@ -17,7 +17,8 @@ const TOLD_MM = 1.5;
 export function titleOf({ kind, seams }: GuideStep, say: Say): string {
   if (kind === 'stay' || kind === 'snip') return say(`guide.${kind}-title`);
   const names = seams.map(({ name }) => say(`seam.${name}`));
-  return say('list.row', { of: [...new Set(names)] });
+  const [first = '', ...others] = new Set(names);
+  return say('list.row', { of: [first, ...others.map((name) => say('list.following', { name }))] });
 }
 
 /** What to do, in two or three sentences. */

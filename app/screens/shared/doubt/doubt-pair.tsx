@@ -1,9 +1,10 @@
 import { useMemo } from 'preact/hooks';
-import { type Flag, type Hand, MM_PER_INCH, type Mm } from '../../../body';
+import type { Flag, Mm } from '../../../body';
 import { compared } from '../../../measuring';
 import { shownLength, TapedFigure, useWords } from '../../../parts';
 import { inTypedUnit } from '../making/flag-words';
 import type { Making } from '../making/making';
+import { roughly } from '../making/roughly';
 import { type Doubted, doubtedOf, type Side } from './doubted';
 import './doubt-pair.css';
 
@@ -70,11 +71,4 @@ function Caption({ doubted: { kind, sure, typed }, side: { lengths }, likely }: 
       <span class="soft">{say(`screen.doubt.${what}`)}</span>
     </figcaption>
   );
-}
-
-/** What is only to be expected is said no finer than it is known: quarters of an inch, half centimetres; less of what is small. */
-function roughly(mm: Mm, { unit }: Hand): Mm {
-  const step = unit === 'in' ? MM_PER_INCH / 4 : 5;
-  const fine = mm < 8 * step ? step / (unit === 'in' ? 4 : 5) : step;
-  return Math.max(1, Math.round(mm / fine)) * fine;
 }

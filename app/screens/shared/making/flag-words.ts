@@ -1,9 +1,11 @@
 import { type Body, type Flag, type Hand, type Mm, typedUnit } from '../../../body';
 import { type Speech, sayFirst, shownLength } from '../../../parts';
+import { roughly } from './roughly';
 
 /**
  * A flag as a sentence: its numbers, and the names of its measures as `first`, `second`, `third`. What the maker typed is
- * quoted in the unit she typed it in, and what is worked out beside it in that of the number most doubted.
+ * quoted in the unit she typed it in, and what is worked out beside it in that of the number most doubted;
+ * what the others lead one to expect as roughly as the picture says it.
  */
 export function flagWords(words: Speech, flag: Flag, body: Pick<Body, 'sizes'>): string {
   return said(words, flag, body, [`flag.${flag.code}`, 'flag.other']);
@@ -19,6 +21,7 @@ function said({ say, hand }: Speech, flag: Flag, { sizes }: Pick<Body, 'sizes'>,
   const [first = '', second = '', third = ''] = about.map((id) => say(`measure.${id}.name`));
   const typed = measures.flatMap((id) => (sizes[id]?.from === 'tape' ? (sizes[id]?.value ?? []) : []));
   const quoted = Object.entries(values).map(([name, value]) => {
+    if (name === 'expected') return [name, roughly(value, inTypedUnit(typed[0], hand))] as const;
     const own = typed.find((each) => Math.abs(each - value) < SAME_MM);
     return [name, own === undefined ? value : shownLength(own, inTypedUnit(own, hand))] as const;
   });
