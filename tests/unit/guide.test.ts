@@ -124,6 +124,27 @@ test.each([
   expect(notes.map(({ code }) => code)).not.toContain(untold);
 });
 
+test.each([
+  ['dungarees', 'strap-on-waist', 'strap-end'],
+  ['bonnet', 'chin-strap', 'chin-strap-end'],
+] as const)(
+  '%s: the ends of straps are tried on once they hang from it, and what closes them is told',
+  (id, on, ends) => {
+    const { steps } = guideOf(drafted(id));
+    const [hung, end] = [on, ends].map((each) => steps.findIndex((step) => step.id === each));
+    expect(hung).toBeLessThan(end ?? -1);
+    const codes = steps.slice(end).flatMap(({ notes }) => notes.map(({ code }) => code));
+    expect(codes.some((code) => code === 'close-turned' || code === 'close-hook-and-loop')).toBe(true);
+  },
+);
+
+test('a bib that is sewn all round but below is turned before it is laid on', () => {
+  const bib = guideOf(drafted('dungarees')).steps.find(({ seams }) =>
+    seams.some(({ name }) => name === 'bib-front-side'),
+  );
+  expect(bib?.notes.map(({ code }) => code)).toContain('turn-inside');
+});
+
 test('what is eased in is told as long as it is', async () => {
   const say = await createSay('en');
   const { steps } = guideOf(drafted('dress', { skirt: 'gathered' }));

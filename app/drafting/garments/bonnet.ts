@@ -102,12 +102,20 @@ export const bonnet = assemble(bonnetHead, [
         ],
         second: [],
       },
-      { name: 'chin-strap-end', sewn: 2, kind: 'folded', first: [{ piece: 'chin-strap', edge: 'bottom' }], second: [] },
+      {
+        name: 'chin-strap-end',
+        sewn: 2,
+        kind: 'folded',
+        // How far two ends lap is tried on: they hang from the bonnet by then.
+        after: () => ['chin-strap'],
+        first: [{ piece: 'chin-strap', edge: 'bottom' }],
+        second: [],
+      },
       {
         name: 'chin-strap',
         sewn: 2,
         kind: 'laid',
-        after: () => ['chin-strap-long', 'chin-strap-end', 'bonnet-face', 'bonnet-binding-inside'],
+        after: () => ['chin-strap-long', 'bonnet-face', 'bonnet-binding-inside'],
         first: [{ piece: 'bonnet-front', edge: 'strap' }],
         second: [{ piece: 'chin-strap', edge: 'top' }],
       },
@@ -127,7 +135,7 @@ export const bonnet = assemble(bonnetHead, [
       },
     ],
     fit: [{ place: 'over-head', measure: 'over-head', garment: ({ sizes }) => sizes.bonnetOver }],
-    notions: [{ kind: 'closure', place: 'chin-strap', length: ({ sizes }) => sizes.strapWidth }],
+    notions: [{ kind: 'closure', place: 'chin-strap-end', length: ({ sizes }) => sizes.strapWidth }],
   }),
   bindingPart('bonnet-binding', { edge: neck, closed: () => false, ends: () => 'front', hollow: () => false }),
 ]);

@@ -60,7 +60,15 @@ export const bibFrontPart = part<Takes, Gives>({
       ],
       second: [],
     },
-    { name: 'strap-end', sewn: 2, kind: 'folded', first: [{ piece: 'strap', edge: 'bottom' }], second: [] },
+    {
+      name: 'strap-end',
+      sewn: 2,
+      kind: 'folded',
+      // How far it laps over the bib is tried on: it hangs from the waist by then.
+      after: () => ['strap-on-waist', 'bib-on-waist'],
+      first: [{ piece: 'strap', edge: 'bottom' }],
+      second: [],
+    },
     {
       name: 'bib-on-waist',
       sewn: 2,
@@ -73,7 +81,7 @@ export const bibFrontPart = part<Takes, Gives>({
       name: 'strap-on-waist',
       sewn: 2,
       kind: 'laid',
-      after: () => ['strap-long', 'strap-end', 'waist-casing', 'waist-facing-inside'],
+      after: () => ['strap-long', 'waist-casing', 'waist-facing-inside'],
       first: [{ piece: 'leg', edge: 'strap-place' }],
       second: [{ piece: 'strap', edge: 'top' }],
     },
