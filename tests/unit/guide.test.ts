@@ -38,6 +38,13 @@ test.each([
   for (const { notes } of flat) expect(notes.map(({ code }) => code)).not.toContain('small-round');
 });
 
+test('it is tried on where its sides close, not at the crown of a hood that goes on behind the ears', () => {
+  const { steps } = guideOf(drafted('hooded-top', { ears: 'open', opening: 'none' }, 1));
+  const tried = steps.filter(({ notes }) => notes.some(({ code }) => code === 'try-closing'));
+  expect(tried.map(({ id }) => id)).toEqual(['side']);
+  expect(steps.map(({ id }) => id)).toContain('hood-crown-back');
+});
+
 test('two layers are sewn all round in one go, turned through the gap, and closed last', () => {
   const { steps } = guideOf(drafted('bib'));
   const [round, gap] = steps.slice(-2);

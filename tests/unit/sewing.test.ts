@@ -26,6 +26,12 @@ const practice: [string, string, Record<string, string | boolean>, string[]][] =
     ['apron-neck-strap', 'apron-neck-strap-end', 'apron-waist-strap', 'apron-waist-strap-end'],
   ],
   [
+    'so are straps that close behind the neck, once the dress can be put on',
+    'dress',
+    { bodice: 'halter' },
+    ['strap-front', 'waist', 'strap-end'],
+  ],
+  [
     'a pocket goes on while the front lies flat, its hand edges hemmed first',
     'hooded-top',
     {},

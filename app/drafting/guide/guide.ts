@@ -1,6 +1,7 @@
 import type { Mm } from '../../body';
 import type { Draft, Ref, Seam } from '../draft-types';
 import { clothOf, isKnit } from '../sizes/cloths';
+import { after, before } from './beside';
 import { finishesOf } from './finishes';
 import type { Guide, GuideStep } from './guide-types';
 import { isHollow } from './hollow';
@@ -170,9 +171,14 @@ function closesRound(seams: readonly Seam[], groups: ReadonlyMap<string, string>
     const [one, two] = [first, second].map((refs) => new Set(refs.map(({ piece }) => groupOf(piece, groups))));
     const pieces = new Set([...first, ...second].map(({ piece }) => piece));
     if (pieces.size < 2 || [...pieces].some((name) => known.isStrip(name))) return false;
+    if ([first[0], second[0]].every((ref) => ref && isBesideSlit(ref, known))) return false;
     return [...(one ?? [])].some((group) => two?.has(group));
   });
 }
+
+/** A seam that goes on past a slit closes nothing round: a hood's crown behind its ears. */
+const isBesideSlit = (ref: Ref, known: Known): boolean =>
+  [before(ref, known), after(ref, known)].some((each) => known.edge(each)?.role === 'opening');
 
 function joinGroups(seams: readonly Seam[], groups: Map<string, string>): void {
   for (const { first, second } of seams) {

@@ -82,7 +82,7 @@ const strap = (side: Side): SeamRow<Names> => ({
   first: [{ piece: side, edge: 'strap' }],
   second: [{ piece: 'strap', edge: side === 'front' ? 'top' : 'bottom' }],
   // Caught in the seam of a lining; on a bound top, stitched on over the binding.
-  after: (choices) => (isLined(choices) ? [] : ['strap-long', 'strap-end', 'top-binding-inside']),
+  after: (choices) => (isLined(choices) ? [] : ['strap-long', 'top-binding-inside']),
   when: (choices) => isStrapped(choices) && (side === 'front' || !behindNeck(choices)),
 });
 
@@ -151,6 +151,8 @@ export const bandPart = part<{ choices: BandChoices; size: never; edge: never },
       kind: 'folded',
       first: [{ piece: 'strap', edge: 'bottom' }],
       second: [],
+      // How far two ends lap is tried on: they hang from the dress by then.
+      after: () => ['strap-front', 'waist'],
       when: (choices) => isStrapped(choices) && behindNeck(choices),
     },
     strap('front'),
@@ -175,7 +177,7 @@ export const bandPart = part<{ choices: BandChoices; size: never; edge: never },
     },
     {
       kind: 'closure',
-      place: 'strap-neck',
+      place: 'strap-end',
       length: ({ sizes }) => sizes.strapWidth,
       when: (choices) => isStrapped(choices) && behindNeck(choices),
     },
