@@ -38,6 +38,16 @@ test.each([
   for (const { notes } of flat) expect(notes.map(({ code }) => code)).not.toContain('small-round');
 });
 
+test('the ends of a bow lap and show a raw edge to its knot alone; what closes its band is told where it is sewn on', () => {
+  const { steps } = guideOf(drafted('bow-tie'));
+  const step = (id: string) => steps.find((each) => each.id === id);
+  expect(step('bow-ends')?.kind).toBe('lap');
+  expect(step('bow-long')?.notes.map(({ code }) => code)).not.toContain('overcast');
+  const codes = step('neck-band-end')?.notes.map(({ code }) => code);
+  expect(codes).toEqual(expect.arrayContaining(['try-closure', 'close-hook-and-loop']));
+  expect(drafted('vest').notions.filter(({ kind }) => kind === 'thread')).toEqual([]);
+});
+
 test('it is tried on where its sides close, not at the crown of a hood that goes on behind the ears', () => {
   const { steps } = guideOf(drafted('hooded-top', { ears: 'open', opening: 'none' }, 1));
   const tried = steps.filter(({ notes }) => notes.some(({ code }) => code === 'try-closing'));

@@ -24,7 +24,7 @@ const isIn = (ref: Ref, sides: readonly (readonly Ref[])[]) =>
 const isFoldedOver = (piece: string, known: Known): boolean =>
   known.draft.seams.some(
     (seam) =>
-      ['inside', 'bind-over'].includes(kindOf(seam, known)) &&
+      ['inside', 'bind-over', 'lap'].includes(kindOf(seam, known)) &&
       [...seam.first, ...seam.second].every((ref) => ref.piece === piece),
   );
 

@@ -18,6 +18,7 @@ export const kinds = [
   'bind-end',
   'inside',
   'turn-in',
+  'lap',
   'gap',
   'by-hand',
   'baste',

@@ -86,7 +86,8 @@ export function notesOf(kind: Kind, seams: readonly Seam[], standing: Standing, 
   const length = lengthOf(seams, known);
   const one = new Set(refs.map(({ piece }) => piece)).size === 1;
   const note = (when: boolean, code: string, values: Note['values'] = {}): Note[] => (when ? [{ code, values }] : []);
-  const closes = kind === 'closure' ? closing(seams, known) : [];
+  // A narrow band's ends are turned as little as its edges, and close all the same.
+  const closes = kind === 'closure' || kind === 'turn' ? closing(seams, known) : [];
   const turns = kind === 'hem' || kind === 'casing';
   const later = joinedLater(refs, [...standing.done, ...seams], known);
   const isRing = standing.closed && later.length === 0;
@@ -95,7 +96,7 @@ export function notesOf(kind: Kind, seams: readonly Seam[], standing: Standing, 
   return [
     ...note(firm, 'firm-dart'),
     ...note(standing.closes && seamed.includes(kind), 'try-closing'),
-    ...note(kind === 'closure', closes.includes('zip') ? 'try-zip' : 'try-closure'),
+    ...note(kind === 'closure' || closes.length > 0, closes.includes('zip') ? 'try-zip' : 'try-closure'),
     ...closes.flatMap((each) => note(true, `close-${each}`)),
     ...zipEnds(kind, seams, known),
     ...note(turns && isRing && !standing.closes, 'try-hem'),

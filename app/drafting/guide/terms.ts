@@ -41,6 +41,7 @@ const byKind: Readonly<Record<Kind, readonly Term[]>> = {
   'bind-end': ['binding'],
   inside: ['ladder-stitch'],
   'turn-in': ['casing'],
+  lap: [],
   gap: ['ladder-stitch'],
   'by-hand': ['ladder-stitch'],
   baste: ['tack', 'facing'],

@@ -24,6 +24,6 @@ export function notionsOf(
     ...clothOf(made),
     ...stripsOf(made.pieces),
     ...fasteningsOf(garment, drawing, elastic),
-    { kind: 'thread', place: 'all', length: sewn * THREAD_SHARE },
+    ...(sewn > 0 ? [{ kind: 'thread' as const, place: 'all', length: sewn * THREAD_SHARE }] : []),
   ];
 }
