@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest';
 import type { Draft } from '../../app/drafting/draft-types';
-import { guideOf, kindWords, placeNames, seamFrom, timeOf, titleOf } from '../../app/drafting/guide';
+import { guideOf, kindWords, seamFrom, timeOf, titleOf } from '../../app/drafting/guide';
 import { createSay } from '../../app/words';
 import { sewnRound } from '../holds/flat';
 import { guideFaults } from '../holds/guide';
@@ -224,36 +224,3 @@ test.each<[string, RegExp, (draft: Draft) => Draft]>([
   expect([...guideFaults(draft), ...sewnRound(draft)]).toEqual([]);
   expect([...guideFaults(spoil(draft)), ...sewnRound(spoil(draft))].join('\n')).toMatch(fault);
 });
-
-test.each(['hooded-top', 'dress', 'tank', 'nightshirt', 'trousers', 'dungarees', 'hat'])(
-  'no piece’s name lies under a number, and no number on another, in the pictures of %s',
-  (id) => {
-    const [letters, ring] = [14, 9];
-    for (const build of cards.keys())
-      for (const { id: step, scene } of guideOf(drafted(id, {}, build)).steps) {
-        const px = Math.max(scene.width / 294, scene.height / 174);
-        const [x, y] = [(330 * px - scene.width) / 2, (210 * px - scene.height) / 2];
-        const widthOf = ({ piece }: { readonly piece: string }) => piece.length * 0.58 * letters * px;
-        const edge = { left: -x, right: scene.width + x, top: -y, bottom: scene.height + y };
-        const names = placeNames(scene, { widthOf, letters: letters * px, smallest: 0.7, ring: ring * px, edge });
-        const under = scene.parts.filter((part, index) => {
-          const { at, share } = names[index] ?? { at: { x: 0, y: 0 }, share: 0 };
-          return scene.meets.some(({ at: number }) => {
-            const [away, down] = [Math.abs(number.x - at.x), Math.abs(number.y - at.y)];
-            const beside = Math.hypot(
-              Math.max(0, away - (widthOf(part) * share) / 2),
-              Math.max(0, down - (letters * px * share) / 2),
-            );
-            return beside < 0.9 * ring * px;
-          });
-        });
-        expect(under.map(({ piece }) => `${step}: ${piece}`)).toEqual([]);
-        const over = scene.meets.filter(({ at: one }, index) =>
-          scene.meets
-            .slice(index + 1)
-            .some(({ at: two }) => Math.hypot(one.x - two.x, one.y - two.y) < 1.5 * ring * px),
-        );
-        expect(over.map(({ number }) => `${step}: ${number}`)).toEqual([]);
-      }
-  },
-);
