@@ -108,3 +108,18 @@ test('what a hood leaves open for ears is turned before the hood is sewn on', ()
     expect(at('ear-edge')).toBeLessThan(at('hood-neck-front'));
   }
 });
+
+test('a thin neck near the legs of a deep chest is drawn, and it is said that its corner is steep; of a thick one it is not', () => {
+  const [dog] = cards;
+  if (!dog) throw new RangeError('no toys');
+  const flagged = (neck: number) => {
+    const lengths = { 'neck-to-leg': [82], 'nape-to-leg': [112], 'back-length': [246], 'under-length': [72] };
+    const girths = { 'neck-girth': [neck], 'chest-girth': [412], 'belly-girth': [430], 'leg-spread': [44] };
+    const legs = { 'front-leg-girth': [116], 'foot-girth': [104] };
+    const coat = made({ ...dog, readings: { ...dog.readings, ...lengths, ...girths, ...legs } }, 'fitted-coat');
+    expect(coat ? brokenIn(coat) : ['refused']).toEqual([]);
+    return (coat?.flags ?? []).map(({ code }) => code);
+  };
+  expect(flagged(236)).toContain('coat-corner-steep');
+  expect(flagged(330)).not.toContain('coat-corner-steep');
+});

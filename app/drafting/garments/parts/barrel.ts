@@ -77,6 +77,9 @@ const row = (half: Half, open: boolean) =>
 export const legHole = ({ length }: Pick<Look<CoatNames>, 'length'>) =>
   length('coat-back.leg') + length('coat-belly.leg');
 
+/** A neck edge that leans more than this at the corner, radians (40°), ends in a point there: it is drawn, and said (common practice, no source). */
+const STEEP_CORNER = 0.7;
+
 /** Back and belly of a coat, sewn together before and behind the front legs; it opens along one of its folds. */
 export const barrelPart = part<Takes, BarrelGives>({
   sizes: [barrelSizes],
@@ -115,6 +118,12 @@ export const barrelPart = part<Takes, BarrelGives>({
   ],
   notes: [
     scrapNeck,
+    {
+      code: 'coat-corner-steep',
+      measures: ['neck-girth', 'neck-to-leg', 'nape-to-leg'],
+      told: ({ sizes: { neck, chest, bellyNeckEnds } }) =>
+        Math.abs(bellyNeckEnds) > STEEP_CORNER ? { neck, chest } : null,
+    },
     {
       code: 'coat-neck-raised',
       measures: ['neck-to-leg', 'nape-to-leg'],
