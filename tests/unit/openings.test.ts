@@ -120,3 +120,15 @@ test('what a neck gives is its finished edge, a raglan sleeve’s share with it'
   expect(row?.gives).toBeCloseTo(neck?.garment ?? 0, 6);
   expect(row?.gives).toBeCloseTo(2 * (bound?.secondLength ?? 0), 6);
 });
+
+test('what opens by a slit on a soft toy opens all the way behind on a firm one: its arms do not bend', () => {
+  const opens = (card: Card, stuffing: 'soft' | 'firm') =>
+    drafted({ ...card, toy: { ...card.toy, traits: { ...card.toy.traits, stuffing } } }, 'tee').order.choices.opening;
+  const all = Object.values(cards).flatMap((card) => {
+    const girth = card.readings['neck-girth']?.[0] ?? 0;
+    const large = { ...card, readings: { ...card.readings, 'head-girth': [Math.round(1.3 * girth)] } };
+    return [[opens(large, 'soft'), opens(large, 'firm')]];
+  });
+  expect(all.filter(([soft]) => soft === 'slit').length).toBeGreaterThan(2);
+  for (const [, firm] of all) expect(['back', 'none']).toContain(firm);
+});

@@ -60,7 +60,9 @@ export function openingFor(ways: Ways, wearer: Wearer<AnyNames['choices']>, size
   const neckOnly = tight.every((each) => each.passage.slit);
   const slitNeeded = Math.max(0, ...tight.map((each) => (each.needs - each.gives) / 2 + SLIT_ROOM_MM));
   const longest = centre * LONGEST_SLIT;
-  const slits = neckOnly && slitNeeded <= longest && offered.includes('slit') && !guessed;
+  const room = neckOnly && slitNeeded <= longest && !guessed;
+  // What cannot be bent does not get its arms into sleeves through a slit.
+  const slits = room && offered.includes('slit') && wearer.traits.stuffing !== 'firm';
   const fully = ways.fully && opens.length > 0;
   const stays = tight.length === 0 && !guessed && !fully;
   const automatic = stays ? 'none' : slits && !fully ? 'slit' : openAllTheWay(ways, wearer.traits);
