@@ -1,4 +1,5 @@
 import type { Guide, GuideStep, Kind } from './guide-types';
+import type { Way } from './time';
 
 /** Words of the trade that a drawing and a sentence explain. */
 const terms = [
@@ -37,7 +38,7 @@ const byKind: Readonly<Record<Kind, readonly Term[]>> = {
   bag: ['right-sides', 'allowance'],
   ring: ['right-sides', 'allowance'],
   bind: ['binding', 'bias', 'right-sides'],
-  'bind-over': ['binding', 'ladder-stitch'],
+  'bind-over': ['binding'],
   'bind-end': ['binding'],
   inside: ['ladder-stitch'],
   'turn-in': ['casing'],
@@ -49,12 +50,15 @@ const byKind: Readonly<Record<Kind, readonly Term[]>> = {
   slit: ['right-sides', 'facing'],
   dart: ['dart', 'right-sides'],
   'dart-open': ['dart', 'right-sides', 'allowance'],
-  hem: ['hem', 'ladder-stitch'],
+  hem: ['hem'],
   'raw-hem': ['hem'],
   closure: ['hem'],
   casing: ['casing'],
   turn: ['hem'],
 };
+
+/** What is spoken of too where it is sewn by hand: a machine stitches through. */
+const byHand: Readonly<Partial<Record<Kind, Term>>> = { 'bind-over': 'ladder-stitch', hem: 'ladder-stitch' };
 
 const byNote: Readonly<Record<string, Term>> = {
   snip: 'snip',
@@ -66,18 +70,20 @@ const byNote: Readonly<Record<string, Term>> = {
 /** More chips than this would take a second line on a small phone. */
 const MOST = 3;
 
-export const termsAt = (step: Pick<GuideStep, 'kind' | 'notes'>): readonly Term[] => spokenOf(step).slice(0, MOST);
+export const termsAt = (step: Pick<GuideStep, 'kind' | 'notes'>, way: Way): readonly Term[] =>
+  spokenOf(step, way).slice(0, MOST);
 
 /** All words of the trade that a guide speaks of, in the order they are met. */
-export function termsIn({ steps }: Pick<Guide, 'steps'>): readonly Term[] {
-  const met = new Set<Term>([...termsOnPaper, ...steps.flatMap(spokenOf)]);
+export function termsIn({ steps }: Pick<Guide, 'steps'>, way: Way): readonly Term[] {
+  const met = new Set<Term>([...termsOnPaper, ...steps.flatMap((step) => spokenOf(step, way))]);
   return [...met];
 }
 
-function spokenOf({ kind, notes }: Pick<GuideStep, 'kind' | 'notes'>): readonly Term[] {
+function spokenOf({ kind, notes }: Pick<GuideStep, 'kind' | 'notes'>, way: Way): readonly Term[] {
   const noted = notes.flatMap(({ code }) => byNote[code] ?? []);
   const [first, ...others] = byKind[kind];
-  return [...new Set([first, ...noted, ...others].flatMap((term) => term ?? []))];
+  const hand = way === 'hand' ? byHand[kind] : undefined;
+  return [...new Set([first, ...noted, ...others, hand].flatMap((term) => term ?? []))];
 }
 
 /** What stands on paper and is asked about before the first step. */

@@ -51,7 +51,8 @@ export function kindWords(step: GuideStep, { say, unit }: Telling): string {
       folded: named(folded.first),
     });
   const pair = second.length === 0 && (kind === 'join' || kind === 'bag');
-  return say(pair ? `guide.how-pair.${kind}` : `guide.how.${kind}`, values);
+  const halves = pair && new Set(first).size > 1;
+  return say(pair ? `guide.how-pair.${kind}${halves ? '-halves' : ''}` : `guide.how.${kind}`, values);
 }
 
 /** How much longer the one side is than the other, mm, at one place. */

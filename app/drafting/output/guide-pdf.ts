@@ -51,7 +51,7 @@ export function toGuidePdf(draft: Draft, { say, units, way, script, print }: Gui
     const pages = largeGuideInk(
       before(draft, guide, telling),
       told,
-      glossary(guide, say),
+      glossary(guide, telling),
       { width, height },
       lettering,
     );
@@ -78,7 +78,7 @@ export function toGuidePdf(draft: Draft, { say, units, way, script, print }: Gui
       brush.draw(ink);
     y += high + BETWEEN_MM;
   });
-  const words = setIn(glossary(guide, say), SMALL_PT, column.width, brush.widthOf);
+  const words = setIn(glossary(guide, telling), SMALL_PT, column.width, brush.widthOf);
   if (y + words.height > height - MARGIN_MM) {
     pdf.addPage([width, height]);
     y = MARGIN_MM;
@@ -100,10 +100,10 @@ export function stepWords(step: GuideStep, index: number, telling: Telling): rea
 }
 
 /** The trade's words that the steps speak of, each in a sentence: there is nothing to tap on paper. */
-export function glossary(guide: Guide, say: Say): readonly Paragraph[] {
+export function glossary(guide: Guide, { say, way }: Telling): readonly Paragraph[] {
   return [
     { text: say('screen.sew.words'), bold: true, large: 1.15 },
-    ...termsIn(guide).map((term): Paragraph => ({ text: termWords(term, say), before: 0.4 })),
+    ...termsIn(guide, way).map((term): Paragraph => ({ text: termWords(term, say), before: 0.4 })),
   ];
 }
 

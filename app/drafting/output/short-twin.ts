@@ -92,7 +92,7 @@ function sewingPage({ draft, way }: Extract<ShortTwin, { of: 'sewing' }>, option
       ...set(stepWords(step, index, telling)),
       picture(sceneInk(step.scene, { x: 0, y: 0, ...SCENE }, say, widthOf), SCENE, titleOf(step, say), options),
     ]),
-    ...set(glossary(guide, say)),
+    ...set(glossary(guide, telling)),
   ]);
 }
 

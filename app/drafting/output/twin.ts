@@ -96,7 +96,7 @@ function garmentParts(draft: Draft, options: TwinOptions, several: boolean): rea
         ]),
       ),
     ]),
-    part('screen.sew.words', [list(termsIn(guide).map((term) => termWords(term, say)))]),
+    part('screen.sew.words', [list(termsIn(guide, options.way).map((term) => termWords(term, say)))]),
   ];
   return several ? [section(2, madeFor(draft, say), parts)] : parts;
 }

@@ -82,7 +82,7 @@ export function StepPage({ making, sewing, guide, step, at }: StepPageProps) {
         </ul>
       )}
       {sewing.draft && <p class="soft small">{settingWords(sewing.draft, telling)}</p>}
-      <TermChips terms={termsAt(step)} />
+      <TermChips terms={termsAt(step, telling.way)} />
     </OneStep>
   );
 }
