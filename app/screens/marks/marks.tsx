@@ -1,7 +1,7 @@
 import { useState } from 'preact/hooks';
 import { type MarkId, markPicture } from '../../measuring';
 import { FigurePicture, useWords, WayPage } from '../../parts';
-import { type Making, marksOpen, measureOf } from '../shared/making/making';
+import { type Making, marksShown, measureOf } from '../shared/making/making';
 import { chosenAddress, makingWords } from '../shared/making/outfit';
 import { WithMaking } from '../shared/making/with-making';
 import { usePlace } from '../shared/places';
@@ -21,7 +21,7 @@ export function MarksScreen({ params }: ScreenProps) {
 function MarksPage({ making }: { readonly making: Making }) {
   const { say } = useWords();
   const { toy, garment, body, screens } = making;
-  const marks = marksOpen(making);
+  const marks = marksShown(making);
   const [now, setNow] = useState<MarkId | undefined>(marks[0]);
   usePlace(toy.id, garment.id, 'marks');
   return (

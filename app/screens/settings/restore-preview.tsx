@@ -23,6 +23,7 @@ export function RestorePreview({ desk, found, onDone }: RestorePreviewProps) {
     say('screen.backup.toys', { count: toys }),
     say('screen.backup.readings', { count: readings }),
   ];
+  const added = { toys: changes.merge.toys.added, readings: changes.merge.readings.added };
   return (
     <section class="slip ask">
       <h2>{say('screen.backup.found')}</h2>
@@ -37,7 +38,9 @@ export function RestorePreview({ desk, found, onDone }: RestorePreviewProps) {
       {found.unreadable > 0 && <p>{say('screen.backup.unreadable', { count: found.unreadable })}</p>}
       {found.newer > 0 && <p>{say('screen.backup.newer', { count: found.newer })}</p>}
       <p>
-        {say('screen.backup.merge-what', { added: amounts(changes.merge.toys.added, changes.merge.readings.added) })}
+        {added.toys + added.readings > 0
+          ? say('screen.backup.merge-what', { added: amounts(added.toys, added.readings) })
+          : say('screen.backup.merge-none')}
       </p>
       <p>
         {say('screen.backup.replace-what', {

@@ -154,6 +154,12 @@ export const marksOpen = ({ toy, steps, readings }: Making) =>
     steps.map(({ measure }) => measure).filter((id) => !readings[id]),
   );
 
+/** Those; or, looked at again when all is read, the marks of every step. */
+export const marksShown = (making: Making) => {
+  const open = marksOpen(making);
+  return open.length > 0 ? open : marksOpen({ ...making, readings: {} });
+};
+
 /** The body, once a single reading is there to judge the rest by. */
 export const bodyKnown = ({ body, readings }: Pick<Making, 'body' | 'readings'>): Body | null =>
   Object.keys(readings).length > 0 ? body : null;
