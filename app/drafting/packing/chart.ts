@@ -7,7 +7,7 @@ import type { Shape } from './shape';
 import { type Sums, signedDepthIn } from './sums';
 
 /** Cells along a usual shape, and how many there may be in all: more do not stay in the processor's cache. */
-const CELLS = 16;
+const CELLS = 12;
 const MOST_CELLS = 2_000_000;
 /** Depths are counted in this share of the deepest. */
 const LEVELS = 65_000;

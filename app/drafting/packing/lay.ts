@@ -12,7 +12,7 @@ import type { Stock } from './stock';
 const FLOOR_SHARE = 0.005;
 
 /** How wide a lane is in which pieces are looked for, as a share of a usual piece's size. */
-const LANE_SHARE = 0.5;
+const LANE_SHARE = 0.8;
 
 /** Where a piece waits that is not laid yet: far off any field. */
 const ASIDE = -1e9;
