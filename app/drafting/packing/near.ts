@@ -115,7 +115,7 @@ function listed(
 }
 
 /** How deep the middle of the cell under work lies in each sum of its list. */
-const depths = new Float64Array(1 << 12);
+const depths: number[] = [];
 
 /** The lists' numbers, with room for so many more. */
 function roomIn(lists: Lists, more: number): Int32Array {
