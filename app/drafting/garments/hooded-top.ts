@@ -1,4 +1,4 @@
-import type { Hems, HoodEdges, Opens, PocketCut, Pockets, Sleeves, Wrists } from '../heads/choices';
+import type { Hems, HoodEdges, Hoods, Opens, PocketCut, Pockets, Sleeves, Wrists } from '../heads/choices';
 import { hoodedTopHead } from '../heads/hooded-top';
 import { assemble } from '../rows/garment';
 import type { RefTo } from '../rows/names';
@@ -9,6 +9,7 @@ import { earsPart } from './parts/ears';
 import { fastenedPart } from './parts/fastened';
 import { wristRole } from './parts/hem';
 import { hoodPart } from './parts/hood';
+import { leavesChin } from './parts/hood-match';
 import { levelHemPart } from './parts/level-hem';
 import { pocketParts, pocketPlace } from './parts/pocket';
 import { ribbedHemParts } from './parts/ribbed-hem';
@@ -43,7 +44,7 @@ export const hoodedTop = assemble(hoodedTopHead, [
   }),
   ...ribbedHoodParts,
   ...armholeParts(top),
-  slitPart('front', top.lined),
+  slitPart<Choices & Hoods>('front', top.lined, leavesChin),
   ...pocketParts,
   earsPart,
 ]);

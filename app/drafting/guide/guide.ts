@@ -109,12 +109,22 @@ function snipped(seams: readonly Seam[], done: readonly Seam[], known: Known): r
   ];
 }
 
+/** An edge that is bound has no allowance to hold it in: so far from it the strip still covers the stitches (common practice, no source). */
+const STAYED_FROM_BOUND_MM: Mm = 3;
+
 /** Hollow edges of woven cloth give before they are sewn: a line of stitches in each piece holds them. */
 function stayed(known: Known): readonly GuideStep[] {
   const cloth = clothOf(known.draft.order);
   if (!cloth || isKnit(cloth) || !cloth.frays) return [];
+  // What is laid along another edge is held by that one.
+  const laid = known.draft.seams.flatMap(({ join, second }) => (join === 'laid' ? second : []));
+  const isLaid = ({ piece, edge }: Ref) => laid.some((ref) => ref.piece === piece && ref.edge === edge);
   const refs = known.draft.pieces.flatMap(({ name, edges }): Ref[] =>
-    known.isStrip(name) ? [] : edges.flatMap(({ name: edge, path }) => (isHollow(path) ? [{ piece: name, edge }] : [])),
+    known.isStrip(name)
+      ? []
+      : edges.flatMap(({ name: edge, path }) =>
+          isHollow(path) && !isLaid({ piece: name, edge }) ? [{ piece: name, edge }] : [],
+        ),
   );
   if (refs.length === 0) return [];
   const length = refs.reduce((sum, ref) => sum + (known.edge(ref)?.length ?? 0), 0);
@@ -136,7 +146,9 @@ function stayed(known: Known): readonly GuideStep[] {
       ...sidesOf([seam]),
       allowance: Math.max(...refs.map((ref) => known.edge(ref)?.allowance ?? 0)),
       length: 2 * length,
-      notes: [],
+      notes: refs.some((ref) => known.edge(ref)?.allowance === 0)
+        ? [{ code: 'stay-bound', values: { far: STAYED_FROM_BOUND_MM } }]
+        : [],
       scene: sceneOf([seam], [], known),
     },
   ];

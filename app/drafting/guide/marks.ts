@@ -11,8 +11,8 @@ export type Walked = { readonly run: Path; readonly ref: Ref; readonly notches: 
 /** Marks nearer than this are one, mm. */
 const ONE_MM = 1.5;
 
-/** The ends of a side, its notches and its joints, in order. */
-export function marksAlong(edges: readonly Walked[]): readonly Mark[] {
+/** The ends of a side, its notches and its joints, in order; no farther than `until`, mm from its start. */
+export function marksAlong(edges: readonly Walked[], until = Number.POSITIVE_INFINITY): readonly Mark[] {
   let before = 0;
   const marks: Mark[] = [];
   for (const { run, ref, notches } of edges) {
@@ -24,10 +24,16 @@ export function marksAlong(edges: readonly Walked[]): readonly Mark[] {
       const along = ref.back ? length - at : at;
       marks.push({ at: pointAtLength(run, along).point, along: before + along });
     }
-    marks.push({ at: end(run), along: before + length });
+    const over = before + length - until;
+    marks.push(
+      over > 0
+        ? { at: pointAtLength(run, Math.max(length - over, 0)).point, along: until }
+        : { at: end(run), along: before + length },
+    );
     before += length;
   }
-  return [...marks]
+  return marks
+    .filter(({ along }) => along <= until)
     .sort((a, b) => a.along - b.along)
     .filter((mark, index, all) => index === 0 || mark.along - (all[index - 1]?.along ?? 0) > ONE_MM);
 }

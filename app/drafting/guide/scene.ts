@@ -1,3 +1,4 @@
+import type { Mm } from '../../body';
 import type { Ref, Seam } from '../draft-types';
 import { distance, lerp, type Path, type Point, pathLength, pointAtLength, polyline } from '../geometry';
 import { type Arranged, arrange } from './arrange';
@@ -125,7 +126,7 @@ function pairsOf(seam: Seam, { parts, onOther }: Arranged): readonly Pair[] {
   const partsOf = (name: string) => parts.filter(({ piece }) => piece.name === name);
   const self = seam.first.length === 1 && seam.first[0]?.piece === seam.second[0]?.piece;
   const same = self && seam.first[0]?.edge === seam.second[0]?.edge;
-  const along = (refs: readonly Ref[], second: boolean): readonly Mark[] =>
+  const along = (refs: readonly Ref[], second: boolean, until?: Mm): readonly Mark[] =>
     marksAlong(
       refs.flatMap((ref) => {
         const found = partsOf(ref.piece);
@@ -134,8 +135,11 @@ function pairsOf(seam: Seam, { parts, onOther }: Arranged): readonly Pair[] {
         const other = onOther.has(ref.piece) || (same && second && part.piece.onFold);
         return [{ run: runOf(part, ref, other), ref, notches: part.piece.notches }];
       }),
+      until,
     );
-  const [one, two] = [along(seam.first, false), along(seam.second, true)];
+  // A facing laid along a longer edge ends on it, before that ends.
+  const laid = seam.join === 'laid' ? seam.secondLength : undefined;
+  const [one, two] = [along(seam.first, false, laid), along(seam.second, true)];
   const [from, to] = one.length === two.length ? [one, two] : [ends(one), ends(two)];
   return from.flatMap((mark, index) => {
     const other = to[index];

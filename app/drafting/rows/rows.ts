@@ -24,6 +24,8 @@ export type SeamRow<N extends Names = Names> = When<N> & {
   readonly after?: (choices: N['choices'], sizes: Sizes<N['size']>) => readonly string[];
   /** Seam ends whose neighbours need not run on smoothly: V-necks, closures, the hood's chin. */
   readonly cornered?: true;
+  /** Its notches tell the front of a piece from its back: it has some, however short. */
+  readonly tellsFront?: true;
   /** A dart that is open at an edge: it ends in a point, where nothing runs on; none where its block drew none. */
   readonly openDart?: true;
 };

@@ -3,12 +3,14 @@ import type { Notch, Ref, Seam } from '../draft-types';
 import { cornerAt } from '../drawing/chain';
 import type { Drawing } from '../drawing/draw';
 
-/** Edges shorter than this are matched by their ends alone, mm. */
+/** Edges shorter than this are matched by their ends alone, mm; where notches tell a sleeve's front from its back, those shorter than the second. */
 const SHORTEST_NOTCHED_MM = 40;
+const SHORTEST_TOLD_MM = 14;
 /** A notch nearer an end than this says nothing the end does not. */
 const CLEAR_OF_ENDS_MM = 4;
 /** A notch halfway along is left out where a break is as near as this: two marks side by side read as one. */
 const CLEAR_OF_BREAKS_MM = 12;
+const TOLD_CLEAR_OF_BREAKS_MM = 6;
 /** A break in a chain whose corner is this near to straight is no corner: it is marked by a notch. */
 const STRAIGHT = 0.2;
 
@@ -20,22 +22,22 @@ export type Placed = { readonly piece: string; readonly notch: Notch };
 /**
  * Notches pair: at the same share of both chains, so that ease spreads evenly between them. They stand halfway along
  * every longer edge of the first chain, wherever an edge of either chain ends on the other's middle, and where a seam ends
- * but its edge runs straight on: at an opening.
+ * but its edge runs straight on: at an opening. `tells`: by them alone a piece's front is known from its back.
  */
-export function notchesOf(seam: Seam, drawing: Drawing): Placed[] {
+export function notchesOf(seam: Seam, drawing: Drawing, tells = false): Placed[] {
+  const shortest = tells ? SHORTEST_TOLD_MM : SHORTEST_NOTCHED_MM;
+  const clear = tells ? TOLD_CLEAR_OF_BREAKS_MM : CLEAR_OF_BREAKS_MM;
   // Where both halves of a fold piece lie in one chain, a mark on the half would show twice: such strips go by their fold.
   if ([...seam.first, ...seam.second].some((ref) => ref.times)) return [];
   const [first, second] = [spansOf(seam.first, drawing), spansOf(seam.second, drawing)];
   const halves = first
-    .filter((span) => span.to - span.from >= SHORTEST_NOTCHED_MM)
+    .filter((span) => span.to - span.from >= shortest)
     .map((span) => (span.from + span.to) / 2 / seam.firstLength);
   const breaks = [
     ...first.slice(1).map((span) => span.from / seam.firstLength),
     ...second.slice(1).map((span) => span.from / seam.secondLength),
   ];
-  const apart = halves.filter((half) =>
-    breaks.every((each) => Math.abs(each - half) * seam.firstLength > CLEAR_OF_BREAKS_MM),
-  );
+  const apart = halves.filter((half) => breaks.every((each) => Math.abs(each - half) * seam.firstLength > clear));
   const longest = Math.max(seam.firstLength, seam.secondLength);
   return [...apart, ...breaks, ...ENDS].flatMap((share) => {
     const [one, two] = [

@@ -35,7 +35,7 @@ export function walk(garment: Garment, drawing: Drawing): Walked {
   rows.forEach((row, index) => {
     const seam = seams[index];
     if (!seam || row.kind) return;
-    for (const { piece, notch } of notchesOf(seam, drawing)) {
+    for (const { piece, notch } of notchesOf(seam, drawing, row.tellsFront)) {
       const there = notches.get(piece) ?? [];
       if (!there.some((each) => each.edge === notch.edge && Math.abs(each.at - notch.at) < SEAM_MATCH_MM))
         there.push(notch);

@@ -17,6 +17,7 @@ export const raglanSeams: readonly SeamRow<SleeveNames>[] = [
     first: [{ piece: 'front', edge: 'armhole', back: true }],
     second: [{ piece: 'sleeve', edge: 'front-raglan' }],
     longer: 'gathered',
+    tellsFront: true,
     when: isRaglan,
   },
   {
@@ -25,6 +26,7 @@ export const raglanSeams: readonly SeamRow<SleeveNames>[] = [
     first: [{ piece: 'back', edge: 'armhole' }],
     second: [{ piece: 'sleeve', edge: 'back-raglan' }],
     longer: 'gathered',
+    tellsFront: true,
     when: isRaglan,
   },
 ];

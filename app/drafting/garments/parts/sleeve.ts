@@ -144,6 +144,7 @@ export const sleeves = part<Takes, Gives>({
         { piece: 'sleeve', edge: 'back-cap' },
       ],
       longer: 'gathered',
+      tellsFront: true,
       when: setIn,
     },
     ...raglanSeams,

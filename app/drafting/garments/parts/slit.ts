@@ -1,23 +1,47 @@
-import { slitFacing } from '../../blocks/slit-facing';
+import { neckSlitFacing } from '../../blocks/slit-facing';
 import type { Dressed, Opens } from '../../heads/choices';
+import { type RefTo, sumOf } from '../../rows/names';
 import { part } from '../../rows/part';
 import { type EdgesOf, piece } from '../../rows/piece-row';
+import { drawnTrunk } from '../../sizes/trunk';
+import type { BodiceGives } from './bodice';
 import type { Side, Sides } from './top';
 
-type Gives = { readonly size: never; readonly edge: EdgesOf<'slit-facing', typeof slitFacing> };
-type Takes<C extends object> = { readonly choices: C & Opens; readonly size: never; readonly edge: Sides };
+type Gives = { readonly size: never; readonly edge: EdgesOf<'slit-facing', typeof neckSlitFacing> };
+type Takes<C extends object> = {
+  readonly choices: C & Opens;
+  readonly size: BodiceGives['size'];
+  readonly edge: Sides;
+};
 
-/** A slit down the centre of one side, faced: for a head that does not pass the neckline. `faced`: something else faces it. */
-export function slitPart<C extends object>(side: Side, faced: (choices: C) => boolean) {
+/**
+ * A slit down the centre of one side, faced: for a head that does not pass the neckline. `faced`: something else faces it;
+ * `chin`: whether a hood leaves the middle of the neckline free.
+ */
+export function slitPart<C extends object>(
+  side: Side,
+  faced: (choices: C) => boolean,
+  chin: (choices: C) => boolean = () => false,
+) {
   const isFaced = (choices: C & Opens) => choices.opening === 'slit' && !faced(choices);
+  /** What the side has of the neckline, from the centre on. */
+  const along = (choices: C): readonly RefTo<'front.chin' | `${Side}.neckline`>[] => [
+    ...(chin(choices) ? [{ piece: 'front', edge: 'chin' } as const] : []),
+    { piece: side, edge: 'neckline' },
+  ];
   return part<Takes<C>, Gives>({
     pieces: [
-      piece<Takes<C>>()('slit-facing', slitFacing, {
+      piece<Takes<C>>()('slit-facing', neckSlitFacing, {
         copies: 1,
         mirrored: false,
         onFold: true,
-        // Drawn without a slit it would be our own fault: not fed, it throws.
-        sizes: { slitLength: ({ slit }) => slit ?? Number.NaN },
+        sizes: {
+          neckDrop: `${side}NeckDrop` as const,
+          neckLong: (look) => sumOf(along(look.choices), look),
+          chestHalf: ({ sizes }) => drawnTrunk(sizes)[side].chest,
+          // Drawn without a slit it would be our own fault: not fed, it throws.
+          slitLength: ({ slit }) => slit ?? Number.NaN,
+        },
         roles: () => ({ top: 'neckline', side: 'edge', bottom: 'edge', centre: 'fold' }),
         cuts: ['slit'],
         when: isFaced,
@@ -36,7 +60,7 @@ export function slitPart<C extends object>(side: Side, faced: (choices: C) => bo
         name: 'slit-top',
         sewn: 2,
         kind: 'laid',
-        first: [{ piece: side, edge: 'neckline' }],
+        first: along,
         second: [{ piece: 'slit-facing', edge: 'top' }],
         when: isFaced,
       },
