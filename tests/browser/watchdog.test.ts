@@ -51,13 +51,17 @@ test('an app that does not start says so, lies on no side, and its toys can be s
   const other = await site.visit();
   const elsewhere = new Maker(other.page, site.address);
   await elsewhere.at('settings/backup');
-  await other.page.locator('input[type=file]').setInputFiles({
-    name: 'hemling.json',
-    mimeType: 'application/json',
-    buffer: file,
-  });
-  await other.page.getByRole('button', { name: 'Add it to what is here' }).click();
+  const choose = () =>
+    other.page
+      .locator('input[type=file]')
+      .setInputFiles({ name: 'hemling.json', mimeType: 'application/json', buffer: file });
+  await choose();
+  await other.page.getByRole('button', { name: 'Add it to what is here' }).waitFor();
+  expect(await elsewhere.named('Replace what is here').count(), 'nothing is here that it could replace').toBe(0);
+  await elsewhere.press('Add it to what is here');
   await other.page.getByText('Everything from the file is here').waitFor();
+  await choose();
+  await other.page.getByText('All its toys and numbers are here already').waitFor();
   await elsewhere.at('');
   await other.page
     .getByRole('link', { name: /Bramble/ })

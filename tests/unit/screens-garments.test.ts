@@ -2,9 +2,11 @@ import { expect, test } from 'vitest';
 import type { BodyKind } from '../../app/body';
 import { heads } from '../../app/drafting/catalogue';
 import { draft, fullOrder } from '../../app/drafting/draft';
-import { bodyFrom } from '../../app/measuring';
+import { asking, bodyFrom, plan } from '../../app/measuring';
 import { askedFor, askOf, asksAmong, orderFor } from '../../app/screens/garments/asked';
 import { kindsWithLittle } from '../../app/screens/shared/making/garments-known';
+import { needsOf, tapedOf } from '../../app/screens/shared/making/making';
+import { numbersLeft } from '../../app/screens/shared/making/numbers-left';
 import { randomCard, seeded } from '../toys/random';
 
 const wornBy = (kind: BodyKind) => heads.filter(({ bodies }) => bodies.includes(kind));
@@ -47,4 +49,18 @@ test('four legs and round toys have little to wear, and how much is counted', ()
   const few = kindsWithLittle(heads);
   expect([...few.keys()]).toEqual(['four-legged', 'round']);
   expect(few.get('round')).toBe(wornBy('round').length);
+});
+
+test('a garment asks for as many numbers as there are steps with the tape; lengths to choose are none of them', () => {
+  for (const row of heads) {
+    const card = randomCard(seeded(5), row.bodies[0] ?? 'upright');
+    const body = bodyFrom(card);
+    const toy = { ...card.toy, kind: body.kind, traits: body.traits };
+    const nothing = { ...body, sizes: {} };
+    for (const way of ['whole', 'short'] as const) {
+      const needs = needsOf(row, toy, { garment: row.id });
+      const steps = tapedOf(plan(asking(toy, needs, way).asked, nothing).steps);
+      expect(numbersLeft(row, toy, nothing, { way }).count, row.id).toBe(steps.length);
+    }
+  }
 });

@@ -58,7 +58,7 @@ function ForToy({ toy, making: { garment, row, toy: own }, like }: ForToyProps) 
   const watched = useToy(toy.id);
   const readings = watched.state === 'here' ? watched.value.readings : null;
   const { date: _, ...order } = garment.order;
-  const left = readings && numbersLeft(row, toy, bodyOf({ toy, readings }), order);
+  const left = readings && numbersLeft(row, toy, bodyOf({ toy, readings }), { order });
   const make = () =>
     attempt(async () => {
       const { id } = await saveGarment(toy.id, order, undefined, like);

@@ -1,20 +1,21 @@
 import type { Way } from '../../measuring';
 import { Icon, Picks, useWords } from '../../parts';
 import { setSetting } from '../../storage';
-import { type Making, screensOf } from '../shared/making/making';
+import type { Making } from '../shared/making/making';
+import { askedWords, numbersLeft } from '../shared/making/numbers-left';
 import { to } from '../shared/route';
 import { useAttempt } from '../shared/trouble/attempt';
 
 const ways: readonly Way[] = ['whole', 'short'];
 
-/** All of it measured, or the few numbers that tell most and the rest guessed, where that saves a step; said with how many each takes. */
+/** All of it measured, or the few numbers that tell most and the rest guessed, where that saves a number; said with how many each still takes. */
 export function WayPicks({ making }: { readonly making: Making }) {
   const { say } = useWords();
   const attempt = useAttempt();
-  const steps = { whole: screensOf(making, 'whole'), short: screensOf(making, 'short') };
+  const leftOn = (way: Way) => numbersLeft(making.row, making.toy, making.body, { order: making.garment.order, way });
   return (
     <div class="way">
-      {steps.short < steps.whole && (
+      {leftOn('short').count < leftOn('whole').count && (
         <Picks
           legend={say('screen.way.name')}
           chosen={making.way}
@@ -22,7 +23,7 @@ export function WayPicks({ making }: { readonly making: Making }) {
           picks={ways.map((value) => ({
             value,
             words: say(`screen.way.${value}`),
-            note: say('screen.way.steps', { count: steps[value] }),
+            note: askedWords(say, leftOn(value)),
           }))}
         />
       )}

@@ -6,7 +6,7 @@ import { forPlayer } from '../shared/care/for-player';
 import { Worn } from '../shared/dressed/worn';
 import { bodyOf, bodyShown } from '../shared/making/body-of';
 import { useGarments } from '../shared/making/garments-known';
-import { leftWords, numbersLeft } from '../shared/making/numbers-left';
+import { askedWords, numbersLeft } from '../shared/making/numbers-left';
 import { go, to } from '../shared/route';
 import type { ScreenProps } from '../shared/screen-props';
 import { useAttempt } from '../shared/trouble/attempt';
@@ -31,10 +31,7 @@ export function GarmentsScreen({ params, query }: ScreenProps) {
         const show = (only: Ask) => go(`${to('toy', toy.id, 'make')}?${ONLY}=${only}`, 'replace');
         const known = bodyOf({ toy, readings });
         const body = bodyShown(known);
-        const left = (row: Head) => {
-          const numbers = numbersLeft(row, toy, known);
-          return numbers.count === 0 ? say('screen.garments.no-more') : leftWords(say, 'screen.garments.left', numbers);
-        };
+        const left = (row: Head) => askedWords(say, numbersLeft(row, toy, known));
         const begin = (order: Order) =>
           attempt(async () => {
             const { id } = await saveGarment(toy.id, order);

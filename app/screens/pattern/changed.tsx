@@ -1,11 +1,15 @@
 import type { Draft } from '../../drafting/draft-types';
 import { sayFirst, useWords } from '../../parts';
 import { Folded } from '../shared/folded/folded';
+import type { Making } from '../shared/making/making';
+import { NumbersAgain } from './numbers-again';
 
-/** What was changed so that the seams meet, each with its reason. */
-export function Changed({ draft: { adjustments }, name }: { readonly draft: Draft; readonly name: string }) {
+type ChangedProps = { readonly draft: Draft; readonly making: Making };
+
+/** What was changed so that the seams meet, each with its reason and the numbers it was measured from. */
+export function Changed({ draft: { adjustments }, making }: ChangedProps) {
   const { say } = useWords();
-  const title = say('screen.pattern.changed', { name });
+  const title = say('screen.pattern.changed', { name: making.toy.name });
   if (adjustments.length === 0)
     return (
       <p class="pattern-same">
@@ -19,6 +23,7 @@ export function Changed({ draft: { adjustments }, name }: { readonly draft: Draf
           <li key={index}>
             {sayFirst(say, [`adjustment.${adjustment.code}`, 'adjustment.other'], { by: Math.abs(adjustment.by) })}{' '}
             <span class="soft">{sayFirst(say, [`because.${adjustment.because}`, ''])}</span>
+            <NumbersAgain measures={adjustment.check} making={making} />
           </li>
         ))}
       </ul>

@@ -74,7 +74,7 @@ function PatternPage({ making }: { readonly making: Making }) {
           <PiecesView draft={draft} />
           <div class="pattern-told">
             <Again draft={draft} making={making} />
-            <Changed draft={draft} name={toy.name} />
+            <Changed draft={draft} making={making} />
             <WorthChecking draft={draft} making={making} />
             <FitTable draft={draft} />
             <WishFields making={making} />

@@ -37,19 +37,21 @@ export function TrueScale({ correction, onCorrection }: TrueScaleProps) {
           short: formatLength(CHECK_MM, { ...hand, unit: 'cm' }),
         })}
       </p>
-      <label for={id}>{say('screen.scale.measured')}</label>
-      <span class="amount-field">
-        <input
-          id={id}
-          value={text}
-          inputMode="decimal"
-          autoComplete="off"
-          aria-invalid={text !== '' && !fits}
-          aria-describedby={`${id}-how ${id}-said`}
-          onInput={(event) => setText(event.currentTarget.value)}
-        />
-        <span class="soft">{millimetreFace(hand.locale)}</span>
-      </span>
+      <div class="amount">
+        <label for={id}>{say('screen.scale.measured')}</label>
+        <span class="amount-field">
+          <input
+            id={id}
+            value={text}
+            inputMode="decimal"
+            autoComplete="off"
+            aria-invalid={text !== '' && !fits}
+            aria-describedby={`${id}-how ${id}-said`}
+            onInput={(event) => setText(event.currentTarget.value)}
+          />
+          <span class="soft">{millimetreFace(hand.locale)}</span>
+        </span>
+      </div>
       <p id={`${id}-said`} role="status">
         {text !== '' && !fits && say('screen.scale.too-far')}
         {fits && cause && say(`screen.scale.${cause.code}`)}

@@ -1,5 +1,5 @@
 import { useWords } from '../../parts';
-import type { Desk, ReadSummary, Way } from '../../storage';
+import type { Changes, Desk, ReadSummary, Way } from '../../storage';
 import { writtenDay } from '../../words';
 import { useAttempt } from '../shared/trouble/attempt';
 
@@ -9,7 +9,10 @@ type RestorePreviewProps = {
   readonly onDone: (what: 'restored' | 'unchanged') => void;
 };
 
-/** What a backup would change, before anything is changed: laid beside what is here, or in its place. */
+/** What she would miss; the rest comes along unsaid. */
+const told = ['toys', 'readings', 'garments', 'photos'] as const;
+
+/** What a backup would change, before anything is changed: laid beside what is here, or, where that is another thing, in its place. */
 export function RestorePreview({ desk, found, onDone }: RestorePreviewProps) {
   const { say, hand } = useWords();
   const attempt = useAttempt();
@@ -24,6 +27,13 @@ export function RestorePreview({ desk, found, onDone }: RestorePreviewProps) {
     say('screen.backup.readings', { count: readings }),
   ];
   const added = { toys: changes.merge.toys.added, readings: changes.merge.readings.added };
+  const replaces = toldOf(changes.replace, ({ changed, removed }) => changed + removed) > 0;
+  const mergeWords = () => {
+    if (added.toys + added.readings > 0)
+      return say('screen.backup.merge-what', { added: amounts(added.toys, added.readings) });
+    const newer = toldOf(changes.merge, (each) => each.added + each.changed) > 0;
+    return say(newer ? 'screen.backup.merge-newer' : 'screen.backup.merge-none');
+  };
   return (
     <section class="slip ask">
       <h2>{say('screen.backup.found')}</h2>
@@ -37,23 +47,23 @@ export function RestorePreview({ desk, found, onDone }: RestorePreviewProps) {
       )}
       {found.unreadable > 0 && <p>{say('screen.backup.unreadable', { count: found.unreadable })}</p>}
       {found.newer > 0 && <p>{say('screen.backup.newer', { count: found.newer })}</p>}
-      <p>
-        {added.toys + added.readings > 0
-          ? say('screen.backup.merge-what', { added: amounts(added.toys, added.readings) })
-          : say('screen.backup.merge-none')}
-      </p>
-      <p>
-        {say('screen.backup.replace-what', {
-          removed: amounts(changes.replace.toys.removed, changes.replace.readings.removed),
-        })}
-      </p>
+      <p>{mergeWords()}</p>
+      {replaces && (
+        <p>
+          {say('screen.backup.replace-what', {
+            removed: amounts(changes.replace.toys.removed, changes.replace.readings.removed),
+          })}
+        </p>
+      )}
       <div class="slip-acts">
         <button type="button" class="go" onClick={() => restore('merge')}>
           {say('screen.backup.merge')}
         </button>
-        <button type="button" class="plain" onClick={() => restore('replace')}>
-          {say('screen.backup.replace')}
-        </button>
+        {replaces && (
+          <button type="button" class="plain" onClick={() => restore('replace')}>
+            {say('screen.backup.replace')}
+          </button>
+        )}
         <button type="button" class="quiet" onClick={() => onDone('unchanged')}>
           {say('screen.not-now')}
         </button>
@@ -61,3 +71,6 @@ export function RestorePreview({ desk, found, onDone }: RestorePreviewProps) {
     </section>
   );
 }
+
+const toldOf = (changes: Changes, count: (change: Changes['toys']) => number): number =>
+  told.reduce((sum, table) => sum + count(changes[table]), 0);

@@ -74,11 +74,6 @@ function doubtsOf(all: readonly Ordered[], read: Body, heard: Parameters<typeof 
 export const askedFor = (given: Omit<Given, 'way'>): readonly MeasureId[] =>
   makingOf({ ...given, way: 'whole' }).steps.map(({ measure }) => measure);
 
-/** How many screens measuring takes one way or the other. */
-export function screensOf({ row, garment, body }: Pick<Making, 'row' | 'garment' | 'body'>, way: Way): number {
-  return pagesOf(plan(asking(body, needsOf(row, body, garment.order), way).asked, body).steps);
-}
-
 const pagesOf = (steps: readonly Step[]) => tapedOf(steps).length + (wishesOf(steps).length > 0 ? 1 : 0);
 
 /** The steps that the tape takes, and the wishes, which share a page. */
@@ -147,11 +142,13 @@ export function measureOf(making: Making): readonly string[] {
   return first ? ['measure', first] : [afterTape(making)];
 }
 
-/** The marks that steps not read yet speak of. */
+/** The marks that what the tape has not told yet speaks of; a length to choose is suggested, and sends nobody to mark it. */
 export const marksOpen = ({ toy, steps, readings }: Making) =>
   marksFor(
     toy.kind,
-    steps.map(({ measure }) => measure).filter((id) => !readings[id]),
+    tapedOf(steps)
+      .map(({ measure }) => measure)
+      .filter((id) => !readings[id]),
   );
 
 /** Those; or, looked at again when all is read, the marks of every step. */
