@@ -18,3 +18,17 @@ test.each([
   expect(called('hem').sort()).toEqual(hems);
   expect(called('turned').sort()).toEqual(others);
 });
+
+test('on what goes round a toy in one piece, front and back are told apart by words, and by notches: two marks behind', () => {
+  for (const id of ['trousers', 'pants']) {
+    const drafts = demoDrafts('quilting-cotton', id);
+    expect(drafts.length).toBeGreaterThan(3);
+    for (const { pieces } of drafts) {
+      const [whole] = pieces;
+      const words = whole?.edges.map((edge) => edgeName(edge, whole)) ?? [];
+      for (const side of ['front', 'back']) expect(words.filter((word) => word?.startsWith(side))).not.toEqual([]);
+      const behind = (name: string) => /^back-(crotch|above|gusset|waist)/.test(name);
+      for (const { edge, ticks } of whole?.notches ?? []) expect(ticks, edge).toBe(behind(edge) ? 2 : 1);
+    }
+  }
+});

@@ -139,6 +139,29 @@ describe('legs of a thousand toys', () => {
   });
 });
 
+test('a gusset under 16 mm along the fold is set in only where the fork would take the leg over 1.35 thighs instead', () => {
+  const small = drawn.filter(({ crotch }) => crotch.gusset && crotch.gusset.length < 16);
+  for (const { asked } of small) {
+    const { leg: frame } = crotchOf({ ...asked, front: null, gussets: false });
+    if (asked.front === null) expect(asked.hip / 2 + frame.legFork).toBeGreaterThan(1.35 * asked.thigh);
+  }
+  const closed = {
+    ...toys[0],
+    posture: 'sits',
+    hip: 318,
+    thigh: 160,
+    hem: 148,
+    rise: 86,
+    inside: 104,
+    front: null,
+  } as const;
+  const doll = crotchOf({ ...closed, crotch: 251, gussets: true });
+  expect(doll.gusset).toBeNull();
+  expect(doll.leg.legFork).toBeGreaterThan(10);
+  expect(seamOf(doll.leg)).toBeCloseTo(251, 2);
+  expect(crotchOf({ ...closed, crotch: 262, gussets: true }).gusset?.length).toBeGreaterThan(16);
+});
+
 test('a gusset closes: four equal sides, its length along the fold', () => {
   const { edges } = gusset.draw({ gussetLength: 40, gussetSide: 30 });
   expect(pathLength(edges.front ?? [])).toBeCloseTo(30, 9);

@@ -44,6 +44,14 @@ test.each([
   expect(elastic.width).toBe(wide);
 });
 
+test('what is wanted twice is told as two, an elastic or a piece of hook and loop too', () => {
+  const told = (draft: Draft, kind: NotionKind) =>
+    of(draft, kind).map((each) => ({ twice: each.count === 2, words: notionWords(each, say, 'cm') }));
+  const lines = [...told(drafted('bear', 'pants'), 'elastic'), ...told(drafted('bear', 'dungarees'), 'hook-and-loop')];
+  expect(lines.map(({ twice }) => twice)).toEqual([false, true, true]);
+  for (const { twice, words } of lines) expect(/: 2 pieces .* each /.test(words)).toBe(twice);
+});
+
 test('elastic for a girth is shorter than the girth where the girth is not tiny', () => {
   expect(elasticFor(300)).toBe(290);
   expect(elasticFor(300)).not.toBe(300 * 0.9);

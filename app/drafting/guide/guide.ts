@@ -1,7 +1,7 @@
 import type { Mm } from '../../body';
 import type { Draft, Ref, Seam } from '../draft-types';
 import { clothOf, isKnit } from '../sizes/cloths';
-import { after, before } from './beside';
+import { after, before, isSewnOn } from './beside';
 import { finishesOf } from './finishes';
 import type { Guide, GuideStep } from './guide-types';
 import { isHollow } from './hollow';
@@ -161,20 +161,37 @@ const groupOf = (piece: string, groups: ReadonlyMap<string, string>): string => 
 
 /**
  * The pass after which the garment goes round the toy: the first that joins what hangs together already; else the last that
- * joins two pieces left and right; −1 where none does.
+ * joins two pieces left and right, or a piece to itself; −1 where none does. What is then closed to a ring beside it lies flat still.
  */
 function closingOf(passes: readonly (readonly Seam[])[], known: Known): number {
   const groups = new Map<string, string>();
-  const closing = passes.findIndex((seams) => {
-    const closes = closesRound(seams, groups, known);
+  const closing = passes.findIndex((seams, index) => {
+    const closes = closesRound(seams, groups, known) && !ringsBeside(seams, passes.slice(index + 1).flat(), known);
     joinGroups(seams, groups);
     return closes;
   });
   if (closing >= 0) return closing;
-  return passes.findLastIndex((seams) =>
-    seams.every((seam) => kindOf(seam, known) === 'join' && seam.sewn === 2 && !runsOverFold(seam, known)),
+  return passes.findLastIndex(
+    (seams) => seams.every((seam) => closesSides(seam, known)) || seams.some((seam) => closesItself(seam, known)),
   );
 }
+
+const closesSides = (seam: Seam, known: Known): boolean =>
+  kindOf(seam, known) === 'join' && seam.sewn === 2 && !runsOverFold(seam, known);
+
+/** The garment's main piece: a leg, left and right, or the halves of a tube. A ring sewn once is an ornament's. */
+const closesItself = (seam: Seam, known: Known): boolean => {
+  const kind = kindOf(seam, known);
+  const goesRound = kind === 'join' || (kind === 'ring' && seam.sewn === 2);
+  return goesRound && isSelf(seam) && seam.first[0]?.piece === known.draft.pieces[0]?.name;
+};
+
+/** Edges beside these are sewn to each other later. */
+const ringsBeside = (seams: readonly Seam[], later: readonly Seam[], known: Known): boolean => {
+  const refs = seams.flatMap(({ first, second }) => [...first, ...second]);
+  const beside = refs.flatMap((ref) => (known.edge(ref) ? [before(ref, known), after(ref, known)] : []));
+  return later.some((seam) => kindOf(seam, known) === 'ring' && beside.some((ref) => isSewnOn(ref, [seam])));
+};
 
 /** Joins pieces that hang together already: what lay flat becomes a round. */
 function closesRound(seams: readonly Seam[], groups: ReadonlyMap<string, string>, known: Known): boolean {

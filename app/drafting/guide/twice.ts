@@ -5,10 +5,13 @@ import { isSelf, kindOf } from './kind';
 import type { Known } from './known';
 import { meetsFold } from './runs';
 
+/** What is turned at a lower or an upper end goes on across the middle. */
+const turnedUp: readonly Kind[] = ['casing', 'hem', 'raw-hem'];
+
 /** Sewn once on the left and once on the right, rather than on over the middle. */
 export function bothSides(kind: Kind, seams: readonly Seam[], known: Known): boolean {
   if (kind === 'bag' && seams.every(isSelf)) return false;
-  if (kind === 'casing' && seams.some((seam) => runsOverMiddle(seam, known))) return false;
+  if (turnedUp.includes(kind) && seams.some((seam) => runsOverMiddle(seam, known))) return false;
   return seams.every((seam) => seam.sewn === 2 && [...seam.first, ...seam.second].every((ref) => isTwice(ref, known)));
 }
 

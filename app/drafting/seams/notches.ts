@@ -44,7 +44,7 @@ export function notchesOf(seam: Seam, drawing: Drawing, tells = false): Placed[]
       markAt(first, share, seam.firstLength / longest, drawing),
       markAt(second, share, seam.secondLength / longest, drawing),
     ];
-    const ticks = isBack(one.span.ref, drawing) ? 2 : 1;
+    const ticks = isBack([one.span.ref, two.span.ref], drawing) ? 2 : 1;
     return [one, two].flatMap(({ span, at, marked }) =>
       marked ? [{ piece: span.ref.piece, notch: { edge: span.ref.edge, at, ticks } as const }] : [],
     );
@@ -87,6 +87,8 @@ function bent(ref: Ref, side: 'start' | 'end', drawing: Drawing): boolean {
   return Math.abs(cornerAt(ref, side, drawing) - Math.PI) > STRAIGHT;
 }
 
-function isBack(ref: Ref, drawing: Drawing): boolean {
-  return drawing.drawn.get(ref.piece)?.row.back === true;
+/** Behind: on a piece of the back, or on a back edge of one that goes round, sewn to nothing in front. */
+function isBack([one, two]: readonly [one: Ref, two: Ref], drawing: Drawing): boolean {
+  const behind = one.edge.startsWith('back-') && !two.edge.startsWith('front-');
+  return behind || drawing.drawn.get(one.piece)?.row.back === true;
 }

@@ -24,6 +24,9 @@ const SHARED_MM = 0.01;
 const LEAST_FORK = 0.05;
 /** A shorter gap than this is closed by the fork, a longer one by a gusset; so far may the crotch hang before it is said, mm. */
 const SMALL_GAP_MM = 6;
+/** A shorter gusset has no room between its own allowances, mm (common practice, no source): the fork closes the gap where the leg stays within so many thighs. */
+const LEAST_GUSSET_MM = 16;
+const WIDEST_LEG = 1.35;
 /** A gusset's side, as shares of its length along the centre, and of the inside leg that it is sewn to. */
 const LEAST_SIDE = 0.6;
 const USUAL_SIDE = 1.2;
@@ -101,7 +104,9 @@ function lowered({ posture, hip, thigh, hem, rise: asked, inside, crotch, gusset
   const leg = { ...start, legRaised: raisedFor(limits, start, crotch) };
   const gap = crotch - seamOf(leg);
   if (gap <= SOLVED_LENGTH_MM) return { leg, gusset: null, hangs: Math.max(-gap, 0), short: 0 };
-  const longest = gap <= SMALL_GAP_MM || !gussets ? 0 : Math.min(gap, (MOST_OF_INSIDE * inside) / LEAST_SIDE);
+  const closed = () => half + widened(leg, forked, crotch).legFork <= WIDEST_LEG * thigh;
+  const small = gap <= SMALL_GAP_MM || (gap < LEAST_GUSSET_MM && closed());
+  const longest = small || !gussets ? 0 : Math.min(gap, (MOST_OF_INSIDE * inside) / LEAST_SIDE);
   const wide = longest < gap ? widened(leg, forked, crotch - longest) : leg;
   const short = crotch - longest - seamOf(wide);
   const side = Math.max(LEAST_SIDE * longest, Math.min(USUAL_SIDE * longest, MOST_OF_INSIDE * inside));

@@ -1,4 +1,4 @@
-import type { Mm } from '../../../body';
+import type { MeasureId, Mm } from '../../../body';
 import { gusset } from '../../blocks/gusset';
 import { type bibPlace, leg } from '../../blocks/leg';
 import { legTube } from '../../blocks/leg-tube';
@@ -7,6 +7,7 @@ import { part } from '../../rows/part';
 import { piece } from '../../rows/piece-row';
 import { LEAST_EASE_MM } from '../../sizes/ease';
 import { elasticFor } from '../../sizes/fastening';
+import { TWO_ROUND } from '../../sizes/leg';
 import type { Sizes } from '../../sizes/maker';
 import { PAST_CENTRE_MM } from '../../sizes/scale';
 import { trouserSizes } from '../../sizes/trousers';
@@ -134,14 +135,15 @@ export const legsPart = part<{ choices: LegChoices; size: never; edge: never }, 
       when: hasGusset,
     })),
     ...tailSeams,
-    {
-      name: 'leg-hem',
-      sewn: 2,
-      kind: 'folded',
-      first: [{ piece: 'leg', edge: 'hem' }],
+    // Two legs have a hem each, a tube has one.
+    ...([['leg-hem', hasLegs] as const, ['hem', isTube] as const] as const).map(([name, has]) => ({
+      name,
+      sewn: 2 as const,
+      kind: 'folded' as const,
+      first: [{ piece: 'leg' as const, edge: 'hem' as const }],
       second: [],
-      when: (choices) => !isReady(choices),
-    },
+      when: (choices: LegChoices) => has(choices) && !isReady(choices),
+    })),
   ],
   unsuited: [
     { choice: 'legs', from: 'auto', to: 'tube', code: 'legs-in-a-tube', when: ({ legs }) => legs === 'sewn' },
@@ -208,16 +210,23 @@ export const legsPart = part<{ choices: LegChoices; size: never; edge: never }, 
       kind: 'elastic',
       place: 'leg-hem',
       count: 2,
-      length: ({ wearer, choices }) =>
-        elasticFor(
-          wearer.of(choices.trousers === 'long' || choices.trousers === 'pyjamas' ? 'foot-girth' : 'thigh-girth'),
-        ),
+      length: ({ wearer, choices }) => elasticFor(wearer.of(drawnRound(choices))),
       when: (choices) => isDrawnIn(choices) && hasLegs(choices),
+    },
+    {
+      kind: 'elastic',
+      place: 'hem',
+      length: ({ wearer }) => elasticFor(wearer.of('foot-girth') * TWO_ROUND),
+      when: (choices) => isDrawnIn(choices) && isTube(choices),
     },
   ],
 });
 
+const isLong = ({ trousers }: Pick<LegChoices, 'trousers'>): boolean => trousers === 'long' || trousers === 'pyjamas';
+
+/** What an elastic in the hem lies round. */
+const drawnRound = (choices: LegChoices): MeasureId => (isLong(choices) ? 'foot-girth' : 'thigh-girth');
+
 /** A short leg ends above the foot; through a long one a soft foot is pushed. */
-function whyTight({ choices: { trousers } }: Pick<Look<Names>, 'choices'>): string {
-  return trousers === 'long' || trousers === 'pyjamas' ? 'soft-foot' : 'above-the-foot';
-}
+const whyTight = ({ choices }: Pick<Look<Names>, 'choices'>): string =>
+  isLong(choices) ? 'soft-foot' : 'above-the-foot';
