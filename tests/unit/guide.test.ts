@@ -55,6 +55,20 @@ test('it is tried on where its sides close, not at the crown of a hood that goes
   expect(steps.map(({ id }) => id)).toContain('hood-crown-back');
 });
 
+test.each([
+  ['cape', {}, []],
+  ['cape', { hood: 'three' }, []],
+  ['tank', { neck: 'lined', opening: 'back' }, ['side']],
+  ['dress', { sleeve: 'none', neck: 'lined' }, ['side']],
+] as const)('%s %o: a cape is closed at its neck, last; a lined top is tried on at its sides', (id, choices, tried) => {
+  const { steps } = guideOf(drafted(id, choices));
+  const noted = (code: string) =>
+    steps.filter(({ notes }) => notes.some((note) => note.code === code)).map((step) => step.id);
+  expect(noted('try-closing')).toEqual(tried);
+  expect(noted('close-turned')).toEqual([steps.at(-1)?.id]);
+  if (id === 'cape') expect([...noted('try-hem'), ...noted('small-round')]).toEqual([]);
+});
+
 test('two layers are sewn all round in one go, turned through the gap, and closed last', () => {
   const { steps } = guideOf(drafted('bib'));
   const [round, gap] = steps.slice(-2);

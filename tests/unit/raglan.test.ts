@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import type { Traits } from '../../app/body';
+import { raglanSleeve } from '../../app/drafting/blocks/raglan';
 import type { Draft } from '../../app/drafting/draft-types';
 import { angleBetween, endTangent, pathLength, pointAtLength, startTangent } from '../../app/drafting/geometry';
 import { guideOf } from '../../app/drafting/guide';
@@ -80,4 +81,19 @@ test('a shoulder too short or sloped for a dart worth sewing has none', () => {
   expect(raglan(3, 'down').long('dart-front')).toBeCloseTo(11, 3);
   expect(seams(raglan(3, 'down', { shoulders: 'none' }))).not.toContain('shoulder-dart');
   expect(seams(raglan(0, 'down'))).not.toContain('shoulder-dart');
+});
+
+test('a dart that the sleeve leaves no room for, under 2 mm wide at the neck, is eased in and not drawn', () => {
+  const sizes = {
+    bicep: 200,
+    cuff: 180,
+    underarmLength: 120,
+    frontRaglan: 90,
+    backRaglan: 92,
+    neckBefore: 14,
+    neckBehind: 16,
+  };
+  const drawn = (dartTurn: number) => raglanSleeve.draw({ ...sizes, dartLong: 30, dartTurn }).edges;
+  expect(drawn(0.3)['dart-front']).toBeDefined();
+  expect(drawn(0.03)['dart-front']).toBeUndefined();
 });

@@ -22,6 +22,8 @@ const WIDEST_TOP = 1.4;
 const FARTHEST_OFF = 0.8;
 /** A head rises at least this share of how far it reaches inwards; an edge too short for that is gathered to. */
 const LOWEST_RISE = 0.25;
+/** A narrower dart is not sewn: so little is eased in (common practice, no source). */
+const NARROWEST_DART_MM = 2;
 const EDGES = ['frontRaglan', 'backRaglan', 'neckBefore', 'neckBehind'] as const;
 const DART = ['dartLong', 'dartTurn'] as const;
 
@@ -80,7 +82,8 @@ function headOf(s: Raglan, half: number, leave: Point): Head {
     before: { length: s.frontRaglan, neck: before },
     behind: { length: s.backRaglan, neck: behind },
   };
-  const darted = turn > 0 ? level({ ...sides, dart: { ...dart, turn } }) : null;
+  const darted =
+    2 * dart.long * Math.sin(turn) >= NARROWEST_DART_MM ? level({ ...sides, dart: { ...dart, turn } }) : null;
   if (darted?.even) {
     const { tip, front, back } = darted;
     return {

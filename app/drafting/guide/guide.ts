@@ -5,9 +5,9 @@ import { after, before, isSewnOn } from './beside';
 import { finishesOf } from './finishes';
 import type { Guide, GuideStep } from './guide-types';
 import { isHollow } from './hollow';
-import { isSelf, kindOf, sidesOf } from './kind';
+import { hasTwin, isSelf, kindOf, sidesOf } from './kind';
 import { type Known, knownOf } from './known';
-import { isFlat, lengthOf, notesOf, type Standing } from './notes';
+import { closesAtNeck, isFlat, lengthOf, notesOf, type Standing } from './notes';
 import { passesOf } from './order';
 import { runsOverFold } from './runs';
 import { STAY, sceneOf } from './scene';
@@ -160,8 +160,9 @@ const groupOf = (piece: string, groups: ReadonlyMap<string, string>): string => 
 };
 
 /**
- * The pass after which the garment goes round the toy: the first that joins what hangs together already; else the last that
- * joins two pieces left and right, or a piece to itself; −1 where none does. What is then closed to a ring beside it lies flat still.
+ * The pass after which the garment goes round the toy: the first that joins what hangs together already, or the longer seam of the
+ * same two pieces before it; else the last that joins two pieces left and right, or a piece to itself; −1 where none does, and where
+ * it closes at its neck alone. What is then closed to a ring beside it lies flat still.
  */
 function closingOf(passes: readonly (readonly Seam[])[], known: Known): number {
   const groups = new Map<string, string>();
@@ -170,7 +171,8 @@ function closingOf(passes: readonly (readonly Seam[])[], known: Known): number {
     joinGroups(seams, groups);
     return closes;
   });
-  if (closing >= 0) return closing;
+  if (closing >= 0) return longestBefore(passes, closing, known);
+  if (closesAtNeck(known)) return -1;
   return passes.findLastIndex(
     (seams) => seams.every((seam) => closesSides(seam, known)) || seams.some((seam) => closesItself(seam, known)),
   );
@@ -193,10 +195,27 @@ const ringsBeside = (seams: readonly Seam[], later: readonly Seam[], known: Know
   return later.some((seam) => kindOf(seam, known) === 'ring' && beside.some((ref) => isSewnOn(ref, [seam])));
 };
 
-/** Joins pieces that hang together already: what lay flat becomes a round. */
+/** A lined top is closed at its shoulders, last, and yet it is round the toy that it must fit: at its sides. */
+function longestBefore(passes: readonly (readonly Seam[])[], closing: number, known: Known): number {
+  const joins = ({ first, second }: Seam) =>
+    [...new Set([...first, ...second].map(({ piece }) => piece))].sort().join();
+  const isLined = ({ first }: Seam) => first.every(({ piece }) => hasTwin(known.piece(piece), known));
+  const pairs = new Set((passes[closing] ?? []).filter(isLined).map(joins));
+  const long = (seams: readonly Seam[] = []) =>
+    Math.max(
+      0,
+      ...seams.flatMap((seam) => (pairs.has(joins(seam)) && kindOf(seam, known) === 'join' ? seam.firstLength : [])),
+    );
+  return passes
+    .slice(0, closing)
+    .reduce((best, seams, index) => (long(seams) > long(passes[best]) ? index : best), closing);
+}
+
+/** Joins pieces that hang together already: what lay flat becomes a round. Two layers of one piece do not. */
 function closesRound(seams: readonly Seam[], groups: ReadonlyMap<string, string>, known: Known): boolean {
-  return seams.some(({ join, first, second }) => {
-    if (join === 'folded' || join === 'laid') return false;
+  return seams.some((seam) => {
+    const { join, first, second } = seam;
+    if (join === 'folded' || join === 'laid' || kindOf(seam, known) === 'bag') return false;
     const [one, two] = [first, second].map((refs) => new Set(refs.map(({ piece }) => groupOf(piece, groups))));
     const pieces = new Set([...first, ...second].map(({ piece }) => piece));
     if (pieces.size < 2 || [...pieces].some((name) => known.isStrip(name))) return false;

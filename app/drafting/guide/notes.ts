@@ -125,7 +125,7 @@ export function notesOf(kind: Kind, seams: readonly Seam[], standing: Standing, 
       joined.includes(kind) || folds,
       handOf(known.draft.order.cloth).heat === 'never' ? 'finger-press' : 'press',
     ),
-    ...note(standing.next.length === 0 && closesInside(known), 'close-turned'),
+    ...note(standing.next.length === 0 && (closesInside(known) || closesAtNeck(known)), 'close-turned'),
     ...note(standing.next.length === 0 && hasLoop(known), 'slit-loop'),
   ];
 }
@@ -164,6 +164,13 @@ const closesTurned = (refs: readonly Ref[], known: Known): boolean =>
 /** What closes an opening has no fold to be sewn to where that is lined: it is sewn on once all is turned. */
 const closesInside = ({ draft }: Known): boolean =>
   draft.notions.some(({ kind, place }) => closings.includes(kind) && !draft.seams.some(({ name }) => name === place));
+
+/** Its hemmed fronts lap no farther than at the neck, as a cape's do: they are closed there once that is finished. */
+export const closesAtNeck = (known: Known): boolean =>
+  known.draft.notions.some(
+    ({ kind, place }) =>
+      closings.includes(kind) && known.draft.seams.some((seam) => seam.name === place && kindOf(seam, known) === 'hem'),
+  );
 
 /** A slit's button and loop are no step: they are sewn on when all else is. */
 const hasLoop = ({ draft }: Known): boolean => draft.notions.some(({ kind }) => kind === 'loop');

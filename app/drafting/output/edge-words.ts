@@ -26,13 +26,21 @@ type Shown = { readonly piece: Piece; readonly to: (p: Point) => Point; readonly
 
 export function edgeWords({ piece, to, units }: Shown, ink: readonly Ink[], say: Say, widthOf: TextWidth) {
   if (isStrip(piece)) return [];
+  let last: string | undefined;
   return piece.edges.flatMap((edge): readonly Words[] => {
     const text = edgeText(edge, piece, say, units);
-    if (text === undefined) return [];
+    // The two edges of a dart lie face to face: one says it for both.
+    if (text === undefined || text === last) return [];
+    const words = placed(edge, text);
+    last = words.length > 0 ? text : undefined;
+    return words;
+  });
+
+  function placed(edge: Edge, text: string): readonly Words[] {
     if (edge.role === 'finished') return wordsIn(edge, text, INSIDE, to, ink, widthOf);
     if (edge.allowance < SMALLEST_PT * MM_PER_PT * BAND_SHARE) return [];
     return wordsIn(edge, text, edge.allowance / 2, to, ink, widthOf);
-  });
+  }
 }
 
 /** What an edge is called, and with units what is added there; undefined where it has no name of its own. */
