@@ -21,7 +21,9 @@ const THEMES: Readonly<Record<string, readonly string[]>> = {
   opening: ['dresser', 'opening', 'closes', 'closedBy', 'buttons', 'straps'],
   sleeves: ['sleeve', 'armhole', 'wrist', 'shorterSleeve', 'covers'],
   legs: ['legs', 'waist', 'gusset', 'tail', 'coatLegs', 'shorterLeg'],
-  head: ['hood', 'chin', 'hoodEdge', 'ears', 'hatEars', 'neck'],
+  hood: ['hood', 'chin', 'hoodEdge', 'ears'],
+  ears: ['hatEars'],
+  neck: ['neck'],
 };
 
 /** What a garment asks: what is to be decided first, and the rest by theme. */
