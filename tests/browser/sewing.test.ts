@@ -43,6 +43,7 @@ test('sewn through all steps, tried on, made better, and the next garment with i
   await maker.go('tried', 'It sits well');
   await page.getByRole('button', { name: 'Under the arm' }).click();
   await page.getByRole('radio', { name: 'tight' }).check({ force: true });
+  await expect.poll(() => below(page, 'By about how much?')).toBe(false);
   await page.getByRole('radio', { name: /¼/ }).check({ force: true });
   await page.getByText(/Armhole: ¼.* more/).waitFor();
   await page.getByRole('img', { name: /Before and after.*Sleeve/ }).waitFor();
@@ -104,3 +105,10 @@ function inches(text: string): number {
 }
 
 const scrolls = (page: Page) => page.evaluate(() => document.documentElement.scrollHeight > innerHeight);
+
+/** Whether a group of this name reaches below what the button at the lower edge leaves in sight. */
+async function below(page: Page, name: string): Promise<boolean> {
+  const group = await page.getByRole('group', { name }).boundingBox();
+  const foot = await page.locator('.page-acts').boundingBox();
+  return (group?.y ?? 0) + (group?.height ?? 0) > (foot?.y ?? 0);
+}

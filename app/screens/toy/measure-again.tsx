@@ -1,7 +1,8 @@
-import { useEffect, useId, useRef, useState } from 'preact/hooks';
+import { useId, useState } from 'preact/hooks';
 import { type MeasureId, parseLength, takingOf } from '../../body';
 import { Icon, Keypad, LengthField, useWords } from '../../parts';
 import { saveReading, type Toy } from '../../storage';
+import { InSight } from '../shared/in-sight';
 import { passOverTaps } from '../shared/second-taps';
 import { setUnit } from '../shared/set-unit';
 import { useAttempt } from '../shared/trouble/attempt';
@@ -42,8 +43,6 @@ function Anew({ toy, measure, onDone }: AnewProps) {
   const [text, setText] = useState('');
   const [wrong, setWrong] = useState('');
   const taking = takingOf(toy.kind, measure);
-  const place = useRef<HTMLDivElement>(null);
-  useEffect(() => place.current?.scrollIntoView({ block: 'nearest' }), []);
   const keep = async () => {
     const parsed = parseLength(text, hand);
     if (!parsed.ok) return setWrong(text.trim() === '' ? say('screen.toy.no-number') : say(parsed.code));
@@ -55,7 +54,7 @@ function Anew({ toy, measure, onDone }: AnewProps) {
     onDone();
   };
   return (
-    <div class="measure-anew" ref={place}>
+    <InSight class="measure-anew">
       <p id={`${id}-how`}>
         {say(taking.how)} <span class="soft">{say(taking.mind)}</span>
       </p>
@@ -86,6 +85,6 @@ function Anew({ toy, measure, onDone }: AnewProps) {
           {say('screen.cancel')}
         </button>
       </div>
-    </div>
+    </InSight>
   );
 }

@@ -1,6 +1,7 @@
 import { useState } from 'preact/hooks';
 import type { Mm } from '../../body';
 import { Page, Picks, useWords } from '../../parts';
+import { InSight } from '../shared/in-sight';
 import { AmountField } from '../shared/making/amount-field';
 import { bodyKnown, type Making } from '../shared/making/making';
 import { draftOf, useDraft } from '../shared/making/use-draft';
@@ -48,12 +49,14 @@ function TriedPage({ making }: { readonly making: Making }) {
       </PointsFigure>
       {point && draft && (
         <>
-          <Picks
-            legend={say(`tried.${point.id}`)}
-            chosen={wrong ?? ''}
-            onPick={(value) => setSaid(open.find((each) => each === value) ?? null)}
-            picks={open.map((value) => ({ value, words: say(`screen.tried.${value}`) }))}
-          />
+          <InSight key={point.id} class="tried-asked">
+            <Picks
+              legend={say(`tried.${point.id}`)}
+              chosen={wrong ?? ''}
+              onPick={(value) => setSaid(open.find((each) => each === value) ?? null)}
+              picks={open.map((value) => ({ value, words: say(`screen.tried.${value}`) }))}
+            />
+          </InSight>
           {wrong && <HowMuch amount={amount} onAmount={setAmount} />}
         </>
       )}
@@ -62,7 +65,11 @@ function TriedPage({ making }: { readonly making: Making }) {
         {proposal.is === 'none' && <p>{say('screen.tried.cannot')}</p>}
         {proposal.is === 'proposed' && <Told making={making} point={point} proposal={proposal.proposal} />}
       </div>
-      {proposal.is === 'proposed' && draft && <BeforeAfter before={draft} after={proposal.proposal.draft} />}
+      {proposal.is === 'proposed' && draft && (
+        <InSight class="tried-asked">
+          <BeforeAfter before={draft} after={proposal.proposal.draft} />
+        </InSight>
+      )}
       <Learnt toy={toy} />
     </Page>
   );
@@ -84,7 +91,7 @@ type HowMuchProps = { readonly amount: Mm | null; readonly onAmount: (amount: Mm
 function HowMuch({ amount, onAmount }: HowMuchProps) {
   const { say, hand } = useWords();
   return (
-    <>
+    <InSight class="tried-asked">
       <Picks
         legend={say('screen.tried.how-much')}
         chosen={String(amount ?? '')}
@@ -100,7 +107,7 @@ function HowMuch({ amount, onAmount }: HowMuchProps) {
         value={amount}
         onChange={onAmount}
       />
-    </>
+    </InSight>
   );
 }
 
