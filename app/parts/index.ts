@@ -6,6 +6,7 @@ export { footBar, headBar, pictureBar } from './bar';
 export { fieldText } from './field-text';
 export { DiagramPicture, FigurePicture } from './figure';
 export { printed, shownLength } from './fractions';
+export { Gap } from './gap';
 export { Icon, type IconName } from './icon';
 export { unless } from './idle';
 export { Keypad } from './keypad';

@@ -1,4 +1,4 @@
-import { Icon, Page, useWords } from '../../parts';
+import { Gap, Icon, Page, useWords } from '../../parts';
 import { type Made, saveGarment, type Toy, wallClock } from '../../storage';
 import { madeOf } from '../shared/again/made';
 import { ToyFace } from '../shared/face/toy-face';
@@ -70,7 +70,8 @@ function ForToy({ toy, making: { garment, row, toy: own }, like }: ForToyProps) 
       <span>
         <b>{toy.name}</b>
         <span class="soft small">
-          {toy.id === own.id && say('screen.again.own')}{' '}
+          {toy.id === own.id && say('screen.again.own')}
+          <Gap />
           {left && (left.firm === 0 ? say('screen.garments.no-more') : leftWords(say, 'screen.again.left', left))}
         </span>
       </span>

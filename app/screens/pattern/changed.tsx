@@ -1,5 +1,5 @@
 import type { Draft } from '../../drafting/draft-types';
-import { sayFirst, useWords } from '../../parts';
+import { Gap, sayFirst, useWords } from '../../parts';
 import { Folded } from '../shared/folded/folded';
 import type { Making } from '../shared/making/making';
 import { NumbersAgain } from './numbers-again';
@@ -13,7 +13,9 @@ export function Changed({ draft: { adjustments }, making }: ChangedProps) {
   if (adjustments.length === 0)
     return (
       <p class="pattern-same">
-        <b>{title}</b> <span class="soft">{say('screen.pattern.as-measured')}</span>
+        <b>{title}</b>
+        <Gap />
+        <span class="soft">{say('screen.pattern.as-measured')}</span>
       </p>
     );
   return (
@@ -21,7 +23,8 @@ export function Changed({ draft: { adjustments }, making }: ChangedProps) {
       <ul class="told-list">
         {adjustments.map((adjustment, index) => (
           <li key={index}>
-            {sayFirst(say, [`adjustment.${adjustment.code}`, 'adjustment.other'], { by: Math.abs(adjustment.by) })}{' '}
+            {sayFirst(say, [`adjustment.${adjustment.code}`, 'adjustment.other'], { by: Math.abs(adjustment.by) })}
+            <Gap />
             <span class="soft">{sayFirst(say, [`because.${adjustment.because}`, ''])}</span>
             <NumbersAgain measures={adjustment.check} making={making} />
           </li>

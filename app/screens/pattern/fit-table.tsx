@@ -1,3 +1,4 @@
+import { unitFace } from '../../body';
 import type { Draft } from '../../drafting/draft-types';
 import { sayFirst, useWords } from '../../parts';
 import { Folded } from '../shared/folded/folded';
@@ -14,7 +15,7 @@ export function FitTable({ draft }: { readonly draft: Draft }) {
         label={say('screen.pattern.fit')}
         heads={[
           say('screen.pattern.fit-place'),
-          say('screen.pattern.fit-toy', { unit: hand.unit }),
+          say('screen.pattern.fit-toy', { unit: unitFace(hand) }),
           say('screen.pattern.fit-garment'),
           say('screen.pattern.fit-room'),
         ]}

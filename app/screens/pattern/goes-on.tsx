@@ -1,5 +1,5 @@
 import type { Draft, OpeningRow } from '../../drafting/draft-types';
-import { Icon, sayFirst, useWords } from '../../parts';
+import { Gap, Icon, sayFirst, useWords } from '../../parts';
 
 /** Whether it goes on and comes off: each part of the toy that must pass, and the tightest place on its way. */
 export function GoesOn({ draft }: { readonly draft: Draft }) {
@@ -22,8 +22,10 @@ export function GoesOn({ draft }: { readonly draft: Draft }) {
                     part: say(`passes.${passes}`),
                     place: sayFirst(say, [`place.${through}`, through]),
                   })}
-                </b>{' '}
-                {say(spare >= 0 ? 'screen.pattern.passes' : 'screen.pattern.stuck', { spare: Math.abs(spare) })}{' '}
+                </b>
+                <Gap />
+                {say(spare >= 0 ? 'screen.pattern.passes' : 'screen.pattern.stuck', { spare: Math.abs(spare) })}
+                <Gap />
                 <span class="soft">{sayFirst(say, [`closure.${closure}`, closure])}</span>
               </span>
             </li>

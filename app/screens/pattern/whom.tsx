@@ -1,6 +1,6 @@
 import { useEffect, useState } from 'preact/hooks';
 import type { Draft } from '../../drafting/draft-types';
-import { sayFirst, useWords } from '../../parts';
+import { Gap, sayFirst, useWords } from '../../parts';
 import { listToys, readingsOf } from '../../storage';
 import { Folded } from '../shared/folded/folded';
 import { bodyOf } from '../shared/making/body-of';
@@ -26,7 +26,8 @@ export function Whom({ draft, making }: WhomProps) {
       <div class="told">
         {wearers && (
           <p>
-            {wearers.length === 0 ? say('screen.whom.none') : say('screen.whom.these')}{' '}
+            {wearers.length === 0 ? say('screen.whom.none') : say('screen.whom.these')}
+            <Gap />
             {wearers.map(({ id, name }) => (
               <a key={id} class="whom" href={to('toy', id)}>
                 {name}
@@ -40,7 +41,8 @@ export function Whom({ draft, making }: WhomProps) {
               place: sayFirst(say, [`place.${label.place}`, label.place]),
               least: label.range.least,
               most: label.range.most,
-            })}{' '}
+            })}
+            <Gap />
             {label.head && say('screen.whom.head', { head: label.head })}
           </p>
         )}

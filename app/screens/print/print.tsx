@@ -1,5 +1,5 @@
 import { useState } from 'preact/hooks';
-import { Icon, Page, useWords } from '../../parts';
+import { Gap, Icon, Page, useWords } from '../../parts';
 import { changeGarment, setSetting, wallClock } from '../../storage';
 import { madeOfAll } from '../shared/again/made';
 import { Care } from '../shared/care/care';
@@ -72,7 +72,9 @@ function PrintPage({ making }: { readonly making: Making }) {
           <section class="slip ask">
             <h2>{say('screen.print.how')}</h2>
             <p>
-              <b>{say('screen.print.actual')}</b> {say('screen.print.check')}
+              <b>{say('screen.print.actual')}</b>
+              <Gap />
+              {say('screen.print.check')}
             </p>
           </section>
           {sheets.length === 0 && <div class="page-thumbs empty" />}

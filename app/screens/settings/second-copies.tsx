@@ -1,5 +1,5 @@
 import { useEffect, useState } from 'preact/hooks';
-import { useWords } from '../../parts';
+import { Gap, useWords } from '../../parts';
 import { type CopyFound, type Desk, type FolderFound, loadBackup } from '../../storage';
 import { writtenMoment } from '../../words';
 import { useAttempt } from '../shared/trouble/attempt';
@@ -81,7 +81,8 @@ export function SecondCopies({ desk, onLook, onDone }: SecondCopiesProps) {
                 : say('screen.copies.folder', {
                     name: folder.folder.name,
                     moment: writtenMoment(folder.at, hand.locale),
-                  })}{' '}
+                  })}
+              <Gap />
               {!folder.allowed && say('screen.copies.not-allowed')}
             </span>
             <button type="button" class="quiet" onClick={stop}>

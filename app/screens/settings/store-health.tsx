@@ -1,5 +1,5 @@
 import { useEffect, useState } from 'preact/hooks';
-import { useWords } from '../../parts';
+import { Gap, useWords } from '../../parts';
 import { askToPersist, type Health, health } from '../../storage';
 import { writtenAmount, writtenDay } from '../../words';
 import { useAttempt } from '../shared/trouble/attempt';
@@ -28,7 +28,8 @@ export function StoreHealth() {
       <p class="soft small">
         {found.lastBackup
           ? say('screen.store.backed-up', { day: writtenDay(found.lastBackup, hand.locale) })
-          : say('screen.store.never-backed-up')}{' '}
+          : say('screen.store.never-backed-up')}
+        <Gap />
         {found.remind && say('screen.backup.remind', { count: found.readingsSince })}
       </p>
       {found.aside > 0 && <p class="small">{say('screen.store.aside', { count: found.aside })}</p>}

@@ -1,6 +1,6 @@
 import type { MeasureId, Mm } from '../../body';
 import { settle } from '../../measuring';
-import { shownLength, spoken, useWords } from '../../parts';
+import { Gap, shownLength, spoken, useWords } from '../../parts';
 import { useAwake } from '../shared/awake';
 import type { Entry } from '../shared/entry/entry';
 import { saveUnsaved } from '../shared/entry/unsaved';
@@ -38,7 +38,10 @@ export function StatusLine({ making, measure, entry, missing, refused, suggestio
       </p>
       {state.is === 'failed' ? (
         <p class="step-failed" role="alert">
-          {troubleWords(say, state.error.code)} {say('screen.step.still-here')}{' '}
+          {troubleWords(say, state.error.code)}
+          <Gap />
+          {say('screen.step.still-here')}
+          <Gap />
           <button type="button" class="quiet" onClick={() => saveUnsaved(making, measure, state.typed, { say, hand })}>
             {say('screen.step.as-file')}
           </button>

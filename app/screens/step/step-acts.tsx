@@ -1,5 +1,5 @@
 import type { MeasureId } from '../../body';
-import { useWords } from '../../parts';
+import { Gap, useWords } from '../../parts';
 import type { Then } from './then';
 
 type StepActsProps = {
@@ -29,7 +29,8 @@ export function StepActs({ onSkip, onAgain, onNext, canRepeat, wish, then, follo
       )}
       <button type="button" class="go" onClick={onNext}>
         <span>
-          <span class="go-small">{say(then ? 'screen.step.back-to' : 'screen.step.next')}</span>{' '}
+          <span class="go-small">{say(then ? 'screen.step.back-to' : 'screen.step.next')}</span>
+          <Gap />
           {next ? say(`measure.${next}.name`) : say(`screen.step.${then?.screen ?? after}`)}
         </span>
       </button>

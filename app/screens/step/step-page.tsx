@@ -1,6 +1,6 @@
 import { useLayoutEffect, useRef, useState } from 'preact/hooks';
 import { type Flag, findMeasure, type MeasureId, takingOf } from '../../body';
-import { Header, Icon, Keypad, LengthField, TapeLine, useHeading, useWords } from '../../parts';
+import { Gap, Header, Icon, Keypad, LengthField, TapeLine, useHeading, useWords } from '../../parts';
 import { useEntry } from '../shared/entry/entry';
 import { useLost } from '../shared/entry/lost';
 import { afterTape, doubtsNow, type Making, nextStep } from '../shared/making/making';
@@ -150,7 +150,9 @@ export function StepPage({ making, measure, then }: StepPageProps) {
           </h1>
           <p class="unseen">{say('screen.progress', { step: Math.min(at + 1, screens), all: screens })}</p>
           <p id="step-how">
-            {say(taking.how)} <span class="step-mind">{say(taking.mind)}</span>
+            {say(taking.how)}
+            <Gap />
+            <span class="step-mind">{say(taking.mind)}</span>
           </p>
         </div>
         <StepFigure making={making} measure={measure} />

@@ -1,6 +1,6 @@
 import { useId, useState } from 'preact/hooks';
 import { type MeasureId, parseLength, takingOf } from '../../body';
-import { Icon, Keypad, LengthField, useWords } from '../../parts';
+import { Gap, Icon, Keypad, LengthField, useWords } from '../../parts';
 import { saveReading, type Toy } from '../../storage';
 import { InSight } from '../shared/in-sight';
 import { passOverTaps } from '../shared/second-taps';
@@ -56,7 +56,9 @@ function Anew({ toy, measure, onDone }: AnewProps) {
   return (
     <InSight class="measure-anew">
       <p id={`${id}-how`}>
-        {say(taking.how)} <span class="soft">{say(taking.mind)}</span>
+        {say(taking.how)}
+        <Gap />
+        <span class="soft">{say(taking.mind)}</span>
       </p>
       <span id={`${id}-name`} class="unseen">
         {say(`measure.${measure}.name`)}

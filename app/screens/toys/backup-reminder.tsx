@@ -1,5 +1,5 @@
 import { useEffect, useState } from 'preact/hooks';
-import { useWords } from '../../parts';
+import { Gap, useWords } from '../../parts';
 import { type Health, health } from '../../storage';
 import { to } from '../shared/route';
 import { noteHappening } from '../shared/trouble/happened';
@@ -14,7 +14,8 @@ export function BackupReminder() {
   if (!found?.remind) return null;
   return (
     <p class="soft small">
-      {say('screen.backup.remind', { count: found.readingsSince })}{' '}
+      {say('screen.backup.remind', { count: found.readingsSince })}
+      <Gap />
       <a href={to('settings', 'backup')}>{say('screen.backup.save')}</a>
     </p>
   );

@@ -1,6 +1,6 @@
 import { useState } from 'preact/hooks';
 import type { Mm } from '../../body';
-import { Page, Picks, useWords } from '../../parts';
+import { Gap, Page, Picks, useWords } from '../../parts';
 import { InSight } from '../shared/in-sight';
 import { AmountField } from '../shared/making/amount-field';
 import { bodyKnown, type Making } from '../shared/making/making';
@@ -126,7 +126,8 @@ function Told({ making: { toy, garment }, point, proposal: { lead, by, again } }
       </p>
       {again && point && (
         <p>
-          {say('screen.tried.again')}{' '}
+          {say('screen.tried.again')}
+          <Gap />
           <a href={`${to('toy', toy.id, garment.id, 'measure', point.check)}?then=pattern`}>
             {say(`measure.${point.check}.name`)}
           </a>

@@ -1,5 +1,5 @@
 import { useEffect, useRef, useState } from 'preact/hooks';
-import { Icon, unless, useWords } from '../../parts';
+import { Gap, Icon, unless, useWords } from '../../parts';
 import type { PieceDrawing } from '../shared/pieces/piece-drawing';
 import { PieceLines } from '../shared/pieces/piece-picture';
 import { partsOf } from './parts-of';
@@ -27,7 +27,8 @@ export function PieceParts({ drawing, dotsPerMm }: PiecePartsProps) {
       <p role="status">
         {parts.length > 1
           ? say('screen.true-size.part', { at: Math.min(at, parts.length - 1) + 1, all: parts.length })
-          : say('screen.true-size.whole')}{' '}
+          : say('screen.true-size.whole')}
+        <Gap />
         {half && say('screen.true-size.half')}
       </p>
       <svg

@@ -1,6 +1,6 @@
 import { useEffect, useRef, useState } from 'preact/hooks';
 import type { Term } from '../../../drafting/guide';
-import { useWords } from '../../../parts';
+import { Gap, useWords } from '../../../parts';
 import { termPictures } from './term-pictures';
 import './terms.css';
 
@@ -48,7 +48,9 @@ function TermSlip({ term, onClose }: { readonly term: Term; readonly onClose: ()
         ))}
       </svg>
       <p>
-        <b>{say(`term.${term}.name`)}</b> {say(`term.${term}.means`)}
+        <b>{say(`term.${term}.name`)}</b>
+        <Gap />
+        {say(`term.${term}.means`)}
       </p>
       <button type="button" class="quiet" onClick={onClose}>
         {say('screen.close')}

@@ -1,4 +1,4 @@
-import type { Mm } from '../../../body';
+import { type Mm, unitFace } from '../../../body';
 import { sayFirst, shownLength, useWords } from '../../../parts';
 import { LengthTable } from '../length-table';
 import type { Chosen, Since } from './since';
@@ -23,7 +23,7 @@ export function SinceList({ since, before }: SinceListProps) {
       ) : (
         <LengthTable
           label={say('screen.since.sizes')}
-          heads={[say('screen.since.finished', { unit: hand.unit }), before, say('screen.since.now')]}
+          heads={[say('screen.since.finished', { unit: unitFace(hand) }), before, say('screen.since.now')]}
           rows={sizes.map((size) => ({ key: size.name, name: say(size.name), lengths: [size.before, size.now] }))}
         />
       )}
