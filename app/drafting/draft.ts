@@ -14,7 +14,7 @@ import { notesOf } from './notes';
 import { notionsOf } from './notions';
 import { isCuttable } from './pieces/cuttable';
 import { evenHems } from './pieces/hems';
-import { type Making, pieceOf } from './pieces/piece';
+import { pieceOf } from './pieces/piece';
 import { withShorter } from './pieces/shorter';
 import { type Garment, refsOf, seamsIn } from './rows/garment';
 import type { Refs } from './rows/names';
@@ -84,7 +84,7 @@ export function draft(body: Body, order: FullOrder, garment: Garment, toy: strin
   if (walked.defects.length > 0)
     return refuse(walked.defects.map(({ seam, code, by }) => defect({ [`${seam}-${code}`]: by })));
   const rows = seamsIn(garment, drawing);
-  const making = { allowances, hems: evenHems(garment, drawing, allowances), ...boundIn(rows, drawing) };
+  const making = { allowances, hems: evenHems(garment, drawing, allowances), bound: boundIn(rows, drawing) };
   const { pieces, adjustments: shortened } = withShorter(
     [...drawing.drawn.values()].map((drawn) =>
       pieceOf(drawn, drawing, making, walked.notches.get(drawn.row.name) ?? []),
@@ -118,12 +118,12 @@ function neededFor({ needs }: Garment, choices: FullOrder['choices'], looks: Loo
   return needs.filter(({ when }) => when?.(choices, looks) ?? true).map(({ measure }) => measure);
 }
 
-/** The edges that a strip is folded over and the strip's own, `bound`; and those of a facing that is laid along them, `beside`. */
-function boundIn(rows: readonly SeamRow<AnyNames>[], drawing: Drawing): Pick<Making, 'bound' | 'beside'> {
+/** The edges that a strip is folded over and the strip's own, and those of a facing that is laid along them. */
+function boundIn(rows: readonly SeamRow<AnyNames>[], drawing: Drawing): ReadonlySet<string> {
   const keys = (refs: Refs<AnyNames>) => refsOf(refs, drawing).map(({ piece, edge }) => `${piece}.${edge}`);
   const bound = new Set(rows.flatMap((row) => (row.bound ? [...keys(row.first), ...keys(row.second)] : [])));
   const laid = rows.filter(({ kind, first }) => kind === 'laid' && keys(first).every((edge) => bound.has(edge)));
-  return { bound, beside: new Set(laid.flatMap(({ second }) => keys(second))) };
+  return new Set([...bound, ...laid.flatMap(({ second }) => keys(second))]);
 }
 
 /** As many garments that do suit this kind of body are named, at most. */

@@ -60,7 +60,7 @@ function crossings(draft: Draft, guide: Guide): readonly string[] {
       side.slice(1).flatMap((ref, index) => {
         const before = side[index];
         if (!before || before.piece === ref.piece) return [];
-        const beside = [besideOf(draft, before), besideOf(draft, ref)] as const;
+        const beside = [besideEnd(draft, before, 'stop'), besideEnd(draft, ref, 'start')] as const;
         const early = draft.seams.find(
           (seam) =>
             joins(seam) &&
@@ -68,10 +68,7 @@ function crossings(draft: Draft, guide: Guide): readonly string[] {
             [
               [seam.first, seam.second],
               [seam.second, seam.first],
-            ].some(
-              ([a = [], b = []]) =>
-                keys(a).some((k) => beside[0].includes(k)) && keys(b).some((k) => beside[1].includes(k)),
-            ),
+            ].some(([a = [], b = []]) => keys(a).includes(beside[0]) && keys(b).includes(beside[1])),
         );
         return early && placeOf(guide, early.name) > placeOf(guide, late.name)
           ? [`${late.name} before ${early.name}, which it crosses`]
@@ -79,6 +76,12 @@ function crossings(draft: Draft, guide: Guide): readonly string[] {
       }),
     ),
   );
+}
+
+/** The edge beside one end of an edge, as a seam walks along it. */
+function besideEnd(draft: Draft, ref: Seam['first'][number], end: 'start' | 'stop'): string {
+  const [previous = '', next = ''] = besideOf(draft, ref);
+  return (end === 'stop') === (ref.back === true) ? previous : next;
 }
 
 function besideOf({ pieces }: Draft, { piece, edge }: Seam['first'][number]): readonly string[] {

@@ -56,6 +56,12 @@ const practice: [string, string, Record<string, string | boolean>, string[]][] =
     ['shoulder', 'armhole', 'side', 'underarm'],
   ],
   ['a short sleeve is hemmed while it lies flat', 'tee', { sleeve: 'short' }, ['cuff', 'underarm']],
+  [
+    'a rib on sleeves cut in one goes over the top of the arm, which is sewn, and is closed at the underarm',
+    'tee',
+    { armhole: 'in-one', sleeve: 'long', wrist: 'rib' },
+    ['over-arm', 'cuff-rib-edge', 'underarm', 'cuff-rib-inside'],
+  ],
   ['a collar is made up before it is sewn on', 'tee', { neck: 'flat' }, ['collar-round', 'collar-end', 'collar-neck']],
   ['a standing collar is closed inside last', 'tee', { neck: 'band' }, ['collar-end', 'collar-neck', 'collar-inside']],
   [

@@ -35,7 +35,9 @@ function laid({ first, second }: Seam, known: Known): Kind {
   if (isStrip(over.piece) && on.piece === over.piece) return 'bind-over';
   if (!edge(on)) return edge(over) ? 'place' : on.piece === over.piece ? 'dart' : 'slit';
   if (edge(over)?.role === 'neckline') return 'baste';
-  if (on.piece === over.piece && edge(on)?.role === 'edge' && edge(over)?.role === 'edge') return 'lap';
+  const areCut = edge(on)?.role === 'edge' && edge(over)?.role === 'edge';
+  // A facing along an edge that is bound is caught under the strip.
+  if (areCut) return on.piece === over.piece ? 'lap' : 'baste';
   // An edge that is sewn elsewhere is stitched over, not closed.
   const elsewhere = draft.seams.some((each) => each.join !== 'laid' && isOn(each, on));
   if (on.edge !== over.edge || elsewhere) return 'inside';

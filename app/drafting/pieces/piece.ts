@@ -15,11 +15,10 @@ const BIAS_SHARE = 0.35;
 const GRAIN_FLAT_MM = 0.5;
 const GRAIN_CLEAR_MM = 4;
 
-/** What a draft's pieces are made with: `bound` are the edges, as `piece.edge`, that a strip folds over, and `beside` those laid along them, cut on the line. */
+/** What a draft's pieces are made with: `bound` are the edges, as `piece.edge`, that a strip folds over, cut on the line. */
 export type Making = {
   readonly allowances: Readonly<Record<Role, Mm>>;
   readonly bound: ReadonlySet<string>;
-  readonly beside: ReadonlySet<string>;
   readonly hems: ReadonlyMap<string, Mm>;
 };
 
@@ -27,7 +26,7 @@ export type Making = {
 export function pieceOf(
   drawn: DrawnPiece,
   { choices, sizes, wearer }: Pick<Look<AnyNames>, 'choices' | 'sizes' | 'wearer'>,
-  { allowances, bound, beside, hems }: Making,
+  { allowances, bound, hems }: Making,
   notches: readonly Notch[],
 ): Piece {
   const { row, shape } = drawn;
@@ -37,7 +36,7 @@ export function pieceOf(
     const isBound = bound.has(key);
     const role = isBound ? 'edge' : (roles[name] ?? 'seam');
     const own = () => hems.get(key) ?? edgeAllowance(role, path, allowances, row.narrowHem);
-    const allowance = isBound || beside.has(key) ? 0 : own();
+    const allowance = isBound ? 0 : own();
     return { name, role, length: pathLength(path), allowance, path };
   });
   const lines = drawnOf(shape.lines).map(([name, path]): InnerLine => ({ name, length: pathLength(path), path }));

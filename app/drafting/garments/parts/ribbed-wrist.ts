@@ -18,9 +18,10 @@ export const ribbedWristPart = only(
   ribPart<Sleeves & Wrists, Cuff, 'cuff-rib'>('cuff-rib', {
     edge: (choices) =>
       isInOne(choices)
-        ? [
-            { piece: 'front', edge: 'cuff' },
-            { piece: 'back', edge: 'cuff', back: true },
+        ? // Over the top of the arm, which is sewn before it: the rib's own ends lie at the underarm.
+          [
+            { piece: 'front', edge: 'cuff', back: true },
+            { piece: 'back', edge: 'cuff' },
           ]
         : [{ piece: 'sleeve', edge: 'cuff', back: true }],
     closed: () => true,
