@@ -92,6 +92,7 @@ export const notionKinds = [
   'buttons',
   'loop',
   'elastic',
+  'filling',
   'thread',
 ] as const;
 export type NotionKind = (typeof notionKinds)[number];

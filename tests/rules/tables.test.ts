@@ -54,7 +54,9 @@ const wanted: Record<string, readonly string[]> = {
   notions: [
     ...notionKinds.map((kind) => `notion.${kind}`),
     ...layers.map((layer) => `layer.${layer}`),
-    ...garments.flatMap(({ notions }) => notions.map(({ place }) => `seam.${place}`)),
+    ...garments.flatMap(({ notions }) =>
+      notions.map(({ kind, place }) => `${kind === 'filling' ? 'piece' : 'seam'}.${place}`),
+    ),
   ],
   choices: garments.flatMap(({ choices }) =>
     Object.entries(choices).flatMap(([id, choice]) => [

@@ -12,6 +12,7 @@ import { PAST_CENTRE_MM } from '../sizes/scale';
 import { elasticWaist } from './parts/elastic-waist';
 import { fastenedPart } from './parts/fastened';
 import { legCasingPart } from './parts/leg-casing';
+import { tailInside } from './parts/leg-tail';
 import {
   type PantsChoices as Choices,
   type PantsGives as Gives,
@@ -133,6 +134,7 @@ export const pants = assemble(pantsHead, [
         told: ({ sizes: { pantsLonger } }) => (pantsLonger > HANGS_MM ? { by: pantsLonger } : null),
         when: hasLegs,
       },
+      tailInside,
       {
         code: 'tail-slit-short',
         measures: ['tail-girth', 'tail-base-girth', 'waist-to-tail'],

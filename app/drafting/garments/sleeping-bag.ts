@@ -97,11 +97,16 @@ export const sleepingBag = assemble(sleepingBagHead, [
         second: [{ piece: 'bag-front', edge: 'round' }],
         cornered: true,
       },
-      { name: 'pillow-top', sewn: 2, ...self('top') },
-      { name: 'pillow-side', sewn: 2, ...self('side') },
-      { name: 'pillow-bottom', sewn: 2, ...self('bottom') },
+      // One thing after the other: the pillow is begun when the bag is done.
+      ...(['top', 'side', 'bottom'] as const).map((edge) => ({
+        name: `pillow-${edge}`,
+        sewn: 2 as const,
+        after: () => ['bag-round'],
+        ...self(edge),
+      })),
       { name: 'pillow-gap', sewn: 2, kind: 'laid', ...self('gap') },
     ],
+    notions: [{ kind: 'filling', place: 'pillow', length: ({ sizes }) => 2 * sizes.pillowHalf }],
     fit: [{ place: 'bag', measure: 'body-girth', garment: ({ sizes }) => sizes.bag }],
   }),
 ]);

@@ -6,5 +6,5 @@ export type { Guide, GuideStep, Kind, Part, Scene } from './guide-types';
 export { placeNames } from './names';
 export { CHECK_STRIPS_MM, seamFrom } from './seam-check';
 export { type Term, termsAt, termsIn, termsOnPaper } from './terms';
-export { timeOf, type Way, ways } from './time';
+export { sewsNothing, timeOf, type Way, ways } from './time';
 export { cutWords, kindWords, noteWords, settingWords, type Telling, termWords, titleOf } from './words';

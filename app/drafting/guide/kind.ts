@@ -93,12 +93,16 @@ function isBagged(seam: Seam, known: Known): boolean {
     const two = seam.second[index];
     if (!two || isPanel(one)) return false;
     const [a, b] = [known.piece(one.piece), known.piece(two.piece)];
-    const pair = a.mirrored && a.copies === 2;
+    const pair = a.mirrored && (a.copies === 2 || isHemmed(a, known));
     if (a === b) return one.edge === two.edge && !pair && selfSeams(a.name, known) > 1;
     const layers = isTwin(a, b) ? isLayered(a, b, known) : hasRawEdge(a, known) !== hasRawEdge(b, known);
     return layers && liesOn(edgeOf(a, one), edgeOf(b, two));
   });
 }
+
+/** Its own edges are turned, so that it is worn, not turned out: the halves of a pair of socks. */
+const isHemmed = ({ name }: Piece, { draft }: Known): boolean =>
+  draft.seams.some(({ join, first }) => join === 'folded' && first.some(({ piece }) => piece === name));
 
 const selfSeams = (piece: string, { draft }: Known): number =>
   draft.seams.filter((each) => isSelf(each) && each.join !== 'laid' && each.first[0]?.piece === piece).length;

@@ -104,6 +104,7 @@ export function notesOf(kind: Kind, seams: readonly Seam[], standing: Standing, 
     ...note(kind === 'gather', 'two-threads'),
     ...note(kind === 'ease', 'ease-below'),
     ...note(kind === 'gap', 'turn-out'),
+    ...note(kind === 'gap' && isFilled(refs, known), 'fill'),
     ...note(kind === 'gap' && closesTurned(refs, known), 'close-turned'),
     ...note(bothSides(kind, seams, known), 'other-side'),
     ...note(kind === 'hem' && refs.some(({ piece }) => known.piece(piece).lines.some(isShorter)), 'one-shorter'),
@@ -151,6 +152,10 @@ function closing(seams: readonly Seam[], { draft }: Known): readonly string[] {
   const here = draft.notions.filter(({ place }) => seams.some(({ name }) => name === place));
   return here.map(({ kind }) => kind).filter((kind) => closings.includes(kind));
 }
+
+/** A pillow. */
+const isFilled = (refs: readonly Ref[], { draft }: Known): boolean =>
+  draft.notions.some(({ kind, place }) => kind === 'filling' && refs.some(({ piece }) => piece === place));
 
 /** What closes it goes on an edge that was turned right side out here. */
 const closesTurned = (refs: readonly Ref[], known: Known): boolean =>

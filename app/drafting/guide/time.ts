@@ -9,6 +9,10 @@ const AT_EACH_STEP = { machine: 4, hand: 3 } as const;
 const CUTTING = 4;
 const QUARTER = 15;
 
+/** Cut with scissors only: there is no step, or each leaves an edge as it is cut. */
+export const sewsNothing = ({ steps }: Pick<Guide, 'steps'>): boolean =>
+  steps.every(({ kind, notes }) => kind === 'raw-hem' && notes.every(({ code }) => code !== 'raw-frays'));
+
 /** About how long it takes, in whole quarters of an hour. */
 export function timeOf({ cut, steps }: Pick<Guide, 'cut' | 'steps'>, way: Way): number {
   const cutting = cut.reduce((sum, { copies }) => sum + copies * CUTTING, 0);

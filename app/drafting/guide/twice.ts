@@ -11,24 +11,30 @@ const turnedUp: readonly Kind[] = ['casing', 'hem', 'raw-hem'];
 /** Sewn once on the left and once on the right, rather than on over the middle. */
 export function bothSides(kind: Kind, seams: readonly Seam[], known: Known): boolean {
   if (kind === 'bag' && seams.every(isSelf)) return false;
-  if (turnedUp.includes(kind) && seams.some((seam) => runsOverMiddle(seam, known))) return false;
-  return seams.every((seam) => seam.sewn === 2 && [...seam.first, ...seam.second].every((ref) => isTwice(ref, known)));
+  const goesOn = turnedUp.includes(kind) && seams.some((seam) => runsOverMiddle(seam, known));
+  return seams.every(
+    (seam) => seam.sewn === 2 && [...seam.first, ...seam.second].every((ref) => isTwice(ref, goesOn, known)),
+  );
 }
 
-/** An edge that the garment has twice: of a piece cut twice, twice that where two are layers, or beside no fold of one cut once. */
-function isTwice(ref: Ref, known: Known): boolean {
+/**
+ * An edge that the garment has twice: of a piece cut twice, twice that where two are layers or halves that it goes on across, or beside
+ * no fold of one cut once.
+ */
+function isTwice(ref: Ref, goesOn: boolean, known: Known): boolean {
   const { copies, onFold } = known.piece(ref.piece);
   const layered = known.draft.seams.some((seam) => isSelf(seam) && kindOf(seam, known) === 'bag' && isOf(ref, seam));
-  return copies / (layered ? 2 : 1) > 1 || (onFold && !meetsFold(ref, known));
+  return copies / (layered || goesOn ? 2 : 1) > 1 || (onFold && !goesOn && !meetsFold(ref, known));
 }
 
 const isOf = ({ piece }: Ref, seam: Seam): boolean => seam.first.some((ref) => ref.piece === piece);
 
-/** A piece is joined to its mirror image beside these edges: what is folded there goes on across. */
+/** A piece is joined to its mirror image, not to itself, beside these edges: what is folded there goes on across. */
 const runsOverMiddle = ({ first }: Seam, known: Known): boolean =>
   known.draft.seams.some(
     (each) =>
       isMirrored(each) &&
+      kindOf(each, known) !== 'ring' &&
       first.flatMap((ref) => [before(ref, known), after(ref, known)]).some((ref) => isSewnOn(ref, [each])),
   );
 

@@ -24,6 +24,7 @@ export function fasteningsOf(garment: Garment, drawing: Drawing, elastic: Mm): r
     if (kind === 'closure' && choices.closedBy === 'band') return [];
     // A small button and a loop of thread, where edges meet without a lap.
     if (kind === 'loop') return [{ kind, place, ...smallButton(wearer.scale) }];
+    if (kind === 'filling') return [{ kind, place, length: along }];
     if (kind === 'elastic') return [{ kind, place, length: along, width: elastic, ...several(sides) }];
     return closes.map((each) => {
       const { length, width, count } = fastened(each, along, wearer.scale);

@@ -2,7 +2,7 @@
 // but in words.ts, which is handed `say`.
 
 import type { Mm } from '../../body';
-import type { Draft, Notion } from '../draft-types';
+import type { Draft, Notion, Ref, Seam } from '../draft-types';
 import type { Drawing } from '../drawing/draw';
 import type { Garment } from '../rows/garment';
 import { clothOf } from './cloth';
@@ -19,11 +19,20 @@ export function notionsOf(
   made: Pick<Draft, 'pieces' | 'seams'>,
   elastic: Mm,
 ): readonly Notion[] {
-  const sewn: Mm = made.seams.reduce((sum, { firstLength, sewn }) => sum + firstLength * sewn, 0);
+  const sewn: Mm = made.seams
+    .filter((seam) => drawing.wearer.cloth.frays || !isLeftRaw(seam, made.pieces))
+    .reduce((sum, { firstLength, sewn }) => sum + firstLength * sewn, 0);
   return [
     ...clothOf(made),
     ...stripsOf(made.pieces),
     ...fasteningsOf(garment, drawing, elastic),
     ...(sewn > 0 ? [{ kind: 'thread' as const, place: 'all', length: sewn * THREAD_SHARE }] : []),
   ];
+}
+
+/** Nothing is turned there, and so nothing sewn where cloth does not fray. */
+function isLeftRaw({ join, first }: Seam, pieces: Draft['pieces']): boolean {
+  const added = ({ piece, edge }: Ref) =>
+    pieces.find(({ name }) => name === piece)?.edges.find(({ name }) => name === edge)?.allowance;
+  return join === 'folded' && first.every((ref) => added(ref) === 0);
 }

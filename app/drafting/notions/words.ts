@@ -11,7 +11,10 @@ export function notionWords({ kind, place, length, width = 0, count = 1, of }: N
   return say(of ? `notion.${of}` : `notion.${kind}`, { where, length, width, count, unit });
 }
 
+/** Told by their pieces: strips, and what a pillow is filled with. */
+const named: readonly NotionKind[] = ['bias', 'strip', 'filling'];
+
 function placeWords(kind: NotionKind, place: string, say: Say): string {
   if (kind === 'cloth') return say(`layer.${place}`);
-  return kind === 'bias' || kind === 'strip' ? say(`piece.${place}`) : say(`seam.${place}`);
+  return named.includes(kind) ? say(`piece.${place}`) : say(`seam.${place}`);
 }

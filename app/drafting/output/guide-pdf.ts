@@ -10,6 +10,7 @@ import {
   kindWords,
   noteWords,
   settingWords,
+  sewsNothing,
   type Telling,
   termsIn,
   termWords,
@@ -129,24 +130,29 @@ function stepInk(
 /** What is read before the first stitch. */
 export function before(draft: Draft, guide: Guide, telling: Telling): readonly Paragraph[] {
   const { say, unit } = telling;
+  const scissors = sewsNothing(guide);
   const heading = (code: string): Paragraph => ({ text: say(code), bold: true, before: 2 });
   return [
     { text: guideTitle(draft, say), bold: true, large: 1.7 },
-    { text: settingWords(draft, telling), before: 1 },
+    ...(scissors ? [] : [{ text: settingWords(draft, telling), before: 1 }]),
     heading('screen.sew.cut'),
     ...guide.cut.map((row): Paragraph => ({ text: cutWords(row, say) })),
     { text: say('screen.sew.cut-how'), before: 0.8 },
     heading('notion.title'),
     ...draft.notions.map((notion): Paragraph => ({ text: notionWords(notion, say, unit) })),
-    { text: say(`screen.sew.tools-${telling.way}`) },
-    heading('screen.sew.seam-title'),
-    {
-      text: say('screen.sew.seam-how', {
-        ...CHECK_STRIPS_MM,
-        inside: CHECK_STRIPS_MM.width - 2 * CHECK_STRIPS_MM.seam,
-        unit,
-      }),
-    },
+    { text: say(`screen.sew.tools-${scissors ? 'scissors' : telling.way}`) },
+    ...(scissors
+      ? []
+      : [
+          heading('screen.sew.seam-title'),
+          {
+            text: say('screen.sew.seam-how', {
+              ...CHECK_STRIPS_MM,
+              inside: CHECK_STRIPS_MM.width - 2 * CHECK_STRIPS_MM.seam,
+              unit,
+            }),
+          },
+        ]),
     heading('screen.care.title'),
     { text: say('list.after', { one: say('screen.sew.care'), two: say('screen.care.rules') }) },
   ];

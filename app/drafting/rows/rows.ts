@@ -97,7 +97,7 @@ export type NoteRow<N extends Names = Names> = When<N> & {
 
 /** Something along a seam that is bought and not cut: what closes an opening, or an elastic. `place` is the seam's name. */
 export type NotionRow<N extends Names = Names> = When<N> & {
-  readonly kind: 'closure' | 'loop' | 'elastic';
+  readonly kind: 'closure' | 'loop' | 'elastic' | 'filling';
   readonly place: string;
   readonly length: (look: Look<N>) => Mm;
   /** Left and right. */

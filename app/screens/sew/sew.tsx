@@ -1,6 +1,6 @@
 import type { Say } from '../../body';
 import { notionWords } from '../../drafting/catalogue';
-import { cutWords, settingWords, termsOnPaper, timeOf, titleOf, ways } from '../../drafting/guide';
+import { cutWords, settingWords, sewsNothing, termsOnPaper, timeOf, titleOf, ways } from '../../drafting/guide';
 import { Page, Picks, useWords } from '../../parts';
 import { writtenAmount } from '../../words';
 import { printGuide } from '../../work/bridge';
@@ -62,6 +62,7 @@ function Ready({ sewing, address }: ReadyProps) {
   const { draft, guide, way, sewn, seam } = sewing;
   if (!draft || !guide) return null;
   const telling = { say, unit: hand.unit, way };
+  const scissors = sewsNothing(guide);
   const file = [draft.toy, say(`garment.${draft.order.garment}.name`), say('screen.sew.file')].join(' ');
   return (
     <div class="columns">
@@ -93,20 +94,25 @@ function Ready({ sewing, address }: ReadyProps) {
             {draft.notions.map((notion) => (
               <li key={`${notion.kind} ${notion.place}`}>{notionWords(notion, say, hand.unit)}</li>
             ))}
-            <li>{settingWords(draft, telling)}</li>
-            <li>{say(`screen.sew.tools-${way}`)}</li>
-            <li>{say('screen.sew.kind-tools')}</li>
+            {!scissors && <li>{settingWords(draft, telling)}</li>}
+            <li>{say(`screen.sew.tools-${scissors ? 'scissors' : way}`)}</li>
+            {!scissors && <li>{say('screen.sew.kind-tools')}</li>}
           </ul>
         </section>
-        <section class="slip ask">
-          <h2>{say('screen.sew.seam-title')}</h2>
-          <p>
-            {say(seam === null ? 'screen.sew.seam-why' : 'screen.sew.seam-known', { seam: seam ?? 0, unit: hand.unit })}
-          </p>
-          <a class="plain" href={address('seam')}>
-            {say('screen.sew.seam-check')}
-          </a>
-        </section>
+        {!scissors && (
+          <section class="slip ask">
+            <h2>{say('screen.sew.seam-title')}</h2>
+            <p>
+              {say(seam === null ? 'screen.sew.seam-why' : 'screen.sew.seam-known', {
+                seam: seam ?? 0,
+                unit: hand.unit,
+              })}
+            </p>
+            <a class="plain" href={address('seam')}>
+              {say('screen.sew.seam-check')}
+            </a>
+          </section>
+        )}
       </div>
       <div class="column">
         <section class="sew-part">

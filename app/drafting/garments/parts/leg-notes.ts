@@ -1,5 +1,6 @@
 import type { NoteRow } from '../../rows/rows';
 import { hasGusset, hasLegs, type LegNames, leavesTail, STEEPEST_TURNED } from './leg-names';
+import { tailInside } from './leg-tail';
 
 /** A leg this much wider than the thigh asks for is said to be wide. */
 const WIDE_TOP = 1.35;
@@ -44,6 +45,7 @@ export const legNotes: readonly NoteRow<LegNames>[] = [
       gussetLength > MOST_GUSSET * crotchSeam ? { gusset: gussetLength, seam: crotchSeam } : null,
     when: hasGusset,
   },
+  tailInside,
   {
     code: 'tail-slit-short',
     measures: ['tail-girth', 'tail-base-girth', 'waist-to-tail'],

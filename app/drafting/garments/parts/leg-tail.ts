@@ -1,4 +1,5 @@
 import type { Traits } from '../../../body';
+import type { Tails } from '../../heads/choices';
 import type { Instead, SeamRow, Unsuited } from '../../rows/rows';
 import type { Sizes } from '../../sizes/maker';
 import type { Wearer } from '../../sizes/wearer';
@@ -43,6 +44,14 @@ export const noTail = <C>(tailless: (traits: Traits, choices: C) => boolean) => 
     (from) => ({ choice: 'tail', from, to: 'covered', code: 'no-tail', when: tailless }) as const,
   ),
 ];
+
+/** A tail that is there, and left inside. */
+export const tailInside = {
+  code: 'tail-inside',
+  measures: [],
+  told: ({ wearer }: { readonly wearer: Pick<Wearer, 'traits'> }) => (wearer.traits.tail ? {} : null),
+  when: ({ tail }: Tails) => tail === 'covered',
+} as const;
 
 /** A knob does not come through a slit. */
 export const knobToWaist = {
