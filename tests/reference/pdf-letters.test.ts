@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest';
 import { readFace } from '../../app/command/faces';
-import { type Direction, facesAtHand } from '../../app/drafting/faces';
+import { type Direction, facesAtHand, levelsOf } from '../../app/drafting/faces';
 import type { Words } from '../../app/drafting/output';
 import { blankPdf } from '../../app/drafting/output/pdf';
 import { pdfBrush } from '../../app/drafting/output/pdf-brush';
@@ -45,6 +45,14 @@ test.each(lines)('%s, running %s, is read as it was meant', async (text, directi
   const places = seen.map((each) => found.normalize('NFKC').indexOf(each));
   expect(places).toEqual([...places].sort((a, b) => a - b));
   expect(info).toMatchObject({ Title: 'A page', Language: direction === 'rtl' ? 'ar' : 'en' });
+});
+
+test('a picture between a name’s parts belongs to neither, and stands between them whichever way the name runs', () => {
+  const seen = (text: string, direction: Direction) => levelsOf(text, direction).map((level) => level.text);
+  const apart = '\u2068مريم 🧸 Ōkami\u2069';
+  expect(seen('مريم 🧸 Ōkami', 'rtl')).toEqual(['Ōkami', 'مريم 🧸 ']);
+  expect(seen('مريم 🧸 Ōkami', 'ltr')).toEqual(['مريم', ' 🧸 Ōkami']);
+  expect(seen(apart, 'ltr').map((each) => each.replace(/[\u2068\u2069]/g, ''))).toEqual(['', 'Ōkami', 'مريم 🧸 ', '']);
 });
 
 test('a bold word is as wide as it is drawn, and only what was used of a face lies in the file', async () => {

@@ -93,7 +93,7 @@ test('says of every page what lies on it: each piece once, or its parts and what
 
 test('says what stands on the label for the bag; one in large print promises no list of pieces', () => {
   const page = written();
-  const label = page.slice(page.indexOf(say('print.bag.title')));
+  const label = page.slice(page.indexOf(say('print.bag.title'))).replace(/[\u2068\u2069]/g, '');
   const [first] = draft.pieces;
   for (const words of [
     NAME.replaceAll('&', '&amp;').replaceAll('<', '&lt;').replaceAll('>', '&gt;').replaceAll('"', '&quot;'),

@@ -10,12 +10,19 @@ export type Level = { readonly text: string; readonly direction: Direction };
 const TURNS =
   /[\u0590-\u08ff\u200e\u200f\u202a-\u202e\u2066-\u2069\ufb1d-\ufdff\ufe70-\ufeff\u{10800}-\u{10fff}\u{1e800}-\u{1efff}]/u;
 
+/** The library reads half a sign at a time, and takes every half for a letter that runs rightwards: what stands in such a sign's place, as long as it. */
+const STAND_INS: readonly (readonly [sign: RegExp, instead: string])[] = [
+  [/(?=[\u{10000}-\u{10ffff}])\p{Extended_Pictographic}/gu, '☆☆'],
+  [/[\u{10800}-\u{10fff}\u{1e800}-\u{1efff}]/gu, 'אא'],
+];
+
 const bidi = bidiOf();
 
 /** A line cut where its direction changes, in the order seen from left to right (Unicode Standard Annex 9). */
 export function levelsOf(line: string, direction: Direction): readonly Level[] {
   if (direction === 'ltr' && !TURNS.test(line)) return [{ text: line, direction }];
-  const { levels } = bidi.getEmbeddingLevels(line, direction);
+  const read = STAND_INS.reduce((text, [sign, instead]) => text.replace(sign, instead), line);
+  const { levels } = bidi.getEmbeddingLevels(read, direction);
   const runs: { text: string; level: number }[] = [];
   for (let at = 0; at < line.length; at++) {
     const level = levels[at] ?? 0;

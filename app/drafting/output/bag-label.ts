@@ -25,7 +25,7 @@ export function bagLabelWords(draft: Draft, say: Say, print: Print = 'usual'): r
   const date = say('print.date', { date: draft.order.date });
   const count = draft.pieces.length;
   return [
-    { text: draft.toy, bold: true, large: 1.5 },
+    { text: say('list.row', { of: [draft.toy] }), bold: true, large: 1.5 },
     { text: say(`garment.${draft.order.garment}.name`), bold: true },
     { text: say('list.beside', { one: say(`cloth.${draft.order.cloth}`), two: date }) },
     ...(print === 'large'

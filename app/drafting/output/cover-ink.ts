@@ -71,7 +71,7 @@ export function titleWords(draft: Draft, layout: Layout, say: Say): readonly Par
     });
   const values = { date: draft.order.date, count: layout.pages.length, engine: draft.engine };
   return [
-    { text: draft.toy, bold: true, large: 2 },
+    { text: say('list.row', { of: [draft.toy] }), bold: true, large: 2 },
     { text: say('print.cover-line', { garment, ...values }) },
     { text: say('list.row', { of: [...new Set(garmentsIn(draft).map(madeOf))] }) },
     ...(layout.form === 'cut' ? [] : [{ text: say(`print.form.${layout.form}`), bold: true }]),

@@ -83,5 +83,7 @@ function useQuietWords({
   if (entry.adding && settled) return say('screen.step.adding', { first: shownLength(settled.value, hand) });
   if (suggestion !== null) return say('screen.step.suggested', { wish: suggestion });
   if (settled) return say('screen.step.taken');
-  return awake === false ? say('screen.step.asleep') : null;
+  // Once is enough: at every step it would be heard again.
+  const first = Object.keys(making.readings).length === 0;
+  return awake === false && first ? say('screen.step.asleep') : null;
 }
