@@ -22,6 +22,8 @@ const ABOVE_HEM_MM = 6;
 const BESIDE_FOLD_MM = 4;
 /** Nothing smaller is worth sewing on. */
 const LEAST_MM = 20;
+/** Nor is one that lies as a strip: lower than this share of half its width (common practice, no source). */
+const LOWEST_OF_HALF = 0.35;
 /** Nor a half that is narrower than this at its top. */
 const LEAST_HALF_TOP_MM = 15;
 
@@ -84,7 +86,9 @@ const widePart = only(
       {
         ...pocketLeftOut,
         when: (look) =>
-          smallest(look) < LEAST_MM || (isFrontOpen(look.choices) && look.length('pocket.top') < LEAST_HALF_TOP_MM),
+          smallest(look) < LEAST_MM ||
+          heightOf(look) < look.length('pocket.bottom') * LOWEST_OF_HALF ||
+          (isFrontOpen(look.choices) && look.length('pocket.top') < LEAST_HALF_TOP_MM),
       },
     ],
     notes: [
@@ -97,10 +101,11 @@ const widePart = only(
 );
 
 /** The pocket's height or its width, whichever is less; a half counts for itself. */
-function smallest({ length }: Look<Names>): Mm {
-  const [top, bottom] = [length('pocket.top'), length('pocket.bottom')];
-  const hand = Math.sqrt(Math.max(length('pocket.hand') ** 2 - (bottom - top) ** 2, 0));
-  return Math.min(bottom, hand + length('pocket.side'));
+const smallest = (look: Look<Names>): Mm => Math.min(look.length('pocket.bottom'), heightOf(look));
+
+function heightOf({ length }: Look<Names>): Mm {
+  const slant = length('pocket.bottom') - length('pocket.top');
+  return Math.sqrt(Math.max(length('pocket.hand') ** 2 - slant ** 2, 0)) + length('pocket.side');
 }
 
 type Patch = { readonly size: never; readonly edge: EdgesOf<'patch-pocket', typeof flare> };
