@@ -16,9 +16,10 @@ import { parsed, unreadable } from './unreadable';
 const LARGEST_BYTES = 4_000_000;
 const MOST_PIECES = 2000;
 
-/** Outlines are simplified by up to this share of the strip's width; and kept this share apart, against rounding. */
+/** Outlines are simplified by up to this share of the strip's width. */
 const SLACK_SHARE = 0.003;
-const APART_SHARE = 1e-7;
+/** Nothing is kept between the pieces: some of the instances can only fill the width to the last bit. */
+const APART = 0;
 
 /** Looks at the time once in so many places weighed: asking for it takes longer than weighing some. */
 const LOOK_EVERY = 4000;
@@ -105,7 +106,7 @@ function search({ items, strip_height: width }: Instance, seed: number, isOver: 
   });
   const area = kinds.reduce((sum, kind) => sum + kind.demand * (kind.shapes[0]?.area ?? 0), 0);
   let [strip, first, used]: [Strip | undefined, number, number] = [undefined, Number.NaN, 0];
-  for (const { best, steps } of packStrip({ stock: stockOf(shapes, APART_SHARE * width), pieces }, width, seed)) {
+  for (const { best, steps } of packStrip({ stock: stockOf(shapes, APART), pieces }, width, seed)) {
     if (!strip) first = best.length;
     [strip, used] = [best, steps];
     if (isOver(steps)) break;

@@ -1,15 +1,12 @@
 // The first lay, at once: pieces one after another, each as far to the left as it goes, and there as high.
 
-import { type Field, type Job, type Packed, roomFor } from './job';
+import { ALIKE, type Field, type Job, type Packed, roomFor } from './job';
 import type { Lay } from './lay';
 import type { Shape } from './shape';
 import { blockedAlong, blockedList, firstFree, slideBack } from './slide';
 
 /** How many levels of a field are tried, beside those that touch what lies there. */
 const LEVELS = 24;
-
-/** Ends that differ by less are alike, and the higher place is taken. */
-const ALIKE = 1e-9;
 
 type Tried = {
   readonly shape: number;
@@ -61,6 +58,7 @@ const blocked = blockedList();
 /** `starts`: how far left each shape went before; the next of them goes no further, since more lies in its way. */
 function leftmost(lay: Lay, job: Job, index: number, field: Field, starts: Map<number, number>): Tried | undefined {
   const piece = job.pieces[index] as Packed;
+  /** Where ends are alike the higher place is taken. */
   let best: Tried | undefined;
   for (const shape of piece.turns) {
     const { width } = lay.stock.shapes[shape] as Shape;

@@ -2,18 +2,23 @@
 
 import type { Lay } from './lay';
 
-/** What an overlap's weight is multiplied by each round: the least, the deepest, and where there is none. */
-const HEAVIER = { least: 1.1, deepest: 1.5, none: 0.95 } as const;
+/** By what share an overlap's weight grows each round, the least and the deepest, and what is left of it where there is none. */
+const GROWS = { least: 0.1, deepest: 0.5 } as const;
+const FADES = 0.95;
+/** Found to be good for so many pieces; the fewer there are the faster it grows, by the root of that, up to so much. */
+const USUAL = { pieces: 100, faster: 2 } as const;
 
 /** Kept up to date piece by piece: only pairs that overlap, or weigh more than at least, are looked at each round. */
 export class Crossings {
   private readonly depths: Float64Array;
   private readonly isListed: Uint8Array;
   private readonly listed: number[] = [];
+  private readonly faster: number;
 
   constructor(private readonly lay: Lay) {
     lay.weights.set(lay.leastWeights);
     this.depths = new Float64Array(lay.count ** 2);
+    this.faster = Math.max(1, Math.min(USUAL.faster, Math.sqrt(USUAL.pieces / lay.movable)));
     this.isListed = new Uint8Array(lay.count ** 2);
     for (let piece = 0; piece < lay.movable; piece += 1) this.refresh(piece);
   }
@@ -54,10 +59,11 @@ export class Crossings {
       overlapping.add(Math.floor(at / count));
       if (at % count < movable) overlapping.add(at % count);
     }
+    const grown = GROWS.deepest - GROWS.least;
     let kept = 0;
     for (const at of listed) {
       const depth = depths[at] as number;
-      const by = depth > 0 ? HEAVIER.least + ((HEAVIER.deepest - HEAVIER.least) * depth) / deepest : HEAVIER.none;
+      const by = depth > 0 ? 1 + this.faster * (GROWS.least + (grown * depth) / deepest) : FADES;
       if (this.scale(at, by) || depth > 0) listed[kept++] = at;
       else isListed[at] = 0;
     }

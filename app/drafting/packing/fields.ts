@@ -39,7 +39,7 @@ export function* packFields(job: Job, fields: readonly Field[], seed: number): G
     const rounds = separate(lay, job, fields, { random, patience });
     let round = rounds.next();
     for (; !round.done; round = rounds.next()) yield { steps: lay.steps, best };
-    if (round.value) return yield { steps: lay.steps, best: { places: lay.places(), left: [] } };
+    if (round.value === 0) return yield { steps: lay.steps, best: { places: lay.places(), left: [] } };
   }
 }
 

@@ -17,11 +17,11 @@ export {
 export { chance } from './chance';
 export { type Fitted, packFields } from './fields';
 export { highestPlace, ROUNDING_MM, type Stamp, stampOf } from './highest';
-export type { Field, Found, Job, Packed, Place } from './job';
+export type { Field, Found, Job, Packed, Place, Strip } from './job';
 export { type Ring, ringArea } from './polygon';
 export { nearestRoom } from './room';
 export { type Rows, rowsOf } from './rows';
 export { type Shape, shapeOf } from './shape';
 export { type Stock, stockOf } from './stock';
-export { packStrip, type Strip } from './strip';
+export { packStrip } from './strip';
 export { together } from './together';

@@ -12,8 +12,14 @@ export type Place = { readonly shape: number; readonly x: number; readonly y: nu
 /** What is to be packed; `fixed` lies where it lies, and the others keep off it. */
 export type Job = { readonly stock: Stock; readonly pieces: readonly Packed[]; readonly fixed?: readonly Place[] };
 
+/** A lay of all pieces on a strip: x along its length from 0, y across its width. */
+export type Strip = { readonly length: number; readonly places: readonly Place[] };
+
 /** How far a search is: `steps` places were weighed; `best` is what it found so far, one place a piece. */
 export type Found<Best> = { readonly steps: number; readonly best: Best };
+
+/** Lengths that differ by less are alike. */
+export const ALIKE = 1e-9;
 
 /** Where the corner of a piece may lie within a field; there is no room where `right` < `left` or `bottom` < `top`. */
 export function roomFor({ stock }: Job, piece: Packed, shape: number, field: Field): Field {

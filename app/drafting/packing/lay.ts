@@ -14,6 +14,9 @@ const FLOOR_SHARE = 0.005;
 /** How wide a lane is in which pieces are looked for, as a share of a usual piece's size. */
 const LANE_SHARE = 0.8;
 
+/** Pieces touch where an overlap is no deeper than this share of a usual piece's size: it is rounding. */
+const TOUCH_SHARE = 1e-9;
+
 /** Where a piece waits that is not laid yet: far off any field. */
 const ASIDE = -1e9;
 
@@ -22,6 +25,9 @@ export const PLACE_WORK = 60;
 
 /** How many numbers a piece's box takes. */
 export const BOX = 4;
+
+/** Where pieces lay at some time. */
+export type Laid = { readonly shape: Int32Array; readonly x: Float64Array; readonly y: Float64Array };
 
 export class Lay {
   readonly stock: Stock;
@@ -46,6 +52,8 @@ export class Lay {
   readonly leastWeights: Float64Array;
   /** What every overlap counts as deeper than it is. */
   readonly floor: number;
+  /** How deep an overlap may be and is none yet. */
+  readonly touch: number;
   /** The ways out of the two heaviest overlaps last weighed: normal x, normal y, depth; `second` is 0 where there is one. */
   readonly heaviestWay = new Float64Array(3);
   readonly secondWay = new Float64Array(3);
@@ -77,6 +85,7 @@ export class Lay {
     const area = pieces.reduce((sum, { turns }) => sum + (stock.shapes[turns[0] ?? 0]?.area ?? 0), 0);
     const usual = Math.sqrt(area / Math.max(1, pieces.length));
     this.floor = FLOOR_SHARE * usual;
+    this.touch = TOUCH_SHARE * usual;
     this.around = new Around(count, LANE_SHARE * usual);
     pieces.forEach(({ turns }, index) => {
       this.put(index, turns[0] ?? 0, ASIDE, ASIDE);
@@ -111,6 +120,22 @@ export class Lay {
     this.put(piece, this.shape[piece] as number, ASIDE, ASIDE);
   }
 
+  /** How the pieces lie now, to come back to; in `into`, where there is one. */
+  noted(into?: Laid): Laid {
+    const { shape, x, y } = this;
+    if (!into) return { shape: shape.slice(), x: x.slice(), y: y.slice() };
+    into.shape.set(shape);
+    into.x.set(x);
+    into.y.set(y);
+    return into;
+  }
+
+  restore({ shape, x, y }: Laid): void {
+    for (let piece = 0; piece < this.movable; piece += 1) {
+      this.put(piece, shape[piece] as number, x[piece] as number, y[piece] as number);
+    }
+  }
+
   places(): readonly Place[] {
     return Array.from({ length: this.movable }, (_, index) => ({
       shape: this.shape[index] as number,
@@ -142,6 +167,7 @@ export class Lay {
     const view = ((shape[other] as number) * this.widths.length + (shape[one] as number)) * VIEW;
     if (lookUp(charts, view, dx, dy) === CLEAR) return 0;
     const sums = stock.sums(shape[other] as number, shape[one] as number);
-    return depthIn(this, view, sums, dx, dy);
+    const depth = depthIn(this, view, sums, dx, dy);
+    return depth > this.touch ? depth : 0;
   }
 }

@@ -12,27 +12,29 @@ import { type Rated, weigh } from './weigh';
 const OF_USE = 0.98;
 
 /**
- * Whether the pieces could be separated before `patience` rounds in a row were of no use; the lay is left as it then is.
- * Yields after each round, so that whoever asked may stop.
+ * Separates the pieces until `patience` rounds in a row were of no use. The lay is left as it was when they overlapped least, and
+ * that least, the depths of all overlaps together, is returned: 0 where they came apart. Yields after each round, so that whoever asked may stop.
  */
 export function* separate(
   lay: Lay,
   job: Job,
   fields: readonly Field[],
   { random, patience }: { readonly random: () => number; readonly patience: number },
-): Generator<void, boolean, void> {
+): Generator<void, number, void> {
   const crossings = new Crossings(lay);
   const rooms = job.pieces.map((piece) =>
     fields.map((field) => piece.turns.map((turn) => roomFor(job, piece, turn, field))),
   );
+  const laid = lay.noted();
   let least = Infinity;
   for (let waited = 0; ; ) {
     const { total, overlapping } = crossings.reweigh();
     lay.steps += 1;
-    if (total === 0) return true;
+    if (total === 0) return 0;
     waited = total < least * OF_USE ? 0 : waited + 1;
-    if (waited > patience) return false;
+    if (total < least) lay.noted(laid);
     least = Math.min(least, total);
+    if (waited > patience) break;
     shuffle(overlapping, random);
     for (const index of overlapping) {
       if (isFree(lay, index)) continue;
@@ -43,6 +45,8 @@ export function* separate(
     }
     yield;
   }
+  lay.restore(laid);
+  return least;
 }
 
 /** Whether a piece overlaps nothing any more. */

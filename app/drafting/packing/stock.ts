@@ -13,7 +13,7 @@ export type Stock = {
   readonly lists: () => Lists;
 };
 
-/** `apart`: what any two shapes keep between them; a hair at least, so that rounding never makes them overlap. */
+/** `apart`: what any two shapes keep between them; with 0 they may overlap by what rounding costs. */
 export function stockOf(shapes: readonly Shape[], apart: number): Stock {
   const relations = relationsOf(shapes);
   const known: (Sums | undefined)[] = Array.from({ length: shapes.length ** 2 }, () => undefined);

@@ -9,7 +9,7 @@ export type Rated = { shape: number; x: number; y: number; weight: number };
 export function weigh(lay: Lay, piece: number, place: Rated): boolean {
   lay.steps += 1;
   lay.work += PLACE_WORK;
-  const { around, boxes, shape: shapes, weights, count, charts, floor, stock } = lay;
+  const { around, boxes, shape: shapes, weights, count, charts, floor, touch, stock } = lay;
   const { shape, weight: enough } = place;
   const halfWidth = 0.5 * (lay.widths[shape] as number);
   const halfHeight = 0.5 * (lay.heights[shape] as number);
@@ -44,7 +44,7 @@ export function weigh(lay: Lay, piece: number, place: Rated): boolean {
     const sums = stock.sums(shapes[other] as number, shape);
     lay.work += sums.length;
     const depth = depthIn(lay, view, sums, dx, dy, (enough - sum) / each);
-    if (depth <= 0) continue;
+    if (depth <= touch) continue;
     const weight = (depth + floor) * each;
     sum += weight;
     if (sum >= enough) return false;
