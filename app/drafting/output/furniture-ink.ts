@@ -22,46 +22,40 @@ const BESIDE_MM = 2;
 
 type Boxed = (paragraphs: readonly Paragraph[], box: Box) => readonly Ink[];
 
-export function furnitureInk({ card, square, joining }: Furniture, { say, widthOf }: Lettering): readonly Ink[] {
+export function furnitureInk({ card, square, under, joining }: Furniture, { say, widthOf }: Lettering): readonly Ink[] {
   const boxed: Boxed = (paragraphs, box) => wordsOf(setWithin(paragraphs, box, SMALL_PT, widthOf), box, 'words');
-  const nested = card && square && isWithin(square, card);
   return [
-    ...(nested ? nestedInk(card, square, boxed, say) : []),
-    ...(card && !nested ? [...cardInk(card), ...boxed([...printing(say), ...wrong(say)], inset(card))] : []),
-    ...(square && !nested ? squareInk(square, { say, widthOf }) : []),
+    ...(card ? cardInk(card) : []),
+    ...(square ? outline(square) : []),
+    ...(card && square && under ? checksWords(card, square, under, boxed, say) : []),
+    ...(card && !under ? boxed([...printing(say), ...wrong(say)], inset(card)) : []),
+    ...(square && !under ? [measured(square, { say, widthOf })] : []),
     ...(joining ? boxed(joiningWords(say), joining) : []),
   ];
 }
 
-function isWithin(one: Box, other: Box): boolean {
-  const [right, bottom] = [other.x + other.width, other.y + other.height];
-  return one.x >= other.x && one.x + one.width <= right && one.y >= other.y && one.y + one.height <= bottom;
-}
-
 const cardInk = (card: Box): readonly Ink[] => [stroke('marks', 'rule', roundedBox(card, BANK_CARD_MM.corner), true)];
 
-/** The square in the card's outline: how to print in it, what to do when it is wrong beside or below it. */
-function nestedInk(card: Box, square: Box, boxed: Boxed, say: Say): readonly Ink[] {
-  const measure = { text: say('print.square', { side: square.width, unit: 'cm' }), before: 1.4 };
+/** Nothing stands in the square in a card: how to print beside it, or below where the card is upright; what to do when it is wrong under the card. */
+function checksWords(card: Box, square: Box, under: Box, boxed: Boxed, say: Say): readonly Ink[] {
+  const measure = { text: say('print.square', { side: square.width, unit: 'cm' }) };
   return [
-    ...cardInk(card),
-    ...outline(square),
-    ...boxed([...printing(say), measure], inset(square)),
-    ...boxed(wrong(say), besideSquare(card, square)),
+    ...boxed(printing(say), besideSquare(card, square)),
+    ...boxed([measure, ...wrong(say)], { ...under, y: under.y + BESIDE_MM, height: under.height - BESIDE_MM }),
   ];
 }
 
 function besideSquare(card: Box, { x, y, width, height }: Box): Box {
-  const narrow = { x, y: y + BESIDE_MM, width, height: height - 2 * BESIDE_MM };
-  const from = BESIDE_MM + (card.height > card.width ? y + height : x + width);
-  return card.height > card.width
-    ? { ...narrow, y: from, height: card.y + card.height - from - BESIDE_MM }
-    : { ...narrow, x: from, width: card.x + card.width - from - BESIDE_MM };
+  const isUpright = card.height > card.width;
+  const from = BESIDE_MM + (isUpright ? y + height : x + width);
+  return isUpright
+    ? { x, y: from, width, height: card.y + card.height - from - BESIDE_MM }
+    : { x: from, y, width: card.x + card.width - from - BESIDE_MM, height };
 }
 
-function squareInk(square: Box, { say, widthOf }: Pick<Lettering, 'say' | 'widthOf'>): readonly Ink[] {
+function measured(square: Box, { say, widthOf }: Pick<Lettering, 'say' | 'widthOf'>): Ink {
   const words = say('print.square', { side: square.width, unit: 'cm' });
-  return [...outline(square), centred(words, below(square), SMALLEST_PT, true, widthOf)];
+  return centred(words, below(square), SMALLEST_PT, true, widthOf);
 }
 
 /** How to print. */

@@ -29,8 +29,6 @@ const LONG_ROOM_MM = 16;
 const LONG_OFF_MM = 10;
 /** Between the card's outline and the square, and under them, mm. */
 const APART_MM = 8;
-/** Words in the square keep off its lines, mm. */
-const INSET_MM = 3;
 /** A row of the key before it is magnified, mm: three lines of words. */
 const KEY_ROW_MM = 9.8;
 /** The map: as much of a page as it may take, mm. */
@@ -86,23 +84,19 @@ function longInk(page: Size, { say, widthOf }: Lettering): readonly Ink[] {
 /** A card's outline and the square beside it, at true size. */
 function checksBlock(page: Size, { say, widthOf }: Lettering): Block {
   const { width, height, corner } = BANK_CARD_MM;
+  const measure = { text: say('print.square', { side: CHECK_MM, unit: 'cm' }), bold: true };
+  const words = setIn([measure], smallestOf(widthOf), CHECK_MM, widthOf);
   return {
-    height: height + APART_MM,
+    height: Math.max(height, CHECK_MM + words.height) + APART_MM,
     before: 2,
     draw: ({ x, y }) => {
       const [start, step] = widthOf.direction === 'rtl' ? [x + roomIn(page).width - LONG_ROOM_MM, -1] : [x, 1];
       const left = (from: Mm, wide: Mm) => start + step * from - (step < 0 ? wide : 0);
       const square = { x: left(width + APART_MM, CHECK_MM), y, width: CHECK_MM, height: CHECK_MM };
-      const inside = CHECK_MM - 2 * INSET_MM;
-      const words = [{ text: say('print.square', { side: CHECK_MM, unit: 'cm' }), bold: true }];
       return [
         stroke('marks', 'rule', roundedBox({ x: left(0, width), y, width, height }, corner), true),
         ...outline(square),
-        ...wordsOf(
-          setIn(words, smallestOf(widthOf), inside, widthOf),
-          { ...square, x: square.x + INSET_MM, y: y + INSET_MM, width: inside },
-          'words',
-        ),
+        ...wordsOf(words, { ...square, y: y + CHECK_MM }, 'words'),
       ];
     },
   };

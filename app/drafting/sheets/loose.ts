@@ -1,13 +1,13 @@
 // Furniture that may lie on any page: boxes that find their places among the pieces.
 
-import { BANK_CARD_MM, type Mm } from '../../body';
+import type { Mm } from '../../body';
 import { type Box, type Rows, rowsOf, type Stamp, stampOf } from '../packing';
 import { cornersOf } from '../pieces/outline';
-import { LONG_ROOM, STRIP_ROOM, TITLE_ROOM } from './furniture';
+import { CHECKS_ROOM, LONG_ROOM, STRIP_ROOM, TITLE_ROOM } from './furniture';
 import { type Mapped, mapLeastSize } from './map';
 
 /**
- * `checks`: the card with the square in it; `notes`: all words with the key below them, `words`: all words, `told`: those not
+ * `checks`: the card with the square in it and words under it; `notes`: all words with the key below them, `words`: all words, `told`: those not
  * on care; `title`, `strip` and `map` belong on the first page; `block` is the strip of a page that a piece fills.
  */
 export type LooseKind =
@@ -41,7 +41,7 @@ export function loose(kind: LooseKind, sizes: readonly Size[]): readonly Loose[]
 export function looseChecks(joins: boolean): readonly (readonly Loose[])[] {
   return [
     loose('long', [LONG_ROOM.upright, LONG_ROOM.level]),
-    loose('checks', [BANK_CARD_MM, { width: BANK_CARD_MM.height, height: BANK_CARD_MM.width }]),
+    loose('checks', CHECKS_ROOM),
     ...(joins ? [loose('joining', JOINING)] : []),
   ];
 }
