@@ -28,7 +28,7 @@ export function furnished(page: Page): Board {
 const furnishedPages = new WeakMap<Page, Board>();
 
 function withFurniture(page: Page): Board {
-  const { width, height, strip, cover, card, square, under, joining, long, notes, care, key } = page;
+  const { width, height, strip, cover, card, square, wrong, joining, long, notes, care, key } = page;
   const margins: readonly Box[] = [
     { x: 0, y: 0, width: EDGE_MARGIN_MM, height },
     { x: width - EDGE_MARGIN_MM, y: 0, width: EDGE_MARGIN_MM, height },
@@ -39,7 +39,7 @@ function withFurniture(page: Page): Board {
   const furniture = [
     card,
     square && underSquare(square),
-    under,
+    wrong,
     joining,
     long && longRoom(long),
     notes?.words,

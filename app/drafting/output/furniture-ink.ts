@@ -17,45 +17,46 @@ const INSET_MM = 3;
 /** Sizes of small print, points. */
 const SMALL_PT = [9.5, 9, 8.5, 8, 7.5, SMALLEST_PT];
 
-/** Words beside the square in the card keep this to its lines, mm. */
+/** Words beside the square in the card keep this to its lines, and under it its own words take so much, mm. */
 const BESIDE_MM = 2;
+const SQUARE_WORDS_MM = 4;
 
 type Boxed = (paragraphs: readonly Paragraph[], box: Box) => readonly Ink[];
 
-export function furnitureInk({ card, square, under, joining }: Furniture, { say, widthOf }: Lettering): readonly Ink[] {
+export function furnitureInk(furniture: Furniture, { say, widthOf }: Lettering): readonly Ink[] {
+  const { card, square, joining } = furniture;
   const boxed: Boxed = (paragraphs, box) => wordsOf(setWithin(paragraphs, box, SMALL_PT, widthOf), box, 'words');
+  const isNested = card && square && isWithin(square, card);
   return [
     ...(card ? cardInk(card) : []),
-    ...(square ? outline(square) : []),
-    ...(card && square && under ? checksWords(card, square, under, boxed, say) : []),
-    ...(card && !under ? boxed([...printing(say), ...wrong(say)], inset(card)) : []),
-    ...(square && !under ? [measured(square, { say, widthOf })] : []),
+    ...(square ? squareInk(square, { say, widthOf }) : []),
+    ...(isNested ? boxed(printing(say), besideSquare(card, square)) : []),
+    ...(card && !isNested ? boxed([...printing(say), ...wrong(say)], inset(card)) : []),
+    ...(furniture.wrong ? boxed(wrong(say), furniture.wrong) : []),
     ...(joining ? boxed(joiningWords(say), joining) : []),
   ];
 }
 
-const cardInk = (card: Box): readonly Ink[] => [stroke('marks', 'rule', roundedBox(card, BANK_CARD_MM.corner), true)];
-
-/** Nothing stands in the square in a card: how to print beside it, or below where the card is upright; what to do when it is wrong under the card. */
-function checksWords(card: Box, square: Box, under: Box, boxed: Boxed, say: Say): readonly Ink[] {
-  const measure = { text: say('print.square', { side: square.width, unit: 'cm' }) };
-  return [
-    ...boxed(printing(say), besideSquare(card, square)),
-    ...boxed([measure, ...wrong(say)], { ...under, y: under.y + BESIDE_MM, height: under.height - BESIDE_MM }),
-  ];
+function isWithin(one: Box, other: Box): boolean {
+  const [right, bottom] = [other.x + other.width, other.y + other.height];
+  return one.x >= other.x && one.x + one.width <= right && one.y >= other.y && one.y + one.height <= bottom;
 }
 
+const cardInk = (card: Box): readonly Ink[] => [stroke('marks', 'rule', roundedBox(card, BANK_CARD_MM.corner), true)];
+
+/** Where a card with the square in it has room for words: beside the square, or where it is upright, below. */
 function besideSquare(card: Box, { x, y, width, height }: Box): Box {
   const isUpright = card.height > card.width;
-  const from = BESIDE_MM + (isUpright ? y + height : x + width);
+  const from = isUpright ? y + height + SQUARE_WORDS_MM : BESIDE_MM + x + width;
   return isUpright
-    ? { x, y: from, width, height: card.y + card.height - from - BESIDE_MM }
+    ? { x, y: from, width, height: card.y + card.height - from - 1 }
     : { x: from, y, width: card.x + card.width - from - BESIDE_MM, height };
 }
 
-function measured(square: Box, { say, widthOf }: Pick<Lettering, 'say' | 'widthOf'>): Ink {
+/** A square with nothing in it, and its words below. */
+function squareInk(square: Box, { say, widthOf }: Pick<Lettering, 'say' | 'widthOf'>): readonly Ink[] {
   const words = say('print.square', { side: square.width, unit: 'cm' });
-  return centred(words, below(square), SMALLEST_PT, true, widthOf);
+  return [...outline(square), centred(words, below(square), SMALLEST_PT, true, widthOf)];
 }
 
 /** How to print. */
@@ -88,7 +89,7 @@ type Size = { readonly width: Mm; readonly height: Mm };
 
 /** Under the square, where nothing lies in a ruler's way. */
 function below({ x, y, width, height }: Box): Point {
-  return { x: x + width / 2, y: y + height + 2.2 };
+  return { x: x + width / 2, y: y + height + 1.5 };
 }
 
 function joiningWords(say: Say): readonly Paragraph[] {

@@ -8,7 +8,7 @@ import { type Rated, weigh } from './weigh';
 import { weighAbout } from './weigh-about';
 
 /** Places looked at anywhere, and near where the piece lies; how many of them are followed. */
-const ANYWHERE = 15;
+const ANYWHERE = 10;
 const NEAR = 5;
 const FOLLOWED = 2;
 /** Near is within this share of the piece's size. */

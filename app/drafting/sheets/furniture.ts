@@ -163,21 +163,10 @@ export function freeHead(title: Box, map: Box | undefined): Head {
 /** The square, with its words below. */
 export const SQUARE_ROOM = { width: CHECK_MM, height: CHECK_MM + 4 } as const;
 
-/** Room for a card with the square in it and words under the card, lying or upright. */
-export const CHECKS_ROOM = [
-  { width: BANK_CARD_MM.width, height: BANK_CARD_MM.height + 21 },
-  { width: BANK_CARD_MM.height, height: BANK_CARD_MM.width + 27 },
-] as const;
-
-/** The card in such a room; the square in it, left or at its top; and what is left under the card. */
-export function checksIn({ x, y, width, height }: Box): Record<'card' | 'square' | 'under', Box> {
-  const tall = width < BANK_CARD_MM.width ? BANK_CARD_MM.width : BANK_CARD_MM.height;
-  const inset = (BANK_CARD_MM.height - CHECK_MM) / 2;
-  return {
-    card: { x, y, width, height: tall },
-    square: { x: x + inset, y: y + inset, width: CHECK_MM, height: CHECK_MM },
-    under: { x, y: y + tall, width, height: height - tall },
-  };
+/** The square within a card's outline, left or at its top: under it is room for its words. */
+export function squareIn({ x, y, width, height }: Box): Box {
+  const [inset, above] = [(Math.min(width, height) - CHECK_MM) / 2, 1];
+  return { x: x + inset, y: y + above, width: CHECK_MM, height: CHECK_MM };
 }
 
 /** Room for the long line: `upright` or not, its ticks and words on its left as it runs up, above it as it runs across. */

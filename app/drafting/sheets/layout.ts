@@ -51,8 +51,8 @@ export type Notes = { readonly words: Box; readonly cared: boolean; readonly key
 export type Furniture = {
   readonly card?: Box;
   readonly square?: Box;
-  /** For words under a card that has the square in it. */
-  readonly under?: Box;
+  /** For what to do when a print is wrong, where the card has the square in it and no room. */
+  readonly wrong?: Box;
   readonly joining?: Box;
   readonly long?: CheckLine;
   readonly notes?: Notes;

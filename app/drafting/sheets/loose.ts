@@ -1,18 +1,18 @@
 // Furniture that may lie on any page: boxes that find their places among the pieces.
 
-import type { Mm } from '../../body';
+import { BANK_CARD_MM, type Mm } from '../../body';
 import { type Box, type Rows, rowsOf, type Stamp, stampOf } from '../packing';
 import { cornersOf } from '../pieces/outline';
-import { CHECKS_ROOM, LONG_ROOM, STRIP_ROOM, TITLE_ROOM } from './furniture';
+import { LONG_ROOM, STRIP_ROOM, TITLE_ROOM } from './furniture';
 import { type Mapped, mapLeastSize } from './map';
 
 /**
- * `checks`: the card with the square in it and words under it; `notes`: all words with the key below them, `words`: all words, `told`: those not
+ * `checks`: the card with the square in it, `wrong`: what to do when it is wrong; `notes`: all words with the key below them, `words`: all words, `told`: those not
  * on care; `title`, `strip` and `map` belong on the first page; `block` is the strip of a page that a piece fills.
  */
 export type LooseKind =
   | ('title' | 'strip' | 'map' | 'block')
-  | ('card' | 'square' | 'checks' | 'joining' | 'long')
+  | ('card' | 'square' | 'checks' | 'wrong' | 'joining' | 'long')
   | ('notes' | 'words' | 'told' | 'care' | 'key');
 
 /** A box of furniture as the sheets see it. */
@@ -22,6 +22,16 @@ export type Size = { readonly width: Mm; readonly height: Mm };
 
 /** Kept between furniture and whatever lies beside it, mm. */
 const CLEAR_MM = 3;
+
+/** A bank card's outline, lying or upright. */
+export const CARD = [BANK_CARD_MM, { width: BANK_CARD_MM.height, height: BANK_CARD_MM.width }] as const;
+
+/** What the words on prints that are wrong need, mm. */
+export const WRONG = [
+  { width: 86, height: 15 },
+  { width: 56, height: 21 },
+  { width: 42, height: 28 },
+] as const;
 
 /** What words on joining pages need, mm. */
 const JOINING = [
@@ -41,7 +51,8 @@ export function loose(kind: LooseKind, sizes: readonly Size[]): readonly Loose[]
 export function looseChecks(joins: boolean): readonly (readonly Loose[])[] {
   return [
     loose('long', [LONG_ROOM.upright, LONG_ROOM.level]),
-    loose('checks', CHECKS_ROOM),
+    loose('checks', CARD),
+    loose('wrong', WRONG),
     ...(joins ? [loose('joining', JOINING)] : []),
   ];
 }

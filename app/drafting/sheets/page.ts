@@ -5,7 +5,7 @@ import type { Area } from './area';
 import { bareBoard } from './boards';
 import { type Fitting, moveTo } from './figure';
 import { isFigure, isLoose, type Laid, type Sheet } from './fill';
-import { blockOf, CHECK_MM, checksIn, largeBlock, longIn, stripAcross, stripBlock, stripIn } from './furniture';
+import { blockOf, CHECK_MM, largeBlock, longIn, squareIn, stripAcross, stripBlock, stripIn } from './furniture';
 import type { Furniture, Page, Placed, Strip } from './layout';
 import { isOfFirst, type Loose } from './loose';
 import { withMarks } from './marks';
@@ -71,7 +71,7 @@ function furnitureOf(laid: readonly Laid<Loose>[], area: Area): Furniture {
     const box = boxOf(each, area);
     if (kind === 'long') return { long: longIn(box) };
     if (kind === 'square') return { square: { ...box, height: CHECK_MM } };
-    if (kind === 'checks') return checksIn(box);
+    if (kind === 'checks') return { card: box, square: squareIn(box) };
     if (kind in holdings) return { notes: { words: box, ...holdings[kind as keyof typeof holdings] } };
     return { [kind]: box };
   });

@@ -18,6 +18,7 @@ export function pageTold(draft: Draft, { pages, form }: Layout, page: Page, say:
     }),
     ...[
       page.cover && 'told.cover',
+      page.wrong && 'print.wrong-title',
       page.joining && 'print.joining-title',
       page.notes && 'print.how-title',
       (page.care || page.notes?.cared) && 'print.care-title',
