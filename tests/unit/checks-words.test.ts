@@ -1,10 +1,16 @@
 import { expect, test } from 'vitest';
 import { furnitureInk } from '../../app/drafting/output/furniture-ink';
+import { keyInk } from '../../app/drafting/output/key-ink';
 import { squareIn } from '../../app/drafting/sheets/furniture';
 import { CARD, WRONG } from '../../app/drafting/sheets/loose';
+import { keyHeight } from '../../app/drafting/sheets/notes';
 import { createSay, locales } from '../../app/words';
 import { realWidth, wordsOver } from './words-over';
 
+/** How wide the key is set, alone and under other words. */
+const WIDTHS_MM = [74, 78, 96, 120, 156, 160, 190];
+/** What the key explains, a line each. */
+const LINES = 6;
 /** Between a page's edge and what printers reach, mm. */
 const EDGE_MM = 3;
 
@@ -25,6 +31,16 @@ test.each(locales)('nothing stands in the square in a card, and all words round 
   }
   for (const wrong of WRONG.map(boxOf)) {
     expect(wordsOver(furnitureInk({ wrong }, lettering), lettering.widthOf, pageOf(wrong))).toEqual([]);
+  }
+});
+
+test.each(locales)('each line of the key has room in every size (%s)', async (locale) => {
+  const lettering = { say: await createSay(locale), units: 'cm' as const, widthOf: realWidth() };
+  for (const width of WIDTHS_MM) {
+    const size = { width, height: keyHeight(width) };
+    const ink = keyInk({ x: EDGE_MM, y: EDGE_MM, ...size }, 'cut', lettering);
+    expect(wordsOver(ink, lettering.widthOf, pageOf(size)), `${size.width}`).toEqual([]);
+    expect(ink.filter(({ kind }) => kind === 'words').map((each) => 'text' in each && each.text)).toHaveLength(LINES);
   }
 });
 

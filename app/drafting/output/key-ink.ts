@@ -55,8 +55,15 @@ function shared(width: Mm, needs: readonly Mm[]): readonly Mm[] {
 
 type Sample = { readonly code: string; readonly draw: (x: Mm, y: Mm) => readonly Ink[] };
 
-const level = (x: Mm, y: Mm): Path => [line(point(x, y), point(x + SAMPLE_MM, y))];
+const level = (x: Mm, y: Mm, long = SAMPLE_MM): Path => [line(point(x, y), point(x + long, y))];
 const pen = (name: keyof typeof pens) => (x: Mm, y: Mm) => [stroke('marks', name, level(x, y))];
+
+/** A sample is too short for a dash, a dot and a dash: half a dash on either side of the dot. */
+const foldParts = [
+  [0, 3],
+  [5, 5.01],
+  [7, SAMPLE_MM],
+] as const;
 
 /** A notch crosses the allowance, from the line to sew out to the line to cut. */
 const notch = (x: Mm, y: Mm, at: readonly Mm[]) =>
@@ -65,7 +72,10 @@ const notch = (x: Mm, y: Mm, at: readonly Mm[]) =>
 const samples: readonly Sample[] = [
   { code: 'cut', draw: pen('cut') },
   { code: 'seam', draw: pen('seam') },
-  { code: 'fold', draw: pen('fold') },
+  {
+    code: 'fold',
+    draw: (x, y) => foldParts.map(([from, to]) => stroke('marks', 'fold', level(x + from, y, to - from))),
+  },
   { code: 'inner', draw: pen('inner') },
   { code: 'notch', draw: (x, y) => notch(x, y, [1, 7, 9.5]) },
   {
