@@ -17,14 +17,15 @@ const TYPES: Readonly<Record<string, string>> = {
 };
 
 /**
- * What a phone waits for before the first screen can be used: bytes of each file, headers included, and of everything
+ * What a phone of that language waits for before the first screen can be used: bytes of each file, headers included, and of everything
  * the page goes on to fetch. Without the service worker, which fetches the rest once the screen is there.
  */
 export async function weigh(
   browser: Browser,
+  locale = 'en',
 ): Promise<{ before: readonly (readonly [string, number])[]; all: number }> {
   const host = await openHost();
-  const context = await browser.newContext({ ...phone, serviceWorkers: 'block' });
+  const context = await browser.newContext({ ...phone, locale, serviceWorkers: 'block' });
   const page = await context.newPage();
   await page.addInitScript(noteWhenUsable);
   await page.goto(host.address);
