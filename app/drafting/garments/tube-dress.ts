@@ -2,12 +2,14 @@ import { tubeDress as tubeDressBlock } from '../blocks/tube-dress';
 import type { Hems } from '../heads/choices';
 import { tubeDressHead } from '../heads/tube-dress';
 import { assemble } from '../rows/garment';
+import type { RefTo } from '../rows/names';
 import { part } from '../rows/part';
 import { type EdgesOf, piece } from '../rows/piece-row';
 import { LEAST_EASE_MM, SOFT_PASS } from '../sizes/ease';
 import { elasticFor } from '../sizes/fastening';
 import { maker, type SizesOf } from '../sizes/maker';
 import type { Wearer } from '../sizes/wearer';
+import { bindingPart } from './parts/binding';
 import { hemRole } from './parts/hem';
 
 const TWO_SEAMS = 2;
@@ -65,6 +67,12 @@ type Gives = {
 type Names = Gives & { readonly choices: Hems };
 
 const sides = ['front', 'back'] as const;
+
+/** From the front's casing under the arm to the back's. */
+const armhole = (): RefTo<`dress-${Side}.armhole`>[] => [
+  { piece: 'dress-front', edge: 'armhole' },
+  { piece: 'dress-back', edge: 'armhole', back: true },
+];
 export const tubeDress = assemble(tubeDressHead, [
   part<{ choices: Hems; size: never; edge: never }, Gives>({
     sizes: [dressSizes],
@@ -74,7 +82,7 @@ export const tubeDress = assemble(tubeDressHead, [
         copies: 1,
         mirrored: false,
         onFold: true,
-        roles: (choices) => ({ top: 'casing', armhole: 'hem', side: 'seam', hem: hemRole(choices), centre: 'fold' }),
+        roles: (choices) => ({ top: 'casing', armhole: 'seam', side: 'seam', hem: hemRole(choices), centre: 'fold' }),
         ...(side === 'back' ? { back: true as const } : {}),
       }),
     ),
@@ -85,22 +93,12 @@ export const tubeDress = assemble(tubeDressHead, [
         first: [{ piece: 'dress-back', edge: 'side' }],
         second: [{ piece: 'dress-front', edge: 'side' }],
       },
-      {
-        name: 'dress-armhole',
-        sewn: 2,
-        kind: 'folded',
-        first: [
-          { piece: 'dress-front', edge: 'armhole' },
-          { piece: 'dress-back', edge: 'armhole', back: true },
-        ],
-        second: [],
-      },
       ...sides.map((side) => ({
         name: `dress-${side}-casing`,
         sewn: 2 as const,
         kind: 'folded' as const,
-        // The armholes are turned first: the casing lies over their ends.
-        after: () => ['dress-armhole'],
+        // The armholes are bound first: the casing lies over the ends of their strips.
+        after: () => ['armhole-binding-edge', 'armhole-binding-inside'],
         first: [{ piece: `dress-${side}` as const, edge: 'top' as const }],
         second: [],
       })),
@@ -126,5 +124,13 @@ export const tubeDress = assemble(tubeDressHead, [
       },
     ],
     notions: [{ kind: 'elastic', place: 'dress-neck', length: ({ wearer }) => elasticFor(wearer.of('neck-girth')) }],
+  }),
+  // Too hollow to turn.
+  bindingPart('armhole-binding', {
+    edge: armhole,
+    closed: () => false,
+    ends: () => 'front',
+    rings: 2,
+    hollow: () => true,
   }),
 ]);
