@@ -2,7 +2,7 @@ import { tubeDress as tubeDressBlock } from '../blocks/tube-dress';
 import type { Hems } from '../heads/choices';
 import { tubeDressHead } from '../heads/tube-dress';
 import { assemble } from '../rows/garment';
-import type { RefTo } from '../rows/names';
+import type { Both, RefTo } from '../rows/names';
 import { part } from '../rows/part';
 import { type EdgesOf, piece } from '../rows/piece-row';
 import { LEAST_EASE_MM, SOFT_PASS } from '../sizes/ease';
@@ -64,7 +64,8 @@ type Gives = {
   readonly size: SizesOf<typeof dressSizes>;
   readonly edge: EdgesOf<`dress-${Side}`, typeof tubeDressBlock>;
 };
-type Names = Gives & { readonly choices: Hems };
+type Takes = { readonly choices: Hems; readonly size: never; readonly edge: 'armhole-binding.side' };
+type Names = Both<Takes, Gives>;
 
 const sides = ['front', 'back'] as const;
 
@@ -74,7 +75,7 @@ const armhole = (): RefTo<`dress-${Side}.armhole`>[] => [
   { piece: 'dress-back', edge: 'armhole', back: true },
 ];
 export const tubeDress = assemble(tubeDressHead, [
-  part<{ choices: Hems; size: never; edge: never }, Gives>({
+  part<Takes, Gives>({
     sizes: [dressSizes],
     passages: [{ measure: 'head-girth', through: 'neck', gives: ({ neckOpen }) => neckOpen }],
     pieces: sides.map((side) =>
@@ -97,15 +98,20 @@ export const tubeDress = assemble(tubeDressHead, [
         name: `dress-${side}-casing`,
         sewn: 2 as const,
         kind: 'folded' as const,
-        // The armholes are bound first: the casing lies over the ends of their strips.
+        // The armholes are bound first, up to the cut edge: what is turned down has no raw end then.
         after: () => ['armhole-binding-edge', 'armhole-binding-inside'],
-        first: [{ piece: `dress-${side}` as const, edge: 'top' as const }],
+        first: [
+          { piece: `dress-${side}` as const, edge: 'top' as const },
+          { piece: 'armhole-binding' as const, edge: 'side' as const },
+        ],
         second: [],
       })),
       {
         name: 'dress-hem',
         sewn: 2,
         kind: 'folded',
+        // Once it hangs as it is worn.
+        after: () => sides.map((side) => `dress-${side}-casing`),
         first: [
           { piece: 'dress-front', edge: 'hem', back: true },
           { piece: 'dress-back', edge: 'hem' },
@@ -131,6 +137,7 @@ export const tubeDress = assemble(tubeDressHead, [
     closed: () => false,
     ends: () => 'front',
     rings: 2,
+    intoCasing: true,
     hollow: () => true,
   }),
 ]);

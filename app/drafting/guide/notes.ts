@@ -103,6 +103,7 @@ export function notesOf(kind: Kind, seams: readonly Seam[], standing: Standing, 
     ...note(kind === 'raw-hem', cloth?.frays === false ? 'raw-safe' : 'raw-frays'),
     ...note(kind === 'gather', 'two-threads'),
     ...note(kind === 'ease', 'ease-below'),
+    ...note(kind === 'bind' && endsInCasing(refs, known), 'runs-on'),
     ...note(kind === 'gap', 'turn-out'),
     ...note(kind === 'gap' && isFilled(refs, known), 'fill'),
     ...note(kind === 'gap' && closesTurned(refs, known), 'close-turned'),
@@ -133,6 +134,10 @@ export function notesOf(kind: Kind, seams: readonly Seam[], standing: Standing, 
 
 /** Where the shorter of two limbs' pieces ends. */
 const isShorter = ({ name }: InnerLine) => name === 'shorter-end';
+
+/** A strip whose ends are turned down with a casing. */
+const endsInCasing = (refs: readonly Ref[], { isStrip, piece }: Known): boolean =>
+  refs.some((ref) => isStrip(ref.piece) && piece(ref.piece).edges.some(({ role }) => role === 'casing'));
 
 /** A strip whose own ends are joined to each other. */
 const isLoop = (refs: readonly Ref[], { draft }: Known): boolean =>
@@ -200,14 +205,14 @@ function joinedLater(refs: readonly Ref[], sewn: readonly Seam[], known: Known):
   );
 }
 
-/** What is turned here ends at an opening, or at a seam still to be sewn: it lies flat. */
+/** What is turned here ends at an opening, at an edge that is bound, or at a seam still to be sewn: it lies flat. */
 export const isFlat = (refs: readonly Ref[], sewn: readonly Seam[], known: Known): boolean =>
   refs
     .flatMap((ref) => [before(ref, known), after(ref, known)])
     .some(
       (ref) =>
         known.edge(ref)?.role !== 'fold' &&
-        !isSewnOn(ref, sewn) &&
+        (known.edge(ref)?.role === 'edge' || !isSewnOn(ref, sewn)) &&
         !refs.some(({ piece, edge }) => piece === ref.piece && edge === ref.edge),
     );
 

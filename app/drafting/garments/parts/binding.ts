@@ -23,12 +23,13 @@ export function bindingPart<C extends object, R extends Ref, Name extends string
   name: Name,
   { hollow, ...edged }: Bound<C, R>,
 ): Part<StripTakes<C, R>, StripGives<Name>> {
-  const { edge, closed, rings = 1 } = edged;
+  const { edge, closed, rings = 1, intoCasing } = edged;
+  const end = intoCasing ? 'casing' : 'opening';
   return stripPart<C, R, Name>(name, edged, {
     long: (look) =>
       sumOf(edge(look.choices), look) / rings / (hollow(look.choices) ? 1 + stretchedIn(look.wearer.cloth) : 1),
     wide: ({ wearer }) => STRIP_WIDTHS * BINDING_MM[wearer.scale],
-    roles: (choices) => ({ side: closed(choices) ? 'seam' : 'opening', bottom: 'edge', centre: 'fold' }),
+    roles: (choices) => ({ side: closed(choices) ? 'seam' : end, bottom: 'edge', centre: 'fold' }),
     bias: isCutAslant,
     joined: { bound: true },
     notes: [thinBinding],

@@ -14,6 +14,8 @@ export type Edged<C extends object, R extends Ref> = {
   readonly closed: (choices: C) => boolean;
   readonly ends: (choices: C) => 'front' | 'back';
   readonly rings?: 2;
+  /** Its ends run on over the allowance of a casing that ends there, whose seams turn them down with it. */
+  readonly intoCasing?: true;
 };
 
 type Names<C> = { readonly choices: C; readonly size: never; readonly edge: string };
@@ -39,7 +41,7 @@ export type StripTakes<C extends object, R extends Ref> = {
 /** A strip on the fold along an edge: its ends sewn to each other or folded in, sewn on, its free edge stitched down inside. */
 export function stripPart<C extends object, R extends Ref, Name extends string>(
   name: Name,
-  { edge, closed, ends, rings }: Edged<C, R>,
+  { edge, closed, ends, rings, intoCasing }: Edged<C, R>,
   { long, wide, roles, bias, joined, on, notes = [] }: Strip<C>,
 ): Part<StripTakes<C, R>, StripGives<Name>> {
   const both = rings ? { times: rings } : {};
@@ -64,7 +66,14 @@ export function stripPart<C extends object, R extends Ref, Name extends string>(
         ...(on ? { from: on } : {}),
         when: closed,
       },
-      { name: `${name}-end`, sewn: 2, kind: 'folded', first: end, second: [], when: (choices) => !closed(choices) },
+      {
+        name: `${name}-end`,
+        sewn: 2,
+        kind: 'folded',
+        first: end,
+        second: [],
+        when: (choices) => !closed(choices) && !intoCasing,
+      },
       {
         name: `${name}-edge`,
         sewn: 2,
