@@ -17,3 +17,9 @@ export const writtenAmount = (value: number, unit: 'megabyte' | 'hour' | 'minute
   new Intl.NumberFormat(locale, { ...LATIN, style: 'unit', unit, maximumFractionDigits: 1 })
     .format(value)
     .replaceAll(' ', NO_BREAK);
+
+/** What stands beside a number that counts hundredths: `%`. */
+export const percentSign = (locale: string): string =>
+  new Intl.NumberFormat(locale, { ...LATIN, style: 'percent' })
+    .formatToParts(1)
+    .find(({ type }) => type === 'percentSign')?.value ?? '';

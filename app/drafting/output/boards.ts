@@ -5,7 +5,7 @@ import type { Path, Point } from '../geometry';
 import { type Board, type Box, block, blockBoxes, blockLines, emptyBoard } from '../packing';
 import { outlineOf } from '../pieces/outline';
 import { BOTTOM_MARGIN_MM, EDGE_MARGIN_MM } from '../sheets/area';
-import { STITCHES_MM } from '../sheets/furniture';
+import { SQUARE_WORDS_MM, STITCHES_MM } from '../sheets/furniture';
 import type { CheckLine, Cover, Page, Placed, Strip } from '../sheets/layout';
 import { CLEAR_MM } from '../sheets/marks';
 import { moved } from '../sheets/move';
@@ -15,9 +15,6 @@ import type { Ink, TextWidth } from './ink';
 
 /** How far ticks and words of the long check line reach, mm. */
 const LONG_REACH_MM = 6.5;
-
-/** How far the words under the square reach, mm. */
-const SQUARE_WORDS_MM = 4;
 
 /** A page with its margins, strip and cover taken; found once for each page. */
 export function furnished(page: Page): Board {

@@ -3,7 +3,7 @@
 import { BANK_CARD_MM, type Mm, type Say } from '../../body';
 import { arc, line, type Path, type Point } from '../geometry';
 import type { Box } from '../packing';
-import { LONG_MM } from '../sheets/furniture';
+import { LONG_MM, SQUARE_WORDS_MM } from '../sheets/furniture';
 import type { Furniture } from '../sheets/layout';
 import { papers } from '../sheets/papers';
 import { outline } from './closed';
@@ -17,9 +17,10 @@ const INSET_MM = 3;
 /** Sizes of small print, points. */
 const SMALL_PT = [9.5, 9, 8.5, 8, 7.5, SMALLEST_PT];
 
-/** Words beside the square in the card keep this to its lines, and under it its own words take so much, mm. */
+/** Words beside the square in the card keep this to its lines, mm. */
 const BESIDE_MM = 2;
-const SQUARE_WORDS_MM = 4;
+/** From the square down to the middle of its words, mm. */
+const WORDS_DOWN_MM = 1.5;
 
 type Boxed = (paragraphs: readonly Paragraph[], box: Box) => readonly Ink[];
 
@@ -49,7 +50,7 @@ function besideSquare(card: Box, { x, y, width, height }: Box): Box {
   const isUpright = card.height > card.width;
   const from = isUpright ? y + height + SQUARE_WORDS_MM : BESIDE_MM + x + width;
   return isUpright
-    ? { x, y: from, width, height: card.y + card.height - from - 1 }
+    ? { x, y: from, width, height: card.y + card.height - from - BESIDE_MM / 2 }
     : { x: from, y, width: card.x + card.width - from - BESIDE_MM, height };
 }
 
@@ -89,7 +90,7 @@ type Size = { readonly width: Mm; readonly height: Mm };
 
 /** Under the square, where nothing lies in a ruler's way. */
 function below({ x, y, width, height }: Box): Point {
-  return { x: x + width / 2, y: y + height + 1.5 };
+  return { x: x + width / 2, y: y + height + WORDS_DOWN_MM };
 }
 
 function joiningWords(say: Say): readonly Paragraph[] {

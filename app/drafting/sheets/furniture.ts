@@ -160,13 +160,19 @@ export function freeHead(title: Box, map: Box | undefined): Head {
   };
 }
 
+/** What the square's words take below it, mm. */
+export const SQUARE_WORDS_MM = 4;
+
 /** The square, with its words below. */
-export const SQUARE_ROOM = { width: CHECK_MM, height: CHECK_MM + 4 } as const;
+export const SQUARE_ROOM = { width: CHECK_MM, height: CHECK_MM + SQUARE_WORDS_MM } as const;
+
+/** From a card's outline down to the square in it, mm: what is left of the card's height its words need. */
+const ABOVE_MM = 1;
 
 /** The square within a card's outline, left or at its top: under it is room for its words. */
 export function squareIn({ x, y, width, height }: Box): Box {
-  const [inset, above] = [(Math.min(width, height) - CHECK_MM) / 2, 1];
-  return { x: x + inset, y: y + above, width: CHECK_MM, height: CHECK_MM };
+  const inset = (Math.min(width, height) - CHECK_MM) / 2;
+  return { x: x + inset, y: y + ABOVE_MM, width: CHECK_MM, height: CHECK_MM };
 }
 
 /** Room for the long line: `upright` or not, its ticks and words on its left as it runs up, above it as it runs across. */

@@ -2,6 +2,7 @@ import { useId, useState } from 'preact/hooks';
 import { type Hand, parseLength, unitFace } from '../../../body';
 import type { Choice } from '../../../drafting/catalogue';
 import { fieldText, useWords } from '../../../parts';
+import { percentSign } from '../../../words';
 import './amount-field.css';
 
 type Amount = Extract<Choice, { kind: 'count' | 'share' | 'length' }>;
@@ -34,7 +35,7 @@ export function AmountField({ legend, note, kind, value, onChange }: AmountField
     setWrong(!fits);
     if (fits) onChange(amount);
   };
-  const unit = { length: unitFace(hand), share: '%', count: '' }[kind.kind];
+  const unit = { length: unitFace(hand), share: percentSign(hand.locale), count: '' }[kind.kind];
   return (
     <div class="amount">
       <label for={id}>
