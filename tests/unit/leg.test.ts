@@ -189,3 +189,11 @@ test('a crotch of 300 mm is eased by 3 % standing and 8 % sitting, and by what h
 test('half of the eased crotch is the front eased, where front and back are equal', () => {
   expect(easedFront(150, 'sits', 1)).toBeCloseTo(easedCrotch(300, 'sits', 1) / 2, 9);
 });
+
+test('what closes above a tail is straight, even where the seam it laps over bends', () => {
+  const short: LegFrame = { legHalfHip: 124, legRise: 31, legRaised: 0.4, legFork: 63, legHem: 200, legInside: 48 };
+  const { edges } = leg.draw({ ...short, legGusset: null, ...NO_TAIL, tailAbove: 9, tailLong: 18, tailLap: 5 });
+  const closure = edges['tail-closure'] ?? [];
+  expect(pathLength(closure)).toBeGreaterThan(8);
+  expect(angleBetween(startTangent(closure), endTangent(closure))).toBeLessThan(1e-9);
+});

@@ -11,8 +11,8 @@ import {
   right,
   scale,
   splitPath,
+  start,
   startTangent,
-  transformPath,
   unit,
 } from '../geometry';
 import { block, type Fed } from './block';
@@ -110,12 +110,13 @@ export function withTail(seam: Path, { tailAbove, tailLong, legOpen, tailLap }: 
   return { ...opened, ...aboveTail(above, tailLap), tail, 'back-crotch': crotch };
 }
 
-/** Sewn; or, past the centre by a lap, an edge that closes, and its end. An opening that reaches the tail leaves nothing. */
+/** Sewn; or, past the centre by a lap, an edge that closes, straight so that it folds back flat, and its end. An opening that reaches the tail leaves nothing. */
 function aboveTail(above: Path, lap: number | null) {
   if (pathLength(above) < LEAST_ABOVE_MM) return {};
   if (lap === null) return { 'back-above': above };
-  const closure = transformPath(above, ({ x, y }) => point(x + lap, y));
-  return { 'tail-closure': closure, 'tail-end': [line(end(closure), end(above))] };
+  const out = point(lap, 0);
+  const [from, to] = [add(start(above), out), add(end(above), out)];
+  return { 'tail-closure': [line(from, to)], 'tail-end': [line(to, end(above))] };
 }
 
 /** Shorter, it is the hair that a rounded sum leaves. */
