@@ -188,6 +188,16 @@ describe('cloth', () => {
       'lining',
     ]);
   });
+
+  // Common practice, no source: cut with the rest, and of thin cotton where the rest is thick.
+  test.each([
+    ['quilting-cotton', ['main']],
+    ['minky', ['main', 'thin-cotton']],
+  ])("a waist's strip, of %s, is counted with the cloth it is cut from", (cloth, layers) => {
+    const draft = made(cards.get('bear') ?? expect.fail(), 'trousers', { cloth, choices: { waist: 'faced' } });
+    expect(draft?.pieces.some(({ name }) => name === 'waist-facing')).toBe(true);
+    expect(of(draft ?? expect.fail(), 'cloth').map(({ place }) => place)).toEqual(layers);
+  });
 });
 
 test('thread is about three times what is sewn', () => {

@@ -4,8 +4,9 @@ import type { Piece } from '../draft-types';
 export const layers = ['main', 'lining', 'facing', 'rib', 'bias', 'thin-cotton'] as const;
 export type Layer = (typeof layers)[number];
 
-/** How the names of pieces end that are not cut from the main cloth, and what those are cut from (common practice). */
+/** How the names of pieces end that are not cut from the main cloth, and what those are cut from (common practice); a waist's strip is. */
 const ENDINGS: readonly (readonly [ending: string, layer: Layer])[] = [
+  ['waist-facing', 'main'],
   ['lining', 'lining'],
   ['facing', 'facing'],
   ['cuff-band', 'bias'],

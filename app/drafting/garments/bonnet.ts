@@ -2,7 +2,7 @@ import { bonnetBack, bonnetFront } from '../blocks/bonnet';
 import { flare } from '../blocks/flare';
 import { slitFacing } from '../blocks/slit-facing';
 import { bonnetHead } from '../heads/bonnet';
-import type { HatEars } from '../heads/choices';
+import type { Dressed, HatEars } from '../heads/choices';
 import { assemble } from '../rows/garment';
 import type { Look, RefTo } from '../rows/names';
 import { part } from '../rows/part';
@@ -21,9 +21,13 @@ type Gives = {
     | EdgesOf<'chin-strap', typeof flare>
     | EdgesOf<'ear-facing', typeof slitFacing>;
 };
-type Names = Gives & { readonly choices: HatEars };
+type Asked = HatEars & Dressed;
+type Names = Gives & { readonly choices: Asked };
 
 const opens = ({ hatEars }: HatEars) => hatEars === 'open';
+/** Ribbons are sewn to the bonnet itself and tied under the chin, in place of straps that lap. */
+const isTied = ({ closedBy }: Asked) => closedBy === 'ties';
+const isStrapped = (choices: Asked) => !isTied(choices);
 /** A slit's facing reaches this far above it, mm. */
 const FACING_ABOVE_MM = 15;
 /** A slit shorter than an ear asks for by this much is said, mm. */
@@ -40,7 +44,7 @@ const ear =
 
 export const bonnet = assemble(bonnetHead, [
   fastenedPart,
-  part<{ choices: HatEars; size: never; edge: never }, Gives>({
+  part<{ choices: Asked; size: never; edge: never }, Gives>({
     sizes: [bonnetSizes],
     pieces: [
       piece<Names>()('bonnet-front', bonnetFront, {
@@ -64,6 +68,7 @@ export const bonnet = assemble(bonnetHead, [
         onFold: false,
         sizes: { flareTop: 'strapWidth', flareBottom: 'strapWidth', flareHeight: 'strapLength' },
         roles: () => ({ top: 'seam', side: 'opening', bottom: 'closure', centre: 'opening' }),
+        when: isStrapped,
       }),
       piece<Names>()('ear-facing', slitFacing, {
         copies: 2,
@@ -101,6 +106,7 @@ export const bonnet = assemble(bonnetHead, [
           { piece: 'chin-strap', edge: 'centre' },
         ],
         second: [],
+        when: isStrapped,
       },
       {
         name: 'chin-strap-end',
@@ -110,6 +116,7 @@ export const bonnet = assemble(bonnetHead, [
         after: () => ['chin-strap'],
         first: [{ piece: 'chin-strap', edge: 'bottom' }],
         second: [],
+        when: isStrapped,
       },
       {
         name: 'chin-strap',
@@ -118,6 +125,7 @@ export const bonnet = assemble(bonnetHead, [
         after: () => ['chin-strap-long', 'bonnet-face', 'bonnet-binding-inside'],
         first: [{ piece: 'bonnet-front', edge: 'strap' }],
         second: [{ piece: 'chin-strap', edge: 'top' }],
+        when: isStrapped,
       },
     ],
     unsuited: [
@@ -135,7 +143,11 @@ export const bonnet = assemble(bonnetHead, [
       },
     ],
     fit: [{ place: 'over-head', measure: 'over-head', garment: ({ sizes }) => sizes.bonnetOver }],
-    notions: [{ kind: 'closure', place: 'chin-strap-end', length: ({ sizes }) => sizes.strapWidth }],
+    notions: [
+      { kind: 'closure', place: 'chin-strap-end', length: ({ sizes }) => sizes.strapWidth, when: isStrapped },
+      // A pair of ribbons, one at each corner of the face's edge.
+      { kind: 'closure', place: 'bonnet-face', length: () => 0, when: isTied },
+    ],
   }),
   bindingPart('bonnet-binding', { edge: neck, closed: () => false, ends: () => 'front', hollow: () => false }),
 ]);

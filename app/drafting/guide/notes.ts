@@ -127,7 +127,10 @@ export function notesOf(kind: Kind, seams: readonly Seam[], standing: Standing, 
       joined.includes(kind) || folds,
       handOf(known.draft.order.cloth).heat === 'never' ? 'finger-press' : 'press',
     ),
-    ...note(standing.next.length === 0 && (closesInside(known) || closesAtNeck(known)), 'close-turned'),
+    ...note(
+      standing.next.length === 0 && (closesInside(known) || closesAtNeck(known)),
+      isTied(known) ? 'tie-turned' : 'close-turned',
+    ),
     ...note(standing.next.length === 0 && hasLoop(known), 'slit-loop'),
   ];
 }
@@ -181,6 +184,9 @@ export const closesAtNeck = (known: Known): boolean =>
     ({ kind, place }) =>
       closings.includes(kind) && known.draft.seams.some((seam) => seam.name === place && kindOf(seam, known) === 'hem'),
   );
+
+/** Ribbons lap nowhere: they are tied. */
+const isTied = ({ draft }: Known): boolean => draft.notions.some(({ kind }) => kind === 'ribbon');
 
 /** A slit's button and loop are no step: they are sewn on when all else is. */
 const hasLoop = ({ draft }: Known): boolean => draft.notions.some(({ kind }) => kind === 'loop');

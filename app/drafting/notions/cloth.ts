@@ -1,5 +1,5 @@
 import type { Mm } from '../../body';
-import { type Cut, cutsOf } from '../cloth';
+import { type Cut, cutsOf, isStrip } from '../cloth';
 import type { Draft, Notion } from '../draft-types';
 import { CLOTH_WIDE_MM } from '../sizes/fullness';
 
@@ -8,14 +8,14 @@ const BETWEEN_MM = 2;
 
 /**
  * How much of each cloth, at the usual width, or wider where a piece is: laid in rows by the boxes round the pieces, all
- * one way, so never too little; a lay fits closer. Strips on the bias are told by themselves.
+ * one way, so never too little; a lay fits closer. Strips that bind an edge are told by themselves.
  */
 export function clothOf(draft: Pick<Draft, 'pieces'>): readonly Notion[] {
-  const cuts = cutsOf([draft]);
-  const layers = [...new Set(cuts.map(({ layer }) => layer))].filter(
-    (layer) => !['bias', 'thin-cotton'].includes(layer),
-  );
-  return layers.map((layer) => {
+  const cuts = cutsOf([draft]).filter(({ piece }) => {
+    const of = draft.pieces[piece];
+    return of !== undefined && !isStrip(of);
+  });
+  return [...new Set(cuts.map(({ layer }) => layer))].map((layer) => {
     const boxes = cuts.filter((cut) => cut.layer === layer).map(boxOf);
     const width = Math.max(CLOTH_WIDE_MM, ...boxes.map((box) => box.across));
     return { kind: 'cloth', place: layer, length: rowsOf(boxes, width), width };
