@@ -5,6 +5,7 @@
 import { readFileSync, writeFileSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
 import type { CDPSession, Page } from 'playwright-core';
+import { locales } from '../../app/words';
 import { openSite, phone, type Site, untilKept } from '../browser/browser';
 import { noteWhenUsable, usable, weigh } from '../browser/host';
 import { Maker } from '../browser/maker';
@@ -30,11 +31,17 @@ export async function benchApp(runs: number): Promise<void> {
 }
 
 async function firstBytes({ browser }: Site): Promise<Row> {
-  const { before } = await weigh(browser);
-  const bytes = before.reduce((sum, [, each]) => sum + each, 0);
+  const weights: { readonly locale: string; readonly bytes: number }[] = [];
+  for (const locale of locales) {
+    const { before } = await weigh(browser, locale);
+    weights.push({ locale, bytes: before.reduce((sum, [, each]) => sum + each, 0) });
+  }
+  const [most] = weights.sort((one, other) => other.bytes - one.bytes);
+  if (!most) throw new Error('no languages');
+  const named = new Intl.DisplayNames('en', { type: 'language' }).of(most.locale);
   return {
-    what: 'from the network before the first screen can be used',
-    found: `${Math.round(bytes / 1000)} kB`,
+    what: `from the network before the first screen can be used, in the language that weighs most (${named})`,
+    found: `${Math.round(most.bytes / 1000)} kB`,
     most: '75 kB',
   };
 }

@@ -128,3 +128,24 @@ test('two quick taps on Next do not run through a whole screen', async () => {
   await her.maker.key('7');
   expect(await fieldText()).toBe('7');
 });
+
+test('in a device’s own colours what is pressed is told from what is not, and what is suggested can be read', async () => {
+  await her.atStep('body-length');
+  await her.page.emulateMedia({ forcedColors: 'active' });
+  const colours = (pressed: boolean) =>
+    her.page.locator(`.unit-toggle [aria-pressed="${pressed}"]`).evaluate((each) => {
+      const { backgroundColor, color } = getComputedStyle(each);
+      return { backgroundColor, color };
+    });
+  const [pressed, other] = [await colours(true), await colours(false)];
+  expect(pressed.backgroundColor).not.toBe(other.backgroundColor);
+  expect(pressed.color).not.toBe(pressed.backgroundColor);
+  expect(await suggestedOpacity()).toBe('1');
+  await her.page.emulateMedia({ forcedColors: 'none' });
+  expect(Number(await suggestedOpacity())).toBeGreaterThanOrEqual(LEAST_OPACITY);
+});
+
+/** Paler than this a suggested number has less than 3 : 1 on paper (WCAG 1.4.3, large letters). */
+const LEAST_OPACITY = 0.7;
+const suggestedOpacity = () =>
+  her.maker.field().evaluate((field) => getComputedStyle(field, '::placeholder').opacity);

@@ -5,7 +5,7 @@ import { walkAll } from './screen-walk';
 import { touchFaults } from './touch-faults';
 
 /** Smaller than this a finger misses, CSS pixels. */
-const TOUCH = 48;
+export const TOUCH = 48;
 
 /** Walks every screen in English. Gives what is wrong with any of them, light or dark, and their addresses. */
 export async function judgedWalk(page: Page, site: string, viewport: ViewportSize) {

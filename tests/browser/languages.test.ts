@@ -3,9 +3,10 @@ import { afterAll, beforeAll, expect, test } from 'vitest';
 import { directionOf, locales, ownName } from '../../app/words';
 import { axeFinds, showWhole } from './axe-finds';
 import { openSite, phone, type Site, untilDrawn, untilStill } from './browser';
-import { judgedWalk } from './judged-walk';
+import { judgedWalk, TOUCH } from './judged-walk';
 import { turnTo } from './screen-walk';
 import { textFaults } from './text-faults';
+import { touchFaults } from './touch-faults';
 
 /** As narrow as phones get. */
 const NARROW = { width: 320, height: 568 };
@@ -41,21 +42,25 @@ const STRAINS = {
     p { margin-block-end: 2em !important; }`,
 };
 
-test.each(others)('in %s every screen fits a narrow phone, and an engine finds nothing', async (language) => {
+/** Those that share the screens among them, each screen's colours once: what is mirrored is looked at all over. */
+const sharing = others.filter((id) => directionOf(id) !== 'rtl');
+
+test.each(others)('in %s every screen fits a narrow phone and a finger, and an engine finds nothing', async (language) => {
   await choose(language);
   const rightToLeft = directionOf(language) === 'rtl';
-  // Colours hang on the theme and on what lies over what: once more where all is mirrored, and there in the dark.
-  await page.emulateMedia({ colorScheme: rightToLeft ? 'dark' : 'light' });
   const found: string[] = [];
-  for (const [name, address] of walked.addresses) {
+  for (const [index, [name, address]] of [...walked.addresses].entries()) {
+    await page.emulateMedia({ colorScheme: index % 2 === 0 ? 'dark' : 'light' });
+    const coloured = rightToLeft || index % sharing.length === sharing.indexOf(language);
     await turnTo(page, address);
     expect(await page.evaluate(() => document.documentElement.dir)).toBe(directionOf(language));
     const faults = await page.evaluate(textFaults, false);
+    faults.push(...(await page.evaluate(touchFaults, TOUCH)));
     if (rightToLeft) faults.push(...(await page.evaluate(latinUnits)));
     if (LARGE.includes(language)) faults.push(...(await strained()));
     await showWhole(page, NARROW);
     await untilStill(page);
-    faults.push(...(await axeFinds(page, rightToLeft ? 'all' : 'all but colours')));
+    faults.push(...(await axeFinds(page, coloured ? 'all' : 'all but colours')));
     await page.setViewportSize(NARROW);
     found.push(...faults.map((fault) => `${name}: ${fault}`));
   }

@@ -55,6 +55,15 @@ test('a picture between a name’s parts belongs to neither, and stands between 
   expect(seen(apart, 'ltr').map((each) => each.replace(/[\u2068\u2069]/g, ''))).toEqual(['', 'Ōkami', 'مريم 🧸 ', '']);
 });
 
+test.each([
+  ['Rosie 🧸 Bear', 'Rosie Bear'],
+  ['\u2068🧸 Rosie 🧸\u2069: cape', 'Rosie: cape'],
+  ['Rosie 🧸', 'Rosie'],
+])('where nobody draws pictures, “%s” leaves no needless space', async (text, left) => {
+  const { pages } = await readPdf((await written(text, 'ltr')).bytes);
+  expect(pages[0]?.texts.map((each) => each.text).join('')).toBe(left);
+});
+
 test('a bold word is as wide as it is drawn, and only what was used of a face lies in the file', async () => {
   const { bytes, width } = await written('くまの熊', 'ltr', true);
   expect(width).toBeCloseTo(4 * 12 * (25.4 / 72), 6);

@@ -42,6 +42,9 @@ const UNBROKEN = /[\u00a0\u202f]/gu;
 const WORD = /[\p{Script=Latin}\p{M}'’-]+/gu;
 const PICTURE = /\p{Extended_Pictographic}|\p{Regional_Indicator}/u;
 
+/** Spaces that stand before another, or at the beginning or end of a line or of what is set apart in it. */
+const NEEDLESS = / +(?= |[\u2069]|$)|(?<=^|[\u2066-\u2068]) +/gu;
+
 export function runsOf(text: string, script: Script = westernScript): readonly Run[] {
   if (script.direction === 'ltr' && PLAIN.test(text)) return [{ kind: 'plain', text }];
   return levelsOf(text.normalize('NFC').replace(UNBROKEN, ' '), script.direction).flatMap((level) =>
@@ -59,6 +62,14 @@ export function lettersWithout(text: string, faces: Faces = westernScript.faces)
     ...new Set(missing.filter((run) => run.picture === picture).flatMap(({ letters }) => graphemes(letters))),
   ];
   return { boxes: once(false), pictures: once(true) };
+}
+
+/** A text where nobody draws pictures: without those that no face has, and without the space each would leave beside another or at an end. */
+export function withoutPictures(text: string, faces: Faces): string {
+  if (!PICTURE.test(text)) return text;
+  const gone = new Set(lettersWithout(text, faces).pictures);
+  const parts = graphemes(text).filter((part) => !gone.has(part.replace(UNSEEN, '')));
+  return gone.size === 0 ? text : parts.join('').replace(NEEDLESS, '');
 }
 
 export const graphemes = (text: string): readonly string[] =>

@@ -6,7 +6,7 @@ import { type Path, type Point, polyline, rotate } from '../geometry';
 import type { Print } from '../sheets/prints';
 import { type Ink, MM_PER_PT, type Pen, pensOf, smallestOf, type TextWidth, type Words } from './ink';
 import { unknownWidths } from './letter-widths';
-import { graphemes, type Run, runsOf, type Script, westernScript } from './letters';
+import { graphemes, type Run, runsOf, type Script, westernScript, withoutPictures } from './letters';
 import { advanceOf, faceWriter, type Place, utf16 } from './pdf-face';
 
 /** Letters drawn as a picture: PNG, its size in mm, and how far it reaches below the baseline. */
@@ -64,7 +64,8 @@ export function pdfBrush(
   const readOnce = (text: string): Read => {
     const known = read.get(text);
     if (known) return known;
-    const made: Read = { runs: runsOf(text, script), plain: undefined, bold: undefined };
+    const drawn = glyphs ? text : withoutPictures(text, script.faces);
+    const made: Read = { runs: runsOf(drawn, script), plain: undefined, bold: undefined };
     read.set(text, made);
     return made;
   };
