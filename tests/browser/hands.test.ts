@@ -147,5 +147,4 @@ test('in a device’s own colours what is pressed is told from what is not, and 
 
 /** Paler than this a suggested number has less than 3 : 1 on paper (WCAG 1.4.3, large letters). */
 const LEAST_OPACITY = 0.7;
-const suggestedOpacity = () =>
-  her.maker.field().evaluate((field) => getComputedStyle(field, '::placeholder').opacity);
+const suggestedOpacity = () => her.maker.field().evaluate((field) => getComputedStyle(field, '::placeholder').opacity);

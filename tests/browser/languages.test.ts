@@ -45,28 +45,31 @@ const STRAINS = {
 /** Those that share the screens among them, each screen's colours once: what is mirrored is looked at all over. */
 const sharing = others.filter((id) => directionOf(id) !== 'rtl');
 
-test.each(others)('in %s every screen fits a narrow phone and a finger, and an engine finds nothing', async (language) => {
-  await choose(language);
-  const rightToLeft = directionOf(language) === 'rtl';
-  const found: string[] = [];
-  for (const [index, [name, address]] of [...walked.addresses].entries()) {
-    await page.emulateMedia({ colorScheme: index % 2 === 0 ? 'dark' : 'light' });
-    const coloured = rightToLeft || index % sharing.length === sharing.indexOf(language);
-    await turnTo(page, address);
-    expect(await page.evaluate(() => document.documentElement.dir)).toBe(directionOf(language));
-    const faults = await page.evaluate(textFaults, false);
-    faults.push(...(await page.evaluate(touchFaults, TOUCH)));
-    if (rightToLeft) faults.push(...(await page.evaluate(latinUnits)));
-    if (LARGE.includes(language)) faults.push(...(await strained()));
-    await showWhole(page, NARROW);
-    await untilStill(page);
-    faults.push(...(await axeFinds(page, coloured ? 'all' : 'all but colours')));
-    await page.setViewportSize(NARROW);
-    found.push(...faults.map((fault) => `${name}: ${fault}`));
-  }
-  expect(found).toEqual([]);
-  expect(wrong).toEqual([]);
-});
+test.each(others)(
+  'in %s every screen fits a narrow phone and a finger, and an engine finds nothing',
+  async (language) => {
+    await choose(language);
+    const rightToLeft = directionOf(language) === 'rtl';
+    const found: string[] = [];
+    for (const [index, [name, address]] of [...walked.addresses].entries()) {
+      await page.emulateMedia({ colorScheme: index % 2 === 0 ? 'dark' : 'light' });
+      const coloured = rightToLeft || index % sharing.length === sharing.indexOf(language);
+      await turnTo(page, address);
+      expect(await page.evaluate(() => document.documentElement.dir)).toBe(directionOf(language));
+      const faults = await page.evaluate(textFaults, false);
+      faults.push(...(await page.evaluate(touchFaults, TOUCH)));
+      if (rightToLeft) faults.push(...(await page.evaluate(latinUnits)));
+      if (LARGE.includes(language)) faults.push(...(await strained()));
+      await showWhole(page, NARROW);
+      await untilStill(page);
+      faults.push(...(await axeFinds(page, coloured ? 'all' : 'all but colours')));
+      await page.setViewportSize(NARROW);
+      found.push(...faults.map((fault) => `${name}: ${fault}`));
+    }
+    expect(found).toEqual([]);
+    expect(wrong).toEqual([]);
+  },
+);
 
 /** In the page: units in letters of another script than the words around them, in what is folded away too. */
 const latinUnits = (): readonly string[] =>

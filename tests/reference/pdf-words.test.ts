@@ -69,7 +69,9 @@ test.each(languages)('the whole sewing guide in %s is read as it was meant', asy
   const names = new Set(draft.pieces.map(({ name }) => lettersIn(say(`piece.${name}`)).join('')));
   // Between a step and the next stand its picture's own words: numbers, and what its pieces are called.
   const others = beside(await linesOf(bytes, direction), meant, direction, false);
-  expect(others.filter((line) => !names.has(line.join('').replace(/\d/gu, '')) && /\p{L}/u.test(line.join('')))).toEqual([]);
+  expect(
+    others.filter((line) => !names.has(line.join('').replace(/\d/gu, '')) && /\p{L}/u.test(line.join(''))),
+  ).toEqual([]);
 });
 
 test('the comparison rejects a line left out, and words in the wrong order', () => {
