@@ -42,6 +42,16 @@ describe('a simple top, its sleeves cut in one', () => {
       expect(bicep).toBeGreaterThanOrEqual(reading(card, 'upper-arm-girth') + 10);
     }
   });
+
+  test('says where set-in sleeves would fit much closer: round thick arms on a round tummy', () => {
+    const told = tops.flatMap(({ card, draft }) => {
+      const chest = draft.fit.find(({ place }) => place === 'chest');
+      const advised = draft.flags.some(({ code }) => code === 'arms-thick-in-one');
+      return [{ toy: card.toy.name, advised, full: (chest?.garment ?? 0) / (chest?.body ?? 1) }];
+    });
+    expect(told.filter(({ advised }) => advised).map(({ toy }) => toy)).toEqual(['bear', 'bear']);
+    for (const { advised, full } of told) expect(full > 1.3).toBe(advised);
+  });
 });
 
 test('a sleeve under 30 mm round is not set in but cut in one, and that is said', () => {

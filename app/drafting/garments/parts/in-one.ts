@@ -1,8 +1,10 @@
 import type { Sleeves } from '../../heads/choices';
 import { part } from '../../rows/part';
 import { inOneSizes } from '../../sizes/in-one';
-import type { SizesOf } from '../../sizes/maker';
+import type { Sizes, SizesOf } from '../../sizes/maker';
 import { sleeveSizes } from '../../sizes/sleeve';
+import { drawnGirth, type SideSize, type TrunkSize } from '../../sizes/trunk';
+import type { Wearer } from '../../sizes/wearer';
 import type { BodiceGives } from './bodice';
 import type { Side, Sides } from './top';
 
@@ -43,10 +45,22 @@ export const inOneSeams = [
   },
 ] as const;
 
-/** Lowered by more than this of its depth, an underarm lies far below the toy's. */
+/** Lowered by more than this of its depth, an underarm lies far below the toy's; round a tummy, the chest is then this much over what the fit asks. */
 const DEEP = 0.5;
+const FULL = 1.2;
+
+/** Sleeves of their own would fit much closer. */
+function isTooFull({ sizes, wearer }: Seen): boolean {
+  return (
+    sizes.armLower > DEEP * sizes.armholeDepth || drawnGirth(sizes, 'chest') > FULL * wearer.girth('chest-girth', 2)
+  );
+}
 
 type Gives = { readonly size: SizesOf<typeof sleeveSizes> | SizesOf<typeof inOneSizes>; readonly edge: never };
+type Seen = {
+  readonly sizes: Sizes<'armLower' | TrunkSize | SideSize>;
+  readonly wearer: Pick<Wearer, 'girth'>;
+};
 
 /** A top whose sleeves are always cut in one with it. */
 export const inOnePart = part<InOneTakes, Gives>({
@@ -57,7 +71,7 @@ export const inOnePart = part<InOneTakes, Gives>({
     {
       code: 'arms-thick-in-one',
       measures: ['upper-arm-girth', 'body-length'],
-      told: ({ sizes: { armLower, armholeDepth } }) => (armLower > DEEP * armholeDepth ? { by: armLower } : null),
+      told: (look) => (isTooFull(look) ? { by: look.sizes.armLower } : null),
     },
   ],
   fit: [
