@@ -70,14 +70,14 @@ type Sized = Fed<(typeof BODICE_SIZES)[number], (typeof BODICE_OPTIONAL)[number]
 
 /** A raglan body's underarm lies no lower below an armhole's than this share of its depth (common practice, no source). */
 const MOST_DEEPER = 0.1;
-/** Handles of the armhole: down beside the arm first, then out to the side. */
-const ARMHOLE_OUT = 0.5;
-const ARMHOLE_INTO = 0.62;
-/** Where the side leans out, the curve still arrives with a handle of this share of its chord: no hook. */
-const LEAST_REACH = 0.3;
-/** A raglan's turns near its ends alone, as the sleeve's does: hollow all along, both would draw the chest together. */
-const RAGLAN_OUT = 0.2;
-const RAGLAN_INTO = 0.5;
+type Handles = { readonly out: number; readonly into: number; readonly least: number };
+/**
+ * Handles of the armhole: down beside the arm first, then out to the side, as shares of how far it goes either way. Where the side leans out, the
+ * curve still arrives from this share of its chord: no hook.
+ */
+const SET_IN: Handles = { out: 0.5, into: 0.62, least: 0.3 };
+/** A raglan's turns near its ends alone, as the sleeve's does: hollow all along, both would draw the chest together. It comes down aslant, and so has farther to turn. */
+const RAGLAN: Handles = { out: 0.2, into: 0.5, least: 0.45 };
 /** Under a hood at most this share of what the body has of the half neckline stays free. */
 const MOST_CHIN = 0.6;
 /** At most this share of a half neckline stays with the body. */
@@ -181,17 +181,17 @@ function setIn(s: Sized, underarm: Point, side: Path): Arm {
   return {
     neckline: neckline(neckHalfWidth, neckDrop, slope),
     shoulder: [line(point(neckHalfWidth, 0), armEnd)],
-    armhole: [curveInto(armEnd, down, underarm, outward(side), ARMHOLE_OUT, ARMHOLE_INTO)],
+    armhole: [curveInto(armEnd, down, underarm, outward(side), SET_IN)],
   };
 }
 
-/** An armhole: handles as shares of how far it goes down and how far out, so that it never overshoots either. */
-function curveInto(from: Point, down: Point, to: Point, out: Point, outShare: number, intoShare: number) {
+/** An armhole, its handles shares of how far it goes down and how far out, so that it never overshoots either. */
+function curveInto(from: Point, down: Point, to: Point, out: Point, handles: Handles) {
   const way = subtract(to, from);
   const depth = Math.max(dot(way, down), 1);
-  const reach = Math.max(dot(way, out), LEAST_REACH * norm(way));
+  const reach = Math.max(dot(way, out), handles.least * norm(way));
   const chord = norm(way);
-  return hermite(from, down, to, out, (outShare * depth) / chord, (intoShare * reach) / chord);
+  return hermite(from, down, to, out, (handles.out * depth) / chord, (handles.into * reach) / chord);
 }
 
 /** The neckline up to the raglan sleeve, and the edge from there to the underarm, square to both ends' seams. */
@@ -199,7 +199,7 @@ function raglan(wholeNeck: Path, share: number, underarm: Point, side: Path): Ar
   const [kept] = splitPath(wholeNeck, Math.min(share, pathLength(wholeNeck) * MOST_NECK_KEPT));
   const corner = end(kept);
   const leaving = right(endTangent(kept));
-  return { neckline: kept, armhole: [curveInto(corner, leaving, underarm, outward(side), RAGLAN_OUT, RAGLAN_INTO)] };
+  return { neckline: kept, armhole: [curveInto(corner, leaving, underarm, outward(side), RAGLAN)] };
 }
 
 /** A side into which something is gathered leaves the underarm as the one it is sewn to: sleeves cut in one end alike. */
