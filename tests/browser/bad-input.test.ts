@@ -29,7 +29,7 @@ async function atHeadGirth(prepare?: (page: Page) => Promise<unknown>): Promise<
 const refused: readonly (readonly [typed: string, said: RegExp])[] = [
   ['abc', /word/],
   ['5 1/', /not finished/],
-  ['1/0', /over zero/],
+  ['1/0', /zero below the line/],
   ['0', /no length/],
   ['-3', /below zero/],
   ['9999', /three metres/],
