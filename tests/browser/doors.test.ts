@@ -3,7 +3,7 @@ import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, expect, test } from 'vitest';
 import { hugeClaims as huge } from '../photos/claims';
 import small from '../photos/small-pictures.json';
-import { openSite, phone, type Site, untilKept } from './browser';
+import { openSite, phone, type Site, untilKept, untilStill } from './browser';
 import { Maker } from './maker';
 
 let site: Site;
@@ -66,6 +66,8 @@ async function atDoor(page: Page, address: string): Promise<void> {
   await told.waitFor({ state: 'detached' });
   await page.goto(address);
   await page.locator('input[type=file]').first().waitFor({ state: 'attached' });
+  // A screen that is still being drawn takes a picture and may forget what it said of it.
+  await untilStill(page);
 }
 
 /** The address of a step whose measure is straight, so that a photo may tell it. */
