@@ -28,3 +28,10 @@ export function stretch(lay: Lay, from: number, to: number): void {
     lay.put(index, lay.shape[index] as number, Math.min(x, Math.max(0, to - (right - left))), lay.y[index] as number);
   }
 }
+
+/** The strip as it lies now, where it is shorter than the best. */
+export function shorter(lay: Lay, best: Strip | undefined): Strip {
+  let length = 0;
+  for (let index = 0; index < lay.movable; index += 1) length = Math.max(length, lay.right[index] as number);
+  return best && best.length <= length ? best : { length, places: lay.places() };
+}
