@@ -6,11 +6,16 @@ const ON_EDGE_MM = 0.02;
 /** How closely a line is followed, mm. */
 const FOLLOWED_MM = 0.5;
 
+/** Nothing is sewn to an edge shorter than a pencil line is wide, mm (common practice, no source). */
+const LEAST_EDGE_MM = 0.6;
+
 /**
- * Whether a piece can be cut at all: its seam line never runs over itself, and what is drawn in it stays in it. Bodies that no toy
+ * Whether a piece can be cut at all: its seam line never runs over itself, no edge of it is a mere dot, and what is drawn in it
+ * stays in it. Bodies that no toy
  * has can ask for others, in more ways than rules about their numbers could name.
  */
-export function isCuttable({ seamLine, lines }: Piece): boolean {
+export function isCuttable({ edges, seamLine, lines }: Piece): boolean {
+  if (edges.some(({ length }) => length < LEAST_EDGE_MM)) return false;
   if (!(signedArea(seamLine) > 0) || !ringIsSimple(seamLine)) return false;
   if (lines.length === 0) return true;
   const ring = flatten(seamLine, ON_EDGE_MM / 4);
