@@ -13,7 +13,7 @@ import { inkOutline } from './crossing';
 import { edgeText } from './edge-words';
 import { centred } from './flow';
 import { type Ink, MM_PER_PT, smallestOf, type TextWidth, type Words } from './ink';
-import { lineText } from './piece-ink';
+import { lineText } from './line-words';
 
 /** A letter, what it means, and all paths it stands at. */
 export type Lettered = { readonly letter: string; readonly text: string; readonly paths: readonly Path[] };

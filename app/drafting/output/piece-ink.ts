@@ -5,11 +5,12 @@ import type { Piece } from '../draft-types';
 import { line, mirrorPath, type Path, type Point, scale, subtract, transformPath, unit } from '../geometry';
 import { ticks } from '../pieces/ticks';
 import { isBare } from '../sheets/forms';
-import { straight, wordSide } from '../sheets/marks';
+import { wordSide } from '../sheets/marks';
 import { arrowHead } from './arrow';
 import { edgeWords } from './edge-words';
 import { cutOnAxis, foldInk, offFold, pathOnFold } from './fold';
 import { type Ink, stroke, type TextWidth } from './ink';
+import { lineWordings, type Wording } from './line-words';
 import { wordsAlong } from './words-along';
 
 /** Where a piece is drawn, and how: unfolded or as its half, on cloth with a nap or without. */
@@ -21,9 +22,6 @@ export type Drawn = {
   /** With units, the allowance stands beside each edge's name. */
   readonly units?: Unit;
 };
-
-/** What numbers lines of one kind: `fold-3`. */
-const NUMBER = /-\d+$/;
 
 /** A piece's lines, and words clear of them and of what else is drawn there: `beside`. */
 export function pieceInk(shown: Drawn, say: Say, widthOf: TextWidth, beside: readonly Ink[] = []): readonly Ink[] {
@@ -54,8 +52,13 @@ export function pieceInk(shown: Drawn, say: Say, widthOf: TextWidth, beside: rea
   ];
   ink.push(...foldInk(shown, [...beside, ...ink], say, widthOf));
   const large = widthOf.print === 'large';
-  for (const { text, ends } of wordings(shown, large, say)) {
-    ink.push(...wordsAlong(text, [to(ends[0]), to(ends[1])], wordSide(ends, to), [...beside, ...ink], widthOf));
+  const told: Wording[] = [];
+  for (const wording of wordings(shown, large, say)) {
+    const { text, ends, shape } = wording;
+    if (told.some((one) => one.text === text && one.shape === shape)) continue;
+    const words = wordsAlong(text, [to(ends[0]), to(ends[1])], wordSide(ends, to), [...beside, ...ink], widthOf);
+    if (words.length > 0) told.push(wording);
+    ink.push(...words);
   }
   if (!large) ink.push(...edgeWords(shown, [...beside, ...ink], say, widthOf));
   return ink;
@@ -73,18 +76,13 @@ function grain({ piece, nap, to }: Drawn): readonly Ink[] {
   ];
 }
 
-type Wording = { readonly text: string; readonly ends: readonly [Point, Point] };
-
-/** What a line inside a piece is called. */
-export const lineText = (name: string, say: Say): string => say(`line.${name.replace(NUMBER, '')}`);
+/** No line's shape. */
+const GRAIN = -1;
 
 /** What the grain arrow and each straight line inside the piece are called; in large print lines have letters instead. */
 function wordings({ piece, nap }: Drawn, large: boolean, say: Say): readonly Wording[] {
-  const grainWords: Wording = { text: say(nap ? 'label.grain-nap' : 'label.grain'), ends: piece.grain };
-  const lines = piece.lines.flatMap(({ name, path }) =>
-    straight(path).map((ends) => ({ text: lineText(name, say), ends })),
-  );
-  return large ? [grainWords] : [grainWords, ...lines];
+  const grainWords = { text: say(nap ? 'label.grain-nap' : 'label.grain'), ends: piece.grain, shape: GRAIN };
+  return large ? [grainWords] : [grainWords, ...lineWordings(piece, say)];
 }
 
 /** A line along which the piece is cut open is drawn as a cut. */
