@@ -10,9 +10,14 @@ import { PAST_CENTRE_MM } from '../sizes/scale';
 import { fastenedPart } from './parts/fastened';
 import { scrapNeck } from './parts/thick';
 
-/** A bow is this share of the neck wide, half of that deep, within what can be turned and looks like one (common practice, no source). */
-const BOW = { share: 0.34, least: 44, most: 170 } as const;
+/**
+ * A bow is this share of the neck wide and half of that deep, but no deeper than looks like one; and never too narrow to be
+ * turned out, in thick cloth less still (common practice, no source).
+ */
+const BOW = { share: 0.34, most: 170 } as const;
 const DEEP_SHARE = 0.5;
+const TURNS_MM = 15;
+const TURNS_THICK = 4;
 /** Where the ends of the folded bow lap behind, under the knot. */
 const BOW_LAPS_MM = 10;
 /** The knot goes round the pinched bow, a little over half as deep as it lies flat; it is so wide for the bow (common practice, no source). */
@@ -22,16 +27,14 @@ const KNOT_SHARE = 0.3;
 const BAND_SHARE = 0.045;
 const NARROWEST_MM = 10;
 
-const within = (value: Mm, { least, most }: { readonly least: Mm; readonly most: Mm }): Mm =>
-  Math.min(Math.max(value, least), most);
-
 /** All of it from the neck: the bow's tube, the knot round it, the band that both sit on. */
 const bowSizes = maker(
   [],
   ['neck', 'bowDeep', 'bowRound', 'knotWide', 'knotRound', 'neckBand', 'neckBandWide'],
   (wearer) => {
     const neck = easedNeck(wearer.of('neck-girth'), wearer.cloth);
-    const wide = within(neck * BOW.share, BOW);
+    const turns = TURNS_MM + TURNS_THICK * wearer.cloth.thickness;
+    const wide: Mm = Math.min(Math.max(neck * BOW.share, turns / DEEP_SHARE), BOW.most);
     const deep = wide * DEEP_SHARE;
     return {
       sizes: {
