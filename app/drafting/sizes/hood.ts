@@ -3,9 +3,10 @@ import type { Ears, Hoods } from '../heads/choices';
 import { maker } from './maker';
 import type { Wearer } from './wearer';
 
-/** Width of the strip of a three-part hood, as a share of the head's girth: at first, and at its narrowest (common practice). */
+/** Width of the strip of a three-part hood, as a share of the head's girth: at first, at its narrowest and at its widest (common practice, no source). */
 const STRIP_SHARE = 0.18;
 export const NARROWEST_STRIP_SHARE = 0.1;
+const WIDEST_STRIP_SHARE = 0.26;
 const NARROWEST_STRIP_MM = 14;
 /** And no wider than this share of the face edge and of the depth: the sides must keep some of both. */
 const WIDEST_OF_FACE = 0.4;
@@ -33,7 +34,6 @@ export const hoodSizes = maker(
   (wearer: Wearer<Hoods & Ears>, { neck }) => {
     const face = wearer.of('face-edge') * (1 + FACE_EASE);
     const depth = wearer.surface('hood-depth');
-    const widest = Math.min(face * WIDEST_OF_FACE, depth * WIDEST_OF_DEPTH);
     const usual = Math.max(wearer.of('head-girth') * STRIP_SHARE, NARROWEST_STRIP_MM);
     const strip = wearer.choices.ears === 'open' ? overEars(wearer, usual) : usual;
     const gap = Math.min(Math.max(neck * CHIN_SHARE, CHIN_MM.least), CHIN_MM.most);
@@ -44,13 +44,23 @@ export const hoodSizes = maker(
         hoodCrown: wearer.of('crown-arc'),
         hoodRound: 0.6,
         napeRise: 0.12,
-        strip: wearer.choices.hood === 'three' ? Math.min(strip, widest) : 0,
+        strip: wearer.choices.hood === 'three' ? Math.min(strip, widestOf(face, depth)) : 0,
         chinGap: wearer.choices.chin === 'meet' ? 0 : gap / 2,
       },
       stops: tooDeep(face, depth),
     };
   },
 );
+
+const widestOf = (face: Mm, depth: Mm): Mm => Math.min(face * WIDEST_OF_FACE, depth * WIDEST_OF_DEPTH);
+
+/** How wide a strip of three parts may become at most, where its crown would stand up. */
+export function widestStrip(
+  wearer: Pick<Wearer, 'of'>,
+  { hoodFace, hoodDepth }: Record<'hoodFace' | 'hoodDepth', Mm>,
+): Mm {
+  return Math.min(wearer.of('head-girth') * WIDEST_STRIP_SHARE, widestOf(hoodFace, hoodDepth));
+}
 
 /** Deeper than this many face edges no head is, and no hood can be drawn. */
 const DEEPEST_OF_FACE = 3;

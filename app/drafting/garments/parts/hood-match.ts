@@ -3,7 +3,7 @@ import type { HoodSide } from '../../blocks/hood';
 import type { Ears, Hoods } from '../../heads/choices';
 import { type Look, sumOf } from '../../rows/names';
 import type { MatchRow, Turn } from '../../rows/rows';
-import { type earSizes, type hoodSizes, NARROWEST_STRIP_SHARE } from '../../sizes/hood';
+import { type earSizes, type hoodSizes, NARROWEST_STRIP_SHARE, widestStrip } from '../../sizes/hood';
 import type { SizesOf } from '../../sizes/maker';
 import { crown, type HoodEdge } from './ears';
 
@@ -90,12 +90,20 @@ const narrower: Turn<HoodNames> = {
   check: HOOD_CHECK,
 };
 
+/** Up to its widest, where nothing else keeps the crown from standing up: a head far larger than its neck. */
+const wider: Turn<HoodNames> = {
+  size: 'strip',
+  limit: ({ wearer, sizes }, { strip }) => Math.max(strip, widestStrip(wearer, sizes)),
+  code: 'strip-widened',
+  check: HOOD_CHECK,
+};
+
 /** The middle of the strip, as long as its seams make it, against the head's arc. */
 export const threePartCrown: MatchRow<HoodNames> = {
   what: 'hood-crown',
   ratio: (look) => look.length('strip.centre') / look.sizes.hoodCrown,
   aim,
-  turn: [narrower, ...shaped],
+  turn: [narrower, ...shaped, wider],
   rest: 'accept',
   check: HOOD_CHECK,
   when: threeParts,
