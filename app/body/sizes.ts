@@ -33,6 +33,7 @@ export const sizeIds = [
   'hoodFace',
   'capeNeck',
   'capeHem',
+  'capeFront',
   'capeLength',
   'hip',
   'legHalfHip',

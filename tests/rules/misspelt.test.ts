@@ -34,7 +34,7 @@ const MISSPELT = [
   ['a value that a choice changes to', `${garments}/parts/hood.ts`, "to: 'three'", "to: 'tree'"],
   ['a measure', `${heads}/bib.ts`, "'bib-length'", "'bib-lenght'"],
   ['what a choice left to us starts as', `${heads}/tee.ts`, "opening: 'none'", "opening: 'non'"],
-  ['nothing, but a size is not fed', `${garments}/cape.ts`, "\n        flareHeight: 'capeLength',", ''],
+  ['nothing, but a size is not fed', `${garments}/cape.ts`, "\n        flareHeight: 'capeFront',", ''],
   ['nothing, but a part is missing that others ask for', `${garments}/cape.ts`, '\n  capePart,\n', '\n'],
   [
     'nothing, but the head lacks a choice',

@@ -184,6 +184,8 @@ test('a longer crotch gives no shorter seam', () => {
 test('a crotch of 300 mm is eased by 3 % standing and 8 % sitting, and by what half a turn of 1 mm cloth takes', () => {
   expect(easedCrotch(300, 'stands', 1)).toBeCloseTo(309 + 1.5708, 4);
   expect(easedCrotch(300, 'sits', 1)).toBeCloseTo(324 + 1.5708, 4);
+  // Of a very small toy 3 % is less than a neck's 4 mm.
+  expect(easedCrotch(86, 'stands', 1)).toBeCloseTo(90 + 1.5708, 4);
 });
 
 test('half of the eased crotch is the front eased, where front and back are equal', () => {

@@ -1,3 +1,4 @@
+import { backSweep } from '../curves/cape';
 import { add, end, line, type Path, pathLength, point, scale, splitPath, start, startTangent } from '../geometry';
 import { block } from './block';
 import { flare, ringSector } from './flare';
@@ -7,17 +8,19 @@ const BEHIND = 0.45;
 const MOST_CHIN = 0.3;
 
 /**
- * Half a cape, on the fold behind: a sector, see `flare`. Its neck is parted at the shoulder, and again where a hood leaves
+ * Half a cape, on the fold behind: a sector, see `flare`; or, `flareHeight` long in front only, its hem sweeping down to
+ * `capeBack` behind. Its neck is parted at the shoulder, and again where a hood leaves
  * `chinGap` mm of it free in front; the front lies `capePast` mm farther out, beside the line of the centre, to lap over the other.
  */
 export const capeHalf = block({
-  sizes: flare.sizes,
+  sizes: [...flare.sizes, 'capeBack'],
   optional: ['chinGap', 'capePast'],
   edges: ['neck-back', 'neck-front', 'chin', 'top-end', 'side', 'bottom-end', 'bottom', 'centre'],
   lines: ['centre-line'],
   draw: (sizes) => {
-    const { top, side, bottom } = ringSector(sizes);
-    const centre = [line(point(0, sizes.flareHeight), point(0, 0))];
+    const { top, side, bottom: round } = ringSector(sizes);
+    const bottom = sizes.capeBack > sizes.flareHeight ? backSweep(side, sizes.capeBack) : round;
+    const centre = [line(end(bottom), point(0, 0))];
     const lapped = sizes.capePast === null ? { side } : beside(side, sizes.capePast);
     const whole = pathLength(top);
     const [back, before] = splitPath(top, whole * BEHIND);

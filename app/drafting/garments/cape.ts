@@ -55,7 +55,8 @@ const capePart = part<Takes, Gives>({
       sizes: {
         flareTop: 'capeNeck',
         flareBottom: 'capeHem',
-        flareHeight: 'capeLength',
+        flareHeight: 'capeFront',
+        capeBack: 'capeLength',
         chinGap: free,
         capePast: ({ wearer }) => CAPE_PAST_MM[wearer.scale],
       },
@@ -99,8 +100,8 @@ const capePart = part<Takes, Gives>({
     {
       code: 'wider-than-cloth',
       measures: ['cape-length'],
-      told: ({ sizes: { capeNeck, capeHem, capeLength } }) => {
-        const width = 2 * sectorReach(capeNeck, capeHem, capeLength);
+      told: ({ sizes: { capeNeck, capeHem, capeFront } }) => {
+        const width = 2 * sectorReach(capeNeck, capeHem, capeFront);
         return width > CLOTH_WIDE_MM ? { width, cloth: CLOTH_WIDE_MM } : null;
       },
     },
@@ -110,7 +111,6 @@ const capePart = part<Takes, Gives>({
     ...(
       [
         ['over-arms', 'upright', 'over-arms-girth'],
-        ['chest', 'four-legged', 'chest-girth'],
         ['tummy', 'round', 'body-girth'],
       ] as const
     ).map(([place, kind, measure]) => ({

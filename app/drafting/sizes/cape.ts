@@ -12,20 +12,46 @@ const OVER_ARMS_OUT = 4;
 /** Wider than this angle, radians, the fronts would lie in each other's way on the cloth: the rest is gathered at the neck. */
 const WIDEST = 4.4;
 /** What a cape's hem passes over. */
-const WIDEST_OF = { upright: 'over-arms-girth', 'four-legged': 'chest-girth', round: 'body-girth' } as const;
+const WIDEST_OF = { upright: 'over-arms-girth', round: 'body-girth' } as const;
 export const OVER_ARMS_EASE_MM = 10;
 
 /** No neck is cut tighter than this radius: there must be room for its allowance. */
 const TIGHTEST_MM = 12;
 
 /** A cape: a ring sector round the neck whose hem passes over body and arms together (arc = radius × angle: geometry). */
-export const capeSizes = maker([], ['neck', 'neckLower', 'capeNeck', 'capeHem', 'capeLength'], (wearer) => {
-  const length = Math.max(wearer.of('cape-length'), wearer.hem + 10);
+export const capeSizes = maker(
+  [],
+  ['neck', 'neckLower', 'capeNeck', 'capeHem', 'capeFront', 'capeLength'],
+  (wearer) => {
+    if (wearer.kind === 'four-legged') return onFourLegs(wearer);
+    const length = Math.max(wearer.of('cape-length'), wearer.hem + 10);
+    const neck = easedNeck(wearer.of('neck-girth'), wearer.cloth);
+    const hem = Math.max(wearer.of(WIDEST_OF[wearer.kind]) + OVER_ARMS_EASE_MM, neck + fullness(wearer) * length);
+    const top: Mm = Math.max(neck, hem - WIDEST * length, TIGHTEST_MM * WIDEST);
+    return {
+      sizes: { neck, neckLower: 0, capeNeck: top / 2, capeHem: hem / 2, capeFront: length, capeLength: length },
+    };
+  },
+);
+
+/** On four legs the neck is half a ring: both fronts lie in one line, and the sides run back along the body (common practice, no source). */
+const HALF_RING = Math.PI;
+/** From the spine round a quarter of a round trunk and straight down to the level of its belly: a quarter, and a radius (geometry). */
+const TO_BELLY = 1 / 4 + 1 / (2 * Math.PI);
+
+/**
+ * As long behind as wished, but only as long in front, and so as wide, as hangs to the level of the belly: a hem as far from the
+ * neck all round would trail beside the legs, and be trodden on before them.
+ */
+function onFourLegs(wearer: Wearer) {
+  const least = wearer.hem + 10;
+  const length = Math.max(wearer.of('cape-length'), least);
   const neck = easedNeck(wearer.of('neck-girth'), wearer.cloth);
-  const hem = Math.max(wearer.of(WIDEST_OF[wearer.kind]) + OVER_ARMS_EASE_MM, neck + fullness(wearer) * length);
-  const top: Mm = Math.max(neck, hem - WIDEST * length, TIGHTEST_MM * WIDEST);
-  return { sizes: { neck, neckLower: 0, capeNeck: top / 2, capeHem: hem / 2, capeLength: length } };
-});
+  const top = Math.max(neck, TIGHTEST_MM * HALF_RING);
+  const front = Math.min(Math.max(TO_BELLY * wearer.of('chest-girth') - top / HALF_RING, least), length);
+  const hem = top + HALF_RING * front;
+  return { sizes: { neck, neckLower: 0, capeNeck: top / 2, capeHem: hem / 2, capeFront: front, capeLength: length } };
+}
 
 const fullness = ({ kind, traits }: Wearer): number =>
   kind === 'upright' && (traits.arms === 'out' || traits.arms === 'up') ? OVER_ARMS_OUT : FULLNESS;

@@ -4,6 +4,8 @@ import { brent, pathLength, SOLVED_LENGTH_MM } from '../geometry';
 
 /** How much longer than the body's the crotch seam is: sitting bends it (tried in simulated sewing on 16 bodies, no source). */
 const CROTCH_EASE = { stands: 1.03, sits: 1.08 } as const;
+/** And longer by at least this, mm: a share of a very small toy's is less than its neck is given (common practice, no source). */
+const LEAST_CROTCH_EASE_MM = 4;
 /** How high the back rises above the front, as shares of the rise: a standing toy's is given, a sitting one's solved between these. */
 const RAISED = { stands: { least: 0.12, most: 0.12 }, sits: { least: 0.3, most: 0.75 } } as const;
 /** How far the back of a tube round both legs rises above its front, of the rise: as far as the least of a pair of legs does. */
@@ -62,7 +64,7 @@ export type CrotchAsked = {
 
 /** The finished crotch seam for a body's crotch length from waist to waist: the cloth's thickness goes half round (geometry). */
 export function easedCrotch(length: Mm, posture: CrotchAsked['posture'], thickness: Mm): Mm {
-  return CROTCH_EASE[posture] * length + (Math.PI / 2) * thickness;
+  return Math.max(CROTCH_EASE[posture] * length, length + LEAST_CROTCH_EASE_MM) + (Math.PI / 2) * thickness;
 }
 
 /** The finished front of it, for what of a body's crotch length lies in front: eased as the whole is. */

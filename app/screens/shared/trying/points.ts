@@ -170,7 +170,7 @@ export const triedPoints: readonly TriedPoint[] = [
     width: [turn('hem', fit('hem'))],
     length: [
       turn('skirtLength', edge('skirt-front', 'side')),
-      turn('capeLength', edge('cape', 'centre')),
+      turn('capeLength', edge('cape', 'centre'), { capeLength: 1, capeFront: 1 }),
       turn('frontLength', edge('front', 'centre'), { frontLength: 1, backLength: 1, sideLevel: 1 }),
     ],
     check: 'body-length',
