@@ -1,16 +1,16 @@
-import { readdirSync } from 'node:fs';
-import { join } from 'node:path';
-import { pathToFileURL } from 'node:url';
-import type { ViewportSize } from 'playwright-core';
+import type { Page, ViewportSize } from 'playwright-core';
 import { afterAll, beforeAll, expect, test } from 'vitest';
-import { DIST, desktop, openSite, phone, type Site, untilDrawn, type Visit } from './browser';
+import en from '../../locales/en.json';
+import { desktop, openSite, phone, type Site, untilDrawn, type Visit } from './browser';
+import { LONGER, pseudoText, speakPseudo } from './pseudo-language';
 import { turnTo, walkAll } from './screen-walk';
 import { textFaults } from './text-faults';
 
-type Words = { readonly [name: string]: string | Words };
-
 /** As narrow as phones get. */
 const NARROW = { width: 320, height: 568 };
+
+/** The largest that Chromium's own settings let a device's smallest letters be, CSS pixels. */
+const SMALLEST = 24;
 
 let site: Site;
 let visit: Visit;
@@ -30,33 +30,78 @@ test('no word and no fraction is broken, in the widest letters on the narrowest 
   expect(broken).toEqual([]);
 });
 
-/** What a language can do to a layout: windows as small as they get, and text twice as large, in wide letters. */
-const sights: readonly (readonly [name: string, window: ViewportSize, textSize: string])[] = [
-  ['320 pixels wide', NARROW, '100%'],
-  ['as it is', phone.viewport, '100%'],
-  ['text at 200 %', phone.viewport, '200%'],
-  ['a desktop at 200 %', { width: 640, height: 400 }, '100%'],
+/** Spaced as WCAG 1.4.12 has it, and the device's letters twice as large. */
+const SPACED = `* { line-height: 1.5 !important; letter-spacing: 0.12em !important; word-spacing: 0.16em !important; }
+  p { margin-block-end: 2em !important; }`;
+const LARGE = ':root { font-size: 200%; }';
+
+/** What is said of a toy that is not there: where all are to be seen, none may be missing. */
+const GONE = pseudoText(en.screen.trouble['toy-gone'].title);
+
+type Sight = readonly [name: string, window: ViewportSize, rules: string];
+
+/** What a language can do to a layout: windows as small as they get, text twice as large or spaced, in wide letters. */
+const sights: readonly Sight[] = [
+  ['320 pixels wide', NARROW, ''],
+  ['320 pixels wide, spaced', NARROW, SPACED],
+  ['320 pixels wide, text at 200 %', NARROW, LARGE],
+  ['a desktop at 200 %', { width: 640, height: 400 }, ''],
 ];
 
 test('a language of long, accented words: nothing is cut and nothing left in English', async () => {
   const { page, wrong } = visit;
-  await page.route(/\/assets\/en-[\w-]+\.js$/, async (route) => {
-    const name = new URL(route.request().url()).pathname.split('/').at(-1) ?? '';
-    await route.fulfill({ contentType: 'text/javascript', body: await pseudoModule(name) });
+  await speakPseudo(page);
+  expect(await faultsIn(page, addresses, sights)).toEqual([]);
+  expect(wrong).toEqual([]);
+});
+
+test.each([undefined, SMALLEST])('nor in narrow letters, none smaller than %s', async (smallest) => {
+  const other = await openSite({ font: 'narrow', keeps: false, ...(smallest && { smallest }) });
+  const moved = (text: string) => text.replaceAll(site.address.slice(0, -1), other.address.slice(0, -1));
+  const kept = JSON.stringify(await visit.page.context().storageState({ indexedDB: true }));
+  const { page, wrong } = await other.visit({
+    ...phone,
+    viewport: NARROW,
+    locale: 'en-US',
+    storageState: JSON.parse(moved(kept)),
   });
-  await page.goto('about:blank');
+  await speakPseudo(page);
+  const there = new Map([...addresses].map(([name, address]) => [name, moved(address)]));
+  expect(await faultsIn(page, there, [['320 pixels wide', NARROW, '']])).toEqual([]);
+  expect(wrong).toEqual([]);
+  await other.close();
+});
+
+/** What is cut off, runs out or stands in English on any screen, in each of the sights. */
+async function faultsIn(
+  page: Page,
+  addresses: ReadonlyMap<string, string>,
+  sights: readonly Sight[],
+): Promise<readonly string[]> {
   const found: string[] = [];
   for (const [name, address] of addresses) {
     await turnTo(page, address);
-    for (const [sight, window, textSize] of sights) {
+    if (name !== 'trouble' && (await page.locator('h1').textContent()) === GONE) found.push(`${name}: nobody is there`);
+    for (const [sight, window, rules] of sights) {
       await page.setViewportSize(window);
-      await page.evaluate((size) => document.documentElement.style.setProperty('font-size', size), textSize);
+      await page.evaluate((css) => {
+        const sheet = new CSSStyleSheet();
+        sheet.replaceSync(css);
+        document.adoptedStyleSheets = [sheet];
+      }, rules);
       await untilDrawn(page);
       found.push(...(await page.evaluate(textFaults, true)).map((fault) => `${name}, ${sight}: ${fault}`));
     }
   }
-  expect(found).toEqual([]);
-  expect(wrong).toEqual([]);
+  return found;
+}
+
+test('its sentences are so much longer than in English', () => {
+  const sentences = sentencesOf(en);
+  const length = (all: readonly string[]) => all.join('').replace(/\{\{.*?\}\}|[⟦⟧]/g, '').length;
+  const share = length(sentences.map(pseudoText)) / length(sentences) - 1;
+  expect(share).toBeGreaterThanOrEqual(LONGER);
+  expect(share).toBeLessThan(LONGER + 0.05);
 });
 
 test('the check itself finds what is cut, what is out of the window, and what is English', async () => {
@@ -77,41 +122,10 @@ test('the check itself finds what is cut, what is out of the window, and what is
   await close();
 });
 
-/** A module of words, every sentence of it in the pseudo-language: a third longer, accented, in brackets. */
-async function pseudoModule(name: string): Promise<string> {
-  const file = join(DIST, 'assets', readdirSync(join(DIST, 'assets')).find((each) => each === name) ?? '');
-  const module = (await import(pathToFileURL(file).href)) as { default: Words };
-  return `export default ${JSON.stringify(pseudo(module.default))}`;
-}
+type Words = { readonly [name: string]: string | Words };
 
-function pseudo(words: Words): Words {
-  return Object.fromEntries(
-    Object.entries(words).map(([name, value]) => [name, typeof value === 'string' ? pseudoText(value) : pseudo(value)]),
-  );
-}
-
-const ACCENTED: Readonly<Record<string, string>> = {
-  a: 'å',
-  e: 'é',
-  i: 'ï',
-  o: 'ö',
-  u: 'ü',
-  A: 'Å',
-  E: 'É',
-  c: 'ç',
-  n: 'ñ',
-  y: 'ÿ',
-};
-const LONGER = ' ëxtrå';
-
-function pseudoText(text: string): string {
-  const parts = text.split(/(\{\{.*?\}\})/);
-  const accented = parts.map((part) =>
-    part.startsWith('{{') ? part : part.replace(/[aeiouAEcny]/g, (letter) => ACCENTED[letter] ?? letter),
-  );
-  const more = LONGER.repeat(Math.ceil(text.length / 3 / LONGER.length)).slice(0, Math.ceil(text.length / 3));
-  return `⟦${accented.join('')}${more}⟧`;
-}
+const sentencesOf = (words: Words): readonly string[] =>
+  Object.values(words).flatMap((value) => (typeof value === 'string' ? [value] : sentencesOf(value)));
 
 /** In the page: words, and numbers with their units, that stand on more than one line. */
 function brokenWords(): string[] {
