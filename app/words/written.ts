@@ -12,10 +12,14 @@ export const writtenDay = (at: Moment, locale: string): string =>
 export const writtenMoment = (at: Moment, locale: string): string =>
   new Intl.DateTimeFormat(locale, { ...LATIN, dateStyle: 'medium', timeStyle: 'short' }).format(at);
 
-/** A number of a unit that is not a length, to a tenth at most, on one line: `1.5 MB`, `40 min`. */
+/** What Japanese writes its units in, close to their number. */
+const SPACE_BEFORE_KANJI = / (?=\p{Script=Han})/gu;
+
+/** A number of a unit that is not a length, to a tenth at most, on one line: `1.5 MB`, `40 min`, `5時間`. */
 export const writtenAmount = (value: number, unit: 'megabyte' | 'hour' | 'minute', locale: string): string =>
   new Intl.NumberFormat(locale, { ...LATIN, style: 'unit', unit, maximumFractionDigits: 1 })
     .format(value)
+    .replace(SPACE_BEFORE_KANJI, '')
     .replaceAll(' ', NO_BREAK);
 
 /** What stands beside a number that counts hundredths: `%`. */

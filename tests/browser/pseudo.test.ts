@@ -55,8 +55,8 @@ test('a language of long, accented words: nothing is cut and nothing left in Eng
   expect(wrong).toEqual([]);
 });
 
-test.each([undefined, SMALLEST])('nor in narrow letters, none smaller than %s', async (smallest) => {
-  const other = await openSite({ font: 'narrow', keeps: false, ...(smallest && { smallest }) });
+test.each([0, SMALLEST])('nor in narrow letters, none smaller than %i pixels', async (smallest) => {
+  const other = await openSite({ font: 'narrow', keeps: false, smallest });
   const moved = (text: string) => text.replaceAll(site.address.slice(0, -1), other.address.slice(0, -1));
   const kept = JSON.stringify(await visit.page.context().storageState({ indexedDB: true }));
   const { page, wrong } = await other.visit({

@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { createSay, nearestLocale } from '../../app/words';
+import { createSay, nearestLocale, writtenAmount } from '../../app/words';
 import { demoDrafts } from '../toys/demo-drafts';
 
 test('a tag finds the language that serves it', () => {
@@ -10,6 +10,13 @@ test('lengths are said in the unit given beside them', async () => {
   const say = await createSay('en');
   expect(say('label.allowance.seam', { length: 6.35, unit: 'in' })).toBe('seam 1/4\u00a0in');
   expect(say('label.allowance.hem', { length: 12.7, unit: 'cm' })).toBe('hem 1.3\u00a0cm');
+});
+
+test('an amount stands as far from its unit as its language writes it, on one line', () => {
+  const hours = (locale: string) => writtenAmount(5, 'hour', locale);
+  expect(hours('en')).toBe('5\u00a0hr');
+  expect(hours('ja')).toBe('5時間');
+  expect(writtenAmount(1.25, 'megabyte', 'ja')).toBe('1.3\u00a0MB');
 });
 
 test('dates are written as the tag writes them, in any time zone', async () => {
