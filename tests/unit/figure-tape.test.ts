@@ -11,6 +11,8 @@ const ON_BODY = 10;
 /** The arrow of a ring stands before its start mark. */
 const MEETING = 9;
 const BODIES = 6;
+/** The buttons before a figure on the smallest phone, in wide letters, seen in frame units: how high, and how far in from each side. */
+const BUTTON = { high: 44, speaks: 48, photo: 124 };
 
 type Case = {
   readonly name: string;
@@ -95,6 +97,16 @@ describe('a tape on any body', () => {
         const clear = gapTo(box, tape.start) > tape.dot && pointsIn(tape.arrow).every((here) => gapTo(box, here) > 0);
         return clear && tape.labels.slice(index + 1).every((other) => !overlap(box, other.box));
       });
+    expect(broken(keepsOff)).toEqual([]);
+  });
+
+  it('keeps words off the buttons in its lower corners: the one that speaks, and of a straight measure the one to its photo', () => {
+    const keepsOff = ({ drawn: { tape }, frame: { width, height } }: Laid) => {
+      const low = { top: height - BUTTON.high, bottom: height };
+      const buttons = [{ ...low, left: width - BUTTON.speaks, right: width }];
+      if (tape.nature === 'straight') buttons.push({ ...low, left: 0, right: BUTTON.photo });
+      return tape.labels.every(({ box }) => buttons.every((button) => !overlap(box, button)));
+    };
     expect(broken(keepsOff)).toEqual([]);
   });
 });

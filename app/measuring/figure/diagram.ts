@@ -44,7 +44,7 @@ export function taped(
   frame: Frame,
 ): Diagram {
   const laid = layTape(row.way, close, nature);
-  const drawn = tapeOf(laid, close, row, frame);
+  const drawn = tapeOf(laid, close, row, { nature, frame });
   const tape: Tape = { measure, nature, view, ...drawn, text: row.text ?? measure };
   return { figure: figureOf(close, view, frame, { over: row.over }), tape };
 }

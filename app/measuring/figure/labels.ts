@@ -13,8 +13,8 @@ export const roomOf = (word: Label['word']) =>
 /** Marks reach this far from their place. */
 export const MARK_REACH = 8;
 
-/** The page lays a button over a lower corner, mostly the right one, and a note over an upper one. */
-const BUTTON = { width: 50, height: 46, right: 130, left: 20 };
+/** The page lays a button over the lower right corner, over the left one where a photo would do, and a note over an upper one. */
+const BUTTON = { right: 50, left: 126, height: 46, cost: 400 };
 const NOTE = { width: 130, height: 28, cost: 30 };
 
 const EDGE = 5;
@@ -31,6 +31,8 @@ type Around = {
   /** Eyes, nose and muzzle: nothing is more missed on a toy. */
   readonly face: Crowd;
   readonly placed: readonly Label[];
+  /** Whether the measure can be taken from a photo. */
+  readonly byPhoto: boolean;
 };
 
 type Candidate = { readonly box: Box; readonly from: Point; readonly to: Point; readonly least: number };
@@ -39,7 +41,7 @@ type Candidate = { readonly box: Box; readonly from: Point; readonly to: Point; 
 export function placeLabels(
   frame: Frame,
   wanted: readonly Wanted[],
-  toy: Pick<Around, 'taken' | 'crowd' | 'face'>,
+  toy: Pick<Around, 'taken' | 'crowd' | 'face' | 'byPhoto'>,
 ): Label[] {
   const placed: Label[] = [];
   for (const { word, mark } of wanted) placed.push(best(frame, word, { mark, placed, ...toy }));
@@ -48,7 +50,7 @@ export function placeLabels(
 
 /** Candidates are tried nearest first, until nearness alone costs more than the best one found. */
 function best(frame: Frame, word: Label['word'], around: Around): Label {
-  const candidates = candidatesIn(frame, roomOf(word), around.mark);
+  const candidates = candidatesIn(frame, roomOf(word), around);
   let found = { cost: Number.POSITIVE_INFINITY, box: candidates[0]?.box ?? boxAt(EDGE, EDGE, WORD_ROOM) };
   for (const candidate of candidates) {
     if (candidate.least >= found.cost) break;
@@ -58,7 +60,11 @@ function best(frame: Frame, word: Label['word'], around: Around): Label {
   return labelIn(word, found.box, around.mark);
 }
 
-function candidatesIn(frame: Frame, room: { width: number; height: number }, mark: Point): Candidate[] {
+function candidatesIn(
+  frame: Frame,
+  room: { width: number; height: number },
+  { mark, byPhoto }: Pick<Around, 'mark' | 'byPhoto'>,
+): Candidate[] {
   const all: Candidate[] = [];
   for (let top = EDGE; top + room.height + EDGE <= frame.height; top += STEP.down) {
     for (let left = EDGE; left + room.width + EDGE <= frame.width; left += STEP.across) {
@@ -66,16 +72,15 @@ function candidatesIn(frame: Frame, room: { width: number; height: number }, mar
       const { from, to } = ends(box, mark);
       const reach = distance(from, to);
       const level = Math.abs(from.y - to.y) * 0.25;
-      all.push({ box, from, to, least: reach + (reach < 12 ? 40 : 0) + level + cornerCost(box, frame) });
+      all.push({ box, from, to, least: reach + (reach < 12 ? 40 : 0) + level + cornerCost(box, frame, byPhoto) });
     }
   }
   return all.sort((a, b) => a.least - b.least);
 }
 
-function cornerCost({ left, top, right, bottom }: Box, { width, height }: Frame): number {
-  const low = bottom > height - BUTTON.height;
-  const button =
-    (low && right > width - BUTTON.width ? BUTTON.right : 0) + (low && left < BUTTON.width ? BUTTON.left : 0);
+function cornerCost({ left, top, right, bottom }: Box, { width, height }: Frame, byPhoto: boolean): number {
+  const isAtButton = right > width - BUTTON.right || (byPhoto && left < BUTTON.left);
+  const button = isAtButton && bottom > height - BUTTON.height ? BUTTON.cost : 0;
   const note = top < NOTE.height && (left < NOTE.width || right > width - NOTE.width) ? NOTE.cost : 0;
   return button + note;
 }

@@ -1,3 +1,4 @@
+import type { Nature } from '../../body';
 import { bearing, moved, type Point, right, subtract } from '../../body/point';
 import { bandRound, middleOf } from './band';
 import { crowdOf } from './crowd';
@@ -25,7 +26,7 @@ export function tapeOf(
   laid: Laid,
   stage: Stage,
   { guides = [], named }: Pick<TapeRow<string, string>, 'guides' | 'named'>,
-  frame: Frame,
+  { nature, frame }: { readonly nature: Nature; readonly frame: Frame },
 ) {
   const { way, ring } = laid;
   const start = way[0] ?? { x: 0, y: 0 };
@@ -62,7 +63,12 @@ export function tapeOf(
     dot: DOT * size,
     arrow: arrowPath(end, ahead, size),
     way: smoothPath(way, false),
-    labels: placeLabels(frame, wanted, { taken: [...taken, start, end], crowd, face }),
+    labels: placeLabels(frame, wanted, {
+      taken: [...taken, start, end],
+      crowd,
+      face,
+      byPhoto: nature === 'straight',
+    }),
   };
 }
 
