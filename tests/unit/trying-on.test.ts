@@ -142,6 +142,26 @@ test('the same again says that a number may be wrong', async () => {
   expect(second.found?.again).toBe(true);
 });
 
+/** What a side must have at least, mm: its hem and a little more. */
+const LEAST_SIDE_MM = 12;
+
+test.each(['tee', 'tank'])(
+  'an armhole of a %s let out far, on the smallest toy too, leaves a side below it, and that is said',
+  (garment) => {
+    for (const build of builds) {
+      const made = maker(buildCard(build), garment)({ armholeDepth: 30 });
+      if (!made.ok) throw new Error('refused');
+      const edges = made.draft.pieces.flatMap(({ name, edges }) => (['front', 'back'].includes(name) ? edges : []));
+      const sides = edges.flatMap(({ name, length }) => (name === 'side' ? [length] : []));
+      expect(sides.length).toBeGreaterThan(0);
+      expect(Math.min(...sides)).toBeGreaterThan(LEAST_SIDE_MM);
+    }
+    const tiny = builds.find(({ name }) => name === 'tiny') ?? raise();
+    const let30 = maker(buildCard(tiny), garment)({ armholeDepth: 30 });
+    expect(let30.ok && let30.draft.adjustments.some(({ code }) => code === 'side-kept')).toBe(true);
+  },
+);
+
 test('only what the garment has is asked', () => {
   const make = maker(buildCard(builds[0] ?? raise()), 'skirt')({});
   if (!make.ok) throw new Error('refused');

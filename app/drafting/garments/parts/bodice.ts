@@ -8,6 +8,7 @@ import { piece } from '../../rows/piece-row';
 import { bandShare } from '../../sizes/band';
 import { bodiceSizes, fullestSizes } from '../../sizes/bodice';
 import { elasticFor, zipAlong } from '../../sizes/fastening';
+import { keptSideSizes } from '../../sizes/kept-side';
 import type { Sizes } from '../../sizes/maker';
 import { neckSizes } from '../../sizes/neck';
 import type { Wearer } from '../../sizes/wearer';
@@ -132,7 +133,7 @@ export function bodicePart<C extends TopChoices, S extends string = never>(
   const finishedNeck = (look: Look<BodiceNames<C>>) =>
     2 * (sumOf(neckline(look.choices), look) + (freeUnder(chin, look) ? look.length('front.chin') : 0));
   const rows = part<Takes<C>, BodiceGives>({
-    sizes: [neckSizes, underarmSizes(top), bodiceSizes, ...(waisted ? [] : [fullestSizes])],
+    sizes: [neckSizes, underarmSizes(top), bodiceSizes, keptSideSizes, ...(waisted ? [] : [fullestSizes])],
     centre: [{ length: ({ frontLength, frontNeckDrop }) => frontLength - frontNeckDrop }],
     passages: steppedInto
       ? []
