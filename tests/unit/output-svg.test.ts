@@ -1,11 +1,13 @@
 import { beforeAll, expect, test } from 'vitest';
 import type { Say } from '../../app/body';
 import { flatten, fromSvg, pathBounds } from '../../app/drafting/geometry';
-import { toSvg } from '../../app/drafting/output';
+import { type Ink, toSvg } from '../../app/drafting/output';
+import { widthOf } from '../../app/drafting/output/svg';
 import { outlineOf } from '../../app/drafting/pieces/outline';
 import { createSay } from '../../app/words';
 import { demoDrafts } from '../toys/demo-drafts';
 import { handMade, oblong } from '../toys/drafts';
+import { wordsOver } from './words-over';
 
 let say: Say;
 beforeAll(async () => {
@@ -13,6 +15,29 @@ beforeAll(async () => {
 });
 
 const layer = (svg: string, id: string): string => new RegExp(`<g id="${id}"[^>]*>([^]*?)</g>`).exec(svg)?.[1] ?? '';
+
+/** Strokes and words of a drawing, read back. */
+function inkOf(svg: string): readonly Ink[] {
+  const strokes = [...svg.matchAll(/<path d="([^"]+)" stroke-width/g)].map(
+    ([, d = '']): Ink => ({ kind: 'stroke', layer: 'cut', pen: 'cut', path: fromSvg(d), closed: false }),
+  );
+  const words = [...svg.matchAll(TEXT)].map(
+    ([, x, y, degrees = 0, size, bold, text = '']): Ink => ({
+      kind: 'words',
+      layer: 'words',
+      at: { x: Number(x), y: Number(y) },
+      turn: (Number(degrees) * Math.PI) / 180,
+      size: Number(size) / MM_PER_PT,
+      bold: bold !== undefined,
+      text,
+    }),
+  );
+  return [...strokes, ...words];
+}
+const MM_PER_PT = 25.4 / 72;
+const TEXT =
+  /<text x="([-\d.]+)" y="([-\d.]+)"(?: transform="rotate\(([-\d.]+)[^"]*")? font-family="[^"]*" font-size="([\d.]+)"( font-weight="bold")?[^>]*>([^<]*)</g;
+
 const paths = (text: string): readonly string[] => [...text.matchAll(/ d="([^"]+)"/g)].map((found) => found[1] ?? '');
 
 test('one unit is one millimetre', () => {
@@ -51,6 +76,17 @@ test('pieces lie apart, unfolded, inside the drawing', () => {
       expect(Math.min(...whole)).toBeCloseTo(-Math.max(...whole), 6);
     }
   }
+});
+
+test('labels lie within their piece or beside it, never over a line, whatever size it is', async () => {
+  const german = await createSay('de');
+  for (let width = 30; width <= 110; width += 20)
+    for (let height = 30; height <= 110; height += 20) {
+      const pieces = [oblong('front', width, height), oblong('back', height, width)];
+      const svg = toSvg(handMade(1, { pieces }), german);
+      expect(svg.match(/<text/g)?.length ?? 0).toBeGreaterThanOrEqual(8);
+      expect(wordsOver(inkOf(svg), widthOf), `${width} × ${height}`).toEqual([]);
+    }
 });
 
 test('a name cannot break out of its text', () => {

@@ -1,5 +1,6 @@
 // Where a label goes: inside its piece as large as it fits, clear of every line; else beside it, with a leader.
 
+import type { Mm } from '../../body';
 import type { Point } from '../geometry';
 import { type Board, type Box, blockOutside, nearestRoom } from '../packing';
 import { CLEAR_MM } from '../sheets/marks';
@@ -42,6 +43,16 @@ export function labelBeside(
     : (firstThatFits([...shapesOf(paragraphs, widthOf)].filter(isSmallest(widthOf)), page(), middle) ??
       inRoom(paragraphs, { ...middle, width: 90, height: 20 }, widthOf));
   return { ...label, lead: (words) => leader(label.box, target, words, widthOf) };
+}
+
+/** The room a label takes beside its piece, no wider than it has to be and no narrower than asked. */
+export function roomBeside(
+  paragraphs: readonly Paragraph[],
+  width: Mm,
+  widthOf: TextWidth,
+): Pick<Box, 'width' | 'height'> {
+  const set = setWithin(paragraphs, { width, height: Infinity }, sizesOf(BESIDE_PT, widthOf), widthOf);
+  return { width: Math.max(width, set.width), height: set.height };
 }
 
 function firstThatFits(shapes: Iterable<Shape>, board: Board, wish: Point): Label | undefined {

@@ -1,27 +1,25 @@
-import type { Mm, Say, Unit } from '../../body';
+import type { Say, Unit } from '../../body';
 import type { Draft } from '../draft-types';
 import type { Direction } from '../faces';
 import { formatMm, type Point, toSvg as pathData } from '../geometry';
 import { emptyBoard } from '../packing';
 import { outlineOf } from '../pieces/outline';
-import { type Figure, figureOf, type Turned, turnFigure } from '../sheets/figure';
+import { figureOf } from '../sheets/figure';
 import { type Form, formed } from '../sheets/forms';
 import { withMarks } from '../sheets/marks';
 import { type Ink, type Layer, MM_PER_PT, pens, type TextWidth } from './ink';
 import { hasNap, labelOf } from './label';
-import { type Label, labelBeside, labelInside } from './label-room';
+import { type Label, labelBeside, labelInside, roomBeside } from './label-room';
 import type { Forms } from './labels-ink';
 import { escaped } from './markup';
 import { pieceInk } from './piece-ink';
-
-/** Between pieces and round them all, mm. */
-const BETWEEN_MM = 10;
-
-/** Rows of pieces are no wider, mm: about what projectors and cutting mats take. */
-const WIDEST_ROW_MM = 1000;
+import { inRows, type Place } from './svg-rows';
 
 /** Which layers there are, from the back: each a group a machine can take alone. */
 const layers: readonly Layer[] = ['seam', 'cut', 'marks', 'words'];
+
+/** Room kept for a label beside its piece is so wide, mm, wider where a word is. */
+const BESIDE_MM = 48;
 
 /** How wide letters are at most, as a share of the size: the font is the viewer's own. */
 const LETTER_SHARE = { plain: 0.54, bold: 0.6 } as const;
@@ -36,8 +34,16 @@ export type SvgOptions = { readonly form?: Form; readonly units?: Unit; readonly
 export function toSvg(told: Draft, say: Say, options: SvgOptions = {}): string {
   const { form = 'cut', units = 'cm', direction = 'ltr' } = options;
   const shown = formed(told, form);
-  const { places, width, height } = inRows(shown.pieces.map((piece, index) => figureOf(piece, index, false)));
-  const ink = places.flatMap((place) => placedInk({ told, shown }, place, { width, height }, { say, form, units }));
+  const ways = { say, form, units };
+  const { places, width, height } = inRows(
+    shown.pieces.map((piece, index) => {
+      const figure = figureOf(piece, index, false);
+      const [alone] = inRows([{ ...figure, labelBeside: undefined }]).places;
+      const label = alone && placed({ told, shown }, alone, ways);
+      return { ...figure, labelBeside: label && !label.inside ? label.beside : undefined };
+    }),
+  );
+  const ink = places.flatMap((place) => placedInk({ told, shown }, place, ways));
   const groups = layers.map((layer) => {
     const drawn = ink.filter((each) => each.layer === layer).map((each) => svgOf(each, direction));
     return `<g id="${layer}" fill="none" stroke="#000" stroke-linejoin="round">\n${drawn.join('\n')}\n</g>`;
@@ -47,48 +53,34 @@ export function toSvg(told: Draft, say: Say, options: SvgOptions = {}): string {
   return `${head}\n${groups.join('\n')}\n</svg>\n`;
 }
 
-type Place = { readonly figure: Figure; readonly turned: Turned; readonly x: Mm; readonly y: Mm };
+type Ways = Required<Pick<SvgOptions, 'form' | 'units'>> & { readonly say: Say };
 
-/** Pieces from left to right, in rows. */
-function inRows(figures: readonly Figure[]): {
-  readonly places: readonly Place[];
-  readonly width: Mm;
-  readonly height: Mm;
-} {
-  const places: Place[] = [];
-  let [x, y, tallest, widest] = [BETWEEN_MM, BETWEEN_MM, 0, 0];
-  for (const figure of figures) {
-    const turned = turnFigure(figure, 0);
-    if (x > BETWEEN_MM && x + turned.rows.width + BETWEEN_MM > WIDEST_ROW_MM) {
-      [x, y, tallest] = [BETWEEN_MM, y + tallest + BETWEEN_MM, 0];
-    }
-    places.push({ figure, turned, x, y });
-    x += turned.rows.width + BETWEEN_MM;
-    tallest = Math.max(tallest, turned.rows.height);
-    widest = Math.max(widest, x);
-  }
-  return { places, width: Math.ceil(widest), height: Math.ceil(y + tallest + BETWEEN_MM) };
-}
-
-function placedInk(
-  { told, shown }: Forms,
-  { figure, turned, x, y }: Place,
-  page: { readonly width: Mm; readonly height: Mm },
-  { say, form, units }: Required<Pick<SvgOptions, 'form' | 'units'>> & { readonly say: Say },
-): readonly Ink[] {
+/** A piece in its place, and its label where it fits inside, else the room it takes beside: letters may be wider than those of a printed page. */
+function placed({ told, shown }: Forms, { figure, turned, x, y }: Place, { say, form, units }: Ways) {
   const piece = shown.pieces[figure.piece];
   const labelled = told.pieces[figure.piece];
-  if (!piece || !labelled) return [];
-  const { whole, labelBeside: beside } = figure;
+  if (!piece || !labelled) return undefined;
+  const { whole } = figure;
   const to = (p: Point): Point => ({ x: p.x - turned.rows.left + x, y: p.y - turned.rows.top + y });
-  const room = turned.room && { ...turned.room, x: turned.room.x + x, y: turned.room.y + y };
   const paragraphs = labelOf({ draft: told, piece: labelled, whole, form, units }, say);
   const outline = outlineOf(piece.seamLine, whole).map(to);
-  const lines = withMarks(emptyBoard(page.width, page.height), piece, whole, to);
-  const inside = beside ? undefined : labelInside(paragraphs, outline, lines, widthOf);
-  const drawn = pieceInk({ piece, whole, nap: hasNap(told), to }, say, widthOf);
+  const { width, height } = turned.rows;
+  const lines = withMarks(emptyBoard(x + width, y + height), piece, whole, to);
+  const inside = figure.labelBeside ? undefined : labelInside(paragraphs, outline, lines, widthOf);
+  const beside = roomBeside(paragraphs, BESIDE_MM, widthOf);
+  return { piece, whole, to, paragraphs, outline, lines, inside, beside };
+}
+
+function placedInk(forms: Forms, place: Place, ways: Ways): readonly Ink[] {
+  const here = placed(forms, place, ways);
+  if (!here) return [];
+  const { piece, whole, to, paragraphs, outline, lines, inside } = here;
+  const { room } = place.turned;
+  const kept = room && { ...room, x: room.x + place.x, y: room.y + place.y };
+  const drawn = pieceInk({ piece, whole, nap: hasNap(forms.told), to }, ways.say, widthOf);
   const words = drawn.filter((ink) => ink.kind === 'words');
-  const label: Label = inside ?? labelBeside(paragraphs, { outline, lines }, { page: () => lines, room }, widthOf);
+  const label: Label =
+    inside ?? labelBeside(paragraphs, { outline, lines }, { page: () => lines, room: kept }, widthOf);
   return [...drawn, ...label.ink, ...(label.lead?.([...words, ...label.ink]) ?? [])];
 }
 
