@@ -5,4 +5,4 @@
 
 export { directionOf, type LocaleId, locales, nearestLocale, ownName, readTag } from './locales';
 export { createLearner, createSay, type Learner } from './say';
-export { percentSign, writtenAmount, writtenDay, writtenMoment } from './written';
+export { percentSign, writtenAmount, writtenDay, writtenMoment, writtenTime } from './written';

@@ -22,6 +22,15 @@ export const writtenAmount = (value: number, unit: 'megabyte' | 'hour' | 'minute
     .replace(SPACE_BEFORE_KANJI, '')
     .replaceAll(' ', NO_BREAK);
 
+/** Minutes as hours and minutes: `4 hr 30 min`, `4時間30分`. */
+export function writtenTime(minutes: number, locale: string): string {
+  const [hours, rest] = [Math.floor(minutes / 60), minutes % 60];
+  return new Intl.ListFormat(locale, { type: 'unit', style: 'narrow' }).format([
+    ...(hours > 0 ? [writtenAmount(hours, 'hour', locale)] : []),
+    ...(rest > 0 || hours === 0 ? [writtenAmount(rest, 'minute', locale)] : []),
+  ]);
+}
+
 /** What stands beside a number that counts hundredths: `%`. */
 export const percentSign = (locale: string): string =>
   new Intl.NumberFormat(locale, { ...LATIN, style: 'percent' })

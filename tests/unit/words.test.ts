@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { createSay, nearestLocale, writtenAmount } from '../../app/words';
+import { createSay, nearestLocale, writtenAmount, writtenTime } from '../../app/words';
 import { demoDrafts } from '../toys/demo-drafts';
 
 test('a tag finds the language that serves it', () => {
@@ -17,6 +17,12 @@ test('an amount stands as far from its unit as its language writes it, on one li
   expect(hours('en')).toBe('5\u00a0hr');
   expect(hours('ja')).toBe('5時間');
   expect(writtenAmount(1.25, 'megabyte', 'ja')).toBe('1.3\u00a0MB');
+});
+
+test('a time is hours and minutes, whatever there is of both', () => {
+  expect(writtenTime(270, 'en')).toBe('4\u00a0hr 30\u00a0min');
+  expect(writtenTime(270, 'ja')).toBe('4時間30分');
+  expect([writtenTime(40, 'en'), writtenTime(120, 'en')]).toEqual(['40\u00a0min', '2\u00a0hr']);
 });
 
 test('dates are written as the tag writes them, in any time zone', async () => {

@@ -1,8 +1,7 @@
-import type { Say } from '../../body';
 import { notionWords } from '../../drafting/catalogue';
 import { cutWords, settingWords, sewsNothing, termsOnPaper, timeOf, titleOf, ways } from '../../drafting/guide';
 import { Page, Picks, useWords } from '../../parts';
-import { writtenAmount } from '../../words';
+import { writtenTime } from '../../words';
 import { printGuide } from '../../work/bridge';
 import type { Making } from '../shared/making/making';
 import { WithPattern } from '../shared/making/with-pattern';
@@ -74,7 +73,7 @@ function Ready({ sewing, address }: ReadyProps) {
           picks={ways.map((value) => ({
             value,
             words: say(`screen.sew.by-${value}`),
-            note: say('screen.sew.about', { time: timeWords(timeOf(guide, value), hand.locale, say) }),
+            note: say('screen.sew.about', { time: writtenTime(timeOf(guide, value), hand.locale) }),
           }))}
         />
         <section class="sew-part">
@@ -145,13 +144,4 @@ function Ready({ sewing, address }: ReadyProps) {
       </div>
     </div>
   );
-}
-
-/** Minutes as hours and minutes, as the maker's language writes them. */
-function timeWords(minutes: number, locale: string, say: Say): string {
-  const unit = (value: number, of: 'hour' | 'minute') => writtenAmount(value, of, locale);
-  const [hours, rest] = [Math.floor(minutes / 60), minutes % 60];
-  return say('list.row', {
-    of: [...(hours > 0 ? [unit(hours, 'hour')] : []), ...(rest > 0 ? [unit(rest, 'minute')] : [])],
-  });
 }
