@@ -55,8 +55,9 @@ test('a language of long, accented words: nothing is cut and nothing left in Eng
   expect(wrong).toEqual([]);
 });
 
-test.each([0, SMALLEST])('nor in narrow letters, none smaller than %i pixels', async (smallest) => {
-  const other = await openSite({ font: 'narrow', keeps: false, smallest });
+test('nor in narrow letters, none smaller than a device may ask for', async () => {
+  // Smaller ones take less room than the wide letters above.
+  const other = await openSite({ font: 'narrow', keeps: false, smallest: SMALLEST });
   const moved = (text: string) => text.replaceAll(site.address.slice(0, -1), other.address.slice(0, -1));
   const kept = JSON.stringify(await visit.page.context().storageState({ indexedDB: true }));
   const { page, wrong } = await other.visit({
