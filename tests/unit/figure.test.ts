@@ -54,6 +54,13 @@ describe('every measure of every kind', () => {
     expect(Object.keys(tapeWords).filter((code) => !used.has(code))).toEqual([]);
   });
 
+  it.each(bodyKinds)('%s: shows a toy that sits laid down or on its feet for its height', (kind) => {
+    const heights = traitValues.posture.map((posture) =>
+      JSON.stringify(diagram(kind, { ...usualTraits, posture }, {}, 'height')),
+    );
+    expect(new Set(heights).size).toBe(1);
+  });
+
   it('has no tape for a measure the kind does not have', () => {
     expect(diagram('round', usualTraits, {}, 'paw-girth')).toBeNull();
     expect(viewOf('four-legged', usualTraits, 'hip-girth')).toBeNull();

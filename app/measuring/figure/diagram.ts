@@ -59,9 +59,10 @@ export function roomFor(way: Lay<string>, stage: Stage): Point[] {
   ]);
 }
 
-/** The toy as the measure needs it: nobody measures the ears of a toy without. */
+/** The toy as the measure needs it: with ears where they are measured; laid down or put on its feet for its whole height. */
 export function having(traits: Traits, needs: TapeRow<string, string>['needs']): Traits {
   if (needs === 'ears' && traits.ears === 'none') return { ...traits, ears: 'side' };
   if (needs === 'tail') return { ...traits, tail: true };
+  if (needs === 'standing') return { ...traits, posture: 'stands' };
   return needs === 'seat' ? { ...traits, posture: 'sits' } : traits;
 }

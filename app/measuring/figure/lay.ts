@@ -40,7 +40,7 @@ export type TapeRow<Place extends string, Shot extends string, Pose extends stri
   /** Parts that stand between the viewer and the tape, by how their names begin. */
   readonly over?: readonly string[];
   /** What the toy must have or do for this measure, whatever its traits. */
-  readonly needs?: 'ears' | 'tail' | 'seat';
+  readonly needs?: 'ears' | 'tail' | 'seat' | 'standing';
   /** Taken so only on a toy that sits, or one that stands: another side has the row for the other. */
   readonly only?: Traits['posture'];
   /** A pencil line that has to be named, and where on it. */

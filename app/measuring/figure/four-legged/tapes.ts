@@ -76,6 +76,7 @@ export const fourLeggedFrontTapes: Tapes<Facing> = {
       ['crown', 'rulerTop'],
     ],
     shot: 'whole',
+    needs: 'standing',
   },
   'leg-spread': { way: { lay: 'ruler', from: 'innerLeft', to: 'innerRight', side: -1 }, shot: 'chest' },
   'bib-length': { ...neckwearTapes['bib-length'], shot: 'chest' },

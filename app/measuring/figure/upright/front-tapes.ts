@@ -25,6 +25,7 @@ const trunk = {
       ['crown', 'rulerTop'],
     ],
     shot: 'whole',
+    needs: 'standing',
   },
   'neck-girth': { way: { lay: 'round', of: 'trunk', at: 'neckCrease', toward: 'base' }, shot: 'head' },
   'chest-girth': { way: { lay: 'round', of: 'trunk', at: 'chest', toward: 'base' }, shot: 'chest' },
