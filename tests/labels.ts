@@ -13,7 +13,7 @@ import { createSay } from '../app/words';
 import { randomDraft } from './holds/random-draft';
 import { demoDrafts } from './toys/demo-drafts';
 import { seeded } from './toys/random';
-import { realWidth, wordsOver } from './unit/words-over';
+import { printedWidth, wordsOver } from './unit/words-over';
 
 /** Little is tried to save a page: what must hold holds for any lay. */
 const EFFORT = 2;
@@ -48,8 +48,13 @@ await command(
     const drafts = on('demo')
       ? wished.flatMap((garment) => demoDrafts('quilting-cotton', garment))
       : randomDrafts(Number(values.drafts ?? 100), Number(values.seed ?? 1), wished);
-    const say = await createSay(values.language ?? 'en');
-    return looked(drafts, { paper, form, print, lettering: { say, units: 'cm', widthOf: realWidth(print) } });
+    const language = values.language ?? 'en';
+    const lettering = {
+      say: await createSay(language),
+      units: 'cm' as const,
+      widthOf: await printedWidth(language, print),
+    };
+    return looked(drafts, { paper, form, print, lettering });
   },
 );
 

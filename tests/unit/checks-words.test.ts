@@ -5,7 +5,7 @@ import { squareIn } from '../../app/drafting/sheets/furniture';
 import { CARD, WRONG } from '../../app/drafting/sheets/loose';
 import { keyHeight } from '../../app/drafting/sheets/notes';
 import { createSay, locales } from '../../app/words';
-import { realWidth, wordsOver } from './words-over';
+import { printedWidth, wordsOver } from './words-over';
 
 /** How wide the key is set, alone and under other words. */
 const WIDTHS_MM = [74, 78, 96, 120, 156, 160, 190];
@@ -15,7 +15,7 @@ const LINES = 6;
 const EDGE_MM = 3;
 
 test.each(locales)('nothing stands in the square in a card, and all words round it have room (%s)', async (locale) => {
-  const lettering = { say: await createSay(locale), units: 'cm' as const, widthOf: realWidth() };
+  const lettering = { say: await createSay(locale), units: 'cm' as const, widthOf: await printedWidth(locale) };
   const boxOf = ({ width, height }: { readonly width: number; readonly height: number }) => {
     return { x: EDGE_MM, y: EDGE_MM, width, height };
   };
@@ -35,7 +35,7 @@ test.each(locales)('nothing stands in the square in a card, and all words round 
 });
 
 test.each(locales)('each line of the key has room in every size (%s)', async (locale) => {
-  const lettering = { say: await createSay(locale), units: 'cm' as const, widthOf: realWidth() };
+  const lettering = { say: await createSay(locale), units: 'cm' as const, widthOf: await printedWidth(locale) };
   for (const width of WIDTHS_MM) {
     const size = { width, height: keyHeight(width) };
     const ink = keyInk({ x: EDGE_MM, y: EDGE_MM, ...size }, 'cut', lettering);

@@ -1,8 +1,11 @@
 import { jsPDF } from 'jspdf';
+import { readFace } from '../../app/command/faces';
+import { facesAtHand, facesOfLanguage } from '../../app/drafting/faces';
 import { flatten, type Point, rotate } from '../../app/drafting/geometry';
 import type { Ink, Words } from '../../app/drafting/output';
 import { pdfBrush } from '../../app/drafting/output/pdf-brush';
 import type { Print } from '../../app/drafting/sheets';
+import { directionOf } from '../../app/words';
 
 const MM_PER_PT = 25.4 / 72;
 /** Letters reach this far above the baseline, and those with tails this far below it, as shares of the size. */
@@ -19,6 +22,14 @@ type Drawn = { readonly is: string; readonly line: readonly Point[]; readonly bo
 
 /** How wide words are in the standard fonts, mm, as the PDF library says. */
 export const realWidth = (print: Print = 'usual') => pdfBrush(new jsPDF(), 1, undefined, print).widthOf;
+
+/** How wide a language’s words are in the faces its pages are printed with, mm. */
+export async function printedWidth(language: string, print: Print = 'usual'): Promise<ReturnType<typeof realWidth>> {
+  const letters = facesAtHand(readFace);
+  await letters.fetch(facesOfLanguage(language));
+  const direction = directionOf(language);
+  return letters.make((faces) => pdfBrush(new jsPDF(), 1, { language, direction, faces }, print).widthOf);
+}
 
 /** Words that lie over a line or over each other, within each other too, or off a page of that size. */
 export function wordsOver(
