@@ -1,9 +1,6 @@
 import { type PencilPiece, type PencilStep, pencilSteps } from '../../../drafting/pencil';
 import './drawn-so-far.css';
-
-/** What a digit takes of the drawing, in dots across: the widest letters we draw with, and the height of a line. */
-const DIGIT_WIDE = 1;
-const DIGIT_HIGH = 1.8;
+import { numberPlaces, type Spot } from './number-places';
 
 type DrawnSoFarProps = {
   readonly plan: PencilPiece;
@@ -26,8 +23,9 @@ export function DrawnSoFar({ plan, until, text }: DrawnSoFarProps) {
     const { x, y } = marks[number - 1] ?? { x: 0, y: 0 };
     return { x, y: height - y };
   };
-  const numberAt = (number: number) => outward(at(number), { x: width / 2, y: height / 2 }, 1.7 * size);
-  const numbered = new Set(whole ? legible([...seen], numberAt, size) : []);
+  const spots = marks.map(({ number }) => at(number));
+  const lines = steps.flatMap((step) => (step.does === 'join' ? [step.join.through.map(at)] : []));
+  const places = whole ? numberPlaces(spots, lines, { x: width / 2, y: height / 2 }, size) : null;
   return (
     <svg
       class="pencil-paper"
@@ -47,6 +45,7 @@ export function DrawnSoFar({ plan, until, text }: DrawnSoFarProps) {
         .filter(({ number }) => seen.has(number))
         .map(({ number }) => {
           const { x, y } = at(number);
+          const place = places?.get(number);
           const isNow = now?.does === 'mark' && now.mark.number === number;
           return (
             <g key={number}>
@@ -56,7 +55,7 @@ export function DrawnSoFar({ plan, until, text }: DrawnSoFarProps) {
                 cy={y}
                 r={isNow ? size : size * 0.55}
               />
-              {numbered.has(number) && <PointNumber number={number} size={size} at={numberAt(number)} />}
+              {place && <PointNumber number={number} size={size} at={place} />}
             </g>
           );
         })}
@@ -71,8 +70,6 @@ const joinClass = (step: PencilStep, now: PencilStep | undefined) =>
       ? 'pencil-line thin'
       : 'pencil-line';
 
-type Spot = { readonly x: number; readonly y: number };
-
 function PointNumber({ number, size, at }: { readonly number: number; readonly size: number; readonly at: Spot }) {
   return (
     <text class="pencil-number" x={at.x} y={at.y} font-size={1.5 * size} stroke-width={size / 3}>
@@ -81,28 +78,7 @@ function PointNumber({ number, size, at }: { readonly number: number; readonly s
   );
 }
 
-/** Those numbers, in turn, that lie over none shown before: along a curve points may lie closer than their numbers are wide. */
-function legible(numbers: readonly number[], at: (number: number) => Spot, size: number): readonly number[] {
-  const shown: number[] = [];
-  for (const number of numbers) {
-    const { x, y } = at(number);
-    const clear = shown.every((other) => {
-      const there = at(other);
-      const digits = (String(number).length + String(other).length) / 2;
-      return Math.abs(there.x - x) >= DIGIT_WIDE * size * digits || Math.abs(there.y - y) >= DIGIT_HIGH * size;
-    });
-    if (clear) shown.push(number);
-  }
-  return shown;
-}
-
-/** So far beyond a spot, as seen from the middle. */
-function outward({ x, y }: Spot, middle: Spot, far: number): Spot {
-  const away = Math.hypot(x - middle.x, y - middle.y) || 1;
-  return { x: x + ((x - middle.x) / away) * far, y: y + ((y - middle.y) / away) * far };
-}
-
-type At = (number: number) => { readonly x: number; readonly y: number };
+type At = (number: number) => Spot;
 
 /** A ruler's line, or a curve through its points: each piece of it is directed by the points before and after. */
 function pathOf(step: Extract<PencilStep, { does: 'join' }>, at: At): string {
