@@ -1,9 +1,10 @@
 import { expect, test } from 'vitest';
 import { furnitureInk } from '../../app/drafting/output/furniture-ink';
 import { keyInk } from '../../app/drafting/output/key-ink';
+import { careInk } from '../../app/drafting/output/notes-ink';
 import { squareIn } from '../../app/drafting/sheets/furniture';
 import { CARD, WRONG } from '../../app/drafting/sheets/loose';
-import { keyHeight } from '../../app/drafting/sheets/notes';
+import { careSizes, keyHeight } from '../../app/drafting/sheets/notes';
 import { createSay, locales } from '../../app/words';
 import { printedWidth, wordsOver } from './words-over';
 
@@ -41,6 +42,15 @@ test.each(locales)('each line of the key has room in every size (%s)', async (lo
     const ink = keyInk({ x: EDGE_MM, y: EDGE_MM, ...size }, 'cut', lettering);
     expect(wordsOver(ink, lettering.widthOf, pageOf(size)), `${size.width}`).toEqual([]);
     expect(ink.filter(({ kind }) => kind === 'words').map((each) => 'text' in each && each.text)).toHaveLength(LINES);
+  }
+});
+
+test.each(locales)('the words on care have room in every size they may have (%s)', async (locale) => {
+  const lettering = { say: await createSay(locale), units: 'cm' as const, widthOf: await printedWidth(locale) };
+  for (const size of careSizes) {
+    const ink = careInk({ x: EDGE_MM, y: EDGE_MM, ...size }, lettering);
+    expect(ink.length).toBeGreaterThan(2);
+    expect(wordsOver(ink, lettering.widthOf, pageOf(size)), `${size.width}`).toEqual([]);
   }
 });
 
