@@ -8,6 +8,7 @@ import { garments } from '../../app/drafting/garments';
 import type { Point } from '../../app/drafting/geometry';
 import { toClothPdf } from '../../app/drafting/output';
 import { bodyFrom, demoCards } from '../../app/measuring';
+import { mayImprove } from '../../app/screens/cloth/may-improve';
 import { createSay } from '../../app/words';
 import { readPdf } from '../reference/pdf-reading';
 import { handMade, oblong } from '../toys/drafts';
@@ -148,6 +149,16 @@ describe('a scrap', () => {
     expect(found).toMatchObject({ kind: 'searching' });
     expect(found.kind === 'searching' && found.left.length).toBe(2);
   });
+});
+
+test('a longer look is offered only where it may find anything', () => {
+  const one = of(oblong('front', 100, 60));
+  const two = of(oblong('front', 100, 60), oblong('back', 90, 60));
+  const scrap: Stuff = { scrap: box(300, 200), give: 1, nap: false };
+  const offered = (cuts: readonly Cut[], stuff: Stuff) => mayImprove(answer(cuts, stuff, 100), stuff);
+  expect([offered(one, wide), offered(two, wide), offered(two, scrap)]).toEqual([false, true, false]);
+  expect(mayImprove({ kind: 'searching', left: two }, scrap)).toBe(true);
+  expect(offered(two, { ...scrap, scrap: box(20, 20) })).toBe(false);
 });
 
 test('linings, facings, ribs and what binds an edge are told apart', () => {

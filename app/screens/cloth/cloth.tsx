@@ -18,6 +18,7 @@ import type { ScreenProps } from '../shared/screen-props';
 import { toggled } from '../shared/toggled';
 import { troubleWords } from '../shared/trouble/attempt';
 import { useAlso } from './also';
+import { mayImprove } from './may-improve';
 import { Said } from './said';
 import { ScrapPhoto } from './scrap-photo';
 import { type Piecework, StuffPicks, stuffOf } from './stuff-picks';
@@ -136,7 +137,7 @@ function OnCloth({ making, own, here, byPhoto }: ClothProps & { readonly own: Dr
             <progress class="lay-progress" value={lay.share} aria-label={say('screen.cloth.looking')} />
           )}
           <Said lay={lay} stuff={stuff} drafts={drafts ?? made} />
-          {lay.is === 'ended' && answer && answer.kind !== 'cannot' && seconds < LONGER_S && (
+          {lay.is === 'ended' && answer && mayImprove(answer, stuff) && seconds < LONGER_S && (
             <button type="button" class="quiet" onClick={() => setSeconds(LONGER_S)}>
               {say('screen.cloth.longer', { seconds: LONGER_S })}
             </button>
