@@ -7,6 +7,7 @@ import { outlineOf } from '../pieces/outline';
 import { figureOf } from '../sheets/figure';
 import { type Form, formed } from '../sheets/forms';
 import { withMarks } from '../sheets/marks';
+import { printRooms } from '../sheets/prints';
 import { type Ink, type Layer, MM_PER_PT, pens, type TextWidth } from './ink';
 import { hasNap, labelOf } from './label';
 import { type Label, labelBeside, labelInside, roomBeside } from './label-room';
@@ -17,9 +18,6 @@ import { inRows, type Place } from './svg-rows';
 
 /** Which layers there are, from the back: each a group a machine can take alone. */
 const layers: readonly Layer[] = ['seam', 'cut', 'marks', 'words'];
-
-/** Room kept for a label beside its piece is so wide, mm, wider where a word is. */
-const BESIDE_MM = 48;
 
 /** How wide letters are at most, as a share of the size: the font is the viewer's own. */
 const LETTER_SHARE = { plain: 0.54, bold: 0.6 } as const;
@@ -67,7 +65,7 @@ function placed({ told, shown }: Forms, { figure, turned, x, y }: Place, { say, 
   const { width, height } = turned.rows;
   const lines = withMarks(emptyBoard(x + width, y + height), piece, whole, to);
   const inside = figure.labelBeside ? undefined : labelInside(paragraphs, outline, lines, widthOf);
-  const beside = roomBeside(paragraphs, BESIDE_MM, widthOf);
+  const beside = roomBeside(paragraphs, printRooms.usual.labels[0].width, widthOf);
   return { piece, whole, to, paragraphs, outline, lines, inside, beside };
 }
 

@@ -15,10 +15,9 @@ export function* apart(
   lay: Lay,
   job: Job,
   field: Field,
-  random: () => number,
-  patience: number,
+  how: Parameters<typeof separate>[3],
 ): Generator<void, boolean, void> {
-  if ((yield* separate(lay, job, [field], { random, patience })) > 0) return false;
+  if ((yield* separate(lay, job, [field], how)) > 0) return false;
   for (const index of leftFirst(lay)) slideIn(lay, job, index, field);
   return true;
 }
@@ -33,7 +32,7 @@ export function* shaken(
 ): Generator<void, Strip, void> {
   let field = { ...shortest, right: Math.max(shortest.right, best.length * (1 - SHAKEN.by)) };
   squeeze(lay, job, best, field, random);
-  while (!(yield* apart(lay, job, field, random, PATIENCE))) {
+  while (!(yield* apart(lay, job, field, { random, patience: PATIENCE }))) {
     const was = field.right;
     field = { ...shortest, right: was + best.length * SHAKEN.out };
     stretch(lay, was, field.right);

@@ -52,8 +52,8 @@ export function* packStrip(job: Job, width: number, seed: number): Generator<Fou
     if (starts) squeeze(lay, job, line, field, random);
     else stretch(lay, was, field.right);
     was = field.right;
-    const patience = PATIENCE.first * PATIENCE.more ** Math.floor(failed / (LET_OUT + 1));
-    const isApart = yield* telling(apart(lay, job, field, random, Math.min(PATIENCE.most, patience)), found);
+    const patience = Math.min(PATIENCE.most, PATIENCE.first * PATIENCE.more ** Math.floor(failed / (LET_OUT + 1)));
+    const isApart = yield* telling(apart(lay, job, field, { random, patience }), found);
     if (isApart) line = shorter(lay, line);
     if (line.length < best.length) best = line;
     failed = isApart ? 0 : failed + 1;
