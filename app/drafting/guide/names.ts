@@ -1,6 +1,7 @@
 import type { Mm } from '../../body';
 import { type Bounds, type Point, pathBounds } from '../geometry';
 import type { Part, Scene } from './guide-types';
+import { strokesOf } from './strokes';
 
 /** How names and numbers are written in a picture; lengths in mm of the picture. */
 export type Writing = {
@@ -15,8 +16,8 @@ export type Writing = {
   readonly edge: Bounds;
 };
 
-/** A name's middle, and the share of full size it is written in. */
-export type NamePlace = { readonly at: Point; readonly share: number };
+/** A name's middle, the share of full size it is written in, and whether it stands beside its piece. */
+export type NamePlace = { readonly at: Point; readonly share: number; readonly beside: boolean };
 
 /** A line of letters is so much higher than a letter. */
 const LINE_SHARE = 1.2;
@@ -24,28 +25,26 @@ const LINE_SHARE = 1.2;
 const AWAY_SHARES = [0.75, 1.25] as const;
 /** What lies under a number or another name cannot be read; what runs over another piece can, badly. */
 const OVER_PIECE = 0.5;
-/** Half as wide as a line of stitches beside a letter. */
-const STROKE_SHARE = 0.1;
+/** Beside the line down a piece's middle its name stands clear of it by this share of a letter. */
+const CLEAR_SHARE = 0.4;
 
 /** Where each part's name stands: on its piece if that has room between the numbers, else beside it; the parts' own order. */
-export function placeNames({ parts, meets }: Scene, writing: Writing): readonly NamePlace[] {
+export function placeNames(scene: Scene, writing: Writing): readonly NamePlace[] {
+  const { parts, meets } = scene;
   const rings = meets.map(({ at }) => around(at, 2 * writing.ring, 2 * writing.ring));
   const boxes = parts.map(({ outline }) => pathBounds(outline));
-  const strokes = parts.flatMap(({ sewn, now, lines }) =>
-    [...sewn, ...now, ...lines].flat().map((curve) => widened(pathBounds([curve]), writing.letters * STROKE_SHARE)),
-  );
-  const taken: Bounds[] = [...rings, ...strokes];
+  const taken: Bounds[] = [...rings, ...strokesOf(scene, writing.letters)];
   return parts.map((part, index) => {
     const others = boxes.filter((_, other) => other !== index);
     const best = placesOf(part, boxes[index], writing)
       .map((place) => ({ place, cost: costOf(place.box, place.beside ? others : [], taken, writing.edge) }))
       .reduce((one, other) => (other.cost < one.cost ? other : one));
     taken.push(best.place.box);
-    return { at: best.place.at, share: best.place.share };
+    return { at: best.place.at, share: best.place.share, beside: best.place.beside };
   });
 }
 
-type Place = NamePlace & { readonly box: Bounds; readonly beside: boolean };
+type Place = NamePlace & { readonly box: Bounds };
 
 /** Everywhere a part's name may stand, the best first. */
 function placesOf(part: Part, own: Bounds | undefined, { widthOf, letters, smallest }: Writing): readonly Place[] {
@@ -54,15 +53,24 @@ function placesOf(part: Part, own: Bounds | undefined, { widthOf, letters, small
     ...{ at, share, beside },
     box: around(at, width * share, height * share),
   });
-  const within = (share: number) =>
-    part.inside.filter(({ room }) => width * share <= room).map(({ at }) => put(at, share, false));
+  const within = (share: number) => [
+    ...part.inside.filter(({ room }) => width * share <= room).map(({ at }) => put(at, share, false)),
+    ...part.inside.flatMap(({ at, room }) => {
+      const aside = (width * share) / 2 + CLEAR_SHARE * letters;
+      return 2 * aside > room / 2 ? [] : [-aside, aside].map((by) => put({ x: at.x + by, y: at.y }, share, false));
+    }),
+  ];
   const box = own ?? around({ x: 0, y: 0 }, 0, 0);
   const [x, y] = [(box.left + box.right) / 2, (box.top + box.bottom) / 2];
+  // Under and over it: by its middle, else by one end of it.
+  const across = box.right - box.left > width ? [x, box.left + width / 2, box.right - width / 2] : [x];
   const beside = [
-    ...AWAY_SHARES.flatMap((share) => [
-      { x, y: box.bottom + share * letters },
-      { x, y: box.top - share * letters },
-    ]),
+    ...across.flatMap((at) =>
+      AWAY_SHARES.flatMap((share) => [
+        { x: at, y: box.bottom + share * letters },
+        { x: at, y: box.top - share * letters },
+      ]),
+    ),
     { x: box.right + letters + width / 2, y },
     { x: box.left - letters - width / 2, y },
   ].map((at) => put(at, 1, true));
@@ -82,13 +90,6 @@ const around = ({ x, y }: Point, width: Mm, height: Mm): Bounds => ({
   right: x + width / 2,
   top: y - height / 2,
   bottom: y + height / 2,
-});
-
-const widened = ({ left, right, top, bottom }: Bounds, by: Mm): Bounds => ({
-  left: left - by,
-  right: right + by,
-  top: top - by,
-  bottom: bottom + by,
 });
 
 const areaOf = ({ left, right, top, bottom }: Bounds) => Math.max(0, right - left) * Math.max(0, bottom - top);

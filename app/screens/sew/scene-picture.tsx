@@ -2,6 +2,7 @@ import { type Part, placeNames, type Scene } from '../../drafting/guide';
 import { useWords } from '../../parts';
 import { pathData } from '../shared/pieces/piece-drawing';
 import { useSize } from '../shared/use-size';
+import { apartIn } from './apart';
 import './scene.css';
 
 /** The room a picture has on a small phone, px: names and numbers are sized for it, and grow with more. */
@@ -9,6 +10,8 @@ const IN_HAND = { width: 330, height: 210 } as const;
 const MOST_GROWTH = 1.5;
 const MARGIN_PX = 18;
 const NUMBER_PX = 9;
+/** Rings may touch, and lie on each other no further than this leaves their numbers free, in radii. */
+const LEAST_APART = 1.75;
 const LETTERS_PX = 14;
 /** A letter is about so wide, as a share of its height. */
 const LETTER_SHARE = 0.58;
@@ -19,21 +22,23 @@ const BASELINE_SHARE = 0.35;
 /** A step's pieces on the table: what is sewn now, what has been sewn, and what meets. */
 export function ScenePicture({ scene, text }: { readonly scene: Scene; readonly text: string }) {
   const { say } = useWords();
-  const { width, height, parts, meets, ties, threads } = scene;
+  const { width, height, parts, ties, threads } = scene;
   const [svg, { width: across, height: high }] = useSize<SVGSVGElement>(IN_HAND);
   const growth = Math.min(MOST_GROWTH, Math.max(1, Math.min(across / IN_HAND.width, high / IN_HAND.height)));
   const margin = 2 * MARGIN_PX * growth;
   const mm = Math.max(width / (across - margin), height / (high - margin));
   const px = mm * growth;
+  const meets = apartIn(scene.meets, LEAST_APART * NUMBER_PX * px);
   const nameOf = ({ piece }: Part) => say(`piece.${piece}`);
   const aside = { x: (across * mm - width) / 2, y: (high * mm - height) / 2 };
-  const names = placeNames(scene, {
-    widthOf: (part) => nameOf(part).length * LETTER_SHARE * LETTERS_PX * px,
+  const writing = {
+    widthOf: (part: Part) => nameOf(part).length * LETTER_SHARE * LETTERS_PX * px,
     letters: LETTERS_PX * px,
     smallest: SMALLEST_SHARE,
     ring: NUMBER_PX * px,
     edge: { left: -aside.x, right: width + aside.x, top: -aside.y, bottom: height + aside.y },
-  });
+  };
+  const names = placeNames({ ...scene, meets }, writing);
   return (
     <svg
       class="scene"
@@ -59,10 +64,10 @@ export function ScenePicture({ scene, text }: { readonly scene: Scene; readonly 
           </text>
         </g>
       ))}
-      {names.map(({ at, share }, index) => (
+      {names.map(({ at, share, beside }, index) => (
         <text
           key={`${parts[index]?.piece} ${index}`}
-          class="scene-name"
+          class={`scene-name ${beside ? 'beside' : ''}`}
           x={at.x}
           y={at.y + BASELINE_SHARE * LETTERS_PX * share * px}
           font-size={LETTERS_PX * share * px}
