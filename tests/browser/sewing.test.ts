@@ -44,6 +44,8 @@ test('sewn through all steps, tried on, made better, and the next garment with i
   await page.getByRole('button', { name: 'Under the arm' }).click();
   await page.getByRole('radio', { name: 'tight' }).check({ force: true });
   await expect.poll(() => below(page, 'By about how much?')).toBe(false);
+  expect(await page.getByRole('link', { name: 'It sits well' }).count()).toBe(0);
+  expect(await page.getByRole('button', { name: 'Change it' }).isDisabled()).toBe(true);
   await page.getByRole('radio', { name: /¼/ }).check({ force: true });
   await page.getByText(/Armhole: ¼.* more/).waitFor();
   await page.getByRole('img', { name: /Before and after.*Sleeve/ }).waitFor();
@@ -73,6 +75,10 @@ test('sewn through all steps, tried on, made better, and the next garment with i
   await page.getByText(/none is taken twice/).waitFor();
   await maker.press('Put it on paper');
   await page.getByRole('button', { name: 'Save the PDF' }).click({ timeout: 60_000 });
+  await maker.named('Open it to print').waitFor();
+  // Longer than it takes to note that both went on paper, which must not make the file anew.
+  await page.waitForTimeout(1000);
+  expect(await maker.named('Open it to print').isVisible()).toBe(true);
   await maker.at(`toy/${toy}`);
   await expect.poll(() => page.getByText(/^on paper/).count()).toBe(2);
   await maker.press('About: Tee');

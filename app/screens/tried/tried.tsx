@@ -42,7 +42,13 @@ function TriedPage({ making }: { readonly making: Making }) {
       back={to('toy', toy.id, garment.id, 'sew')}
       whose={<a href={to('toy', toy.id)}>{toy.name}</a>}
       detail={name}
-      acts={<Accept making={making} proposal={proposal.is === 'proposed' ? proposal.proposal : null} />}
+      acts={
+        <Accept
+          making={making}
+          sits={wrong === null}
+          proposal={proposal.is === 'proposed' ? proposal.proposal : null}
+        />
+      }
     >
       <PointsFigure body={making.body} draft={draft} points={offered} chosen={point} onChoose={setPoint}>
         {draft && !point && <p>{say(offered.length > 0 ? 'screen.tried.point' : 'screen.tried.nowhere')}</p>}
@@ -137,19 +143,20 @@ function Told({ making: { toy, garment }, point, proposal: { lead, by, again } }
   );
 }
 
-type AcceptProps = { readonly making: Making; readonly proposal: Proposal | null };
+type AcceptProps = { readonly making: Making; readonly sits: boolean; readonly proposal: Proposal | null };
 
-function Accept({ making, proposal }: AcceptProps) {
+/** It sits until she says where it does not; from then on it can only be changed, once there is something to change. */
+function Accept({ making, sits, proposal }: AcceptProps) {
   const { say } = useWords();
   const correct = useCorrect(making);
-  if (!proposal)
+  if (sits)
     return (
       <a class="go" href={to('toy', making.toy.id, making.garment.id, 'pattern')}>
         {say('screen.tried.sits')}
       </a>
     );
   return (
-    <button type="button" class="go" onClick={() => correct(proposal.corrections)}>
+    <button type="button" class="go" disabled={!proposal} onClick={() => proposal && correct(proposal.corrections)}>
       {say('screen.tried.change')}
     </button>
   );

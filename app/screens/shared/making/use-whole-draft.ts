@@ -1,4 +1,4 @@
-import { useEffect, useState } from 'preact/hooks';
+import { useEffect, useMemo, useState } from 'preact/hooks';
 import type { Draft } from '../../../drafting/draft-types';
 import { together } from '../../../drafting/outfit';
 import { draft, WorkError } from '../../../work/bridge';
@@ -16,6 +16,13 @@ export function useWholeDraft(making: Making): DrawingState {
 
 function useOutfit(making: Making | null): DrawingState {
   const [drawn, setDrawn] = useState<DrawingState>({ is: 'drawing', last: null });
+  // What is noted of a garment beside its order, as that it went on paper, draws nothing anew.
+  const key = useMemo(
+    () =>
+      making &&
+      JSON.stringify([making.body, making.toy.name, [making, ...making.also].map((each) => each.garment.order)]),
+    [making],
+  );
   useEffect(() => {
     const body = making && bodyKnown(making);
     if (!making || !body) return;
@@ -37,6 +44,6 @@ function useOutfit(making: Making | null): DrawingState {
       setDrawn({ is: 'failed', code: codeOf(error) });
     });
     return () => stop.abort();
-  }, [making]);
+  }, [key]);
   return drawn;
 }
