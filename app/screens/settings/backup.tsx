@@ -1,11 +1,11 @@
 import { useEffect, useRef, useState } from 'preact/hooks';
 import { Icon, Page, unless, useWords } from '../../parts';
-import { backedUp, type Desk, type Looked, loadBackup, type ReadSummary } from '../../storage';
+import { backedUp, type Desk, type Looked, loadBackup } from '../../storage';
 import { to } from '../shared/route';
 import { saveFile } from '../shared/save-file';
 import { troubleWords, useAttempt } from '../shared/trouble/attempt';
 import { noteHappening } from '../shared/trouble/happened';
-import { RestorePreview } from './restore-preview';
+import { type Found, RestorePreview } from './restore-preview';
 import { SecondCopies } from './second-copies';
 import './settings.css';
 
@@ -16,12 +16,14 @@ export function BackupScreen() {
   const file = useRef<HTMLInputElement>(null);
   const desk = useDesk();
   const [busy, setBusy] = useState(false);
+  const [saved, setSaved] = useState<string | null>(null);
   const [done, setDone] = useState<string | null>(null);
   const [wrong, setWrong] = useState<string | null>(null);
-  const [found, setFound] = useState<ReadSummary | null>(null);
+  const [found, setFound] = useState<Found | null>(null);
   if (!desk) return <main class="loading" aria-busy="true" />;
   const slowly = async (deed: () => Promise<void>) => {
     setBusy(true);
+    setSaved(null);
     await attempt(deed);
     setBusy(false);
   };
@@ -30,12 +32,13 @@ export function BackupScreen() {
       const { file, made } = await desk.save();
       saveFile(file, `hemling-${made.slice(0, 10)}.json`);
       await backedUp();
-      setDone(say('screen.backup.saved'));
+      setDone(null);
+      setSaved(say('screen.backup.saved'));
     });
-  const look = (reading: Promise<Looked>) =>
+  const look = (reading: Promise<Looked>, from: Found['from']) =>
     slowly(async () => {
       const looked = await reading;
-      setFound(looked.ok ? looked.summary : null);
+      setFound(looked.ok ? { ...looked.summary, from } : null);
       setWrong(looked.ok ? null : looked.code);
       setDone(null);
     });
@@ -48,6 +51,9 @@ export function BackupScreen() {
           {say('screen.backup.save')}
         </button>
       </div>
+      <p role="status" class="backup-state">
+        {saved}
+      </p>
       <h2>{say('screen.backup.back')}</h2>
       <p class="soft">{say('screen.backup.back-what')}</p>
       <input
@@ -59,7 +65,7 @@ export function BackupScreen() {
         aria-hidden="true"
         onChange={(event) => {
           const [chosen] = event.currentTarget.files ?? [];
-          if (chosen) void look(desk.look(chosen));
+          if (chosen) void look(desk.look(chosen), 'file');
           event.currentTarget.value = '';
         }}
       />
@@ -88,7 +94,7 @@ export function BackupScreen() {
       )}
       <SecondCopies
         desk={desk}
-        onLook={(copy) => void look(desk.lookAtCopy(copy.store))}
+        onLook={(copy) => void look(desk.lookAtCopy(copy.store), 'copy')}
         onDone={(what, count) => setDone(say(`screen.copies.${what}`, { count }))}
       />
     </Page>

@@ -1,11 +1,14 @@
 import { useWords } from '../../parts';
-import type { Changes, Desk, ReadSummary, Way } from '../../storage';
+import { backedUp, type Changes, type Desk, type ReadSummary, type Way } from '../../storage';
 import { writtenDay } from '../../words';
 import { useAttempt } from '../shared/trouble/attempt';
 
+/** What was found, and whether in a file she has or in a copy that would go with this device. */
+export type Found = ReadSummary & { readonly from: 'file' | 'copy' };
+
 type RestorePreviewProps = {
   readonly desk: Desk;
-  readonly found: ReadSummary;
+  readonly found: Found;
   readonly onDone: (what: 'restored' | 'unchanged') => void;
 };
 
@@ -20,6 +23,8 @@ export function RestorePreview({ desk, found, onDone }: RestorePreviewProps) {
   const restore = (way: Way) =>
     attempt(async () => {
       await desk.restore(way);
+      // All that is here now is in that file: she has a backup of it.
+      if (found.from === 'file' && (way === 'replace' || !replaces)) await backedUp();
       onDone('restored');
     });
   const amounts = (toys: number, readings: number) => [
