@@ -49,6 +49,7 @@ test.each([
   ],
   ['裁ち端を縫い代に、折り代\u00a00.6\u00a0cm', 20, ['裁ち端を縫い代に、', '折り代\u00a00.6\u00a0cm']],
   ['数えます。', 6, ['数え', 'ます。']],
+  ['bb 3 3/4 b', 12, ['bb', '3 3/4', 'b']],
   ['قصّ قطعتين، إحداهما معكوسة', 26, ['قصّ قطعتين،', 'إحداهما', 'معكوسة']],
 ])('%s is broken where its script is', (text, width, expected) => {
   expect(setIn([{ text }], 10, width, widthOf).lines.map((line) => line.text)).toEqual(expected);

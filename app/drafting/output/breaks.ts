@@ -14,9 +14,9 @@ const NEVER_LAST = /[\p{Ps}\p{Pi}]$/u;
 export const partsOf = (text: string): readonly string[] =>
   WITHOUT_SPACES.test(text) ? wordsOf(text).reduce(withinPhrase, []) : wordsOf(text);
 
-/** And where a part is wider than its line: the words it is made of. */
+/** And where a part is wider than its line: the words it is made of. A whole number and the fraction behind it are one: 3 3/4. */
 export function wordsOf(text: string): readonly string[] {
-  const parts = text.match(/[^ ]* |[^ ]+/g) ?? [];
+  const parts = text.match(/(?:[^ ]|(?<=\d) (?=\d{1,2}\/\d))* ?/g)?.filter((part) => part !== '') ?? [];
   return parts.flatMap((part) => (WITHOUT_SPACES.test(part) ? wordsIn(part) : [part]));
 }
 
