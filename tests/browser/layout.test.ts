@@ -53,6 +53,18 @@ describe.each(fonts)('in letters that are %s', (font) => {
     await close();
   });
 
+  test('what says to turn the toy to its side lies beside its ears', async () => {
+    const { page, close } = await site.visit({ ...phone, locale: 'en-US' });
+    const maker = new Maker(page, site.address);
+    await maker.borrow('Bramble');
+    await maker.press('Make something');
+    await maker.choose(/hooded top/i);
+    await maker.step('crown-arc');
+    await page.locator('.step-turn').waitFor();
+    expect(await page.evaluate(coveredByTurn)).toBe(0);
+    await close();
+  });
+
   test('a doubt fits every window, whatever the toy is called', async () => {
     const { page, wrong, close } = await site.visit({ ...phone, locale: 'en-US' });
     const maker = new Maker(page, site.address);
@@ -135,6 +147,16 @@ function cardNamed(name: string) {
   const card = JSON.parse(readFileSync(new URL('../../assets/demo/bramble.json', import.meta.url), 'utf8'));
   const buffer = Buffer.from(JSON.stringify({ ...card, toy: { ...card.toy, name } }));
   return { name: 'card.json', mimeType: 'application/json', buffer };
+}
+
+/** In the page: at how many places of the note to turn the toy something of the toy lies under it. */
+function coveredByTurn(): number {
+  const box = document.querySelector('.step-turn')?.getBoundingClientRect();
+  if (!box) return -1;
+  const steps = Array.from({ length: 24 }, (_, step) => (step + 0.5) / 24);
+  const places = steps.flatMap((x) => steps.map((y) => [box.left + box.width * x, box.top + box.height * y] as const));
+  return places.filter(([x, y]) => document.elementsFromPoint(x, y).some((each) => each.matches('.toy-figure path')))
+    .length;
 }
 
 /** What is wrong in any of the windows, each named. Where the keys lie in each is added to `keys`. */

@@ -94,3 +94,18 @@ test('first projects and what needs no sewing can be asked for, and still are on
   expect(await tile(/^Simple top/).count()).toBe(0);
   await close();
 });
+
+test('a number passed over is named where all are looked over, however little it tells; no page counts steps as numbers', async () => {
+  const { page, close } = await site.visit(phone);
+  const maker = new Maker(page, site.address);
+  await maker.borrow('Bramble');
+  await maker.press('Make something');
+  await maker.choose(/hooded top/i);
+  await maker.go('wishes', 'Look it over');
+  await page.getByRole('link', { name: /^One left/ }).waitFor();
+  await maker.press('Look it over');
+  await page.getByText(/One is estimated from the rest/).waitFor();
+  await page.getByRole('link', { name: 'Height', exact: true }).click();
+  await page.waitForURL(/measure\/height\?then=review$/);
+  await close();
+});

@@ -1,8 +1,9 @@
 import { useState } from 'preact/hooks';
 import { type MarkId, markPicture } from '../../measuring';
-import { FigurePicture, useWords, WayPage } from '../../parts';
+import { FigurePicture, Page, TapeLine, useWords } from '../../parts';
 import { type Making, marksShown, measureOf } from '../shared/making/making';
 import { chosenAddress, makingWords } from '../shared/making/outfit';
+import { StepsLeft } from '../shared/making/steps-left';
 import { WithMaking } from '../shared/making/with-making';
 import { usePlace } from '../shared/places';
 import { to } from '../shared/route';
@@ -25,12 +26,13 @@ function MarksPage({ making }: { readonly making: Making }) {
   const [now, setNow] = useState<MarkId | undefined>(marks[0]);
   usePlace(toy.id, garment.id, 'marks');
   return (
-    <WayPage
+    <Page
       title={say('screen.marks.title')}
       back={chosenAddress(making)}
       whose={<a href={to('toy', toy.id)}>{toy.name}</a>}
       detail={makingWords(say, making)}
-      progress={{ done: 0, all: screens }}
+      under={<TapeLine done={0} all={screens} />}
+      end={<StepsLeft making={making} />}
       acts={
         <a class="go" href={to('toy', toy.id, garment.id, ...measureOf(making))}>
           {say('screen.marks.done')}
@@ -60,6 +62,6 @@ function MarksPage({ making }: { readonly making: Making }) {
         </ol>
         <p class="marks-care">{say('screen.marks.care')}</p>
       </div>
-    </WayPage>
+    </Page>
   );
 }

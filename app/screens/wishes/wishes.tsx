@@ -1,9 +1,10 @@
 import { useMemo, useState } from 'preact/hooks';
 import type { MeasureId } from '../../body';
 import { diagram } from '../../measuring';
-import { DiagramPicture, useWords, WayPage } from '../../parts';
+import { DiagramPicture, Page, TapeLine, useWords } from '../../parts';
 import { type Making, tapedOf, wishesOf } from '../shared/making/making';
 import { chosenAddress, makingWords } from '../shared/making/outfit';
+import { StepsLeft } from '../shared/making/steps-left';
 import { WishInputs } from '../shared/making/wish-inputs';
 import { WithMaking } from '../shared/making/with-making';
 import { usePlace } from '../shared/places';
@@ -29,13 +30,14 @@ function WishesPage({ making }: { readonly making: Making }) {
   usePlace(toy.id, garment.id, 'wishes');
   const last = tapedOf(steps).at(-1)?.measure;
   return (
-    <WayPage
+    <Page
       wide
       title={say('screen.wishes.title')}
       back={last ? to('toy', toy.id, garment.id, 'measure', last) : chosenAddress(making)}
       whose={<a href={to('toy', toy.id)}>{toy.name}</a>}
       detail={makingWords(say, making)}
-      progress={{ done: screens, all: screens }}
+      under={<TapeLine done={screens} all={screens} />}
+      end={<StepsLeft making={making} measure={last} />}
       acts={
         <a class="go" href={to('toy', toy.id, garment.id, 'review')}>
           {say('screen.wishes.next')}
@@ -49,6 +51,6 @@ function WishesPage({ making }: { readonly making: Making }) {
           <WishInputs making={making} onLook={setNow} />
         </div>
       </div>
-    </WayPage>
+    </Page>
   );
 }
