@@ -10,7 +10,7 @@ import type { Shape } from './shape';
 import { shorter, squeeze, stretch } from './shorter';
 
 /** By what share a strip is made shorter at a time: at most, at least before starting again, and then. */
-const SHORTER = { most: 0.03, least: 0.001, again: 0.01 } as const;
+const SHORTER = { most: 0.03, least: 0.0005, again: 0.0025 } as const;
 /** What becomes of that share where it was too much, and where it was not. */
 const TOO_MUCH = 0.6;
 const GOOD = 1.5;
