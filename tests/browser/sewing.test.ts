@@ -94,6 +94,27 @@ test('sewn through all steps, tried on, made better, and the next garment with i
   await close();
 });
 
+test('on the narrowest phone the way on is in sight at every step, however much there is to say', async () => {
+  const { page, close } = await site.visit({ ...phone, viewport: { width: 320, height: 568 } });
+  const maker = new Maker(page, site.address);
+  await maker.borrow('Bramble');
+  await maker.press(/^Make something/);
+  await maker.choose(/hooded top/i);
+  await maker.go('sew', 'Begin sewing');
+  const steps = await page.locator('ol a').evaluateAll((all) => all.map((each) => each.getAttribute('href') ?? ''));
+  const hidden: string[] = [];
+  for (const step of steps) {
+    await page.goto(`${site.address}${step}`);
+    const sewn = page.getByRole('button', { name: /^Sewn/ });
+    await sewn.waitFor();
+    const box = await sewn.boundingBox();
+    if (!box || box.y + box.height > 568) hidden.push(step);
+  }
+  expect(steps.length).toBeGreaterThan(8);
+  expect(hidden).toEqual([]);
+  await close();
+});
+
 /** The garment's armhole in the table of how it fits, inches. */
 async function armhole(page: Page): Promise<number> {
   // The table may be folded away: its text is there all the same.

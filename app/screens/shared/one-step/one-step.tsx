@@ -1,5 +1,5 @@
 import type { ComponentChildren, ComponentProps } from 'preact';
-import { Header, TapeLine, useHeading } from '../../../parts';
+import { footBar, Header, TapeLine, useHeading } from '../../../parts';
 import './one-step.css';
 
 type OneStepProps = Pick<ComponentProps<typeof Header>, 'back' | 'whose' | 'detail' | 'end'> & {
@@ -26,7 +26,9 @@ export function OneStep({ title, progress, picture, acts, children, ...header }:
         </h1>
         {children}
       </main>
-      <footer class="one-step-acts">{acts}</footer>
+      <footer class="one-step-acts" ref={footBar}>
+        {acts}
+      </footer>
     </div>
   );
 }
