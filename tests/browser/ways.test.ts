@@ -213,3 +213,25 @@ test('the pattern says what passes, each once and with one number', async () => 
   expect(said.map((each) => /^The (head|paw)/.exec(each)?.[1])).toEqual(['head', 'paw']);
   for (const each of said) expect(each.match(/\d\u00a0in\b|[⅛¼⅜½⅝¾⅞]\u00a0in\b/gu), each).toHaveLength(1);
 });
+
+test('whom else it fits speaks of other toys only where there are others', async () => {
+  const none = her.page.getByText(/^None of your other toys/);
+  const ask = async () => {
+    await her.maker.named('Put it on paper').waitFor({ timeout: 60_000 });
+    await her.page.getByText('Whom else does it fit?').click();
+    await her.page.getByText(/^For a label/).waitFor();
+  };
+  await her.maker.borrow('Bramble');
+  await her.maker.press('Make something');
+  await her.maker.choose(/tee/i);
+  await her.maker.go('pattern');
+  const pattern = her.page.url();
+  await ask();
+  await untilStill(her.page);
+  expect(await none.count()).toBe(0);
+  await her.maker.at('new');
+  await her.maker.name('Thistle');
+  await her.page.goto(pattern);
+  await ask();
+  await none.waitFor();
+});

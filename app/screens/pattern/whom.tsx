@@ -19,12 +19,12 @@ type WhomProps = { readonly draft: Draft; readonly making: Making };
 export function Whom({ draft, making }: WhomProps) {
   const { say } = useWords();
   const [asked, setAsked] = useState(false);
-  const wearers = useWearers(asked, draft, making);
+  const { wearers, alone } = useWearers(asked, draft, making);
   const label = labelOf(draft, making.body);
   return (
     <Folded title={say('screen.whom.title')} stands={say('screen.whom.stands')} onOpen={() => setAsked(true)}>
       <div class="told">
-        {wearers && (
+        {wearers && (wearers.length > 0 || !alone || !label) && (
           <p>
             {wearers.length === 0 ? say('screen.whom.none') : say('screen.whom.these')}
             <Gap />
@@ -51,27 +51,29 @@ export function Whom({ draft, making }: WhomProps) {
   );
 }
 
-/** Looked for once she asks; null until then. */
-function useWearers(asked: boolean, draft: Draft, { toy, body }: Making): readonly Wearer[] | null {
-  const [wearers, setWearers] = useState<readonly Wearer[] | null>(null);
+/** Who can wear it, null until she asks; `alone`: she has no other toy, and is not told that none of them can. */
+type Wearers = { readonly wearers: readonly Wearer[] | null; readonly alone: boolean };
+
+/** Looked for once she asks. */
+function useWearers(asked: boolean, draft: Draft, { toy, body }: Making): Wearers {
+  const [known, setKnown] = useState<Wearers>({ wearers: null, alone: false });
   useEffect(() => {
     if (!asked) return;
     let stale = false;
     const look = async () => {
-      const others = (await listToys())
-        .filter(({ id, kind }) => id !== toy.id && kind === toy.kind)
-        .slice(0, MOST_TRIED);
+      const rest = (await listToys()).filter(({ id }) => id !== toy.id);
+      const others = rest.filter(({ kind }) => kind === toy.kind).slice(0, MOST_TRIED);
       const found: Wearer[] = [];
       for (const other of others) {
         const readings = await readingsOf(other.id);
         if (canWear(draft, body, bodyOf({ toy: other, readings }))) found.push({ id: other.id, name: other.name });
       }
-      if (!stale) setWearers(found);
+      if (!stale) setKnown({ wearers: found, alone: rest.length === 0 });
     };
     look().catch(noteHappening);
     return () => {
       stale = true;
     };
   }, [asked, draft]);
-  return wearers;
+  return known;
 }
