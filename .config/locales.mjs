@@ -12,6 +12,8 @@ const HOLE = '\u0000';
 const CODE = new RegExp(`^[a-z][a-z0-9-]*(\\.[a-z0-9${HOLE}-]+)+$`);
 /** Forms that stand for one certain number in some languages: they may leave values unsaid. */
 const MAY_SAY_LESS = /_(zero|one|two)$/;
+/** By language: what may not stand in it, since a line could end there and leave a mark alone. */
+const PARTED = new Map([['fr', /[^\S\u00a0\u202f][:;?!»]|«[^\S\u00a0\u202f]/]]);
 
 /**
  * One line for each code without words, words without use, and language that says more or less than English.
@@ -69,6 +71,9 @@ function differences(language, words, english) {
     ...[...words]
       .filter(([key, text]) => wanted.has(key) && !sameValues(key, text, english))
       .map(([key]) => say(`${key} uses other values than English`)),
+    ...[...words]
+      .filter(([, text]) => PARTED.get(language)?.test(text))
+      .map(([key]) => say(`${key} parts a mark from its word by a space that may break`)),
   ];
 }
 

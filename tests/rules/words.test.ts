@@ -62,6 +62,26 @@ test.each([
   expect(languages({ de: { ...ENGLISH, ...change } })).toContain(`locales/de.json: ${wrong}`);
 });
 
+const spaced = (fr: string, es = 'Nombre') => {
+  const many = { ...ENGLISH, toys_many: '{{count}}' };
+  return languages({ fr: { ...many, name: `${fr} {{toy}}` }, es: { ...many, name: `${es} {{toy}}` } });
+};
+
+test.each([
+  ['before a colon', 'Nom :'],
+  ['before a question mark', 'Nom\u00a0: où ?'],
+  ['before the end of what is said', '«\u202fNom »'],
+  ['after its beginning', '« Nom\u00a0»'],
+  ['before an exclamation at the end of a line', 'Nom\n!'],
+])('in French a space that may break is found %s', (_, name) =>
+  expect(spaced(name)).toEqual(['locales/fr.json: name parts a mark from its word by a space that may break']),
+);
+
+test('a space that does not break, or is in another language, is in order', () => {
+  const name = '«\u00a0Nom\u202f»\u00a0: où\u202f? là\u202f; oui\u00a0!';
+  expect(spaced(name, 'De : « sí »')).toEqual([]);
+});
+
 test.each([
   "say('nmae')",
   "say('toys_one_more')",
