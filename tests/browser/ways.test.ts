@@ -148,6 +148,18 @@ test('how to print is said before the button, and where the file went after it',
   expect(await empty.getByRole('img').count()).toBeGreaterThan(4);
 });
 
+test('where a file beside the pattern went is said at the foot of the screen', async () => {
+  await her.maker.borrow('Bramble');
+  await her.maker.press('Make something');
+  await her.maker.choose(/tee/i);
+  await her.maker.go('cloth', /That will do|Save as a PDF/);
+  await her.maker.enoughCloth();
+  const coming = her.page.waitForEvent('download');
+  await her.maker.press('Save as a PDF');
+  const name = (await coming).suggestedFilename();
+  await her.page.locator('.notice', { hasText: `${name} is in your downloads` }).waitFor();
+});
+
 test('a second toy of a name is told apart from the first', async () => {
   for (const name of ['Thistle', 'Thistle']) {
     await her.maker.at('new');

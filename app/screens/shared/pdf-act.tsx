@@ -8,6 +8,7 @@ import { fileName } from './file-name';
 import { useLiking } from './liking';
 import { saveFile } from './save-file';
 import { useAttempt } from './trouble/attempt';
+import { useNotice } from './trouble/notice';
 
 type Asked = {
   readonly language: string;
@@ -54,9 +55,10 @@ export function ReadAct({ name, what }: ReadActProps) {
   );
 }
 
-/** Makes a file when it is asked for, and saves it. */
+/** Makes a file when it is asked for, saves it, and says where it went: not every browser does. */
 function useSaving(file: string, type: string, make: (asked: Asked) => Promise<Uint8Array | string>) {
-  const { hand } = useWords();
+  const { say, hand } = useWords();
+  const notice = useNotice();
   const { print } = useLiking();
   const attempt = useAttempt();
   const [busy, setBusy] = useState(false);
@@ -68,6 +70,7 @@ function useSaving(file: string, type: string, make: (asked: Asked) => Promise<U
       try {
         const made = await make({ language: hand.locale, units: hand.unit, print, signal: stop.signal });
         saveFile(new Blob([typeof made === 'string' ? made : new Uint8Array(made)], { type }), file);
+        notice({ words: say('screen.print.saved', { file }) });
       } catch (error) {
         if (!(error instanceof WorkError && error.code === 'work-cancelled')) throw error;
       } finally {
