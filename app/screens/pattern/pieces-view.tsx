@@ -11,6 +11,10 @@ import { PieceViewer } from './piece-viewer';
 const LARGEST_SCALE = 1.6;
 /** And no smaller than this, in a window there is no room in. */
 const SMALLEST_SCALE = 0.05;
+/** A piece so many times as wide as high is a strip: it goes across the whole sheet, so that a long one leaves the others large. */
+const STRIP_RATIO = 4;
+/** What lies beside a picture on the sheet, pixels. */
+const BESIDE = 24;
 
 /** Every piece at one scale, with its name, how many to cut and its size. */
 export function PiecesView({ draft }: { readonly draft: Draft }) {
@@ -54,7 +58,7 @@ function PieceCard({ piece, drawing, scale, onOpen }: PieceCardProps) {
   const { say, hand } = useWords();
   const size = [drawing.width, drawing.height].map((mm) => shownLength(mm, hand, true)).join(' × ');
   return (
-    <li>
+    <li class={isStrip(drawing) ? 'strip' : undefined}>
       <button type="button" class="piece-card" onClick={onOpen}>
         <PiecePicture drawing={drawing} scale={scale} />
         <b>{say(`piece.${piece.name}`)}</b>
@@ -65,11 +69,15 @@ function PieceCard({ piece, drawing, scale, onOpen }: PieceCardProps) {
   );
 }
 
-/** Two of the wider pieces side by side on a phone; never larger than is useful. */
+function isStrip({ width, height }: PieceDrawing): boolean {
+  return width > STRIP_RATIO * height;
+}
+
+/** Two of the wider pieces side by side on a phone, strips across it; never larger than is useful. */
 function scaleFor(drawings: readonly PieceDrawing[], width: number): number {
-  const widest = Math.max(1, ...drawings.map((drawing) => drawing.width));
   const columns = width > 700 ? 4 : width > 420 ? 3 : 2.6;
-  return Math.max(Math.min(LARGEST_SCALE, (width / columns - 24) / widest), SMALLEST_SCALE);
+  const scales = drawings.map((drawing) => ((isStrip(drawing) ? width : width / columns) - BESIDE) / drawing.width);
+  return Math.max(Math.min(LARGEST_SCALE, ...scales), SMALLEST_SCALE);
 }
 
 function useWidth() {
