@@ -73,10 +73,13 @@ function isStrip({ width, height }: PieceDrawing): boolean {
   return width > STRIP_RATIO * height;
 }
 
-/** Two of the wider pieces side by side on a phone, strips across it; never larger than is useful. */
+/** Two of the wider pieces side by side on a phone, strips across it, none higher than it is wide; never larger than is useful. */
 function scaleFor(drawings: readonly PieceDrawing[], width: number): number {
   const columns = width > 700 ? 4 : width > 420 ? 3 : 2.6;
-  const scales = drawings.map((drawing) => ((isStrip(drawing) ? width : width / columns) - BESIDE) / drawing.width);
+  const scales = drawings.flatMap((drawing) => [
+    ((isStrip(drawing) ? width : width / columns) - BESIDE) / drawing.width,
+    width / drawing.height,
+  ]);
   return Math.max(Math.min(LARGEST_SCALE, ...scales), SMALLEST_SCALE);
 }
 
