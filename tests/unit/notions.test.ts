@@ -52,6 +52,13 @@ test('what is wanted twice is told as two, an elastic or a piece of hook and loo
   for (const { twice, words } of lines) expect(/: 2 pieces .* each /.test(words)).toBe(twice);
 });
 
+test('thread is told in the whole metres or yards that the maker thinks in', () => {
+  const thread = { kind: 'thread', place: 'all', length: 20 * 914.4 } as const;
+  const told = (unit: 'cm' | 'in') => notionWords(thread, say, unit).replace(/\s/gu, ' ');
+  expect(told('in')).toBe('Thread: about 20 yd.');
+  expect(told('cm')).toBe('Thread: about 19 m.');
+});
+
 test('elastic for a girth is shorter than the girth where the girth is not tiny', () => {
   expect(elasticFor(300)).toBe(290);
   expect(elasticFor(300)).not.toBe(300 * 0.9);
