@@ -54,9 +54,8 @@ test('what is wanted twice is told as two, an elastic or a piece of hook and loo
 
 test('thread is told in the whole metres or yards that the maker thinks in', () => {
   const thread = { kind: 'thread', place: 'all', length: 20 * 914.4 } as const;
-  const told = (unit: 'cm' | 'in') => notionWords(thread, say, unit).replace(/\s/gu, ' ');
-  expect(told('in')).toBe('Thread: about 20 yd.');
-  expect(told('cm')).toBe('Thread: about 19 m.');
+  expect(notionWords(thread, say, 'in')).toBe('Thread: about 20\u00a0yd.');
+  expect(notionWords(thread, say, 'cm')).toBe('Thread: about 19\u00a0m.');
 });
 
 test('elastic for a girth is shorter than the girth where the girth is not tiny', () => {
