@@ -1,4 +1,6 @@
 import { afterAll, beforeAll, expect, test } from 'vitest';
+import type { MeasureId } from '../../app/body';
+import { demoCards } from '../../app/measuring';
 import { openSite, phone, type Site } from './browser';
 import { Maker } from './maker';
 
@@ -98,7 +100,9 @@ test('first projects and what needs no sewing can be asked for, and still are on
 test('a number passed over is named where all are looked over, however little it tells; no page counts steps as numbers', async () => {
   const { page, close } = await site.visit(phone);
   const maker = new Maker(page, site.address);
-  await maker.borrow('Bramble');
+  await page.goto(`${site.address}#/card`);
+  await page.locator('input[type=file]').setInputFiles(cardWithout('height'));
+  await maker.press('Keep it');
   await maker.press('Make something');
   await maker.choose(/hooded top/i);
   await maker.go('wishes', 'Look it over');
@@ -109,3 +113,10 @@ test('a number passed over is named where all are looked over, however little it
   await page.waitForURL(/measure\/height\?then=review$/);
   await close();
 });
+
+/** The file of a toy's card on which one number was left out. */
+function cardWithout(measure: MeasureId) {
+  const [card] = demoCards;
+  const text = JSON.stringify({ ...card, readings: { ...card?.readings, [measure]: undefined } });
+  return { name: 'card.json', mimeType: 'application/json', buffer: Buffer.from(text) };
+}
