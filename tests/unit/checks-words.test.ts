@@ -12,6 +12,8 @@ import { printedWidth, wordsOver } from './words-over';
 const WIDTHS_MM = [74, 78, 96, 120, 156, 160, 190];
 /** What the key explains, a line each. */
 const LINES = 6;
+/** Words keep this from a card's outline at least, mm. */
+const APART_MM = 1;
 /** Between a page's edge and what printers reach, mm. */
 const EDGE_MM = 3;
 
@@ -24,6 +26,8 @@ test.each(locales)('nothing stands in the square in a card, and all words round 
     const square = squareIn(card);
     const ink = furnitureInk({ card, square }, lettering);
     const words = ink.flatMap((each) => (each.kind === 'words' ? [each.at] : []));
+    const lowest = Math.max(...words.map(({ y }) => y));
+    expect(card.y + card.height - lowest, 'from the lowest line of words to the outline').toBeGreaterThan(APART_MM);
     expect(words.length).toBeGreaterThan(5);
     for (const { x, y } of words) {
       expect(x > square.x + square.width || y > square.y + square.height, `${x} ${y}`).toBe(true);

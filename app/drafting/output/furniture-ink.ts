@@ -20,7 +20,7 @@ const SMALL_PT = [9.5, 9, 8.5, 8, 7.5, SMALLEST_PT];
 /** Words beside the square in the card keep this to its lines, mm. */
 const BESIDE_MM = 2;
 /** From the square down to the middle of its words, mm. */
-const WORDS_DOWN_MM = 1.5;
+const WORDS_DOWN_MM = 2;
 
 type Boxed = (paragraphs: readonly Paragraph[], box: Box) => readonly Ink[];
 
@@ -30,8 +30,8 @@ export function furnitureInk(furniture: Furniture, { say, widthOf }: Lettering):
   const isNested = card && square && isWithin(square, card);
   return [
     ...(card ? cardInk(card) : []),
-    ...(square ? squareInk(square, { say, widthOf }) : []),
-    ...(isNested ? boxed(printing(say), besideSquare(card, square)) : []),
+    ...(square ? squareInk(square, hasRoomBelow(square, card), { say, widthOf }) : []),
+    ...(isNested ? boxed(besideWords(card, square, say), besideSquare(card, square)) : []),
     ...(card && !isNested ? boxed([...printing(say), ...wrong(say)], inset(card)) : []),
     ...(furniture.wrong ? boxed(wrong(say), furniture.wrong) : []),
     ...(joining ? boxed(joiningWords(say), joining) : []),
@@ -47,18 +47,31 @@ const cardInk = (card: Box): readonly Ink[] => [stroke('marks', 'rule', roundedB
 
 /** Where a card with the square in it has room for words: beside the square, or where it is upright, below. */
 function besideSquare(card: Box, { x, y, width, height }: Box): Box {
-  const isUpright = card.height > card.width;
-  const from = isUpright ? y + height + SQUARE_WORDS_MM : BESIDE_MM + x + width;
-  return isUpright
+  const upright = isUpright(card);
+  const from = upright ? y + height + SQUARE_WORDS_MM : BESIDE_MM + x + width;
+  return upright
     ? { x, y: from, width, height: card.y + card.height - from - BESIDE_MM / 2 }
     : { x: from, y, width: card.x + card.width - from - BESIDE_MM, height };
 }
 
-/** A square with nothing in it, and its words below. */
-function squareInk(square: Box, { say, widthOf }: Pick<Lettering, 'say' | 'widthOf'>): readonly Ink[] {
-  const words = say('print.square', { side: square.width, unit: 'cm' });
-  return [...outline(square), centred(words, below(square), SMALLEST_PT, true, widthOf)];
+/** A square with nothing in it, and its words below where they have room. */
+function squareInk(square: Box, named: boolean, { say, widthOf }: Pick<Lettering, 'say' | 'widthOf'>): readonly Ink[] {
+  const words = named ? [centred(sideWords(square, say), below(square), SMALLEST_PT, true, widthOf)] : [];
+  return [...outline(square), ...words];
 }
+
+const sideWords = (square: Box, say: Say): string => say('print.square', { side: square.width, unit: 'cm' });
+
+const isUpright = ({ width, height }: Box): boolean => height > width;
+
+/** Under the square in a level card its words would touch the card's line: there they stand beside it. */
+const hasRoomBelow = (square: Box, card: Box | undefined): boolean =>
+  !card || !isWithin(square, card) || isUpright(card);
+
+const besideWords = (card: Box, square: Box, say: Say): readonly Paragraph[] =>
+  hasRoomBelow(square, card)
+    ? printing(say)
+    : [...printing(say), { text: sideWords(square, say), bold: true, before: 0.8 }];
 
 /** How to print. */
 export function printing(say: Say): readonly Paragraph[] {

@@ -2,13 +2,13 @@
 
 import { inTurn, type Mm } from '../../body';
 import type { Draft, Piece } from '../draft-types';
-import { add, left, type Path, type Point, pathLength, pointAtLength, rotate, scale, transformPath } from '../geometry';
+import { type Path, type Point, transformPath } from '../geometry';
 import type { Box } from '../packing';
 import { headWords, lineWords, type Mark, type PencilPiece, planTitle } from '../pencil';
-import { boxRound, crossesAny } from './crossing';
 import { centred, type Paragraph, setIn, wordsOf } from './flow';
 import { type Ink, SMALLEST_PT, stroke, type Words } from './ink';
 import type { Lettering } from './lettering';
+import { numbersInk } from './points-numbered';
 
 export type Size = { readonly width: Mm; readonly height: Mm };
 
@@ -24,10 +24,6 @@ const ROW_MM = 4.7;
 const COLUMNS_MM = [8, 21, 38] as const;
 /** The same where lines run leftwards: the number stands at the right. */
 const LEFTWARDS_MM = [38, 28, 15] as const;
-/** Where a number may stand from its point, mm, the nearest first; inside where there is no room outside. */
-const ASIDE_MM = [2.6, 4.2, 6, 8, -2.8, -4.6, -6.5, 10, 12.5];
-/** And turned aside from there, radians, where points are crowded. */
-const TURNED = [0, 0.6, -0.6, 1.2, -1.2];
 
 /** The pages of one piece: one as a rule, more where it has many points. */
 export function pencilInk(
@@ -172,19 +168,9 @@ export function drawingInk(
     ...paths(piece.lines.map(({ path }) => path)).map((path) => stroke('marks', 'inner', path)),
     ...plan.marks.map((mark) => stroke('marks', 'dot', dot(placeOf(mark, plan, share, room)))),
   ];
-  const dots = plan.marks.map((mark) => stroke('marks', 'dot', star(placeOf(mark, plan, share, room))));
-  const words: Ink[] = [];
-  for (const mark of plan.marks) {
-    const at = placeOf(mark, plan, share, room);
-    const away = outwards(at, outline);
-    const text = String(mark.number);
-    const half = widthOf(text, SMALLEST_PT, true) / 2;
-    const places = TURNED.flatMap((turn) => ASIDE_MM.map((aside) => add(at, scale(rotate(away, turn), aside))));
-    const free = places.find(
-      (place) => !crossesAny(boxRound(place, half + 0.3, SMALLEST_PT, 0), [...strokes, ...dots, ...words], widthOf),
-    );
-    words.push(centred(text, free ?? places[0] ?? at, SMALLEST_PT, true, widthOf));
-  }
+  const points = plan.marks.map((mark) => placeOf(mark, plan, share, room));
+  const numbers = plan.marks.map(({ number }) => String(number));
+  const words = numbersInk(numbers, points, outline, strokes, widthOf);
   const title = piece.onFold
     ? [
         centred(
@@ -212,26 +198,6 @@ function onPaper(piece: Piece, plan: PencilPiece, share: number, room: Box): (p:
   const at = placeOf(mark, plan, share, room);
   return (p) => ({ x: at.x + (p.x - first.x) * share, y: at.y + (p.y - first.y) * share });
 }
-
-/** Away from the piece, square to the nearest edge. */
-function outwards(at: Point, outline: readonly Path[]): Point {
-  let best = { far: Infinity, out: { x: 0, y: -1 } };
-  for (const path of outline) {
-    const length = pathLength(path);
-    for (let n = 0; n <= 40; n++) {
-      const { point, tangent } = pointAtLength(path, (length * n) / 40);
-      const far = Math.hypot(point.x - at.x, point.y - at.y);
-      if (far < best.far) best = { far, out: left(tangent) };
-    }
-  }
-  return best.out;
-}
-
-/** What a dot covers, as lines that words can be seen to cross. */
-const star = ({ x, y }: Point): Path => [
-  { kind: 'line', from: { x: x - 0.9, y }, to: { x: x + 0.9, y } },
-  { kind: 'line', from: { x, y: y - 0.9 }, to: { x, y: y + 0.9 } },
-];
 
 const dot = (p: Point): Path => [{ kind: 'line', from: p, to: { x: p.x + 0.01, y: p.y } }];
 

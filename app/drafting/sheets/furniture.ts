@@ -166,13 +166,10 @@ export const SQUARE_WORDS_MM = 4;
 /** The square, with its words below. */
 export const SQUARE_ROOM = { width: CHECK_MM, height: CHECK_MM + SQUARE_WORDS_MM } as const;
 
-/** From a card's outline down to the square in it, mm: what is left of the card's height its words need. */
-const ABOVE_MM = 1;
-
-/** The square within a card's outline, left or at its top: under it is room for its words. */
+/** The square within a card's outline, left or at its top, as far from three of its sides. */
 export function squareIn({ x, y, width, height }: Box): Box {
   const inset = (Math.min(width, height) - CHECK_MM) / 2;
-  return { x: x + inset, y: y + ABOVE_MM, width: CHECK_MM, height: CHECK_MM };
+  return { x: x + inset, y: y + inset, width: CHECK_MM, height: CHECK_MM };
 }
 
 /** Room for the long line: `upright` or not, its ticks and words on its left as it runs up, above it as it runs across. */
