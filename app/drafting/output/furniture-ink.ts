@@ -71,12 +71,12 @@ const hasRoomBelow = (square: Box, card: Box | undefined): boolean =>
 const besideWords = (card: Box, square: Box, say: Say): readonly Paragraph[] =>
   hasRoomBelow(square, card)
     ? printing(say)
-    : [...printing(say), { text: sideWords(square, say), bold: true, before: 0.8 }];
+    : [{ text: sideWords(square, say), bold: true }, ...printing(say)];
 
 /** How to print. */
 export function printing(say: Say): readonly Paragraph[] {
   return [
-    { text: say('print.how-title'), bold: true, large: 1.3 },
+    { text: say('print.how-title'), bold: true, large: 1.3, before: 0.8 },
     { text: say('print.how') },
     { text: say('print.card'), before: 0.8 },
   ];

@@ -29,6 +29,8 @@ const LONG_ROOM_MM = 16;
 const LONG_OFF_MM = 10;
 /** Between the card's outline and the square, and under them, mm. */
 const APART_MM = 8;
+/** From the square down to its words, mm. */
+const WORDS_DOWN_MM = 1.5;
 /** A row of the key before it is magnified, mm: three lines of words. */
 const KEY_ROW_MM = 9.8;
 /** The map: as much of a page as it may take, mm. */
@@ -87,7 +89,7 @@ function checksBlock(page: Size, { say, widthOf }: Lettering): Block {
   const measure = { text: say('print.square', { side: CHECK_MM, unit: 'cm' }), bold: true };
   const words = setIn([measure], smallestOf(widthOf), CHECK_MM, widthOf);
   return {
-    height: Math.max(height, CHECK_MM + words.height) + APART_MM,
+    height: Math.max(height, CHECK_MM + WORDS_DOWN_MM + words.height) + APART_MM,
     before: 2,
     draw: ({ x, y }) => {
       const [start, step] = widthOf.direction === 'rtl' ? [x + roomIn(page).width - LONG_ROOM_MM, -1] : [x, 1];
@@ -96,7 +98,7 @@ function checksBlock(page: Size, { say, widthOf }: Lettering): Block {
       return [
         stroke('marks', 'rule', roundedBox({ x: left(0, width), y, width, height }, corner), true),
         ...outline(square),
-        ...wordsOf(words, { ...square, y: y + CHECK_MM }, 'words'),
+        ...wordsOf(words, { ...square, y: y + CHECK_MM + WORDS_DOWN_MM }, 'words'),
       ];
     },
   };
