@@ -69,9 +69,7 @@ const hasRoomBelow = (square: Box, card: Box | undefined): boolean =>
   !card || !isWithin(square, card) || isUpright(card);
 
 const besideWords = (card: Box, square: Box, say: Say): readonly Paragraph[] =>
-  hasRoomBelow(square, card)
-    ? printing(say)
-    : [{ text: sideWords(square, say), bold: true }, ...printing(say)];
+  hasRoomBelow(square, card) ? printing(say) : [{ text: sideWords(square, say), bold: true }, ...printing(say)];
 
 /** How to print. */
 export function printing(say: Say): readonly Paragraph[] {

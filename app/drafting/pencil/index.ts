@@ -3,4 +3,4 @@
 
 export { type Join, type Mark, type NotchMark, type PencilLine, type PencilPiece, pencilPlan, stepOf } from './plan';
 export { type PencilStep, pencilSteps } from './steps';
-export { headWords, joinWords, lineName, lineWords, planTitle } from './words';
+export { drawnWords, headWords, joinWords, lineName, lineWords, planTitle } from './words';

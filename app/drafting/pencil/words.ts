@@ -55,12 +55,22 @@ export const joinWords = ({ kind, through }: Join, say: Say): string =>
 export function lineWords(line: PencilLine, piece: Piece, say: Say, unit: Unit): readonly string[] {
   const name = lineName(line, piece, say);
   const joins = line.joins.map((join) => joinWords(join, say));
-  const { length, allowance } = line;
   if (line.role === 'grain') return [say('pencil.line.plain', { name, joins })];
+  return [say('pencil.line.measured', { name, joins, length: line.length, unit }), ...besideWords(line, say, unit)];
+}
+
+/** What is left to say of a line once it is drawn, a sentence each. */
+export function drawnWords(line: PencilLine, piece: Piece, say: Say, unit: Unit): readonly string[] {
+  const name = lineName(line, piece, say);
+  if (line.role === 'grain') return [name];
+  return [say('pencil.line.drawn', { name, length: line.length, unit }), ...besideWords(line, say, unit)];
+}
+
+/** What is added beside a line, and its notches. */
+function besideWords({ allowance, notches }: PencilLine, say: Say, unit: Unit): readonly string[] {
   return [
-    say('pencil.line.measured', { name, joins, length, unit }),
     ...(allowance > 0 ? [say('pencil.add', { allowance, unit })] : []),
-    ...line.notches.map(({ from, at, ticks }) =>
+    ...notches.map(({ from, at, ticks }) =>
       at < NONE_MM ? say(`pencil.notch-at.${ticks}`, { from }) : say(`pencil.notch.${ticks}`, { from, at, unit }),
     ),
   ];

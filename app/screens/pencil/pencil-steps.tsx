@@ -1,6 +1,6 @@
 import { inTurn, type Say } from '../../body';
 import type { Draft, Piece } from '../../drafting/draft-types';
-import { joinWords, lineName, lineWords, type PencilPiece, type PencilStep, pencilSteps } from '../../drafting/pencil';
+import { drawnWords, joinWords, lineName, type PencilPiece, type PencilStep, pencilSteps } from '../../drafting/pencil';
 import { printed, unless, useWords } from '../../parts';
 import { useAwake } from '../shared/awake';
 import type { Making } from '../shared/making/making';
@@ -70,6 +70,6 @@ function wordsOf(step: PencilStep | undefined, piece: Piece | undefined, say: Sa
       rest: say('screen.pencil.point', { number, line: lineName(step.line, piece, say) }),
     };
   }
-  const rest = step.ends ? inTurn(lineWords(step.line, piece, say, unit), say) : say('screen.pencil.goes-on');
+  const rest = step.ends ? inTurn(drawnWords(step.line, piece, say, unit), say) : say('screen.pencil.goes-on');
   return { title: joinWords(step.join, say), rest };
 }
